@@ -1,0 +1,49 @@
+package thrumwright.block;
+
+import thrumwright.measure.BadMeasure;
+import thrumwright.measure.Length;
+
+/** How much of a plain band: a number of picks, or as many as make a height. */
+public sealed interface Amount {
+    /** The most rows of one block. */
+    int MOST_ROWS = 2000;
+
+    /**
+     * The number of picks.
+     *
+     * @param beaten height of one pick in mm, more than 0
+     */
+    int picks(double beaten);
+
+    record Picks(int count) implements Amount {
+        public Picks {
+            checkRows(count, "picks");
+        }
+
+        @Override
+        public int picks(double beaten) {
+            return count;
+        }
+    }
+
+    /** The nearest whole number of picks, at least one. */
+    record Height(Length height) implements Amount {
+        public Height {
+            if (!(height.mm() > 0 && height.mm() <= 2000)) {
+                throw new BadMeasure("A band is higher than 0 and at most 2 m, not “" + height + "”.");
+            }
+        }
+
+        @Override
+        public int picks(double beaten) {
+            return (int) Math.max(1, Math.min(MOST_ROWS, Math.round(height.mm() / beaten)));
+        }
+    }
+
+    /** @throws BadMeasure unless the number lies between 1 and {@link #MOST_ROWS} */
+    static void checkRows(int count, String what) {
+        if (count < 1 || count > MOST_ROWS) {
+            throw new BadMeasure("A block has 1 to " + MOST_ROWS + " " + what + ", not " + count + ".");
+        }
+    }
+}

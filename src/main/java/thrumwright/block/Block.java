@@ -1,0 +1,15 @@
+package thrumwright.block;
+
+/** A block of an end. Blocks are immutable. */
+public sealed interface Block permits YarnBlock, HemFold, OpenWarp, WarpFinish {
+    Tag tag();
+
+    default String id() {
+        return tag().id();
+    }
+
+    /** The same block reflected in a line across the warp: rows in reverse, S for Z. Twice gives the block again. */
+    Block mirrored();
+
+    Block withTag(Tag tag);
+}

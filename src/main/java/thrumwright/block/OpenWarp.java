@@ -1,0 +1,25 @@
+package thrumwright.block;
+
+import java.util.Objects;
+import thrumwright.measure.BadMeasure;
+import thrumwright.measure.Length;
+
+/** A gap that is left unwoven. */
+public record OpenWarp(Tag tag, Length height) implements Block {
+    public OpenWarp {
+        Objects.requireNonNull(tag);
+        if (!(height.mm() > 0 && height.mm() <= 2000)) {
+            throw new BadMeasure("Open warp is higher than 0 and at most 2 m, not “" + height + "”.");
+        }
+    }
+
+    @Override
+    public OpenWarp mirrored() {
+        return this;
+    }
+
+    @Override
+    public OpenWarp withTag(Tag other) {
+        return new OpenWarp(other, height);
+    }
+}

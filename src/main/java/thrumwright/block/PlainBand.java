@@ -1,0 +1,103 @@
+package thrumwright.block;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import thrumwright.cord.Route;
+
+/**
+ * A band of plain weave.
+ *
+ * @param purpose what the band is for
+ * @param firstShed the shed of its first pick; empty: the next in turn
+ */
+public record PlainBand(Tag tag, Use use, Purpose purpose, Amount amount, Optional<Shed> firstShed)
+        implements YarnBlock {
+    /** What a plain band is for. */
+    public enum Purpose {
+        /** Protects the edge and comes out later. */
+        WASTE,
+        /** Warp cord, woven hard, that keeps the hem straight. */
+        STIFF,
+        /** Lies behind the design when the hem is folded. */
+        FACING,
+        /** Anything else. */
+        PLAIN
+    }
+
+    public PlainBand {
+        Objects.requireNonNull(tag);
+        Objects.requireNonNull(use);
+        Objects.requireNonNull(purpose);
+        Objects.requireNonNull(amount);
+        Objects.requireNonNull(firstShed);
+    }
+
+    @Override
+    public int rowCount(Setting setting) {
+        return amount.picks(setting.beaten());
+    }
+
+    @Override
+    public double height(Setting setting) {
+        return rowCount(setting) * setting.beaten();
+    }
+
+    /** n(N−1)ℓ + (n−1)·turn. */
+    @Override
+    public double length(Setting setting) {
+        int picks = rowCount(setting);
+        return (double) picks * (setting.ends() - 1) * setting.space() + (picks - 1) * setting.turn(setting.beaten());
+    }
+
+    @Override
+    public List<Row> rows(Setting setting, Course before) {
+        return Rows.plain(rowCount(setting), before, use.from(), firstShed);
+    }
+
+    @Override
+    public List<Strand> strands(Setting setting, List<Row> rows) {
+        return List.of(new Strand(plainLegs(setting, rows)));
+    }
+
+    static List<Leg> plainLegs(Setting setting, List<Row> rows) {
+        List<Leg> legs = new ArrayList<>();
+        for (int i = 0; i < rows.size(); i++) {
+            Way way = Way.of(setting, rows.get(i));
+            Shed shed = rows.get(i).shed().orElseThrow();
+            boolean firstOver = shed.over(way.fromLeft(0));
+            boolean lastOver = shed.over(way.fromLeft(setting.ends() - 1));
+            double y = (i + 0.5) * setting.beaten();
+            legs.add(Leg.level(Route.of(way.plain(shed), Way.top(firstOver), Way.top(lastOver)), y));
+            if (i < rows.size() - 1) {
+                legs.add(Leg.climbing(way.turn(lastOver), y, y + setting.beaten()));
+            }
+        }
+        return legs;
+    }
+
+    @Override
+    public PlainBand mirrored() {
+        return this;
+    }
+
+    @Override
+    public PlainBand withTag(Tag other) {
+        return new PlainBand(other, use, purpose, amount, firstShed);
+    }
+
+    @Override
+    public PlainBand withUse(Use other) {
+        return new PlainBand(tag, other, purpose, amount, firstShed);
+    }
+
+    public PlainBand withAmount(Amount other) {
+        return new PlainBand(tag, use, purpose, other, firstShed);
+    }
+
+    @Override
+    public PlainBand unforced() {
+        return new PlainBand(tag, use.unforced(), purpose, amount, Optional.empty());
+    }
+}

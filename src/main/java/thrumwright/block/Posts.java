@@ -1,0 +1,17 @@
+package thrumwright.block;
+
+import thrumwright.measure.BadMeasure;
+
+/**
+ * The two upright posts of a loom, one on each side of the warp.
+ *
+ * @param diameter mm, more than 0
+ * @param gap clear space from the outermost warp end to the post, mm, 0 or more
+ */
+public record Posts(double diameter, double gap) {
+    public Posts {
+        if (!(diameter > 0 && gap >= 0)) {
+            throw new BadMeasure("Posts have a thickness above 0 and stand beside the warp, not in it.");
+        }
+    }
+}

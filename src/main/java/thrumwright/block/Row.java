@@ -1,0 +1,18 @@
+package thrumwright.block;
+
+import java.util.Optional;
+
+/**
+ * One pass of the yarn across the warp.
+ *
+ * @param number counted from 1 within the block
+ * @param shed of a plain pick; empty where a row uses none
+ * @param from the side at which it begins
+ * @param lean of a twined row's or a soumak row's stitches
+ */
+public record Row(int number, Optional<Shed> shed, Side from, Optional<Lean> lean) {
+    /** The side at which it ends. */
+    public Side to() {
+        return from.other();
+    }
+}

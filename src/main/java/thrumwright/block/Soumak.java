@@ -1,0 +1,136 @@
+package thrumwright.block;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import thrumwright.measure.BadMeasure;
+
+/**
+ * Soumak: the yarn goes forward over some ends and back under fewer.
+ *
+ * @param rows 1 or more
+ * @param over ends passed in front, more than {@code under}
+ * @param under ends passed behind on the way back, 1 or more
+ * @param first which way the first row's stitches lean
+ * @param countered whether the lean changes from row to row
+ */
+public record Soumak(Tag tag, Use use, int rows, int over, int under, Lean first, boolean countered)
+        implements YarnBlock {
+    public Soumak {
+        Objects.requireNonNull(tag);
+        Objects.requireNonNull(use);
+        Objects.requireNonNull(first);
+        Amount.checkRows(rows, "rows");
+        if (under < 1 || over <= under || over > 24) {
+            throw new BadMeasure(
+                    "Soumak goes forward over more ends than it comes back under, like over 2, under 1; not over " + over
+                            + ", under " + under + ".");
+        }
+    }
+
+    /** f − u: how far each stitch gets on. */
+    private int advance() {
+        return over - under;
+    }
+
+    private int backUnder(Setting setting) {
+        return Math.min(under, setting.ends());
+    }
+
+    /** Stitches in a row: ⌈(N−u)/a⌉ + 1. */
+    private int stitches(Setting setting) {
+        return (setting.ends() - backUnder(setting) + advance() - 1) / advance() + 1;
+    }
+
+    @Override
+    public int rowCount(Setting setting) {
+        return rows;
+    }
+
+    /** Of one row: d(1 + f/(f−u))/2; floats that pile up on a rib each add half a diameter. */
+    public double rowHeight(Setting setting) {
+        return setting.relaxed() * (1 + (double) over / advance()) / 2;
+    }
+
+    @Override
+    public double height(Setting setting) {
+        return rows * rowHeight(setting);
+    }
+
+    /**
+     * In each row n stitches √((πD+(u−1)s)²+(2t)²) and n−1 floats, which span (N−u)+(n−1)(u−1) spaces in all; between
+     * rows a turn that climbs the row's height. The slant of the floats is drawn but not counted (model).
+     */
+    @Override
+    public double length(Setting setting) {
+        int stitches = stitches(setting);
+        int back = backUnder(setting);
+        double stitch = Math.hypot(
+                Math.PI * setting.gauge() + (back - 1) * setting.spacing(), 2 * setting.beaten());
+        double floats = (setting.ends() - back + (double) (stitches - 1) * (back - 1)) * setting.spacing();
+        return rows * (stitches * stitch + floats) + (rows - 1) * setting.turn(rowHeight(setting));
+    }
+
+    @Override
+    public List<Row> rows(Setting setting, Course before) {
+        return Rows.worked(rows, before, use, Optional.of(first), countered);
+    }
+
+    @Override
+    public List<Strand> strands(Setting setting, List<Row> made) {
+        List<Leg> legs = new ArrayList<>();
+        for (int i = 0; i < made.size(); i++) {
+            addRow(legs, setting, made.get(i), i);
+            if (i < made.size() - 1) {
+                double y = (i + 0.5) * rowHeight(setting);
+                legs.add(Leg.climbing(Way.of(setting, made.get(i)).turn(true), y, y + rowHeight(setting)));
+            }
+        }
+        return List.of(new Strand(legs));
+    }
+
+    private void addRow(List<Leg> legs, Setting setting, Row row, int index) {
+        Way way = Way.of(setting, row);
+        int back = backUnder(setting);
+        boolean up = (row.lean().orElseThrow() == Lean.Z) == way.rightward();
+        double middle = (index + 0.5) * rowHeight(setting);
+        double early = middle + (up ? -1 : 1) * setting.beaten();
+        double late = 2 * middle - early;
+        int head = back - 1;
+        while (true) {
+            int foot = head - back + 1;
+            legs.add(Leg.climbing(way.wrap(head, foot), late, early));
+            if (head == setting.ends() - 1) {
+                return;
+            }
+            int next = Math.min(head + advance(), setting.ends() - 1);
+            legs.add(Leg.slanting(way.flat(foot, next, true), early, late));
+            head = next;
+        }
+    }
+
+    @Override
+    public Soumak mirrored() {
+        return new Soumak(tag, use, rows, over, under, Rows.mirroredFirst(first, rows, countered), countered);
+    }
+
+    @Override
+    public Soumak withTag(Tag other) {
+        return new Soumak(other, use, rows, over, under, first, countered);
+    }
+
+    @Override
+    public Soumak withUse(Use other) {
+        return new Soumak(tag, other, rows, over, under, first, countered);
+    }
+
+    public Soumak withRows(int other) {
+        return new Soumak(tag, use, other, over, under, first, countered);
+    }
+
+    @Override
+    public Soumak unforced() {
+        return withUse(use.unforced());
+    }
+}

@@ -1,0 +1,135 @@
+package thrumwright.block;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import thrumwright.measure.BadMeasure;
+
+/**
+ * Two-strand twining: one yarn folded round the first end, its halves crossing in every gap.
+ *
+ * @param rows 1 or more
+ * @param endsPerGroup warp ends that are taken together, 1 or more
+ * @param first the twist of the first row
+ * @param countered whether the twist changes from row to row
+ */
+public record Twining(Tag tag, Use use, int rows, int endsPerGroup, Lean first, boolean countered)
+        implements YarnBlock {
+    public Twining {
+        Objects.requireNonNull(tag);
+        Objects.requireNonNull(use);
+        Objects.requireNonNull(first);
+        Amount.checkRows(rows, "rows");
+        checkGroup(endsPerGroup);
+    }
+
+    static void checkGroup(int ends) {
+        if (ends < 1 || ends > 24) {
+            throw new BadMeasure("A group has 1 to 24 warp ends, not " + ends + ".");
+        }
+    }
+
+    private int groups(Setting setting) {
+        return (setting.ends() + endsPerGroup - 1) / endsPerGroup;
+    }
+
+    @Override
+    public int rowCount(Setting setting) {
+        return rows;
+    }
+
+    /** Two crossing strands can't lie at one height: 2t a row. */
+    @Override
+    public double height(Setting setting) {
+        return 2 * rows * setting.beaten();
+    }
+
+    /** 2k[(G−1)√(ℓ²+t²) + (N−G)s] + πD/2 + 2(k−1)√((πD/2)²+(2t)²). */
+    @Override
+    public double length(Setting setting) {
+        int groups = groups(setting);
+        double row = (groups - 1) * Math.hypot(setting.space(), setting.beaten())
+                + (setting.ends() - groups) * setting.spacing();
+        return 2 * rows * row + setting.turn(0) + 2 * (rows - 1) * setting.turn(2 * setting.beaten());
+    }
+
+    @Override
+    public List<Row> rows(Setting setting, Course before) {
+        return Rows.worked(rows, before, use, Optional.of(first), countered);
+    }
+
+    @Override
+    public List<Strand> strands(Setting setting, List<Row> made) {
+        List<Leg> front = new ArrayList<>();
+        List<Leg> back = new ArrayList<>();
+        back.add(Leg.level(Way.of(setting, made.get(0)).fold(), setting.beaten()));
+        boolean frontFirst = true;
+        for (int i = 0; i < made.size(); i++) {
+            boolean more = i < made.size() - 1;
+            boolean ended = addRow(front, setting, made.get(i), i, frontFirst, more);
+            addRow(back, setting, made.get(i), i, !frontFirst, more);
+            frontFirst = !ended;
+        }
+        return List.of(new Strand(front), new Strand(back));
+    }
+
+    /**
+     * One strand through one row. A strand that comes to the front below the other leaves above it: its stitch leans
+     * up along the way.
+     *
+     * @return whether the strand ended in front
+     */
+    private boolean addRow(List<Leg> legs, Setting setting, Row row, int index, boolean startsOver, boolean more) {
+        Way way = Way.of(setting, row);
+        double y = (2 * index + 1) * setting.beaten();
+        boolean up = (row.lean().orElseThrow() == Lean.Z) == way.rightward();
+        double crossing = y + (up ? 1 : -1) * setting.beaten() / 2;
+        double other = 2 * y - crossing;
+        boolean over = startsOver;
+        for (int end = 0; end < setting.ends(); ) {
+            int last = Math.min(end + endsPerGroup, setting.ends()) - 1;
+            if (last > end) {
+                legs.add(Leg.level(way.flat(end, last, over), y));
+            }
+            if (last < setting.ends() - 1) {
+                legs.add(new Leg(way.crossing(last, over), y, over ? crossing : other, y, true));
+                over = !over;
+            }
+            end = last + 1;
+        }
+        if (more) {
+            legs.add(Leg.climbing(way.turn(over), y, y + 2 * setting.beaten()));
+        }
+        return over;
+    }
+
+    @Override
+    public boolean folded() {
+        return true;
+    }
+
+    @Override
+    public Twining mirrored() {
+        return new Twining(tag, use, rows, endsPerGroup, Rows.mirroredFirst(first, rows, countered), countered);
+    }
+
+    @Override
+    public Twining withTag(Tag other) {
+        return new Twining(other, use, rows, endsPerGroup, first, countered);
+    }
+
+    @Override
+    public Twining withUse(Use other) {
+        return new Twining(tag, other, rows, endsPerGroup, first, countered);
+    }
+
+    public Twining withRows(int other) {
+        return new Twining(tag, use, other, endsPerGroup, first, countered);
+    }
+
+    @Override
+    public Twining unforced() {
+        return withUse(use.unforced());
+    }
+}

@@ -1,0 +1,29 @@
+package thrumwright.block;
+
+import java.util.Objects;
+import java.util.Optional;
+
+/**
+ * How a block uses its yarn.
+ *
+ * @param comesOut whether it is taken out again in the end
+ * @param from the side at which it must begin; empty: where the row before ended
+ */
+public record Use(Material material, boolean comesOut, Optional<Side> from) {
+    public Use {
+        Objects.requireNonNull(material);
+        Objects.requireNonNull(from);
+    }
+
+    public static Use of(MaterialRole role) {
+        return new Use(new Material.Part(role), false, Optional.empty());
+    }
+
+    public static Use comingOut(MaterialRole role) {
+        return new Use(new Material.Part(role), true, Optional.empty());
+    }
+
+    Use unforced() {
+        return new Use(material, comesOut, Optional.empty());
+    }
+}

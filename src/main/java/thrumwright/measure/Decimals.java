@@ -1,0 +1,24 @@
+package thrumwright.measure;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.text.DecimalFormat;
+import java.text.DecimalFormatSymbols;
+import java.util.Locale;
+
+/** Shows decimal numbers without needless zeros. */
+public final class Decimals {
+    private Decimals() {}
+
+    /**
+     * {@code value} with at most {@code places} decimals, halves rounded up, no trailing zeros and no grouping.
+     *
+     * @param value any finite number
+     */
+    public static String plain(double value, int places, Locale locale) {
+        BigDecimal rounded = BigDecimal.valueOf(value).setScale(places, RoundingMode.HALF_UP);
+        DecimalFormat format = new DecimalFormat("0", DecimalFormatSymbols.getInstance(locale));
+        format.setMaximumFractionDigits(places);
+        return format.format(rounded.signum() == 0 ? BigDecimal.ZERO : rounded);
+    }
+}

@@ -1,0 +1,137 @@
+package thrumwright.measure;
+
+import java.util.Locale;
+import java.util.Objects;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/**
+ * A length as somebody typed it, and what it comes to in millimetres.
+ *
+ * <p>Never negative, never more than a kilometre. Two lengths are equal when they were typed alike: {@code 1 cm} and
+ * {@code 10 mm} are the same distance but not the same document.
+ */
+public final class Length implements Comparable<Length> {
+    /** The longest length that is taken for meant: one kilometre, in mm. */
+    public static final double MOST = 1_000_000;
+
+    private static final Pattern PART = Pattern.compile(Numbers.PATTERN + "\\s*([\\p{L}]+|''|[\"″”'′’])?\\s*");
+
+    private final String text;
+    private final double millimetres;
+
+    private Length(String text, double millimetres) {
+        this.text = text;
+        this.millimetres = millimetres;
+    }
+
+    /**
+     * Reads {@code 12 mm}, {@code 1.5 cm}, {@code 1 1/2 in}, {@code ½"}, {@code 1 yd 4 in}.
+     *
+     * @throws BadMeasure if it is no length, has no unit, or is beyond the range
+     */
+    public static Length parse(String text) {
+        return read(text, null);
+    }
+
+    /**
+     * As {@link #parse(String)}, but a number without a unit is taken to be in {@code usual}, and is kept with it.
+     *
+     * @throws BadMeasure if it is no length or is beyond the range
+     */
+    public static Length parse(String text, Unit usual) {
+        return read(text, Objects.requireNonNull(usual));
+    }
+
+    /**
+     * A length that the program makes up itself.
+     *
+     * @param amount how many of {@code unit}; 0 to a kilometre; shown with up to three decimals
+     * @throws BadMeasure if it is beyond the range
+     */
+    public static Length of(double amount, Unit unit) {
+        String number = Decimals.plain(amount, 3, Locale.ROOT);
+        return checked(number + " " + unit.symbol(), amount * unit.millimetres());
+    }
+
+    private static Length read(String typed, Unit usual) {
+        String text = typed.strip().replaceAll("\\s+", " ");
+        String plain = Numbers.plain(text);
+        if (plain.startsWith("-") || plain.startsWith("−")) {
+            throw new BadMeasure("“" + text + "” is less than nothing; a length is 0 or more.");
+        }
+        Matcher part = PART.matcher(plain);
+        double sum = 0;
+        int at = 0;
+        Unit last = null;
+        boolean bare = false;
+        while (at < plain.length()) {
+            part.region(at, plain.length());
+            double number = part.lookingAt() ? Numbers.value(part, 1) : Double.NaN;
+            if (Double.isNaN(number)) {
+                throw notALength(text);
+            }
+            bare = part.group(4) == null;
+            Unit unit = bare ? usual : Unit.spelt(part.group(4)).orElseThrow(() -> notALength(text));
+            if (unit == null) {
+                throw new BadMeasure("“" + text + "” has no unit; write it like “12 mm”, “1.5 cm” or “1/2 in”.");
+            }
+            if (last != null && (bare || unit.millimetres() >= last.millimetres())) {
+                throw notALength(text);
+            }
+            sum += number * unit.millimetres();
+            last = unit;
+            at = part.end();
+        }
+        if (last == null) {
+            throw new BadMeasure("There is no length here; write one like “12 mm”, “1.5 cm” or “1/2 in”.");
+        }
+        return checked(bare ? text + " " + last.symbol() : text, sum);
+    }
+
+    private static BadMeasure notALength(String text) {
+        String shown = text.length() > 40 ? text.substring(0, 40) + "…" : text;
+        return new BadMeasure("“" + shown + "” is not a length; write it like “12 mm”, “1.5 cm” or “1/2 in”.");
+    }
+
+    private static Length checked(String text, double millimetres) {
+        if (!(millimetres >= 0)) {
+            throw new BadMeasure("“" + text + "” is less than nothing; a length is 0 or more.");
+        }
+        if (millimetres > MOST) {
+            throw new BadMeasure("“" + text + "” is more than a kilometre; check the unit.");
+        }
+        return new Length(text, millimetres);
+    }
+
+    /** The distance in millimetres, 0 to {@link #MOST}. */
+    public double mm() {
+        return millimetres;
+    }
+
+    /** What was typed, with its unit. */
+    public String text() {
+        return text;
+    }
+
+    @Override
+    public int compareTo(Length other) {
+        int byDistance = Double.compare(millimetres, other.millimetres);
+        return byDistance != 0 ? byDistance : text.compareTo(other.text);
+    }
+
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof Length length && text.equals(length.text);
+    }
+
+    @Override
+    public int hashCode() {
+        return text.hashCode();
+    }
+
+    @Override
+    public String toString() {
+        return text;
+    }
+}

@@ -1,0 +1,64 @@
+package thrumwright.measure;
+
+import java.util.Map;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/** Reads numbers as weavers write them: {@code 12}, {@code 1.5}, {@code 1,5}, {@code 1/2}, {@code 1 1/2}, {@code 1½}. */
+final class Numbers {
+    static final Map<Character, String> VULGAR = Map.ofEntries(
+            Map.entry('½', "1/2"),
+            Map.entry('¼', "1/4"),
+            Map.entry('¾', "3/4"),
+            Map.entry('⅛', "1/8"),
+            Map.entry('⅜', "3/8"),
+            Map.entry('⅝', "5/8"),
+            Map.entry('⅞', "7/8"),
+            Map.entry('⅓', "1/3"),
+            Map.entry('⅔', "2/3"),
+            Map.entry('⅙', "1/6"),
+            Map.entry('⅚', "5/6"));
+
+    /** A number at the start of a text; groups: whole or decimal, then numerator and denominator. */
+    static final String PATTERN = "(?:(\\d{1,9}(?:[.,]\\d{1,12})?|[.,]\\d{1,12})(?!\\d*\\s*/)\\s*)?(?:(\\d{1,9})\\s*/\\s*(\\d{1,9}))?";
+
+    private static final Pattern WHOLE = Pattern.compile(PATTERN);
+
+    private Numbers() {}
+
+    /** The same text with ½ and its like spelt out and each apart from what stands before it. */
+    static String plain(String text) {
+        StringBuilder plain = new StringBuilder();
+        for (char c : text.toCharArray()) {
+            String spelt = VULGAR.get(c);
+            plain.append(spelt == null ? String.valueOf(c == '⁄' ? '/' : c) : " " + spelt);
+        }
+        return plain.toString().strip();
+    }
+
+    /** The value of a text that is one number and nothing else, or NaN. */
+    static double value(String text) {
+        String plain = plain(text);
+        Matcher match = WHOLE.matcher(plain);
+        if (plain.isEmpty() || !match.matches()) {
+            return Double.NaN;
+        }
+        return value(match, 1);
+    }
+
+    /** The value of the three groups of {@link #PATTERN}, beginning at {@code group}; NaN if there is no number. */
+    static double value(Matcher match, int group) {
+        String whole = match.group(group);
+        String top = match.group(group + 1);
+        if (whole == null && top == null) {
+            return Double.NaN;
+        }
+        double value = whole == null ? 0 : Double.parseDouble(whole.replace(',', '.'));
+        if (top == null) {
+            return value;
+        }
+        double below = Double.parseDouble(match.group(group + 2));
+        boolean mixed = whole != null && (whole.contains(".") || whole.contains(","));
+        return below == 0 || mixed ? Double.NaN : value + Double.parseDouble(top) / below;
+    }
+}

@@ -1,0 +1,67 @@
+package thrumwright.measure;
+
+import java.util.Locale;
+import java.util.Map;
+import java.util.MissingResourceException;
+import java.util.ResourceBundle;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/**
+ * Sentences from a text bundle with named places: {@code "{picks} {picks|pick|picks} of {yarn}"}.
+ *
+ * <p>{@code {name}} becomes the value; {@code {name|one|many}} becomes {@code one} where the value is 1, else
+ * {@code many}.
+ */
+public final class Phrases {
+    private static final Pattern PLACE = Pattern.compile("\\{([a-zA-Z]+)(?:\\|([^|}]*)\\|([^|}]*))?}");
+
+    private final ResourceBundle bundle;
+
+    public Phrases(ResourceBundle bundle) {
+        this.bundle = bundle;
+    }
+
+    /** The bundle of that full name, such as {@code thrumwright.sheet.steps}, in the best language for {@code locale}. */
+    public static Phrases of(String bundle, Locale locale) {
+        ResourceBundle.Control rootIfMissing =
+                ResourceBundle.Control.getNoFallbackControl(ResourceBundle.Control.FORMAT_PROPERTIES);
+        return new Phrases(ResourceBundle.getBundle(bundle, locale, Phrases.class.getClassLoader(), rootIfMissing));
+    }
+
+    public boolean has(String key) {
+        return bundle.containsKey(key);
+    }
+
+    /**
+     * The sentence under {@code key}.
+     *
+     * @throws MissingResourceException if the bundle lacks it
+     * @throws IllegalArgumentException if the sentence has a place that {@code values} lacks
+     */
+    public String say(String key, Map<String, ?> values) {
+        return fill(bundle.getString(key), values);
+    }
+
+    public String say(String key) {
+        return say(key, Map.of());
+    }
+
+    /** Fills a sentence that came from elsewhere, such as a teacher's own wording. */
+    public static String fill(String sentence, Map<String, ?> values) {
+        Matcher place = PLACE.matcher(sentence);
+        StringBuilder filled = new StringBuilder();
+        while (place.find()) {
+            Object value = values.get(place.group(1));
+            if (value == null) {
+                throw new IllegalArgumentException("nothing to put in the place {" + place.group(1) + "}");
+            }
+            String text = String.valueOf(value);
+            if (place.group(2) != null) {
+                text = text.equals("1") ? place.group(2) : place.group(3);
+            }
+            place.appendReplacement(filled, Matcher.quoteReplacement(text));
+        }
+        return place.appendTail(filled).toString();
+    }
+}

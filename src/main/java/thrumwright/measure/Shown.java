@@ -1,0 +1,109 @@
+package thrumwright.measure;
+
+import java.util.Locale;
+import java.util.Map;
+import java.util.stream.Collectors;
+
+/**
+ * Shows measures in a piece's units. Every argument is in millimetres or grams and must be finite.
+ *
+ * @param system the units to show in
+ * @param locale whose decimal sign to use
+ */
+public record Shown(UnitSystem system, Locale locale) {
+    private static final double GRAMS_PER_OUNCE = 28.349523125;
+    private static final Map<String, Character> VULGAR = Numbers.VULGAR.entrySet().stream()
+            .collect(Collectors.toUnmodifiableMap(Map.Entry::getValue, Map.Entry::getKey));
+    private static final String RAISED = "⁰¹²³⁴⁵⁶⁷⁸⁹";
+    private static final String LOWERED = "₀₁₂₃₄₅₆₇₈₉";
+
+    public Shown(UnitSystem system) {
+        this(system, Locale.UK);
+    }
+
+    /** A height or a depth: to the millimetre below 10 cm, or to the sixteenth of an inch. */
+    public String height(double mm) {
+        if (system == UnitSystem.INCHES) {
+            return inches(mm, 16);
+        }
+        return mm < 10 ? decimals(mm, mm < 3 ? 1 : 0) + " mm" : decimals(mm / 10, 1) + " cm";
+    }
+
+    /** A length to cut or a distance on the loom: whole centimetres or inches; metres or yards when it is long. */
+    public String cut(double mm) {
+        if (system == UnitSystem.INCHES) {
+            return mm < system.longFrom() ? inches(mm, 8) : yards(mm);
+        }
+        return mm < system.longFrom() ? decimals(mm / 10, 1) + " cm" : decimals(mm / 1000, 2) + " m";
+    }
+
+    /** A total to buy: metres, or yards. */
+    public String total(double mm) {
+        return system == UnitSystem.INCHES
+                ? decimals(mm / Unit.YARD.millimetres(), 1) + " yd"
+                : decimals(mm / 1000, 1) + " m";
+    }
+
+    /** A length that must not be rounded away: to a hundredth of a millimetre, or a thousandth of an inch. */
+    public String fine(double mm) {
+        return system == UnitSystem.INCHES
+                ? decimals(mm / Unit.INCH.millimetres(), 3) + " in"
+                : decimals(mm, 2) + " mm";
+    }
+
+    /** A mass in grams, shown in grams or ounces. */
+    public String mass(double grams) {
+        if (system == UnitSystem.INCHES) {
+            double ounces = grams / GRAMS_PER_OUNCE;
+            return decimals(ounces, ounces < 10 ? 1 : 0) + " oz";
+        }
+        return decimals(grams, grams < 10 ? 1 : 0) + " g";
+    }
+
+    /** A number of halves: {@code 3}, {@code 3½}, {@code ½}. */
+    public String halves(double value) {
+        return mixed(Math.round(value * 2), 2);
+    }
+
+    /** A plain number with at most {@code places} decimals. */
+    public String decimals(double value, int places) {
+        return Decimals.plain(value, places, locale);
+    }
+
+    private String inches(double mm, int parts) {
+        return mixed(Math.round(mm / Unit.INCH.millimetres() * parts), parts) + " in";
+    }
+
+    private String yards(double mm) {
+        long whole = Math.round(mm / Unit.INCH.millimetres());
+        long rest = whole % 36;
+        return whole / 36 + " yd" + (rest == 0 ? "" : " " + rest + " in");
+    }
+
+    /** {@code parts} of {@code of} as a whole number and a real fraction. */
+    static String mixed(long parts, int of) {
+        long whole = parts / of;
+        int top = (int) (parts % of);
+        int below = of;
+        while (top != 0 && top % 2 == 0 && below % 2 == 0) {
+            top /= 2;
+            below /= 2;
+        }
+        if (top == 0) {
+            return Long.toString(whole);
+        }
+        return (whole == 0 ? "" : Long.toString(whole)) + fraction(top, below);
+    }
+
+    private static String fraction(int top, int below) {
+        Character vulgar = VULGAR.get(top + "/" + below);
+        return vulgar != null ? vulgar.toString() : digits(top, RAISED) + '⁄' + digits(below, LOWERED);
+    }
+
+    private static String digits(int value, String alphabet) {
+        return Integer.toString(value)
+                .chars()
+                .mapToObj(c -> String.valueOf(alphabet.charAt(c - '0')))
+                .collect(Collectors.joining());
+    }
+}

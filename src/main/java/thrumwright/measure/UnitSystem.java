@@ -1,0 +1,25 @@
+package thrumwright.measure;
+
+/** The units in which a piece is shown. What the user types may be in any unit all the same. */
+public enum UnitSystem {
+    METRIC(Unit.CENTIMETRE, 3000),
+    INCHES(Unit.INCH, 72 * 25.4);
+
+    private final Unit usual;
+    private final double longFrom;
+
+    UnitSystem(Unit usual, double longFrom) {
+        this.usual = usual;
+        this.longFrom = longFrom;
+    }
+
+    /** The unit of a number typed without one. */
+    public Unit usual() {
+        return usual;
+    }
+
+    /** From this length on, in mm, a cut is shown in metres or in yards. */
+    double longFrom() {
+        return longFrom;
+    }
+}

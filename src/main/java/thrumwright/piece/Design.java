@@ -1,0 +1,44 @@
+package thrumwright.piece;
+
+import java.util.Objects;
+import java.util.Optional;
+import thrumwright.block.Shed;
+import thrumwright.block.Side;
+import thrumwright.measure.BadMeasure;
+import thrumwright.measure.Length;
+
+/**
+ * The design between the two ends.
+ *
+ * @param height as planned off the loom
+ * @param firstYarnId yarn of its first stripe, which the start's facing takes up
+ * @param lastYarnId yarn of its last stripe
+ * @param lastShed shed of its last pick; empty if not known yet
+ * @param lastSide the side where its last pick ended; empty if not known yet
+ * @param relaxing how much the cloth shortens off the loom, as a share of its height, 0 to 0.5
+ */
+public record Design(
+        Length height,
+        String firstYarnId,
+        String lastYarnId,
+        Optional<Shed> lastShed,
+        Optional<Side> lastSide,
+        double relaxing) {
+    public Design {
+        Objects.requireNonNull(firstYarnId);
+        Objects.requireNonNull(lastYarnId);
+        Objects.requireNonNull(lastShed);
+        Objects.requireNonNull(lastSide);
+        if (!(height.mm() > 0 && height.mm() <= 20_000)) {
+            throw new BadMeasure("A design is higher than 0 and at most 20 m, not “" + height + "”.");
+        }
+        if (!(relaxing >= 0 && relaxing <= 0.5)) {
+            throw new BadMeasure("Relaxing lies between 0 % and 50 %.");
+        }
+    }
+
+    /** Its height on the loom, mm: as much more as it will relax. */
+    public double heightOnLoom() {
+        return height.mm() * (1 + relaxing);
+    }
+}

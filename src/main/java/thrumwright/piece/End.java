@@ -1,0 +1,97 @@
+package thrumwright.piece;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.Collections;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.UnaryOperator;
+import thrumwright.block.Block;
+import thrumwright.block.YarnBlock;
+
+/**
+ * A stack of blocks, from the lowest on the loom to the highest: the order in which they are woven.
+ *
+ * @param blocks with different ids, at most {@link #MOST_BLOCKS}
+ */
+public record End(List<Block> blocks) {
+    /** The most blocks of an end. */
+    public static final int MOST_BLOCKS = 500;
+
+    public End {
+        blocks = List.copyOf(blocks);
+        if (blocks.size() > MOST_BLOCKS) {
+            throw new IllegalArgumentException("an end has at most " + MOST_BLOCKS + " blocks");
+        }
+        Set<String> ids = new HashSet<>();
+        for (Block block : blocks) {
+            if (!ids.add(block.id())) {
+                throw new IllegalArgumentException("two blocks have the id “" + block.id() + "”");
+            }
+        }
+    }
+
+    public static End empty() {
+        return new End(List.of());
+    }
+
+    public Optional<Block> block(String id) {
+        return blocks.stream().filter(block -> block.id().equals(id)).findFirst();
+    }
+
+    /** Where a block stands, from 0 at the bottom; −1 if it isn't there. */
+    public int indexOf(String id) {
+        for (int i = 0; i < blocks.size(); i++) {
+            if (blocks.get(i).id().equals(id)) {
+                return i;
+            }
+        }
+        return -1;
+    }
+
+    /**
+     * Reflected in a line across the warp: blocks and rows in reverse order, S for Z. Twice gives the end again. Sheds
+     * and sides that a block demands go along, so that nothing is lost; see {@link #unforced()}.
+     */
+    public End mirrored() {
+        List<Block> reversed = new ArrayList<>(blocks);
+        Collections.reverse(reversed);
+        return new End(reversed).map(Block::mirrored);
+    }
+
+    /** Every block free to go on from the row before it. */
+    public End unforced() {
+        return map(block -> block instanceof YarnBlock yarn ? yarn.unforced() : block);
+    }
+
+    public End without(Collection<String> ids) {
+        return new End(blocks.stream().filter(block -> !ids.contains(block.id())).toList());
+    }
+
+    /** @param index from 0 (lowest) to the number of blocks */
+    public End with(int index, Block block) {
+        List<Block> more = new ArrayList<>(blocks);
+        more.add(index, block);
+        return new End(more);
+    }
+
+    /** The same end with another block in the place of the one that has its id. */
+    public End replaced(Block other) {
+        return map(block -> block.id().equals(other.id()) ? other : block);
+    }
+
+    public End map(UnaryOperator<Block> change) {
+        return new End(blocks.stream().map(change).toList());
+    }
+
+    /** An id that no block here has, made from a stem: {@code soumak}, {@code soumak-2} … */
+    public String freeId(String stem) {
+        String id = stem;
+        for (int i = 2; indexOf(id) >= 0; i++) {
+            id = stem + "-" + i;
+        }
+        return id;
+    }
+}

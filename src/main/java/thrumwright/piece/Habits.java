@@ -1,0 +1,71 @@
+package thrumwright.piece;
+
+import java.util.Objects;
+import thrumwright.measure.BadMeasure;
+import thrumwright.measure.Length;
+import thrumwright.measure.Unit;
+import thrumwright.measure.UnitSystem;
+
+/**
+ * How this weaver measures and cuts.
+ *
+ * @param units the units to show
+ * @param widthsOf what a cut is held against when counting widths
+ * @param step cuts are rounded up to a multiple of this
+ * @param tail left hanging at each end of a yarn
+ * @param tie for tying a cord to a post, at each end
+ * @param ease share of the length that is laid in before beating, 0 to 1
+ * @param handful longest comfortable butterfly
+ * @param overlap how far two butterflies of one yarn overlap
+ */
+public record Habits(
+        UnitSystem units,
+        WidthsOf widthsOf,
+        Length step,
+        Length tail,
+        Length tie,
+        double ease,
+        Length handful,
+        Length overlap) {
+    /** What a cut is held against. */
+    public enum WidthsOf {
+        /** The nominal width of the warp. */
+        WARP,
+        /** The loom's width over both posts; without posts the warp's. */
+        LOOM
+    }
+
+    public Habits {
+        Objects.requireNonNull(units);
+        Objects.requireNonNull(widthsOf);
+        Objects.requireNonNull(tail);
+        Objects.requireNonNull(tie);
+        if (!(step.mm() >= 0.1 && step.mm() <= 1000)) {
+            throw new BadMeasure("Cuts are rounded to a step between 0.1 mm and 1 m, not “" + step + "”.");
+        }
+        if (!(ease >= 0 && ease <= 1)) {
+            throw new BadMeasure("Ease lies between 0 % and 100 %.");
+        }
+        if (!(handful.mm() >= 200)) {
+            throw new BadMeasure("A butterfly holds at least 20 cm, not “" + handful + "”.");
+        }
+        if (!(overlap.mm() <= handful.mm() / 2)) {
+            throw new BadMeasure("Butterflies overlap by less than half their length, not “" + overlap + "”.");
+        }
+    }
+
+    /** Ease 3 %, butterflies of 4 m that overlap by 5 cm (all from memory); tails and ties of 15 cm (common practice, no source). */
+    public static Habits usual(UnitSystem units) {
+        boolean inches = units == UnitSystem.INCHES;
+        Length hand = inches ? Length.of(6, Unit.INCH) : Length.of(15, Unit.CENTIMETRE);
+        return new Habits(
+                units,
+                WidthsOf.WARP,
+                inches ? Length.of(0.5, Unit.INCH) : Length.of(1, Unit.CENTIMETRE),
+                hand,
+                hand,
+                0.03,
+                inches ? Length.of(4.5, Unit.YARD) : Length.of(4, Unit.METRE),
+                inches ? Length.of(2, Unit.INCH) : Length.of(5, Unit.CENTIMETRE));
+    }
+}

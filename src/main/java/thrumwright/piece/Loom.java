@@ -1,0 +1,61 @@
+package thrumwright.piece;
+
+import java.util.Objects;
+import java.util.Optional;
+import thrumwright.block.Posts;
+import thrumwright.measure.BadMeasure;
+import thrumwright.measure.Length;
+
+/**
+ * The loom on which the piece is woven.
+ *
+ * @param name what the weavers call it
+ * @param open clear height of one face between the lower and the upper bar
+ * @param uprights its posts beside the warp; empty on a loom without any
+ * @param clearance from the lower bar to where the weaving begins
+ * @param workingRoom open warp that the hands need at the top to finish
+ * @param warpPerEnd how much warp yarn one end takes on this loom, with what is lost
+ */
+public record Loom(
+        String name,
+        Length open,
+        Optional<Uprights> uprights,
+        Length clearance,
+        Length workingRoom,
+        Length warpPerEnd) {
+    /**
+     * Upright posts.
+     *
+     * @param diameter thickness of a post
+     * @param gap clear space from the outermost warp end to the post
+     */
+    public record Uprights(Length diameter, Length gap) {
+        public Uprights {
+            Objects.requireNonNull(gap);
+            if (!(diameter.mm() > 0 && diameter.mm() <= 500)) {
+                throw new BadMeasure("A post is thicker than 0 and at most 50 cm, not “" + diameter + "”.");
+            }
+        }
+
+        public Posts posts() {
+            return new Posts(diameter.mm(), gap.mm());
+        }
+    }
+
+    public Loom {
+        Objects.requireNonNull(name);
+        Objects.requireNonNull(uprights);
+        Objects.requireNonNull(clearance);
+        Objects.requireNonNull(workingRoom);
+        if (!(open.mm() >= 10 && open.mm() <= 20_000)) {
+            throw new BadMeasure("A loom's open height lies between 1 cm and 20 m, not “" + open + "”.");
+        }
+        if (!(warpPerEnd.mm() > 0 && warpPerEnd.mm() <= 100_000)) {
+            throw new BadMeasure("A warp end is longer than 0 and at most 100 m, not “" + warpPerEnd + "”.");
+        }
+    }
+
+    public Optional<Posts> posts() {
+        return uprights.map(Uprights::posts);
+    }
+}

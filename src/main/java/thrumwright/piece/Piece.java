@@ -1,0 +1,215 @@
+package thrumwright.piece;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.Set;
+import thrumwright.block.Block;
+import thrumwright.block.Material;
+import thrumwright.block.MaterialRole;
+import thrumwright.block.Setting;
+import thrumwright.block.YarnBlock;
+import thrumwright.measure.Shown;
+import thrumwright.yarn.Yarn;
+
+/**
+ * A piece of weaving: the whole document. Immutable; every yarn that it refers to is among its yarns.
+ *
+ * @param title what the weaver calls it
+ * @param note anything that the weaver wants to keep with it
+ * @param yarns all yarns, with different ids
+ * @param cordId yarn of the stiff parts
+ * @param wasteId yarn of what comes out again
+ */
+public record Piece(
+        String title,
+        String note,
+        Loom loom,
+        Warp warp,
+        List<Yarn> yarns,
+        String cordId,
+        String wasteId,
+        Design design,
+        Habits habits,
+        End start,
+        Top top) {
+    /** @throws IllegalArgumentException if a yarn is missing or twice there; the message is for the user */
+    public Piece {
+        Objects.requireNonNull(title);
+        Objects.requireNonNull(note);
+        Objects.requireNonNull(loom);
+        Objects.requireNonNull(habits);
+        Objects.requireNonNull(top);
+        yarns = List.copyOf(yarns);
+        Set<String> ids = new HashSet<>();
+        for (Yarn yarn : yarns) {
+            if (!ids.add(yarn.id())) {
+                throw new IllegalArgumentException("There are two yarns with the id “" + yarn.id() + "”.");
+            }
+        }
+        for (String used : usedYarns(warp, cordId, wasteId, design, start, top)) {
+            if (!ids.contains(used)) {
+                throw new IllegalArgumentException("There is no yarn with the id “" + used + "” among the yarns.");
+            }
+        }
+    }
+
+    private static List<String> usedYarns(
+            Warp warp, String cordId, String wasteId, Design design, End start, Top top) {
+        List<String> used =
+                new ArrayList<>(List.of(warp.yarnId(), cordId, wasteId, design.firstYarnId(), design.lastYarnId()));
+        used.addAll(ownYarns(start));
+        if (top instanceof Top.OnItsOwn own) {
+            used.addAll(ownYarns(own.end()));
+        }
+        return used;
+    }
+
+    private static List<String> ownYarns(End end) {
+        List<String> own = new ArrayList<>();
+        for (Block block : end.blocks()) {
+            if (block instanceof YarnBlock yarnBlock && yarnBlock.use().material() instanceof Material.Own material) {
+                own.add(material.yarnId());
+            }
+        }
+        return own;
+    }
+
+    /** @throws IllegalArgumentException if there is none */
+    public Yarn yarn(String id) {
+        return yarns.stream()
+                .filter(yarn -> yarn.id().equals(id))
+                .findFirst()
+                .orElseThrow(() -> new IllegalArgumentException("There is no yarn with the id “" + id + "”."));
+    }
+
+    public Yarn warpYarn() {
+        return yarn(warp.yarnId());
+    }
+
+    /** The yarn of the design's stripe next to an end. */
+    public Yarn stripe(Place place) {
+        return yarn(place == Place.START ? design.firstYarnId() : design.lastYarnId());
+    }
+
+    /** The yarn that a block of that end is woven with. */
+    public Yarn yarnOf(YarnBlock block, Place place) {
+        return yarnOf(block.use().material(), place);
+    }
+
+    public Yarn yarnOf(Material material, Place place) {
+        if (material instanceof Material.Own own) {
+            return yarn(own.yarnId());
+        }
+        MaterialRole role = ((Material.Part) material).role();
+        return switch (role) {
+            case WARP_CORD -> yarn(cordId);
+            case WASTE -> yarn(wasteId);
+            case WEFT -> stripe(place);
+        };
+    }
+
+    /** A yarn on this piece's warp. */
+    public Setting setting(Yarn yarn) {
+        return new Setting(
+                warp.ends(),
+                warp.sett().spacing(),
+                warpYarn().diameter(),
+                yarn.diameter(),
+                yarn.beaten(),
+                loom.posts());
+    }
+
+    /** The blocks of an end in weaving order; those of a top that follows the start are reflected and free. */
+    public End end(Place place) {
+        if (place == Place.START) {
+            return start;
+        }
+        if (top instanceof Top.OnItsOwn own) {
+            return own.end();
+        }
+        return start.without(((Top.FollowsStart) top).leftOut()).mirrored().unforced();
+    }
+
+    public boolean topFollows() {
+        return top instanceof Top.FollowsStart;
+    }
+
+    /** Measures shown in this piece's units. */
+    public Shown shown() {
+        return new Shown(habits.units());
+    }
+
+    /** What a cut is held against when counting widths, mm. */
+    public double reference() {
+        double nominal = warp.nominalWidth();
+        if (habits.widthsOf() == Habits.WidthsOf.WARP) {
+            return nominal;
+        }
+        Setting setting = setting(warpYarn());
+        return loom.posts()
+                .map(posts -> setting.span() + setting.warp() + 2 * (posts.gap() + posts.diameter()))
+                .orElse(nominal);
+    }
+
+    /** Whether any yarn of that id is needed, so that it can't be taken away. */
+    public boolean uses(String yarnId) {
+        return usedYarns(warp, cordId, wasteId, design, start, top).contains(yarnId);
+    }
+
+    /** The block of that id in an end, if it is there. */
+    public Optional<Block> block(Place place, String id) {
+        return end(place).block(id);
+    }
+
+    public Piece withTitle(String other) {
+        return new Piece(other, note, loom, warp, yarns, cordId, wasteId, design, habits, start, top);
+    }
+
+    public Piece withNote(String other) {
+        return new Piece(title, other, loom, warp, yarns, cordId, wasteId, design, habits, start, top);
+    }
+
+    public Piece withLoom(Loom other) {
+        return new Piece(title, note, other, warp, yarns, cordId, wasteId, design, habits, start, top);
+    }
+
+    public Piece withWarp(Warp other) {
+        return new Piece(title, note, loom, other, yarns, cordId, wasteId, design, habits, start, top);
+    }
+
+    public Piece withYarns(List<Yarn> other) {
+        return new Piece(title, note, loom, warp, other, cordId, wasteId, design, habits, start, top);
+    }
+
+    public Piece withCord(String otherId) {
+        return new Piece(title, note, loom, warp, yarns, otherId, wasteId, design, habits, start, top);
+    }
+
+    public Piece withWaste(String otherId) {
+        return new Piece(title, note, loom, warp, yarns, cordId, otherId, design, habits, start, top);
+    }
+
+    public Piece withDesign(Design other) {
+        return new Piece(title, note, loom, warp, yarns, cordId, wasteId, other, habits, start, top);
+    }
+
+    public Piece withHabits(Habits other) {
+        return new Piece(title, note, loom, warp, yarns, cordId, wasteId, design, other, start, top);
+    }
+
+    public Piece withStart(End other) {
+        return new Piece(title, note, loom, warp, yarns, cordId, wasteId, design, habits, other, top);
+    }
+
+    public Piece withTop(Top other) {
+        return new Piece(title, note, loom, warp, yarns, cordId, wasteId, design, habits, start, other);
+    }
+
+    /** Another stack for an end; a top that followed the start stands on its own from then on. */
+    public Piece withEnd(Place place, End other) {
+        return place == Place.START ? withStart(other) : withTop(new Top.OnItsOwn(other));
+    }
+}

@@ -1,0 +1,2 @@
+/** The document: one immutable piece with its loom, warp, yarns, design and two ends. */
+package thrumwright.piece;

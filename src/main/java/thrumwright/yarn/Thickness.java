@@ -1,0 +1,90 @@
+package thrumwright.yarn;
+
+import java.util.Objects;
+import thrumwright.measure.BadMeasure;
+import thrumwright.measure.Length;
+
+/** What the weaver knows of a yarn's thickness, and the relaxed diameter that follows. */
+public sealed interface Thickness {
+    /** The most plies that a count may name. */
+    int MOST_PLIES = Packing.MOST;
+    /** The share of a yarn's section that is fibre. */
+    double FILLING = 0.60;
+
+    /** Relaxed diameter in mm. */
+    double diameter(Fibre fibre);
+
+    /** Mass per length in g/km: from the count where there is one, else from the diameter. */
+    double tex(Fibre fibre);
+
+    /** Measured across. */
+    record Measured(Length diameter) implements Thickness {
+        public Measured {
+            if (!(diameter.mm() >= 0.02 && diameter.mm() <= 100)) {
+                throw new BadMeasure("A yarn is between 0.02 mm and 100 mm thick, not “" + diameter + "”.");
+            }
+        }
+
+        @Override
+        public double diameter(Fibre fibre) {
+            return diameter.mm();
+        }
+
+        @Override
+        public double tex(Fibre fibre) {
+            return texOf(diameter.mm(), fibre);
+        }
+    }
+
+    /** Wound side by side round a ruler, just touching. */
+    record Wraps(double wraps, Length over) implements Thickness {
+        public Wraps {
+            Objects.requireNonNull(over);
+            double diameter = over.mm() / wraps;
+            if (!(wraps > 0 && diameter >= 0.02 && diameter <= 100)) {
+                throw new BadMeasure("Give wraps like “5 in 1 cm” or “10 in 1 in”.");
+            }
+        }
+
+        @Override
+        public double diameter(Fibre fibre) {
+            return over.mm() / wraps;
+        }
+
+        @Override
+        public double tex(Fibre fibre) {
+            return texOf(diameter(fibre), fibre);
+        }
+    }
+
+    /**
+     * By its count, such as 12/6 Ne: diameter of a single d = √(4·tex·10⁻³/(π·ρ·φ)) (Peirce), times the packing ratio
+     * of its plies.
+     */
+    record Counted(double number, int plies, CountSystem system) implements Thickness {
+        public Counted {
+            Objects.requireNonNull(system);
+            if (!(number > 0 && number <= 1_000_000)) {
+                throw new BadMeasure("A count is a number above 0.");
+            }
+            if (plies < 1 || plies > MOST_PLIES) {
+                throw new BadMeasure("A yarn has 1 to " + MOST_PLIES + " plies.");
+            }
+        }
+
+        @Override
+        public double diameter(Fibre fibre) {
+            double single = tex(fibre) / plies;
+            return Math.sqrt(4 * single * 1e-3 / (Math.PI * fibre.density() * FILLING)) * Packing.ratio(plies);
+        }
+
+        @Override
+        public double tex(Fibre fibre) {
+            return system.tex(number) * (system.ofTheSingle() ? plies : 1);
+        }
+    }
+
+    private static double texOf(double diameter, Fibre fibre) {
+        return Math.PI * diameter * diameter * fibre.density() * FILLING / 4 * 1e3;
+    }
+}

@@ -1,0 +1,2 @@
+/** Yarns and cords: how thick, how firm, how heavy. */
+package thrumwright.yarn;
