@@ -1,0 +1,26 @@
+package thrumwright.plan;
+
+import java.util.Optional;
+import thrumwright.block.Block;
+
+/**
+ * One block in its place.
+ *
+ * @param bottom lower edge above the end's lowest line, mm
+ * @param height on the loom, mm; 0 for a fold or a finish
+ * @param work how it is woven; empty for what takes no yarn
+ */
+public record BlockPlan(Block block, double bottom, double height, Optional<Work> work) {
+    public double top() {
+        return bottom + height;
+    }
+
+    public boolean comesOut() {
+        return work.map(w -> w.block().use().comesOut()).orElse(false);
+    }
+
+    /** Woven, and there to stay. */
+    public boolean stays() {
+        return work.isPresent() && !comesOut();
+    }
+}

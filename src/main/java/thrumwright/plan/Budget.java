@@ -1,0 +1,51 @@
+package thrumwright.plan;
+
+import thrumwright.piece.Piece;
+
+/**
+ * The warp on one face of the loom, from the lower bar up. All in mm.
+ *
+ * @param open between the bars
+ * @param clearance below the start
+ * @param start height of the start
+ * @param design height of the design on the loom
+ * @param top height of the top end
+ * @param workingRoom wanted above the top end
+ */
+public record Budget(
+        double open, double clearance, double start, double design, double top, double workingRoom) {
+    static Budget of(Piece piece, double start, double top) {
+        return new Budget(
+                piece.loom().open().mm(),
+                piece.loom().clearance().mm(),
+                start,
+                piece.design().heightOnLoom(),
+                top,
+                piece.loom().workingRoom().mm());
+    }
+
+    /** Where the design begins, above the lower bar. */
+    public double startLine() {
+        return clearance + start;
+    }
+
+    /** Where the design ends as planned, above the lower bar. */
+    public double designEnds() {
+        return startLine() + design;
+    }
+
+    /** Where the design must have ended at the latest, so that the top end and the working room fit. */
+    public double stopLine() {
+        return open - workingRoom - top;
+    }
+
+    /** What is left over; below 0 the piece doesn't fit. */
+    public double left() {
+        return stopLine() - designEnds();
+    }
+
+    /** Open warp above the finished top end; below 0 there is none. */
+    public double aboveTop() {
+        return open - designEnds() - top;
+    }
+}

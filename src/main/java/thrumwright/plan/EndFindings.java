@@ -1,0 +1,223 @@
+package thrumwright.plan;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import thrumwright.block.Block;
+import thrumwright.block.HalfHitch;
+import thrumwright.block.HemFold;
+import thrumwright.block.OrderingCord;
+import thrumwright.block.PlainBand;
+import thrumwright.block.Row;
+import thrumwright.block.Shed;
+import thrumwright.block.Soumak;
+import thrumwright.block.Twining;
+import thrumwright.measure.Shown;
+import thrumwright.piece.Piece;
+import thrumwright.piece.Place;
+import thrumwright.plan.Finding.Code;
+import thrumwright.yarn.Yarn;
+
+/** Looks one end over. */
+final class EndFindings {
+    /** A hem shallower than this won't lie flat, mm (common practice, no source). */
+    private static final double SHALLOW = 10;
+
+    private final Piece piece;
+    private final EndPlan end;
+    private final Words words;
+    private final Shown shown;
+    private final List<Finding> found = new ArrayList<>();
+
+    EndFindings(Plan plan, EndPlan end, Words words) {
+        this.piece = plan.piece();
+        this.end = end;
+        this.words = words;
+        this.shown = piece.shown();
+    }
+
+    List<Finding> all() {
+        if (end.blocks().isEmpty()) {
+            add(Code.NOTHING_HERE, Optional.empty(), Map.of());
+            return found;
+        }
+        for (BlockPlan block : end.blocks()) {
+            block.work().ifPresent(work -> work(block, work));
+        }
+        sheds();
+        protection();
+        end.hem().ifPresent(this::hem);
+        end.finish().ifPresent(this::finish);
+        return found;
+    }
+
+    private void work(BlockPlan block, Work work) {
+        if (shed(work) && work.setting().jammed()) {
+            about(Code.TOO_THICK, block, Map.of(
+                    "yarn", work.yarn().name(),
+                    "gauge", shown.fine(work.setting().gauge()),
+                    "space", shown.fine(work.setting().spacing())));
+        }
+        if (work.block() instanceof OrderingCord && work.setting().posts().isEmpty()) {
+            about(Code.NO_POSTS, block, Map.of());
+        }
+        Yarn stripe = piece.stripe(end.place());
+        if (end.hem().isPresent() && showsBesideDesign(work) && !work.yarn().colour().equals(stripe.colour())) {
+            String key = end.place() == Place.START ? "stripe.first" : "stripe.last";
+            about(Code.OTHER_COLOUR, block, Map.of(
+                    "yarn", work.yarn().name(),
+                    "stripe", stripe.name(),
+                    "which", words.say(key)));
+        }
+    }
+
+    private static boolean shed(Work work) {
+        return work.block() instanceof PlainBand
+                || work.block() instanceof OrderingCord
+                || work.block() instanceof Twining;
+    }
+
+    private static boolean showsBesideDesign(Work work) {
+        return work.block() instanceof Soumak
+                || work.block() instanceof PlainBand band && band.purpose() == PlainBand.Purpose.FACING;
+    }
+
+    /** Two neighbouring plain picks in one shed, with nothing woven between them, would lie as one. */
+    private void sheds() {
+        Optional<Shed> last = knownBefore();
+        for (BlockPlan block : end.blocks()) {
+            if (block.work().isEmpty()) {
+                continue;
+            }
+            List<Row> rows = block.work().get().rows();
+            Optional<Shed> first = rows.get(0).shed();
+            if (first.isPresent() && first.equals(last)) {
+                about(Code.SAME_SHED, block, Map.of("shed", words.shed(first.get())));
+            }
+            last = rows.get(rows.size() - 1).shed();
+        }
+    }
+
+    private Optional<Shed> knownBefore() {
+        return end.place() == Place.TOP ? piece.design().lastShed() : Optional.empty();
+    }
+
+    private void protection() {
+        boolean holds = outside().stream().anyMatch(block -> block.stays()
+                && (block.block() instanceof Twining || block.block() instanceof HalfHitch));
+        if (!holds) {
+            add(Code.NOTHING_HOLDS, Optional.empty(), Map.of());
+        }
+        boolean waste = end.blocks().stream()
+                .anyMatch(block -> block.comesOut() && block.block() instanceof PlainBand);
+        if (!waste) {
+            add(Code.NO_WASTE, Optional.empty(), Map.of());
+        }
+    }
+
+    /** What lies on the hem's side of the fold; everything where there is no fold. */
+    private List<BlockPlan> outside() {
+        if (end.hem().isEmpty()) {
+            return end.blocks();
+        }
+        int fold = foldIndex();
+        return end.place() == Place.START
+                ? end.blocks().subList(0, fold)
+                : end.blocks().subList(fold + 1, end.blocks().size());
+    }
+
+    private int foldIndex() {
+        String id = end.hem().orElseThrow().blockId();
+        for (int i = 0; i < end.blocks().size(); i++) {
+            if (end.blocks().get(i).block().id().equals(id)) {
+                return i;
+            }
+        }
+        throw new IllegalStateException("a hem has its fold");
+    }
+
+    private void hem(Hem hem) {
+        Block fold = end.blocks().get(foldIndex()).block();
+        if (end.blocks().stream().filter(block -> block.block() instanceof HemFold).count() > 1) {
+            about(Code.SEVERAL_FOLDS, fold, Map.of());
+        }
+        if (!(hem.cloth() > 0)) {
+            about(Code.HEM_EMPTY, fold, Map.of());
+            return;
+        }
+        boolean stiff = outside().stream()
+                .anyMatch(block -> block.block() instanceof PlainBand band
+                        && band.purpose() == PlainBand.Purpose.STIFF);
+        if (!stiff) {
+            about(Code.NO_STIFF_BAND, fold, Map.of());
+        }
+        depth(hem, fold);
+        firstTurn(hem, fold);
+        sleeve(hem, fold);
+    }
+
+    private void depth(Hem hem, Block fold) {
+        double deepest = piece.design().height().mm() / 3;
+        Map<String, Object> values = Map.of(
+                "depth", shown.height(hem.depth()),
+                "least", shown.height(SHALLOW),
+                "most", shown.height(deepest));
+        if (hem.depth() < SHALLOW) {
+            about(Code.HEM_SHALLOW, fold, values);
+        } else if (hem.depth() > deepest) {
+            about(Code.HEM_DEEP, fold, values);
+        }
+    }
+
+    private void firstTurn(Hem hem, Block fold) {
+        hem.firstTurn().filter(turn -> turn > hem.cloth() / 2).ifPresent(turn -> about(
+                Code.FIRST_TURN_TOO_DEEP,
+                fold,
+                Map.of("turn", shown.height(turn), "cloth", shown.height(hem.cloth()), "most",
+                        shown.height(hem.cloth() / 2))));
+    }
+
+    private void sleeve(Hem hem, Block fold) {
+        hem.sleeve().filter(sleeve -> hem.depth() < sleeve.depth()).ifPresent(sleeve -> about(
+                Code.SLEEVE_TOO_NARROW,
+                fold,
+                Map.of(
+                        "bar", shown.height(sleeve.bar()),
+                        "needed", shown.height(sleeve.depth()),
+                        "depth", shown.height(hem.depth()),
+                        "more", shown.height(sleeve.depth() - hem.depth()))));
+    }
+
+    private void finish(Finish finish) {
+        if (finish.free() < finish.needed()) {
+            about(Code.FREE_WARP_SHORT, finish.block(), Map.of(
+                    "needed", shown.height(finish.needed()),
+                    "free", shown.height(Math.max(0, finish.free())),
+                    "more", shown.height(finish.needed() - finish.free())));
+        }
+    }
+
+    private void about(Code code, BlockPlan block, Map<String, ?> values) {
+        about(code, block.block(), values);
+    }
+
+    private void about(Code code, Block block, Map<String, ?> values) {
+        Map<String, Object> named = new HashMap<>(values);
+        named.put("block", words.name(block));
+        add(code, Optional.of(block.id()), named);
+    }
+
+    private void add(Code code, Optional<String> blockId, Map<String, ?> values) {
+        Map<String, Object> placed = new HashMap<>(values);
+        placed.put("place", words.place(end.place()));
+        placed.put("Place", capitalised(words.place(end.place())));
+        found.add(words.finding(code, Optional.of(end.place()), blockId, placed));
+    }
+
+    private static String capitalised(String text) {
+        return text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
+    }
+}

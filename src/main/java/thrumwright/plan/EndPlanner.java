@@ -1,0 +1,163 @@
+package thrumwright.plan;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import thrumwright.block.Block;
+import thrumwright.block.Course;
+import thrumwright.block.HemFold;
+import thrumwright.block.OpenWarp;
+import thrumwright.block.Row;
+import thrumwright.block.Setting;
+import thrumwright.block.Soumak;
+import thrumwright.block.WarpFinish;
+import thrumwright.block.YarnBlock;
+import thrumwright.measure.Length;
+import thrumwright.piece.Piece;
+import thrumwright.piece.Place;
+import thrumwright.yarn.Yarn;
+
+/** Plans one end, from the bottom up. */
+final class EndPlanner {
+    private final Piece piece;
+    private final Place place;
+
+    EndPlanner(Piece piece, Place place) {
+        this.piece = piece;
+        this.place = place;
+    }
+
+    /** The blocks in their places, each going on from the one before. */
+    List<BlockPlan> blocks(Course before) {
+        List<BlockPlan> plans = new ArrayList<>();
+        Course course = before;
+        double y = 0;
+        for (Block block : piece.end(place).blocks()) {
+            BlockPlan plan = block(block, y, course);
+            course = after(course, plan);
+            y = plan.top();
+            plans.add(plan);
+        }
+        return plans;
+    }
+
+    /** The end as a whole. */
+    EndPlan end(List<BlockPlan> blocks, Course before, double onLoom) {
+        Course after = before;
+        for (BlockPlan block : blocks) {
+            after = after(after, block);
+        }
+        double edge = edge(blocks);
+        Optional<Finish> finish = finish(blocks, onLoom + edge);
+        return new EndPlan(place, onLoom, blocks, before, after, edge, hem(blocks, edge), finish);
+    }
+
+    private static Course after(Course course, BlockPlan plan) {
+        return plan.work().map(work -> course.after(work.rows())).orElse(course);
+    }
+
+    private BlockPlan block(Block block, double bottom, Course before) {
+        if (block instanceof YarnBlock yarnBlock) {
+            Work work = work(yarnBlock, before);
+            return new BlockPlan(block, bottom, yarnBlock.height(work.setting()), Optional.of(work));
+        }
+        double height = block instanceof OpenWarp open ? open.height().mm() : 0;
+        return new BlockPlan(block, bottom, height, Optional.empty());
+    }
+
+    private Work work(YarnBlock block, Course before) {
+        Yarn yarn = piece.yarnOf(block, place);
+        Setting setting = piece.setting(yarn);
+        List<Row> rows = block.rows(setting, before);
+        return new Work(block, yarn, setting, rows, Cut.of(block, setting, piece.habits(), piece.reference()));
+    }
+
+    /** The outer line of the outermost block that stays; the line next to the design if none does. */
+    private double edge(List<BlockPlan> blocks) {
+        boolean start = place == Place.START;
+        for (int i = 0; i < blocks.size(); i++) {
+            BlockPlan block = blocks.get(start ? i : blocks.size() - 1 - i);
+            if (block.stays()) {
+                return start ? block.bottom() : block.top();
+            }
+        }
+        return start && !blocks.isEmpty() ? blocks.get(blocks.size() - 1).top() : 0;
+    }
+
+    private Optional<Finish> finish(List<BlockPlan> blocks, double edgeOnLoom) {
+        double free = place == Place.START ? edgeOnLoom : piece.loom().open().mm() - edgeOnLoom;
+        return blocks.stream()
+                .map(BlockPlan::block)
+                .filter(WarpFinish.class::isInstance)
+                .map(WarpFinish.class::cast)
+                .findFirst()
+                .map(block -> new Finish(
+                        block,
+                        block.groups(piece.warp().ends()),
+                        block.freeWarp(piece.warpYarn().diameter()),
+                        free));
+    }
+
+    private Optional<Hem> hem(List<BlockPlan> blocks, double edge) {
+        for (int i = 0; i < blocks.size(); i++) {
+            if (blocks.get(i).block() instanceof HemFold fold) {
+                double line = foldLine(blocks, i);
+                return Optional.of(new Hem(
+                        fold.id(),
+                        line,
+                        Math.max(0, clothBetween(blocks, edge, line)),
+                        thickness(blocks, i),
+                        fold.firstTurn().map(Length::mm),
+                        fold.bar().map(bar -> Hem.Sleeve.of(bar.mm()))));
+            }
+        }
+        return Optional.empty();
+    }
+
+    /** What stays between the hem's outer edge and the fold's line. */
+    private double clothBetween(List<BlockPlan> blocks, double edge, double line) {
+        double out = 0;
+        double low = Math.min(edge, line);
+        double high = Math.max(edge, line);
+        for (BlockPlan block : blocks) {
+            if (block.comesOut()) {
+                out += Math.max(0, Math.min(high, block.top()) - Math.max(low, block.bottom()));
+            }
+        }
+        return (place == Place.START ? line - edge : edge - line) - out;
+    }
+
+    /** Beside a soumak row the fold runs along that row's middle; the row on the hem's side comes first. */
+    private double foldLine(List<BlockPlan> blocks, int fold) {
+        int outward = place == Place.START ? -1 : 1;
+        for (int neighbour : new int[] {fold + outward, fold - outward}) {
+            Optional<Work> work = work(blocks, neighbour);
+            if (work.isPresent() && work.get().block() instanceof Soumak soumak) {
+                double half = soumak.rowHeight(work.get().setting()) / 2;
+                BlockPlan block = blocks.get(neighbour);
+                return neighbour < fold ? block.top() - half : block.bottom() + half;
+            }
+        }
+        return blocks.get(fold).bottom();
+    }
+
+    private static Optional<Work> work(List<BlockPlan> blocks, int index) {
+        return index < 0 || index >= blocks.size()
+                ? Optional.empty()
+                : blocks.get(index).work();
+    }
+
+    /** T = D_w + 2t of the cloth next to the fold, the hem's side first; without any, the stripe's. */
+    private double thickness(List<BlockPlan> blocks, int fold) {
+        int outward = place == Place.START ? -1 : 1;
+        for (int way : new int[] {outward, -outward}) {
+            for (int i = fold + way; i >= 0 && i < blocks.size(); i += way) {
+                if (blocks.get(i).stays()) {
+                    Setting setting = blocks.get(i).work().orElseThrow().setting();
+                    return setting.warp() + 2 * setting.beaten();
+                }
+            }
+        }
+        return piece.warpYarn().diameter() + 2 * piece.stripe(place).beaten();
+    }
+}

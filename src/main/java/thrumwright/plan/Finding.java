@@ -1,0 +1,58 @@
+package thrumwright.plan;
+
+import java.util.Objects;
+import java.util.Optional;
+import thrumwright.piece.Place;
+
+/**
+ * Something that the weaver should know.
+ *
+ * @param code its lasting name, for programs
+ * @param place the end that it is about; empty: the whole piece
+ * @param blockId the block that it is about, if one
+ * @param sentence what is the matter and what to do
+ */
+public record Finding(
+        Severity severity, Code code, Optional<Place> place, Optional<String> blockId, String sentence) {
+    /** All kinds of findings. */
+    public enum Code {
+        TOO_THICK(Severity.PROBLEM),
+        SAME_SHED(Severity.PROBLEM),
+        OTHER_COLOUR(Severity.CAUTION),
+        NOTHING_HOLDS(Severity.CAUTION),
+        NO_WASTE(Severity.CAUTION),
+        NO_STIFF_BAND(Severity.CAUTION),
+        HEM_SHALLOW(Severity.CAUTION),
+        HEM_DEEP(Severity.CAUTION),
+        HEM_EMPTY(Severity.PROBLEM),
+        FIRST_TURN_TOO_DEEP(Severity.PROBLEM),
+        SLEEVE_TOO_NARROW(Severity.PROBLEM),
+        SEVERAL_FOLDS(Severity.PROBLEM),
+        HEMS_DIFFER(Severity.CAUTION),
+        DOES_NOT_FIT(Severity.PROBLEM),
+        FREE_WARP_SHORT(Severity.PROBLEM),
+        NO_POSTS(Severity.CAUTION),
+        STOCK_SHORT(Severity.PROBLEM),
+        NOTHING_HERE(Severity.CAUTION),
+        LAST_PICK_ASSUMED(Severity.NOTE),
+        WIDTHS_OF_WARP(Severity.NOTE);
+
+        private final Severity severity;
+
+        Code(Severity severity) {
+            this.severity = severity;
+        }
+
+        public Severity severity() {
+            return severity;
+        }
+    }
+
+    public Finding {
+        Objects.requireNonNull(severity);
+        Objects.requireNonNull(code);
+        Objects.requireNonNull(place);
+        Objects.requireNonNull(blockId);
+        Objects.requireNonNull(sentence);
+    }
+}

@@ -1,0 +1,17 @@
+package thrumwright.plan;
+
+import java.util.List;
+import thrumwright.block.WarpFinish;
+
+/**
+ * What becomes of the warp ends at one end.
+ *
+ * @param groups sizes of the groups from the left
+ * @param needed free warp that each end needs beyond the edge, mm
+ * @param free what there is between the edge and the loom's bar, mm
+ */
+public record Finish(WarpFinish block, List<Integer> groups, double needed, double free) {
+    public Finish {
+        groups = List.copyOf(groups);
+    }
+}

@@ -1,0 +1,54 @@
+package thrumwright.plan;
+
+import java.util.List;
+import thrumwright.block.Course;
+import thrumwright.piece.Piece;
+import thrumwright.piece.Place;
+
+/**
+ * Everything that follows from a piece.
+ *
+ * @param afterDesign the design's last pick, given or assumed, from which the top goes on
+ * @param totals in the order of the piece's yarns, those used only
+ * @param findings the worst first
+ */
+public record Plan(
+        Piece piece,
+        EndPlan start,
+        EndPlan top,
+        Course afterDesign,
+        Budget budget,
+        List<YarnTotal> totals,
+        List<Finding> findings) {
+    public Plan {
+        totals = List.copyOf(totals);
+        findings = List.copyOf(findings);
+    }
+
+    public static Plan of(Piece piece) {
+        return new Planner(piece).plan();
+    }
+
+    public EndPlan end(Place place) {
+        return place == Place.START ? start : top;
+    }
+
+    /** Length of warp yarn in all, mm: the number of ends times what each takes on the loom. */
+    public double warpYarn() {
+        return piece.warp().ends() * piece.loom().warpPerEnd().mm();
+    }
+
+    /** Finished width, mm: the nominal width of the warp. */
+    public double finishedWidth() {
+        return piece.warp().nominalWidth();
+    }
+
+    /** Finished height without fringes, mm: the design off the loom and what both ends show in front. */
+    public double finishedHeight() {
+        return piece.design().height().mm() + start.inFront() + top.inFront();
+    }
+
+    public boolean has(Severity severity) {
+        return findings.stream().anyMatch(finding -> finding.severity() == severity);
+    }
+}

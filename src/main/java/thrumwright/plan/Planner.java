@@ -1,0 +1,67 @@
+package thrumwright.plan;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import thrumwright.block.Course;
+import thrumwright.block.Shed;
+import thrumwright.block.Side;
+import thrumwright.piece.Piece;
+import thrumwright.piece.Place;
+import thrumwright.yarn.Yarn;
+
+/** Plans a whole piece: the start, then the design's last pick, then the top. */
+final class Planner {
+    private final Piece piece;
+
+    Planner(Piece piece) {
+        this.piece = piece;
+    }
+
+    Plan plan() {
+        EndPlanner startPlanner = new EndPlanner(piece, Place.START);
+        EndPlanner topPlanner = new EndPlanner(piece, Place.TOP);
+        Course beginning = Course.beginning();
+        List<BlockPlan> startBlocks = startPlanner.blocks(beginning);
+        EndPlan start = startPlanner.end(
+                startBlocks, beginning, piece.loom().clearance().mm());
+        Course afterDesign = afterDesign();
+        List<BlockPlan> topBlocks = topPlanner.blocks(afterDesign);
+        double topHeight = topBlocks.isEmpty() ? 0 : topBlocks.get(topBlocks.size() - 1).top();
+        Budget budget = Budget.of(piece, start.height(), topHeight);
+        EndPlan top = topPlanner.end(topBlocks, afterDesign, budget.designEnds());
+        List<YarnTotal> totals = totals(start, top);
+        Plan plan = new Plan(piece, start, top, afterDesign, budget, totals, List.of());
+        return new Plan(piece, start, top, afterDesign, budget, totals, new Findings(plan).all());
+    }
+
+    /** What isn't known is assumed: the last pick went under the first end and came out at the right. */
+    private Course afterDesign() {
+        return new Course(
+                piece.design().lastShed().or(() -> Optional.of(Shed.UNDER_FIRST)),
+                piece.design().lastSide().orElse(Side.RIGHT));
+    }
+
+    private List<YarnTotal> totals(EndPlan start, EndPlan top) {
+        Map<String, Double> inEnds = new LinkedHashMap<>();
+        for (EndPlan end : List.of(start, top)) {
+            for (BlockPlan block : end.blocks()) {
+                block.work()
+                        .ifPresent(work -> inEnds.merge(
+                                work.yarn().id(), work.cut().butterflies().total(), Double::sum));
+            }
+        }
+        List<YarnTotal> totals = new ArrayList<>();
+        for (Yarn yarn : piece.yarns()) {
+            boolean warp = yarn.id().equals(piece.warp().yarnId());
+            double inWarp = warp ? piece.warp().ends() * piece.loom().warpPerEnd().mm() : 0;
+            YarnTotal total = new YarnTotal(yarn, inWarp, inEnds.getOrDefault(yarn.id(), 0.0));
+            if (total.length() > 0) {
+                totals.add(total);
+            }
+        }
+        return totals;
+    }
+}

@@ -1,0 +1,87 @@
+package thrumwright.plan;
+
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import thrumwright.block.Block;
+import thrumwright.block.HalfHitch;
+import thrumwright.block.HemFold;
+import thrumwright.block.OpenWarp;
+import thrumwright.block.OrderingCord;
+import thrumwright.block.PlainBand;
+import thrumwright.block.Shed;
+import thrumwright.block.Side;
+import thrumwright.block.Soumak;
+import thrumwright.block.Twining;
+import thrumwright.block.WarpFinish;
+import thrumwright.measure.Phrases;
+import thrumwright.piece.Place;
+
+/** The names of things and the sentences of findings. */
+public final class Words {
+    private final Phrases phrases;
+
+    /** @param locale the language wanted; where there is no text in it, English */
+    public Words(Locale locale) {
+        this.phrases = Phrases.of("thrumwright.plan.words", locale);
+    }
+
+    /** What a block is called: the weaver's own label, else the name of its kind. */
+    public String name(Block block) {
+        String label = block.tag().label();
+        return label.isBlank() ? kind(block) : label;
+    }
+
+    /** The name of a block's kind. */
+    public String kind(Block block) {
+        return phrases.say("block." + key(block));
+    }
+
+    /** A name for a block's kind in keys of text bundles, such as {@code plain-stiff}. */
+    public static String key(Block block) {
+        if (block instanceof OrderingCord) {
+            return "ordering-cord";
+        } else if (block instanceof PlainBand band) {
+            return "plain-" + lower(band.purpose());
+        } else if (block instanceof Twining) {
+            return "twining";
+        } else if (block instanceof Soumak) {
+            return "soumak";
+        } else if (block instanceof HalfHitch) {
+            return "half-hitch";
+        } else if (block instanceof HemFold) {
+            return "hem-fold";
+        } else if (block instanceof OpenWarp) {
+            return "open-warp";
+        }
+        return "finish-" + lower(((WarpFinish) block).kind());
+    }
+
+    /** “the start” or “the top”. */
+    public String place(Place place) {
+        return phrases.say("place." + lower(place));
+    }
+
+    /** “over the first end” or “under the first end”. */
+    public String shed(Shed shed) {
+        return phrases.say("shed." + lower(shed));
+    }
+
+    /** “left” or “right”. */
+    public String side(Side side) {
+        return phrases.say("side." + lower(side));
+    }
+
+    String say(String key) {
+        return phrases.say(key);
+    }
+
+    Finding finding(Finding.Code code, Optional<Place> place, Optional<String> blockId, Map<String, ?> values) {
+        String sentence = phrases.say("finding." + lower(code), values);
+        return new Finding(code.severity(), code, place, blockId, sentence);
+    }
+
+    private static String lower(Enum<?> value) {
+        return value.name().toLowerCase(Locale.ROOT).replace('_', '-');
+    }
+}

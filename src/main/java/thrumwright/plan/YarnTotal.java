@@ -1,0 +1,21 @@
+package thrumwright.plan;
+
+import thrumwright.yarn.Yarn;
+
+/**
+ * How much of one yarn the warp and both ends take; the design itself is the weaver's.
+ *
+ * @param inWarp mm
+ * @param inEnds mm, as cut
+ */
+public record YarnTotal(Yarn yarn, double inWarp, double inEnds) {
+    /** In mm. */
+    public double length() {
+        return inWarp + inEnds;
+    }
+
+    /** In grams. */
+    public double grams() {
+        return length() / 1e6 * yarn.tex();
+    }
+}
