@@ -41,9 +41,8 @@ public record HalfHitch(Tag tag, Use use, int rows, int endsPerGroup) implements
     public double length(Setting setting) {
         int whole = setting.ends() / endsPerGroup;
         int rest = setting.ends() % endsPerGroup;
-        double row = 2 * whole * wrap(setting, endsPerGroup)
-                + (rest == 0 ? 0 : 2 * wrap(setting, rest))
-                + setting.span();
+        double row =
+                2 * whole * wrap(setting, endsPerGroup) + (rest == 0 ? 0 : 2 * wrap(setting, rest)) + setting.span();
         return rows * row + (rows - 1) * setting.turn(rowHeight(setting));
     }
 

@@ -24,8 +24,8 @@ public record Soumak(Tag tag, Use use, int rows, int over, int under, Lean first
         Amount.checkRows(rows, "rows");
         if (under < 1 || over <= under || over > 24) {
             throw new BadMeasure(
-                    "Soumak goes forward over more ends than it comes back under, like over 2, under 1; not over " + over
-                            + ", under " + under + ".");
+                    "Soumak goes forward over more ends than it comes back under, like over 2, under 1; not over "
+                            + over + ", under " + under + ".");
         }
     }
 
@@ -66,8 +66,7 @@ public record Soumak(Tag tag, Use use, int rows, int over, int under, Lean first
     public double length(Setting setting) {
         int stitches = stitches(setting);
         int back = backUnder(setting);
-        double stitch = Math.hypot(
-                Math.PI * setting.gauge() + (back - 1) * setting.spacing(), 2 * setting.beaten());
+        double stitch = Math.hypot(Math.PI * setting.gauge() + (back - 1) * setting.spacing(), 2 * setting.beaten());
         double floats = (setting.ends() - back + (double) (stitches - 1) * (back - 1)) * setting.spacing();
         return rows * (stitches * stitch + floats) + (rows - 1) * setting.turn(rowHeight(setting));
     }

@@ -51,9 +51,7 @@ record Way(Setting setting, boolean rightward) {
     Route crossing(int from, boolean fromOver) {
         double radius = setting.weavingRadius();
         return Route.of(
-                List.of(end(from, fromOver, radius), end(from + 1, !fromOver, radius)),
-                top(fromOver),
-                top(!fromOver));
+                List.of(end(from, fromOver, radius), end(from + 1, !fromOver, radius)), top(fromOver), top(!fromOver));
     }
 
     /** Plain weave over the whole width. */
@@ -91,8 +89,7 @@ record Way(Setting setting, boolean rightward) {
         if (head == foot) {
             return loop(head);
         }
-        return Route.of(
-                List.of(end(head, true), end(foot, true), end(head, true)), Route.FRONT, Route.FRONT);
+        return Route.of(List.of(end(head, true), end(foot, true), end(head, true)), Route.FRONT, Route.FRONT);
     }
 
     private Route loop(int end) {

@@ -57,7 +57,8 @@ public record TautCord(List<Section> sections) {
         if (peg.extraTurns() > 0 || before.samePegAs(after)) {
             return false;
         }
-        double bend = wrapped(direction(peg, after) - direction(before, peg)) * peg.sense().sign();
+        double bend = wrapped(direction(peg, after) - direction(before, peg))
+                * peg.sense().sign();
         boolean wrongWay = bend < -HAIR && bend > -Math.PI + HAIR;
         return wrongWay && between(before, peg, after);
     }
@@ -95,8 +96,12 @@ public record TautCord(List<Section> sections) {
         }
         double whole = sweep + 2 * Math.PI * visit.extraTurns();
         if (whole > 0) {
-            sections.add(
-                    new Section.Arc(visit.x(), visit.z(), visit.radius(), arrives, whole * visit.sense().sign()));
+            sections.add(new Section.Arc(
+                    visit.x(),
+                    visit.z(),
+                    visit.radius(),
+                    arrives,
+                    whole * visit.sense().sign()));
         }
     }
 

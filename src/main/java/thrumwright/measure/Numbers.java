@@ -20,7 +20,8 @@ final class Numbers {
             Map.entry('⅚', "5/6"));
 
     /** A number at the start of a text; groups: whole or decimal, then numerator and denominator. */
-    static final String PATTERN = "(?:(\\d{1,9}(?:[.,]\\d{1,12})?|[.,]\\d{1,12})(?!\\d*\\s*/)\\s*)?(?:(\\d{1,9})\\s*/\\s*(\\d{1,9}))?";
+    static final String PATTERN =
+            "(?:(\\d{1,9}(?:[.,]\\d{1,12})?|[.,]\\d{1,12})(?!\\d*\\s*/)\\s*)?(?:(\\d{1,9})\\s*/\\s*(\\d{1,9}))?";
 
     private static final Pattern WHOLE = Pattern.compile(PATTERN);
 

@@ -15,8 +15,8 @@ public final class Sett {
     /** The closest sett that is taken for meant, in ends per mm. */
     public static final double MOST = 10;
 
-    private static final Pattern FORM =
-            Pattern.compile("([^/a-zA-Z]+?)\\s*(?:ends?\\s*)?(?:/|per|in(?=\\s*\\d))\\s*(.+)", Pattern.CASE_INSENSITIVE);
+    private static final Pattern FORM = Pattern.compile(
+            "([^/a-zA-Z]+?)\\s*(?:ends?\\s*)?(?:/|per|in(?=\\s*\\d))\\s*(.+)", Pattern.CASE_INSENSITIVE);
 
     private final String text;
     private final double endsPerMillimetre;
@@ -44,7 +44,8 @@ public final class Sett {
 
     private static double over(String unit, String text) {
         try {
-            double mm = Length.parse(Character.isDigit(unit.charAt(0)) ? unit : "1 " + unit).mm();
+            double mm = Length.parse(Character.isDigit(unit.charAt(0)) ? unit : "1 " + unit)
+                    .mm();
             if (mm > 0) {
                 return mm;
             }

@@ -67,7 +67,8 @@ public record End(List<Block> blocks) {
     }
 
     public End without(Collection<String> ids) {
-        return new End(blocks.stream().filter(block -> !ids.contains(block.id())).toList());
+        return new End(
+                blocks.stream().filter(block -> !ids.contains(block.id())).toList());
     }
 
     /** @param index from 0 (lowest) to the number of blocks */

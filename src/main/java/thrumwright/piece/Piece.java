@@ -56,8 +56,7 @@ public record Piece(
         }
     }
 
-    private static List<String> usedYarns(
-            Warp warp, String cordId, String wasteId, Design design, End start, Top top) {
+    private static List<String> usedYarns(Warp warp, String cordId, String wasteId, Design design, End start, Top top) {
         List<String> used =
                 new ArrayList<>(List.of(warp.yarnId(), cordId, wasteId, design.firstYarnId(), design.lastYarnId()));
         used.addAll(ownYarns(start));

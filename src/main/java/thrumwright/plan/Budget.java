@@ -12,8 +12,7 @@ import thrumwright.piece.Piece;
  * @param top height of the top end
  * @param workingRoom wanted above the top end
  */
-public record Budget(
-        double open, double clearance, double start, double design, double top, double workingRoom) {
+public record Budget(double open, double clearance, double start, double design, double top, double workingRoom) {
     static Budget of(Piece piece, double start, double top) {
         return new Budget(
                 piece.loom().open().mm(),

@@ -14,13 +14,13 @@ import thrumwright.piece.Habits;
  * @param widths how many times the reference width that is, rounded up to a half
  * @param butterflies the same length shared into handfuls
  */
-public record Cut(
-        double exact, double ease, double hanging, double length, double widths, Butterflies butterflies) {
+public record Cut(double exact, double ease, double hanging, double length, double widths, Butterflies butterflies) {
     static Cut of(YarnBlock block, Setting setting, Habits habits, double reference) {
         double exact = block.length(setting);
         double ease = exact * habits.ease();
         double hanging = 2 * (block.tied() ? habits.tie() : habits.tail()).mm();
-        double length = Butterflies.roundedUp(exact + ease + hanging, habits.step().mm());
+        double length =
+                Butterflies.roundedUp(exact + ease + hanging, habits.step().mm());
         double widths = Butterflies.roundedUp(length / reference, 0.5);
         return new Cut(exact, ease, hanging, length, widths, Butterflies.of(length, habits));
     }

@@ -56,21 +56,29 @@ final class EndFindings {
 
     private void work(BlockPlan block, Work work) {
         if (shed(work) && work.setting().jammed()) {
-            about(Code.TOO_THICK, block, Map.of(
-                    "yarn", work.yarn().name(),
-                    "gauge", shown.fine(work.setting().gauge()),
-                    "space", shown.fine(work.setting().spacing())));
+            about(
+                    Code.TOO_THICK,
+                    block,
+                    Map.of(
+                            "yarn", work.yarn().name(),
+                            "gauge", shown.fine(work.setting().gauge()),
+                            "space", shown.fine(work.setting().spacing())));
         }
         if (work.block() instanceof OrderingCord && work.setting().posts().isEmpty()) {
             about(Code.NO_POSTS, block, Map.of());
         }
         Yarn stripe = piece.stripe(end.place());
-        if (end.hem().isPresent() && showsBesideDesign(work) && !work.yarn().colour().equals(stripe.colour())) {
+        if (end.hem().isPresent()
+                && showsBesideDesign(work)
+                && !work.yarn().colour().equals(stripe.colour())) {
             String key = end.place() == Place.START ? "stripe.first" : "stripe.last";
-            about(Code.OTHER_COLOUR, block, Map.of(
-                    "yarn", work.yarn().name(),
-                    "stripe", stripe.name(),
-                    "which", words.say(key)));
+            about(
+                    Code.OTHER_COLOUR,
+                    block,
+                    Map.of(
+                            "yarn", work.yarn().name(),
+                            "stripe", stripe.name(),
+                            "which", words.say(key)));
         }
     }
 
@@ -106,13 +114,13 @@ final class EndFindings {
     }
 
     private void protection() {
-        boolean holds = outside().stream().anyMatch(block -> block.stays()
-                && (block.block() instanceof Twining || block.block() instanceof HalfHitch));
+        boolean holds = outside().stream()
+                .anyMatch(block ->
+                        block.stays() && (block.block() instanceof Twining || block.block() instanceof HalfHitch));
         if (!holds) {
             add(Code.NOTHING_HOLDS, Optional.empty(), Map.of());
         }
-        boolean waste = end.blocks().stream()
-                .anyMatch(block -> block.comesOut() && block.block() instanceof PlainBand);
+        boolean waste = end.blocks().stream().anyMatch(block -> block.comesOut() && block.block() instanceof PlainBand);
         if (!waste) {
             add(Code.NO_WASTE, Optional.empty(), Map.of());
         }
@@ -141,7 +149,10 @@ final class EndFindings {
 
     private void hem(Hem hem) {
         Block fold = end.blocks().get(foldIndex()).block();
-        if (end.blocks().stream().filter(block -> block.block() instanceof HemFold).count() > 1) {
+        if (end.blocks().stream()
+                        .filter(block -> block.block() instanceof HemFold)
+                        .count()
+                > 1) {
             about(Code.SEVERAL_FOLDS, fold, Map.of());
         }
         if (!(hem.cloth() > 0)) {
@@ -149,8 +160,8 @@ final class EndFindings {
             return;
         }
         boolean stiff = outside().stream()
-                .anyMatch(block -> block.block() instanceof PlainBand band
-                        && band.purpose() == PlainBand.Purpose.STIFF);
+                .anyMatch(
+                        block -> block.block() instanceof PlainBand band && band.purpose() == PlainBand.Purpose.STIFF);
         if (!stiff) {
             about(Code.NO_STIFF_BAND, fold, Map.of());
         }
@@ -173,30 +184,42 @@ final class EndFindings {
     }
 
     private void firstTurn(Hem hem, Block fold) {
-        hem.firstTurn().filter(turn -> turn > hem.cloth() / 2).ifPresent(turn -> about(
-                Code.FIRST_TURN_TOO_DEEP,
-                fold,
-                Map.of("turn", shown.height(turn), "cloth", shown.height(hem.cloth()), "most",
-                        shown.height(hem.cloth() / 2))));
+        hem.firstTurn()
+                .filter(turn -> turn > hem.cloth() / 2)
+                .ifPresent(turn -> about(
+                        Code.FIRST_TURN_TOO_DEEP,
+                        fold,
+                        Map.of(
+                                "turn",
+                                shown.height(turn),
+                                "cloth",
+                                shown.height(hem.cloth()),
+                                "most",
+                                shown.height(hem.cloth() / 2))));
     }
 
     private void sleeve(Hem hem, Block fold) {
-        hem.sleeve().filter(sleeve -> hem.depth() < sleeve.depth()).ifPresent(sleeve -> about(
-                Code.SLEEVE_TOO_NARROW,
-                fold,
-                Map.of(
-                        "bar", shown.height(sleeve.bar()),
-                        "needed", shown.height(sleeve.depth()),
-                        "depth", shown.height(hem.depth()),
-                        "more", shown.height(sleeve.depth() - hem.depth()))));
+        hem.sleeve()
+                .filter(sleeve -> hem.depth() < sleeve.depth())
+                .ifPresent(sleeve -> about(
+                        Code.SLEEVE_TOO_NARROW,
+                        fold,
+                        Map.of(
+                                "bar", shown.height(sleeve.bar()),
+                                "needed", shown.height(sleeve.depth()),
+                                "depth", shown.height(hem.depth()),
+                                "more", shown.height(sleeve.depth() - hem.depth()))));
     }
 
     private void finish(Finish finish) {
         if (finish.free() < finish.needed()) {
-            about(Code.FREE_WARP_SHORT, finish.block(), Map.of(
-                    "needed", shown.height(finish.needed()),
-                    "free", shown.height(Math.max(0, finish.free())),
-                    "more", shown.height(finish.needed() - finish.free())));
+            about(
+                    Code.FREE_WARP_SHORT,
+                    finish.block(),
+                    Map.of(
+                            "needed", shown.height(finish.needed()),
+                            "free", shown.height(Math.max(0, finish.free())),
+                            "more", shown.height(finish.needed() - finish.free())));
         }
     }
 

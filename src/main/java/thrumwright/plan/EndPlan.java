@@ -35,7 +35,10 @@ public record EndPlan(
 
     /** Height of what comes out again, mm. */
     public double comingOut() {
-        return blocks.stream().filter(BlockPlan::comesOut).mapToDouble(BlockPlan::height).sum();
+        return blocks.stream()
+                .filter(BlockPlan::comesOut)
+                .mapToDouble(BlockPlan::height)
+                .sum();
     }
 
     /** How much of this end the front shows when the piece is finished, mm, with what a fold adds. */

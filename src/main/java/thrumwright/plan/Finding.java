@@ -12,8 +12,7 @@ import thrumwright.piece.Place;
  * @param blockId the block that it is about, if one
  * @param sentence what is the matter and what to do
  */
-public record Finding(
-        Severity severity, Code code, Optional<Place> place, Optional<String> blockId, String sentence) {
+public record Finding(Severity severity, Code code, Optional<Place> place, Optional<String> blockId, String sentence) {
     /** All kinds of findings. */
     public enum Code {
         TOO_THICK(Severity.PROBLEM),

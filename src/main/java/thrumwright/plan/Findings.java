@@ -61,10 +61,12 @@ final class Findings {
     private void fit() {
         double left = plan.budget().left();
         if (left < -0.05) {
-            whole(Code.DOES_NOT_FIT, Map.of(
-                    "short", shown.height(-left),
-                    "top", shown.height(plan.top().height()),
-                    "room", shown.height(plan.budget().workingRoom())));
+            whole(
+                    Code.DOES_NOT_FIT,
+                    Map.of(
+                            "short", shown.height(-left),
+                            "top", shown.height(plan.top().height()),
+                            "room", shown.height(plan.budget().workingRoom())));
         }
     }
 
@@ -81,27 +83,34 @@ final class Findings {
 
     private void stock() {
         for (YarnTotal total : plan.totals()) {
-            total.yarn().stock().filter(stock -> stock.mm() < total.length()).ifPresent(stock -> whole(
-                    Code.STOCK_SHORT,
-                    Map.of(
-                            "yarn", total.yarn().name(),
-                            "needed", shown.total(total.length()),
-                            "stock", shown.total(stock.mm()),
-                            "short", shown.total(total.length() - stock.mm()))));
+            total.yarn()
+                    .stock()
+                    .filter(stock -> stock.mm() < total.length())
+                    .ifPresent(stock -> whole(
+                            Code.STOCK_SHORT,
+                            Map.of(
+                                    "yarn", total.yarn().name(),
+                                    "needed", shown.total(total.length()),
+                                    "stock", shown.total(stock.mm()),
+                                    "short", shown.total(total.length() - stock.mm()))));
         }
     }
 
     private void lastPick() {
-        boolean known = piece.design().lastShed().isPresent() && piece.design().lastSide().isPresent();
+        boolean known = piece.design().lastShed().isPresent()
+                && piece.design().lastSide().isPresent();
         if (!known && !plan.top().blocks().isEmpty()) {
-            whole(Code.LAST_PICK_ASSUMED, Map.of(
-                    "shed", words.shed(plan.afterDesign().lastShed().orElseThrow()),
-                    "side", words.side(plan.afterDesign().side())));
+            whole(
+                    Code.LAST_PICK_ASSUMED,
+                    Map.of(
+                            "shed", words.shed(plan.afterDesign().lastShed().orElseThrow()),
+                            "side", words.side(plan.afterDesign().side())));
         }
     }
 
     private void reference() {
-        if (piece.habits().widthsOf() == Habits.WidthsOf.LOOM && piece.loom().uprights().isEmpty()) {
+        if (piece.habits().widthsOf() == Habits.WidthsOf.LOOM
+                && piece.loom().uprights().isEmpty()) {
             whole(Code.WIDTHS_OF_WARP, Map.of());
         }
     }

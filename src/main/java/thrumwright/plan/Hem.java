@@ -44,9 +44,7 @@ public record Hem(
      * turn stands out by a bend of one layer.
      */
     public double depth() {
-        return firstTurn
-                .map(turn -> cloth - turn + BEND * 3 * thickness)
-                .orElse(cloth + BEND * thickness);
+        return firstTurn.map(turn -> cloth - turn + BEND * 3 * thickness).orElse(cloth + BEND * thickness);
     }
 
     /** What the front gains by the fold, mm. */

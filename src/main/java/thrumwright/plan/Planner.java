@@ -29,7 +29,8 @@ final class Planner {
                 startBlocks, beginning, piece.loom().clearance().mm());
         Course afterDesign = afterDesign();
         List<BlockPlan> topBlocks = topPlanner.blocks(afterDesign);
-        double topHeight = topBlocks.isEmpty() ? 0 : topBlocks.get(topBlocks.size() - 1).top();
+        double topHeight =
+                topBlocks.isEmpty() ? 0 : topBlocks.get(topBlocks.size() - 1).top();
         Budget budget = Budget.of(piece, start.height(), topHeight);
         EndPlan top = topPlanner.end(topBlocks, afterDesign, budget.designEnds());
         List<YarnTotal> totals = totals(start, top);
@@ -56,7 +57,8 @@ final class Planner {
         List<YarnTotal> totals = new ArrayList<>();
         for (Yarn yarn : piece.yarns()) {
             boolean warp = yarn.id().equals(piece.warp().yarnId());
-            double inWarp = warp ? piece.warp().ends() * piece.loom().warpPerEnd().mm() : 0;
+            double inWarp =
+                    warp ? piece.warp().ends() * piece.loom().warpPerEnd().mm() : 0;
             YarnTotal total = new YarnTotal(yarn, inWarp, inEnds.getOrDefault(yarn.id(), 0.0));
             if (total.length() > 0) {
                 totals.add(total);
