@@ -1,0 +1,2 @@
+/** Starting the program: which part of it the user asked for. */
+package thrumwright.app;
