@@ -1,0 +1,95 @@
+package thrumwright.block;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import thrumwright.testing.WorkedPanel;
+
+/** Every value of the worked panel in the computing method (docs/method.md), to the digit printed there. */
+class WorkedPanelTest {
+    private static final double PRINTED = 0.0006;
+    private final Setting cord = WorkedPanel.with(WorkedPanel.cord());
+    private final Setting weft = WorkedPanel.with(WorkedPanel.weft());
+
+    @Test
+    void diametersFollowFromTheCount() {
+        assertThat(WorkedPanel.cord().diameter()).isCloseTo(0.786345, within(1e-6));
+        assertThat(WorkedPanel.cord().diameter() / 3).isCloseTo(0.262115, within(1e-6));
+        assertThat(WorkedPanel.weft().diameter()).isEqualTo(2);
+        assertThat(WorkedPanel.weft().beaten()).isEqualTo(1);
+    }
+
+    @Test
+    void cordOnWarp() {
+        assertThat(Math.sin(cord.wrapAngle())).isCloseTo(0.471807, within(1e-6));
+        assertThat(cord.space() / cord.spacing()).isCloseTo(1.113519, within(1e-6));
+        assertThat(cord.turn(cord.beaten())).isCloseTo(2.592509, within(2e-6));
+    }
+
+    @Test
+    void weftOnWarp() {
+        assertThat(Math.sin(weft.wrapAngle())).isCloseTo(0.535904, within(1e-6));
+        assertThat(weft.space() / weft.spacing()).isCloseTo(1.147374, within(1e-6));
+        assertThat(weft.turn(weft.beaten())).isCloseTo(2.978851, within(2e-6));
+    }
+
+    @Test
+    void orderingCord() {
+        assertLength(new OrderingCord(Tag.of("o"), Use.of(MaterialRole.WARP_CORD), 3, Optional.empty()), cord, 1112.838, 2.359);
+    }
+
+    @Test
+    void plainBands() {
+        assertLength(band(12), weft, 3291.310, 12);
+        assertLength(band(6), cord, 1594.160, 4.718);
+        assertLength(band(6), weft, 1644.166, 6);
+    }
+
+    @ParameterizedTest
+    @CsvSource({"1, 1, 541.234, 1.573", "2, 1, 1085.855, 3.145", "1, 2, 508.058, 1.573"})
+    void twining(int rows, int group, double length, double height) {
+        Twining twining = new Twining(Tag.of("t"), Use.of(MaterialRole.WARP_CORD), rows, group, Lean.S, false);
+        assertLength(twining, cord, length, height);
+    }
+
+    @ParameterizedTest
+    @CsvSource({"2, 1, 1, 665.621, 3", "3, 2, 1, 1117.464, 4", "4, 2, 1, 679.982, 3", "3, 1, 1, 457.102, 2.5",
+        "2, 1, 2, 1335.350, 6"})
+    void soumak(int over, int under, int rows, double length, double height) {
+        Soumak soumak = new Soumak(Tag.of("s"), Use.of(MaterialRole.WEFT), rows, over, under, Lean.S, false);
+        assertLength(soumak, weft, length, height);
+    }
+
+    @Test
+    void halfHitchesOnSingleEnds() {
+        assertLength(new HalfHitch(Tag.of("h"), Use.of(MaterialRole.WEFT), 1, 1), weft, 1094.576, 3);
+    }
+
+    /**
+     * The method prints 960.037, which leaves out the way across each pair: both wraps lead back to where they began,
+     * and from there the next pair is 2s away, not s. The 36 missing spaces of 3.333 mm are 120 mm.
+     */
+    @Test
+    void halfHitchesOnPairs() {
+        HalfHitch pairs = new HalfHitch(Tag.of("h"), Use.of(MaterialRole.WARP_CORD), 1, 2);
+        assertLength(pairs, cord, 960.037 + 36 * WorkedPanel.SPACING, 1.573);
+    }
+
+    private static PlainBand band(int picks) {
+        return new PlainBand(
+                Tag.of("b"),
+                Use.of(MaterialRole.WEFT),
+                PlainBand.Purpose.PLAIN,
+                new Amount.Picks(picks),
+                Optional.empty());
+    }
+
+    private static void assertLength(YarnBlock block, Setting setting, double length, double height) {
+        assertThat(block.length(setting)).isCloseTo(length, within(PRINTED));
+        assertThat(block.height(setting)).isCloseTo(height, within(PRINTED));
+    }
+}
