@@ -71,7 +71,7 @@ public record WarpFinish(Tag tag, Kind kind, int endsPerGroup, Length hanging) i
             sizes.set(i, ends / count + 1);
             sizes.set(count - 1 - i, ends / count + 1);
         }
-        if (larger % 2 == 1) {
+        if (larger % 2 != 0) {
             sizes.set(count / 2, ends / count + 1);
         }
         return sizes;
