@@ -51,7 +51,9 @@ class ClosedFormsTest {
                 warp,
                 relaxed,
                 beaten,
-                posts ? Optional.of(new Posts(random.nextDouble(2, 90), random.nextDouble(0.5, 60))) : Optional.empty());
+                posts
+                        ? Optional.of(new Posts(random.nextDouble(2, 90), random.nextDouble(0.5, 60)))
+                        : Optional.empty());
     }
 
     private static YarnBlock block(String kind, RandomGenerator random) {

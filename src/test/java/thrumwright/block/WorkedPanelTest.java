@@ -39,7 +39,11 @@ class WorkedPanelTest {
 
     @Test
     void orderingCord() {
-        assertLength(new OrderingCord(Tag.of("o"), Use.of(MaterialRole.WARP_CORD), 3, Optional.empty()), cord, 1112.838, 2.359);
+        assertLength(
+                new OrderingCord(Tag.of("o"), Use.of(MaterialRole.WARP_CORD), 3, Optional.empty()),
+                cord,
+                1112.838,
+                2.359);
     }
 
     @Test
@@ -57,8 +61,13 @@ class WorkedPanelTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"2, 1, 1, 665.621, 3", "3, 2, 1, 1117.464, 4", "4, 2, 1, 679.982, 3", "3, 1, 1, 457.102, 2.5",
-        "2, 1, 2, 1335.350, 6"})
+    @CsvSource({
+        "2, 1, 1, 665.621, 3",
+        "3, 2, 1, 1117.464, 4",
+        "4, 2, 1, 679.982, 3",
+        "3, 1, 1, 457.102, 2.5",
+        "2, 1, 2, 1335.350, 6"
+    })
     void soumak(int over, int under, int rows, double length, double height) {
         Soumak soumak = new Soumak(Tag.of("s"), Use.of(MaterialRole.WEFT), rows, over, under, Lean.S, false);
         assertLength(soumak, weft, length, height);

@@ -44,7 +44,8 @@ class TautCordTest {
         for (int i = 0; i < 11; i++) {
             visits.add(Visit.of(i * spacing, 0.5, i % 2 == 0 ? Sense.CLOCKWISE : Sense.ANTICLOCKWISE));
         }
-        double length = TautCord.along(Route.of(visits, Route.FRONT, Route.FRONT)).length();
+        double length =
+                TautCord.along(Route.of(visits, Route.FRONT, Route.FRONT)).length();
         assertThat(length / (10 * spacing)).isCloseTo(crimped, within(1e-6));
     }
 
@@ -62,7 +63,8 @@ class TautCordTest {
             double z = over ? -0.25 : 0.25;
             visits.add(new Visit(i * spacing, z, 0.5 - 1e-12, over ? Sense.CLOCKWISE : Sense.ANTICLOCKWISE, 0));
         }
-        double length = TautCord.along(Route.of(visits, Route.FRONT, Route.FRONT)).length();
+        double length =
+                TautCord.along(Route.of(visits, Route.FRONT, Route.FRONT)).length();
         assertThat(spacing).isCloseTo(0.866, within(5e-4));
         assertThat(length / (4 * spacing) - 1).isCloseTo(0.2092, within(5e-5));
     }
@@ -70,7 +72,8 @@ class TautCordTest {
     @Test
     void extraTurnsAddWholeCircles() {
         Visit once = new Visit(3, 0, 2, Sense.CLOCKWISE, 2);
-        assertThat(TautCord.along(Route.of(List.of(once), Route.FRONT, Route.BACK)).length())
+        assertThat(TautCord.along(Route.of(List.of(once), Route.FRONT, Route.BACK))
+                        .length())
                 .isCloseTo(2 * Math.PI + 2 * 4 * Math.PI, within(1e-9));
     }
 

@@ -47,11 +47,6 @@ public final class WorkedPanel {
 
     public static Setting with(Yarn yarn) {
         return new Setting(
-                ENDS,
-                SPACING,
-                cord().diameter(),
-                yarn.diameter(),
-                yarn.beaten(),
-                Optional.of(new Posts(22, 30)));
+                ENDS, SPACING, cord().diameter(), yarn.diameter(), yarn.beaten(), Optional.of(new Posts(22, 30)));
     }
 }

@@ -1,0 +1,191 @@
+package thrumwright.sheet;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import thrumwright.block.HemFold;
+import thrumwright.block.OpenWarp;
+import thrumwright.block.WarpFinish;
+import thrumwright.measure.Phrases;
+import thrumwright.measure.Shown;
+import thrumwright.piece.Piece;
+import thrumwright.piece.Place;
+import thrumwright.piece.Top;
+import thrumwright.plan.BlockPlan;
+import thrumwright.plan.Budget;
+import thrumwright.plan.EndPlan;
+import thrumwright.plan.Plan;
+import thrumwright.plan.Words;
+
+/** Writes the chapters; steps are numbered through all of them. */
+final class ChapterWriter {
+    private final Plan plan;
+    private final Piece piece;
+    private final Shown shown;
+    private final Phrases phrases;
+    private final Words words;
+    private final BlockWords blockWords;
+    private int number;
+
+    ChapterWriter(Plan plan, Phrases phrases, Words words) {
+        this.plan = plan;
+        this.piece = plan.piece();
+        this.shown = piece.shown();
+        this.phrases = phrases;
+        this.words = words;
+        this.blockWords = new BlockWords(plan, phrases, words);
+    }
+
+    List<Chapter> chapters() {
+        List<Chapter> chapters = new ArrayList<>();
+        chapters.add(
+                new Chapter(Chapter.Kind.START, phrases.say("chapter.start"), startOpening(), steps(plan.start())));
+        chapters.add(design());
+        chapters.add(new Chapter(Chapter.Kind.TOP, phrases.say("chapter.top"), topOpening(), steps(plan.top())));
+        List<Step> offLoom = new OffLoom(plan, phrases, words).steps(number);
+        chapters.add(new Chapter(
+                Chapter.Kind.OFF_LOOM, phrases.say("chapter.off-loom"), List.of(phrases.say("off.opening")), offLoom));
+        return chapters.stream().filter(chapter -> !chapter.steps().isEmpty()).toList();
+    }
+
+    private List<String> startOpening() {
+        List<String> opening = new ArrayList<>();
+        opening.add(phrases.say(
+                "start.opening", Map.of("clearance", shown.cut(plan.budget().clearance()))));
+        plan.start()
+                .finish()
+                .ifPresent(finish ->
+                        opening.add(phrases.say("start.keep-free", Map.of("free", shown.cut(finish.needed())))));
+        opening.add(phrases.say("caution.hands"));
+        return opening;
+    }
+
+    private List<String> topOpening() {
+        List<String> opening = new ArrayList<>();
+        opening.add(phrases.say(
+                "top.opening",
+                Map.of(
+                        "stop", shown.cut(plan.budget().stopLine()),
+                        "shed", words.shed(plan.afterDesign().lastShed().orElseThrow()),
+                        "side", words.side(plan.afterDesign().side()))));
+        if (piece.design().lastShed().isEmpty() || piece.design().lastSide().isEmpty()) {
+            opening.add(phrases.say("top.assumed"));
+        }
+        if (piece.top() instanceof Top.FollowsStart follows) {
+            opening.add(phrases.say("top.backwards"));
+            if (!follows.leftOut().isEmpty()) {
+                opening.add(phrases.say("top.left-out", Map.of("blocks", leftOut(follows))));
+            }
+        }
+        return opening;
+    }
+
+    private String leftOut(Top.FollowsStart follows) {
+        return String.join(
+                ", ",
+                piece.start().blocks().stream()
+                        .filter(block -> follows.leftOut().contains(block.id()))
+                        .map(words::name)
+                        .toList());
+    }
+
+    private List<Step> steps(EndPlan end) {
+        List<Step> steps = new ArrayList<>();
+        for (BlockPlan block : end.blocks()) {
+            // warp ends are finished off the loom; on the loom there is nothing to do for them
+            if (!(block.block() instanceof WarpFinish)) {
+                steps.add(step(end, block));
+            }
+        }
+        return steps;
+    }
+
+    private Step step(EndPlan end, BlockPlan block) {
+        String title = words.name(block.block());
+        Optional<Step.Picture> picture =
+                Optional.of(new Step.Picture(end.place(), block.block().id()));
+        if (block.work().isPresent()) {
+            return new Step(
+                    ++number,
+                    title,
+                    picture,
+                    Optional.of(block.work().get().yarn()),
+                    blockWords.take(block.work().get()),
+                    blockWords.sentences(block.work().get()),
+                    blockWords.rows(block.work().get()),
+                    reach(end, block),
+                    List.of());
+        }
+        List<String> sentences = block.block() instanceof OpenWarp open
+                ? List.of(phrases.say(
+                        "open-warp.do",
+                        Map.of("height", shown.height(open.height().mm()))))
+                : fold(end, (HemFold) block.block());
+        String reach = block.height() > 0 ? reach(end, block) : "";
+        return new Step(++number, title, picture, Optional.empty(), "", sentences, List.of(), reach, List.of());
+    }
+
+    private List<String> fold(EndPlan end, HemFold fold) {
+        List<String> sentences = new ArrayList<>();
+        boolean onSoumak = end.hem().isPresent()
+                && end.blocks().stream()
+                        .noneMatch(block ->
+                                Math.abs(block.bottom() - end.hem().get().foldLine()) < 1e-9);
+        sentences.add(phrases.say(onSoumak ? "hem-fold.soumak" : "hem-fold.line"));
+        end.hem()
+                .filter(hem -> hem.blockId().equals(fold.id()) && hem.cloth() > 0)
+                .ifPresent(hem ->
+                        sentences.add(phrases.say("hem-fold.depth", Map.of("depth", shown.height(hem.depth())))));
+        return sentences;
+    }
+
+    private String reach(EndPlan end, BlockPlan block) {
+        return phrases.say(
+                "reach",
+                Map.of(
+                        "height", shown.height(block.height()),
+                        "reach", shown.height(end.reach(block))));
+    }
+
+    private Chapter design() {
+        Budget budget = plan.budget();
+        List<String> begin = new ArrayList<>();
+        begin.add(phrases.say(
+                "design.begin",
+                Map.of(
+                        "line", shown.cut(budget.startLine()),
+                        "shed", words.shed(plan.start().after().nextShed()),
+                        "side", words.side(plan.start().after().side()),
+                        "yarn", piece.stripe(Place.START).name())));
+        List<String> stop = new ArrayList<>();
+        stop.add(phrases.say("design.stop", Map.of("line", shown.cut(budget.stopLine()))));
+        if (budget.left() >= 0) {
+            stop.add(phrases.say(
+                    "design.left", Map.of("ends", shown.cut(budget.designEnds()), "left", shown.cut(budget.left()))));
+        } else {
+            stop.add(phrases.say("design.short", Map.of("short", shown.cut(-budget.left()))));
+        }
+        return new Chapter(
+                Chapter.Kind.DESIGN,
+                phrases.say("chapter.design"),
+                List.of(),
+                List.of(
+                        plain("design.stop.title", stop),
+                        plain("design.begin.title", begin),
+                        plain("design.end.title", List.of(phrases.say("design.end")))));
+    }
+
+    private Step plain(String titleKey, List<String> sentences) {
+        return new Step(
+                ++number,
+                phrases.say(titleKey),
+                Optional.empty(),
+                Optional.empty(),
+                "",
+                sentences,
+                List.of(),
+                "",
+                List.of());
+    }
+}

@@ -1,0 +1,199 @@
+package thrumwright.sheet;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
+import thrumwright.block.HemFold;
+import thrumwright.block.WarpFinish;
+import thrumwright.measure.Phrases;
+import thrumwright.measure.Shown;
+import thrumwright.piece.Place;
+import thrumwright.plan.BlockPlan;
+import thrumwright.plan.EndPlan;
+import thrumwright.plan.Finish;
+import thrumwright.plan.Hem;
+import thrumwright.plan.Plan;
+import thrumwright.plan.Words;
+
+/** What happens once the weaving is done: cut, take out, finish the ends, fold, stitch, hang. */
+final class OffLoom {
+    /** Warp to leave beyond an edge whose ends are darned into a hem, mm (from memory). */
+    private static final double DARN = 50;
+
+    private final Plan plan;
+    private final Shown shown;
+    private final Phrases phrases;
+    private final Words words;
+    private final List<Step> steps = new ArrayList<>();
+    private int number;
+
+    OffLoom(Plan plan, Phrases phrases, Words words) {
+        this.plan = plan;
+        this.shown = plan.piece().shown();
+        this.phrases = phrases;
+        this.words = words;
+    }
+
+    /** @param before the number of the last step so far */
+    List<Step> steps(int before) {
+        number = before;
+        cut();
+        for (EndPlan end : List.of(plan.top(), plan.start())) {
+            if (!end.blocks().isEmpty()) {
+                end(end);
+            }
+        }
+        hang();
+        return steps;
+    }
+
+    private void cut() {
+        Map<String, Object> values = Map.of("below", free(plan.start()), "above", free(plan.top()));
+        addTitled(
+                "off.cut",
+                Optional.empty(),
+                values,
+                List.of("off.cut.where", "off.cut.few"),
+                List.of("caution.blades", "caution.small-children"));
+    }
+
+    private String free(EndPlan end) {
+        return shown.cut(end.finish().map(Finish::needed).orElse(3 * DARN));
+    }
+
+    private void end(EndPlan end) {
+        Map<String, Object> values = new HashMap<>();
+        values.put("place", words.place(end.place()));
+        // what is darned back inside a hem must not reach beyond its fold
+        double darn = end.hem()
+                .map(Hem::cloth)
+                .filter(cloth -> cloth > 0 && cloth < DARN)
+                .orElse(DARN);
+        values.put("darn", shown.height(darn));
+        values.put("out", comingOut(end));
+        if (end.finish().isPresent()) {
+            finish(end, end.finish().get(), values);
+        } else {
+            boolean hemmed = end.hem().isPresent();
+            List<String> keys = new ArrayList<>(
+                    hemmed
+                            ? List.of("off.ends.darn", "off.ends.trim")
+                            : List.of("off.ends.darn-open", "off.ends.trim-open"));
+            if (!comingOut(end).isEmpty()) {
+                keys.add(0, "off.ends.out");
+            }
+            addTitled("off.ends", Optional.empty(), values, keys, List.of("caution.needles"));
+        }
+        end.hem().filter(hem -> hem.cloth() > 0).ifPresent(hem -> hem(end, hem, values));
+    }
+
+    /** What comes out, the outermost first: the waste next to the edge protects it to the last. */
+    private String comingOut(EndPlan end) {
+        List<String> names = new ArrayList<>();
+        for (BlockPlan block : end.blocks()) {
+            if (block.comesOut()) {
+                names.add(words.name(block.block()).toLowerCase(Locale.ROOT));
+            }
+        }
+        if (end.place() == Place.TOP) {
+            Collections.reverse(names);
+        }
+        return String.join(phrases.say("list.then"), names);
+    }
+
+    private void finish(EndPlan end, Finish finish, Map<String, Object> values) {
+        WarpFinish block = finish.block();
+        String kind = Words.key(block);
+        values.put("groups", finish.groups().size());
+        values.put("sizes", sizes(finish));
+        values.put("hanging", shown.cut(block.hanging().mm()));
+        values.put("needed", shown.cut(finish.needed()));
+        values.put("ends", block.endsPerGroup());
+        List<String> keys = new ArrayList<>();
+        if (!comingOut(end).isEmpty()) {
+            keys.add("off.finish.out");
+        }
+        if (block.kind() != WarpFinish.Kind.DARNED) {
+            keys.add("off.finish.groups");
+        }
+        keys.add(kind + ".do");
+        keys.add(kind + ".end");
+        List<String> cautions =
+                block.kind() == WarpFinish.Kind.DARNED ? List.of("caution.needles") : List.of("caution.fringe");
+        add(words.name(block), picture(end, block.id()), values, keys, cautions);
+    }
+
+    /** “24 of 3” or “2 of 5 and 22 of 4”. */
+    private String sizes(Finish finish) {
+        Map<Integer, Long> counted = finish.groups().stream()
+                .collect(Collectors.groupingBy(size -> size, TreeMap::new, Collectors.counting()));
+        return counted.entrySet().stream()
+                .map(entry -> phrases.say("sizes", Map.of("count", entry.getValue(), "ends", entry.getKey())))
+                .collect(Collectors.joining(phrases.say("list.and")));
+    }
+
+    private void hem(EndPlan end, Hem hem, Map<String, Object> values) {
+        values.put("depth", shown.height(hem.depth()));
+        values.put("layers", hem.layers());
+        List<String> keys = new ArrayList<>();
+        hem.firstTurn().ifPresent(turn -> {
+            values.put("turn", shown.height(turn));
+            keys.add("off.hem.first-turn");
+        });
+        keys.add("off.hem.fold");
+        keys.add("off.hem.pin");
+        boolean stiff =
+                end.blocks().stream().anyMatch(block -> Words.key(block.block()).equals("plain-stiff"));
+        keys.add(stiff ? "off.hem.stitch-stiff" : "off.hem.stitch");
+        hem.sleeve().ifPresent(sleeve -> {
+            values.put("bar", shown.height(sleeve.bar()));
+            keys.add("off.hem.sleeve");
+        });
+        addTitled("off.hem", picture(end, hem.blockId()), values, keys, List.of("caution.needles"));
+    }
+
+    private void hang() {
+        boolean bar = plan.piece().end(Place.TOP).blocks().stream()
+                .anyMatch(block -> block instanceof HemFold fold && fold.bar().isPresent());
+        Map<String, Object> values = Map.of("width", shown.cut(plan.finishedWidth()));
+        List<String> keys = List.of(bar ? "off.hang.bar" : "off.hang.flat", "off.hang.rest");
+        addTitled("off.hang", Optional.empty(), values, keys, List.of("caution.overhead"));
+    }
+
+    private static Optional<Step.Picture> picture(EndPlan end, String blockId) {
+        return Optional.of(new Step.Picture(end.place(), blockId));
+    }
+
+    private void addTitled(
+            String titleKey,
+            Optional<Step.Picture> picture,
+            Map<String, Object> values,
+            List<String> keys,
+            List<String> cautions) {
+        add(phrases.say(titleKey + ".title", values), picture, values, keys, cautions);
+    }
+
+    private void add(
+            String title,
+            Optional<Step.Picture> picture,
+            Map<String, Object> values,
+            List<String> keys,
+            List<String> cautions) {
+        steps.add(new Step(
+                ++number,
+                title,
+                picture,
+                Optional.empty(),
+                "",
+                keys.stream().map(key -> phrases.say(key, values)).toList(),
+                List.of(),
+                "",
+                cautions.stream().map(phrases::say).toList()));
+    }
+}

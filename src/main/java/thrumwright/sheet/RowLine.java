@@ -1,0 +1,18 @@
+package thrumwright.sheet;
+
+import java.util.Optional;
+import thrumwright.block.Side;
+
+/**
+ * One row of a step, or several that go on alike.
+ *
+ * @param label its number, or “3–40”
+ * @param from the side at which it begins; empty for several rows
+ * @param text shed or lean, in a few words
+ */
+public record RowLine(String label, Optional<Side> from, String text) {
+    /** An arrow the way the row runs, or both ways. */
+    public String arrow() {
+        return from.map(side -> side == Side.LEFT ? "→" : "←").orElse("↔");
+    }
+}

@@ -1,0 +1,161 @@
+package thrumwright.sheet;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Set;
+import thrumwright.measure.Phrases;
+import thrumwright.measure.Shown;
+import thrumwright.piece.Piece;
+import thrumwright.piece.Place;
+import thrumwright.plan.BlockPlan;
+import thrumwright.plan.Butterflies;
+import thrumwright.plan.EndPlan;
+import thrumwright.plan.Finding;
+import thrumwright.plan.Hem;
+import thrumwright.plan.Plan;
+import thrumwright.plan.Words;
+import thrumwright.plan.Work;
+import thrumwright.plan.YarnTotal;
+
+/** Writes a sheet from a plan: first the chapters, then the lists that refer to their steps. */
+final class SheetWriter {
+    private final Plan plan;
+    private final Piece piece;
+    private final Shown shown;
+    private final Phrases phrases;
+    private final Words words;
+
+    SheetWriter(Plan plan, Locale locale) {
+        this.plan = plan;
+        this.piece = plan.piece();
+        this.shown = piece.shown();
+        this.phrases = Phrases.of("thrumwright.sheet.steps", locale);
+        this.words = new Words(locale);
+    }
+
+    StepSheet sheet() {
+        List<Chapter> chapters = new ChapterWriter(plan, phrases, words).chapters();
+        return new StepSheet(piece.title(), facts(), findings(), cuts(chapters), yarns(), chapters);
+    }
+
+    private List<Fact> facts() {
+        List<Fact> facts = new ArrayList<>();
+        facts.add(fact("loom", piece.loom().name()));
+        facts.add(fact(
+                "warp",
+                phrases.say(
+                        "fact.warp.value",
+                        Map.of(
+                                "ends", piece.warp().ends(),
+                                "yarn", piece.warpYarn().name(),
+                                "sett", piece.warp().sett().text(),
+                                "width", shown.cut(piece.warp().nominalWidth())))));
+        facts.add(fact(
+                "size",
+                phrases.say(
+                        "fact.size.value",
+                        Map.of("width", shown.cut(plan.finishedWidth()), "height", shown.cut(plan.finishedHeight())))));
+        hemFact(facts, plan.start(), "hem.start");
+        hemFact(facts, plan.top(), "hem.top");
+        facts.add(fact(
+                "lines",
+                phrases.say(
+                        "fact.lines.value",
+                        Map.of(
+                                "start",
+                                shown.cut(plan.budget().startLine()),
+                                "stop",
+                                shown.cut(plan.budget().stopLine())))));
+        if (!piece.note().isBlank()) {
+            facts.add(fact("note", piece.note()));
+        }
+        return facts;
+    }
+
+    private void hemFact(List<Fact> facts, EndPlan end, String key) {
+        end.hem()
+                .filter(hem -> hem.cloth() > 0)
+                .map(Hem::depth)
+                .map(shown::height)
+                .ifPresent(depth -> facts.add(fact(key, depth)));
+    }
+
+    private Fact fact(String key, String value) {
+        return new Fact(phrases.say("fact." + key), value);
+    }
+
+    private List<String> findings() {
+        return plan.findings().stream().map(Finding::sentence).toList();
+    }
+
+    private List<CutLine> cuts(List<Chapter> chapters) {
+        List<CutLine> cuts = new ArrayList<>();
+        for (Chapter chapter : chapters) {
+            for (Step step : chapter.steps()) {
+                step.picture()
+                        .ifPresent(picture -> plan.end(picture.place())
+                                .block(picture.blockId())
+                                .flatMap(BlockPlan::work)
+                                .filter(work -> !step.take().isEmpty())
+                                .ifPresent(work -> cuts.add(cut(picture.place(), work, step.number()))));
+            }
+        }
+        return cuts;
+    }
+
+    private CutLine cut(Place place, Work work, int step) {
+        Butterflies butterflies = work.cut().butterflies();
+        String shared = butterflies.count() == 1
+                ? ""
+                : phrases.say(
+                        "cut.shared",
+                        Map.of(
+                                "length",
+                                shown.cut(work.cut().length()),
+                                "overlap",
+                                shown.cut(piece.habits().overlap().mm())));
+        double each = butterflies.count() == 1 ? work.cut().length() : butterflies.each();
+        double widths =
+                butterflies.count() == 1 ? work.cut().widths() : Math.ceil(each / piece.reference() * 2 - 1e-9) / 2;
+        return new CutLine(
+                place,
+                work.block().id(),
+                work.yarn(),
+                words.name(work.block()),
+                step,
+                butterflies.count(),
+                shown.cut(each),
+                shown.halves(widths),
+                shared);
+    }
+
+    private List<YarnLine> yarns() {
+        List<YarnLine> lines = new ArrayList<>();
+        for (YarnTotal total : plan.totals()) {
+            lines.add(new YarnLine(
+                    total.yarn(),
+                    String.join(", ", uses(total)),
+                    shown.total(total.length()),
+                    shown.mass(total.grams())));
+        }
+        return lines;
+    }
+
+    private Set<String> uses(YarnTotal total) {
+        Set<String> uses = new LinkedHashSet<>();
+        if (total.inWarp() > 0) {
+            uses.add(phrases.say("use.warp"));
+        }
+        for (EndPlan end : List.of(plan.start(), plan.top())) {
+            for (BlockPlan block : end.blocks()) {
+                block.work()
+                        .filter(work -> work.yarn().id().equals(total.yarn().id()))
+                        .ifPresent(work -> uses.add(words.name(work.block()).toLowerCase(Locale.ROOT)));
+            }
+        }
+        return uses;
+    }
+}

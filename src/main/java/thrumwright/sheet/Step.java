@@ -1,0 +1,37 @@
+package thrumwright.sheet;
+
+import java.util.List;
+import java.util.Optional;
+import thrumwright.piece.Place;
+import thrumwright.yarn.Yarn;
+
+/**
+ * One step of the work, with a box to tick.
+ *
+ * @param number counted through the whole sheet from 1
+ * @param picture what to draw beside it
+ * @param yarn that it takes, if any
+ * @param take what to take in hand: yarn, length, widths; empty if nothing
+ * @param sentences what to do, in order
+ * @param reach the height to reach, in words; empty if none
+ * @param cautions what can hurt
+ */
+public record Step(
+        int number,
+        String title,
+        Optional<Picture> picture,
+        Optional<Yarn> yarn,
+        String take,
+        List<String> sentences,
+        List<RowLine> rows,
+        String reach,
+        List<String> cautions) {
+    /** The block that a step's drawing shows. */
+    public record Picture(Place place, String blockId) {}
+
+    public Step {
+        sentences = List.copyOf(sentences);
+        rows = List.copyOf(rows);
+        cautions = List.copyOf(cautions);
+    }
+}

@@ -1,0 +1,40 @@
+package thrumwright.sheet;
+
+import java.util.List;
+import java.util.Locale;
+import thrumwright.plan.Plan;
+
+/**
+ * Everything that a step sheet says, in the order in which it is needed.
+ *
+ * @param title the piece's title
+ * @param facts loom, warp, size and lines, for the head
+ * @param findings what the weaver should know before beginning, in plain sentences
+ * @param cuts what to cut, in the order of use
+ * @param yarns what each yarn comes to
+ * @param chapters start, design, top, off the loom; none is empty
+ */
+public record StepSheet(
+        String title,
+        List<Fact> facts,
+        List<String> findings,
+        List<CutLine> cuts,
+        List<YarnLine> yarns,
+        List<Chapter> chapters) {
+    public StepSheet {
+        facts = List.copyOf(facts);
+        findings = List.copyOf(findings);
+        cuts = List.copyOf(cuts);
+        yarns = List.copyOf(yarns);
+        chapters = List.copyOf(chapters);
+    }
+
+    public static StepSheet of(Plan plan, Locale locale) {
+        return new SheetWriter(plan, locale).sheet();
+    }
+
+    /** All steps of all chapters, in order. */
+    public List<Step> steps() {
+        return chapters.stream().flatMap(chapter -> chapter.steps().stream()).toList();
+    }
+}
