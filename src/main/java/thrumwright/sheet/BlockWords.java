@@ -147,10 +147,14 @@ final class BlockWords {
         List<RowLine> lines = new ArrayList<>();
         int told = rows.size() <= ROWS_TOLD ? rows.size() : 2;
         for (Row row : rows.subList(0, told)) {
-            lines.add(new RowLine(Integer.toString(row.number()), Optional.of(row.from()), text(row)));
+            lines.add(new RowLine(Integer.toString(row.number()), Optional.of(row.from()), text(row), brief(row)));
         }
         if (told < rows.size()) {
-            lines.add(new RowLine((told + 1) + "–" + rows.size(), Optional.empty(), phrases.say("rows.so-on")));
+            lines.add(new RowLine(
+                    (told + 1) + "–" + rows.size(),
+                    Optional.empty(),
+                    phrases.say("rows.so-on"),
+                    phrases.say("rows.so-on.brief")));
         }
         return lines;
     }
@@ -159,10 +163,17 @@ final class BlockWords {
         if (row.shed().isPresent()) {
             return words.shed(row.shed().get());
         }
-        return row.lean()
-                .map(lean -> phrases.say(
-                        "row.lean",
-                        Map.of("lean", phrases.say("lean.short." + lean), "emerge", emerge(row.from(), lean))))
-                .orElse(phrases.say("row.hitches"));
+        return row.lean().map(lean -> leaning("row.lean", row, lean)).orElse(phrases.say("row.hitches"));
+    }
+
+    private String brief(Row row) {
+        if (row.shed().isPresent()) {
+            return phrases.say("shed.brief." + row.shed().get());
+        }
+        return row.lean().map(lean -> leaning("row.lean.brief", row, lean)).orElse(phrases.say("row.hitches.brief"));
+    }
+
+    private String leaning(String key, Row row, Lean lean) {
+        return phrases.say(key, Map.of("lean", phrases.say("lean.short." + lean), "emerge", emerge(row.from(), lean)));
     }
 }

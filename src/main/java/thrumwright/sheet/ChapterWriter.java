@@ -115,15 +115,26 @@ final class ChapterWriter {
                     blockWords.sentences(block.work().get()),
                     blockWords.rows(block.work().get()),
                     reach(end, block),
+                    shown.height(end.reach(block)),
                     List.of());
         }
-        List<String> sentences = block.block() instanceof OpenWarp open
+        List<String> sentences = block.block() instanceof OpenWarp gap
                 ? List.of(phrases.say(
                         "open-warp.do",
-                        Map.of("height", shown.height(open.height().mm()))))
+                        Map.of("height", shown.height(gap.height().mm()))))
                 : fold(end, (HemFold) block.block());
-        String reach = block.height() > 0 ? reach(end, block) : "";
-        return new Step(++number, title, picture, Optional.empty(), "", sentences, List.of(), reach, List.of());
+        boolean open = block.height() > 0;
+        return new Step(
+                ++number,
+                title,
+                picture,
+                Optional.empty(),
+                "",
+                sentences,
+                List.of(),
+                open ? reach(end, block) : "",
+                open ? shown.height(end.reach(block)) : "",
+                List.of());
     }
 
     private List<String> fold(EndPlan end, HemFold fold) {
@@ -185,6 +196,7 @@ final class ChapterWriter {
                 "",
                 sentences,
                 List.of(),
+                "",
                 "",
                 List.of());
     }

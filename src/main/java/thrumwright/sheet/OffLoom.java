@@ -194,6 +194,7 @@ final class OffLoom {
                 keys.stream().map(key -> phrases.say(key, values)).toList(),
                 List.of(),
                 "",
+                "",
                 cautions.stream().map(phrases::say).toList()));
     }
 }

@@ -14,6 +14,7 @@ import thrumwright.yarn.Yarn;
  * @param take what to take in hand: yarn, length, widths; empty if nothing
  * @param sentences what to do, in order
  * @param reach the height to reach, in words; empty if none
+ * @param reachBrief the height alone, above the lower bar
  * @param cautions what can hurt
  */
 public record Step(
@@ -25,6 +26,7 @@ public record Step(
         List<String> sentences,
         List<RowLine> rows,
         String reach,
+        String reachBrief,
         List<String> cautions) {
     /** The block that a step's drawing shows. */
     public record Picture(Place place, String blockId) {}

@@ -1,0 +1,257 @@
+package thrumwright.drawing;
+
+import java.awt.BasicStroke;
+import java.awt.Color;
+import java.awt.Font;
+import java.awt.Graphics2D;
+import java.awt.RenderingHints;
+import java.awt.geom.Ellipse2D;
+import java.awt.geom.Line2D;
+import java.awt.geom.Path2D;
+import java.awt.geom.Rectangle2D;
+import java.util.List;
+import thrumwright.measure.Shown;
+import thrumwright.piece.Place;
+import thrumwright.plan.BlockPlan;
+import thrumwright.plan.EndPlan;
+import thrumwright.plan.Hem;
+import thrumwright.plan.Plan;
+import thrumwright.plan.Work;
+
+/**
+ * The hem from the side, cut along one warp end: the warp as a line, yarns as sections at their true size, the hem
+ * turned back at its true thickness. The front of the cloth is to the right.
+ */
+public final class FoldPainter {
+    private final Graphics2D g;
+    private final Palette palette;
+
+    public FoldPainter(Graphics2D g, Palette palette) {
+        this.g = g;
+        this.palette = palette;
+        g.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
+        g.setRenderingHint(RenderingHints.KEY_STROKE_CONTROL, RenderingHints.VALUE_STROKE_PURE);
+    }
+
+    /** A hem folded, to scale, in the middle of a box; with its depth dimensioned where a font is given. */
+    public void paint(Rectangle2D box, Plan plan, EndPlan end, Hem hem, Font font) {
+        Shown shown = plan.piece().shown();
+        Bend bend = new Bend(hem);
+        double shownFront = hem.depth() * 1.15 + 1;
+        double thick = hem.layers() * hem.thickness()
+                + hem.sleeve().map(Hem.Sleeve::bar).orElse(0.0) * 0.2;
+        double scale =
+                Math.min(box.getHeight() * 0.9 / (shownFront + 2 * hem.thickness()), box.getWidth() * 0.45 / thick);
+        boolean down = end.place() == Place.START;
+        double middle = box.getCenterX();
+        double edge = down ? box.getMaxY() - box.getHeight() * 0.05 : box.getMinY() + box.getHeight() * 0.05;
+        double foldY = edge + (down ? -1 : 1) * bend.outside() * scale;
+        Placing placing = new Placing(scale, middle, foldY, down);
+        cloth(placing, bend, plan, end, hem, shownFront);
+        sleeve(placing, bend, hem);
+        dimension(placing, bend, hem, font, shown.height(hem.depth()));
+    }
+
+    /** The side view's own coordinates: u mm along the cloth from the hem's outer edge, and how it bends. */
+    private record Bend(Hem hem) {
+        /** How far the outside stands beyond the outer fold's middle, mm. */
+        double outside() {
+            return radius() + hem.thickness() / 2;
+        }
+
+        /** Of the mid-plane at the outer fold. */
+        double radius() {
+            return hem.thickness() / 2 * (hem.layers() - 1);
+        }
+
+        /**
+         * Where the cloth's mid-plane is.
+         *
+         * @return {z, y, direction}: z towards the front from the front layer's mid-plane, y up from the bend's middle,
+         *     direction of u as an angle
+         */
+        double[] at(double u) {
+            double r = radius();
+            double half = Math.PI * r / 2;
+            double past = u - hem.cloth();
+            if (past > half) {
+                return new double[] {0, past - half, Math.PI / 2};
+            }
+            if (past > -half) {
+                double angle = past / r;
+                return new double[] {-r + r * Math.sin(angle), -r * Math.cos(angle), angle};
+            }
+            return inner(-past - half, -2 * r);
+        }
+
+        /** On the turned-back layer, {@code up} mm above the outer fold's bend. */
+        private double[] inner(double up, double z) {
+            if (hem.firstTurn().isEmpty()) {
+                return new double[] {z, up, -Math.PI / 2};
+            }
+            double small = hem.thickness() / 2;
+            double halfTurn = Math.PI * small / 2;
+            double straight = hem.cloth() - hem.firstTurn().get() - Math.PI * radius() / 2 - halfTurn;
+            if (up < straight) {
+                return new double[] {z, up, -Math.PI / 2};
+            }
+            double past = up - straight;
+            if (past < 2 * halfTurn) {
+                double angle = past / small;
+                return new double[] {
+                    z + small - small * Math.cos(angle), straight + small * Math.sin(angle), -Math.PI / 2 - angle
+                };
+            }
+            return new double[] {z + 2 * small, straight - (past - 2 * halfTurn), Math.PI / 2};
+        }
+    }
+
+    /** From the bend's coordinates to the page. */
+    private record Placing(double scale, double middle, double foldY, boolean down) {
+        double x(double z) {
+            return middle + z * scale;
+        }
+
+        double y(double up) {
+            return foldY + (down ? -1 : 1) * up * scale;
+        }
+    }
+
+    private void cloth(Placing placing, Bend bend, Plan plan, EndPlan end, Hem hem, double shownFront) {
+        double last = hem.cloth() + shownFront;
+        Path2D warp = new Path2D.Double();
+        int steps = 240;
+        for (int i = 0; i <= steps; i++) {
+            double[] at = bend.at(last * i / steps);
+            if (i == 0) {
+                warp.moveTo(placing.x(at[0]), placing.y(at[1]));
+            } else {
+                warp.lineTo(placing.x(at[0]), placing.y(at[1]));
+            }
+        }
+        double warpDiameter = plan.piece().warpYarn().diameter();
+        stroke(warp, plan, warpDiameter * placing.scale());
+        for (BlockPlan block : end.blocks()) {
+            if (block.stays()) {
+                rows(placing, bend, block, alongCloth(end, hem, block), end.place() == Place.START);
+            }
+        }
+        design(placing, bend, plan, end, hem, last);
+    }
+
+    private void stroke(Path2D warp, Plan plan, double width) {
+        Color colour = palette.yarn(plan.piece().warpYarn().colour());
+        g.setStroke(new BasicStroke((float) width + 1, BasicStroke.CAP_ROUND, BasicStroke.JOIN_ROUND));
+        g.setColor(Palette.mixed(colour, Color.BLACK, 0.5));
+        g.draw(warp);
+        g.setStroke(new BasicStroke((float) width, BasicStroke.CAP_ROUND, BasicStroke.JOIN_ROUND));
+        g.setColor(colour);
+        g.draw(warp);
+    }
+
+    /** Where a block's outer edge lies along the cloth, from the hem's outer edge. */
+    private static double alongCloth(EndPlan end, Hem hem, BlockPlan block) {
+        return end.place() == Place.START
+                ? hem.cloth() - (hem.foldLine() - block.bottom())
+                : hem.cloth() - (block.top() - hem.foldLine());
+    }
+
+    private void rows(Placing placing, Bend bend, BlockPlan block, double from, boolean upwards) {
+        Work work = block.work().orElseThrow();
+        int rows = work.rows().size();
+        double each = block.height() / rows;
+        for (int i = 0; i < rows; i++) {
+            double u = from + (i + 0.5) * each;
+            int row = upwards ? i : rows - 1 - i;
+            boolean shed = work.rows().get(row).shed().isPresent();
+            double radius = (work.setting().warp() + work.setting().beaten()) / 2;
+            boolean over = row % 2 == 0;
+            if (!shed || over) {
+                section(placing, bend, u, radius, work, each);
+            }
+            if (!shed || !over) {
+                section(placing, bend, u, -radius, work, each);
+            }
+        }
+    }
+
+    /** One yarn cut across: as tall as its row, as thick as it is beaten. */
+    private void section(Placing placing, Bend bend, double u, double outward, Work work, double tall) {
+        double[] at = bend.at(u);
+        double nz = Math.sin(at[2]);
+        double ny = -Math.cos(at[2]);
+        double x = placing.x(at[0] + nz * outward);
+        double y = placing.y(at[1] + ny * outward);
+        double thick = work.setting().beaten() * placing.scale();
+        double high = Math.max(thick, Math.min(tall, work.setting().relaxed()) * placing.scale());
+        Color colour = palette.yarn(work.yarn().colour());
+        Ellipse2D dot = new Ellipse2D.Double(-thick / 2, -high / 2, thick, high);
+        Graphics2D turned = (Graphics2D) g.create();
+        turned.translate(x, y);
+        turned.rotate((placing.down() ? -1 : 1) * at[2] + Math.PI / 2);
+        turned.setColor(colour);
+        turned.fill(dot);
+        turned.setColor(Palette.mixed(colour, Color.BLACK, 0.5));
+        turned.setStroke(new BasicStroke((float) Math.max(0.3, Math.min(1, thick * 0.08))));
+        turned.draw(dot);
+        turned.dispose();
+    }
+
+    /** The design's first picks, so that the front goes on. */
+    private void design(Placing placing, Bend bend, Plan plan, EndPlan end, Hem hem, double last) {
+        double from =
+                end.place() == Place.START ? hem.cloth() + end.height() - hem.foldLine() : hem.cloth() + hem.foldLine();
+        double beaten = plan.piece().stripe(end.place()).beaten();
+        double radius = (plan.piece().warpYarn().diameter() + beaten) / 2;
+        Color colour = palette.yarn(plan.piece().stripe(end.place()).colour());
+        boolean over = true;
+        for (double u = from + beaten / 2; u < last; u += beaten) {
+            double[] at = bend.at(u);
+            double outward = over ? radius : -radius;
+            double thick = beaten * placing.scale();
+            Ellipse2D dot = new Ellipse2D.Double(
+                    placing.x(at[0] + Math.sin(at[2]) * outward) - thick / 2,
+                    placing.y(at[1] - Math.cos(at[2]) * outward) - thick / 2,
+                    thick,
+                    thick);
+            g.setColor(Palette.mixed(colour, palette.paper(), 0.3));
+            g.fill(dot);
+            g.setColor(Palette.mixed(colour, Color.BLACK, 0.4));
+            g.setStroke(new BasicStroke((float) Math.max(0.3, Math.min(1, thick * 0.08))));
+            g.draw(dot);
+            over = !over;
+        }
+    }
+
+    /** A bar beside the hem that is to take it. */
+    private void sleeve(Placing placing, Bend bend, Hem hem) {
+        hem.sleeve().ifPresent(sleeve -> {
+            double size = sleeve.bar() * placing.scale();
+            double x = placing.x(-2 * bend.radius() - hem.thickness()) - size;
+            double y = placing.y(hem.depth() / 2 - bend.outside());
+            Ellipse2D bar = new Ellipse2D.Double(x, y - size / 2, size, size);
+            g.setColor(palette.post());
+            g.fill(bar);
+            g.setColor(palette.faint());
+            g.setStroke(new BasicStroke(0.8f));
+            g.draw(bar);
+        });
+    }
+
+    /** The depth, from the turned edge to the hem's inner edge. */
+    private void dimension(Placing placing, Bend bend, Hem hem, Font font, String depth) {
+        double x = placing.x(hem.thickness() / 2) + 8;
+        double from = placing.y(-bend.outside());
+        double to = placing.y(hem.depth() - bend.outside());
+        g.setColor(palette.ink());
+        g.setStroke(new BasicStroke(0.8f));
+        g.draw(new Line2D.Double(x, from, x, to));
+        for (double end : List.of(from, to)) {
+            g.draw(new Line2D.Double(x - 4, end, x + 4, end));
+        }
+        if (font != null) {
+            g.setFont(font);
+            g.drawString(depth, (float) (x + 6), (float) ((from + to) / 2 + font.getSize2D() * 0.35));
+        }
+    }
+}

@@ -1,0 +1,131 @@
+package thrumwright.drawing;
+
+import java.awt.BasicStroke;
+import java.awt.Color;
+import java.awt.Graphics2D;
+import java.awt.geom.Path2D;
+import java.util.ArrayList;
+import java.util.List;
+import thrumwright.block.Setting;
+import thrumwright.piece.Place;
+import thrumwright.plan.BlockPlan;
+import thrumwright.plan.EndPlan;
+import thrumwright.plan.Plan;
+
+/** Draws a whole piece as it stands on the loom, or one end of it. */
+public final class PiecePainter {
+    private final Graphics2D g;
+    private final Palette palette;
+    private final boolean everyYarn;
+
+    /** @param everyYarn whether to draw single yarns however small they are, as on paper */
+    public PiecePainter(Graphics2D g, Palette palette, boolean everyYarn) {
+        this.g = g;
+        this.palette = palette;
+        this.everyYarn = everyYarn;
+    }
+
+    /**
+     * The start below, the design as a torn band, the top above.
+     *
+     * @param view with y = 0 at the start's lowest line and x = 0 at the first warp end
+     * @param bare how much bare warp to show below and above, mm
+     */
+    public void piece(View view, PiecePicture picture, double bare) {
+        Plan plan = picture.plan();
+        Setting ground = picture.ground();
+        ClothPainter cloth = new ClothPainter(g, palette, everyYarn);
+        Color warp = cloth.colour(plan.piece().warpYarn());
+        List<ClothPainter.Placed> placed = new ArrayList<>();
+        place(placed, picture, plan.start());
+        double design = plan.start().height();
+        placed.add(stripe(picture, Place.START, design));
+        placed.add(stripe(picture, Place.TOP, design + PiecePicture.DESIGN));
+        place(placed, picture, plan.top());
+        cloth.blocks(view, placed, ground, warp, -bare, picture.height() + bare);
+        tear(view, ground, design + PiecePicture.DESIGN / 2, picture.margin());
+        cloth.marks(view, plan.start(), ground);
+        cloth.marks(view.raised(picture.base(Place.TOP)), plan.top(), ground);
+    }
+
+    /**
+     * One end alone, with the edge of the design next to it.
+     *
+     * @param view with y = 0 at the end's lowest line
+     */
+    public void end(View view, PiecePicture picture, Place place, double bare) {
+        EndPlan end = picture.plan().end(place);
+        Setting ground = picture.ground();
+        ClothPainter cloth = new ClothPainter(g, palette, everyYarn);
+        Color warp = cloth.colour(picture.plan().piece().warpYarn());
+        List<ClothPainter.Placed> placed = new ArrayList<>();
+        View lowered = view.raised(-picture.base(place));
+        place(placed, picture, end);
+        double height = picture.base(place) + end.height();
+        placed.add(stripe(picture, place, place == Place.START ? end.height() : picture.base(place)));
+        double stripe = placed.get(placed.size() - 1).height();
+        double low = place == Place.START ? -bare : picture.base(place) - stripe - 1;
+        double high = place == Place.START ? end.height() + stripe + 1 : height + bare;
+        cloth.blocks(lowered, placed, ground, warp, low, high);
+        cloth.marks(view, end, ground);
+    }
+
+    /** How much of the design's stripe is shown beside a single end, mm. */
+    public static double stripeHeight(PiecePicture picture, Place place) {
+        return stripe(picture, place, 0).height() + 1;
+    }
+
+    private static void place(List<ClothPainter.Placed> placed, PiecePicture picture, EndPlan end) {
+        for (BlockPlan block : end.blocks()) {
+            if (block.work().isPresent()) {
+                placed.add(new ClothPainter.Placed(
+                        picture.blocks(end.place()).get(block.block().id()),
+                        picture.base(end.place()) + block.bottom(),
+                        block.height()));
+            }
+        }
+    }
+
+    /** The design's picks next to an end: upwards from a line at the start, down from it at the top. */
+    private static ClothPainter.Placed stripe(PiecePicture picture, Place place, double line) {
+        BlockPicture stripe = picture.stripe(place);
+        double height = stripe.height();
+        return new ClothPainter.Placed(stripe, place == Place.START ? line : line - height, height);
+    }
+
+    /** A ragged gap right across, where the rest of the design is left out. */
+    private void tear(View view, Setting ground, double y, double margin) {
+        double gap = view.length(PiecePicture.DESIGN * 0.13);
+        double left = view.x(-Math.min(margin, 3 * ground.spacing()));
+        double right = view.x(ground.span() + Math.min(margin, 3 * ground.spacing()));
+        double step = Math.max(6, view.length(5));
+        Path2D upper = ragged(left, right, view.y(y) - gap, step, gap * 0.7);
+        Path2D lower = ragged(left, right, view.y(y) + gap, step, gap * 0.7);
+        Path2D hole = new Path2D.Double(upper);
+        Path2D back = ragged(right, left, view.y(y) + gap, -step, gap * 0.7);
+        hole.append(back, true);
+        hole.closePath();
+        g.setColor(palette.paper());
+        g.fill(hole);
+        g.setColor(palette.faint());
+        g.setStroke(new BasicStroke(1, BasicStroke.CAP_ROUND, BasicStroke.JOIN_ROUND));
+        g.draw(upper);
+        g.draw(lower);
+    }
+
+    private static Path2D ragged(double from, double to, double y, double step, double high) {
+        Path2D line = new Path2D.Double();
+        int steps = (int) Math.max(1, Math.round((to - from) / step));
+        for (int i = 0; i <= steps; i++) {
+            double x = from + (to - from) * i / steps;
+            int tooth = step > 0 ? i : steps - i;
+            double up = y - (tooth % 2 == 0 ? high : -high * (0.4 + 0.2 * (tooth % 3)));
+            if (i == 0) {
+                line.moveTo(x, up);
+            } else {
+                line.lineTo(x, up);
+            }
+        }
+        return line;
+    }
+}

@@ -1,0 +1,71 @@
+package thrumwright.output;
+
+import java.awt.BasicStroke;
+import java.awt.Graphics2D;
+import java.awt.geom.Line2D;
+import thrumwright.drawing.Palette;
+import thrumwright.measure.Phrases;
+import thrumwright.piece.Place;
+import thrumwright.sheet.CutLine;
+
+/** A line of the cut list: box, how many, length, widths, yarn, for what. */
+record CutPart(CutLine cut, Phrases phrases, Type type, Palette palette) implements Part {
+    private static final double BOX = 12;
+    private static final double[] COLUMNS = {0, 0.04, 0.13, 0.285, 0.40, 0.64};
+
+    static Part header(Phrases phrases, Type type, Palette palette) {
+        return new Header(phrases, type, palette);
+    }
+
+    private record Header(Phrases phrases, Type type, Palette palette) implements Part {
+        @Override
+        public double height(double width) {
+            return 16;
+        }
+
+        @Override
+        public void paint(Graphics2D g, double x, double y, double width) {
+            String[] keys = {null, "cut.count", "cut.length", "cut.widths", "cut.yarn", "cut.for"};
+            for (int i = 1; i < keys.length; i++) {
+                new TextPart(phrases.say(keys[i]), type.small(), palette.faint())
+                        .paint(g, x + COLUMNS[i] * width, y, width);
+            }
+        }
+    }
+
+    private Part yarn() {
+        return new TextPart(cut.yarn().name(), type.body(), palette.ink());
+    }
+
+    private Part use() {
+        String place = phrases.say(cut.place() == Place.START ? "cut.start" : "cut.top");
+        String text = cut.use() + ", " + place + ", " + phrases.say("cut.step") + " " + cut.step();
+        return new TextPart(cut.shared().isEmpty() ? text : text + "; " + cut.shared(), type.body(), palette.ink());
+    }
+
+    @Override
+    public double height(double width) {
+        double yarn = yarn().height((COLUMNS[5] - COLUMNS[4]) * width - 22);
+        double use = use().height((1 - COLUMNS[5]) * width);
+        return Math.max(yarn, use) + 6;
+    }
+
+    @Override
+    public void paint(Graphics2D g, double x, double y, double width) {
+        g.setColor(palette.faint());
+        g.setStroke(new BasicStroke(0.4f));
+        g.draw(new Line2D.Double(x, y, x + width, y));
+        double at = y + 3;
+        Ticks.box(g, x + 1, at + 2, BOX, palette);
+        text(cut.count() + " ×", 1, g, x, at, width);
+        text(cut.length(), 2, g, x, at, width);
+        text(cut.widths() + " ×", 3, g, x, at, width);
+        Ticks.dot(g, x + COLUMNS[4] * width, at + 3, 10, cut.yarn().colour(), palette);
+        yarn().paint(g, x + COLUMNS[4] * width + 15, at, (COLUMNS[5] - COLUMNS[4]) * width - 22);
+        use().paint(g, x + COLUMNS[5] * width, at, (1 - COLUMNS[5]) * width);
+    }
+
+    private void text(String text, int column, Graphics2D g, double x, double y, double width) {
+        new TextPart(text, type.strong(), palette.ink()).paint(g, x + COLUMNS[column] * width, y, width);
+    }
+}

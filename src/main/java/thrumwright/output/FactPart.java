@@ -1,0 +1,25 @@
+package thrumwright.output;
+
+import java.awt.Graphics2D;
+import thrumwright.drawing.Palette;
+import thrumwright.sheet.Fact;
+
+/** A named value: the name at the left, the value beside it. */
+record FactPart(Fact fact, Type type, Palette palette) implements Part {
+    private static final double NAMES = 118;
+
+    private Part value() {
+        return new TextPart(fact.value(), type.body(), palette.ink());
+    }
+
+    @Override
+    public double height(double width) {
+        return value().height(width - NAMES);
+    }
+
+    @Override
+    public void paint(Graphics2D g, double x, double y, double width) {
+        new TextPart(fact.name(), type.body(), palette.faint()).paint(g, x, y, NAMES);
+        value().paint(g, x + NAMES, y, width - NAMES);
+    }
+}

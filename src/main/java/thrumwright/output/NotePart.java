@@ -1,0 +1,40 @@
+package thrumwright.output;
+
+import java.awt.BasicStroke;
+import java.awt.Graphics2D;
+import java.awt.geom.RoundRectangle2D;
+import java.util.ArrayList;
+import java.util.List;
+import thrumwright.drawing.Palette;
+
+/** Sentences in a frame under a heading. */
+record NotePart(String heading, List<String> sentences, Type type, Palette palette) implements Part {
+    private static final double PADDING = 9;
+
+    private List<Part> parts() {
+        List<Part> parts = new ArrayList<>();
+        parts.add(new TextPart(heading, type.strong(), palette.ink()));
+        sentences.forEach(sentence -> parts.add(new TextPart("• " + sentence, type.body(), palette.ink())));
+        return parts;
+    }
+
+    @Override
+    public double height(double width) {
+        return parts().stream()
+                        .mapToDouble(part -> part.height(width - 2 * PADDING))
+                        .sum()
+                + 2 * PADDING;
+    }
+
+    @Override
+    public void paint(Graphics2D g, double x, double y, double width) {
+        g.setColor(palette.accent());
+        g.setStroke(new BasicStroke(1));
+        g.draw(new RoundRectangle2D.Double(x, y, width, height(width), 8, 8));
+        double at = y + PADDING;
+        for (Part part : parts()) {
+            part.paint(g, x + PADDING, at, width - 2 * PADDING);
+            at += part.height(width - 2 * PADDING);
+        }
+    }
+}

@@ -1,0 +1,28 @@
+package thrumwright.output;
+
+/** Paper sizes: A4 by ISO 216, Letter by ANSI. */
+public enum Paper {
+    A4(210, 297),
+    LETTER(215.9, 279.4);
+
+    /** Points in a millimetre. */
+    public static final double POINTS = 72 / 25.4;
+
+    private final double width;
+    private final double height;
+
+    Paper(double width, double height) {
+        this.width = width;
+        this.height = height;
+    }
+
+    /** In points. */
+    public double width() {
+        return width * POINTS;
+    }
+
+    /** In points. */
+    public double height() {
+        return height * POINTS;
+    }
+}

@@ -1,0 +1,101 @@
+package thrumwright.output;
+
+import de.rototor.pdfbox.graphics2d.PdfBoxGraphics2D;
+import de.rototor.pdfbox.graphics2d.PdfBoxGraphics2DFontTextDrawer;
+import java.awt.Font;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.OutputStream;
+import java.util.Calendar;
+import java.util.GregorianCalendar;
+import java.util.HashMap;
+import java.util.Map;
+import java.util.TimeZone;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.PDDocumentInformation;
+import org.apache.pdfbox.pdmodel.PDPage;
+import org.apache.pdfbox.pdmodel.PDPageContentStream;
+import org.apache.pdfbox.pdmodel.common.PDRectangle;
+import org.apache.pdfbox.pdmodel.font.PDFont;
+import org.apache.pdfbox.pdmodel.font.PDType0Font;
+import org.apache.pdfbox.pdmodel.interactive.viewerpreferences.PDViewerPreferences;
+import thrumwright.drawing.Fonts;
+
+/** Writes laid-out pages as a PDF with embedded fonts; the same pages make the same bytes. */
+public final class PdfFile {
+    private PdfFile() {}
+
+    /**
+     * @param out stays open
+     * @throws IOException if it can't be written to
+     */
+    public static void write(SheetPages pages, Fonts fonts, OutputStream out) throws IOException {
+        try (PDDocument document = new PDDocument()) {
+            document.setDocumentId(1L);
+            describe(document, pages.title());
+            EmbeddedFonts embedded = new EmbeddedFonts(document, fonts);
+            for (int i = 0; i < pages.count(); i++) {
+                addPage(document, pages, i, embedded);
+            }
+            document.save(out);
+        }
+    }
+
+    private static void describe(PDDocument document, String title) {
+        PDDocumentInformation information = document.getDocumentInformation();
+        information.setTitle(title);
+        information.setCreator("Thrumwright");
+        information.setProducer("Thrumwright");
+        Calendar fixed = new GregorianCalendar(TimeZone.getTimeZone("UTC"));
+        fixed.setTimeInMillis(0);
+        information.setCreationDate(fixed);
+        information.setModificationDate(fixed);
+        document.getDocumentCatalog().setLanguage("en-GB");
+        PDViewerPreferences preferences =
+                new PDViewerPreferences(document.getDocumentCatalog().getCOSObject());
+        preferences.setPrintScaling(PDViewerPreferences.PRINT_SCALING.None);
+        preferences.setDisplayDocTitle(true);
+        document.getDocumentCatalog().setViewerPreferences(preferences);
+    }
+
+    private static void addPage(PDDocument document, SheetPages pages, int number, EmbeddedFonts fonts)
+            throws IOException {
+        float width = (float) pages.paper().width();
+        float height = (float) pages.paper().height();
+        PDPage page = new PDPage(new PDRectangle(width, height));
+        document.addPage(page);
+        PdfBoxGraphics2D g = new PdfBoxGraphics2D(document, width, height);
+        try {
+            g.setFontTextDrawer(fonts);
+            pages.paint(g, number);
+        } finally {
+            g.dispose();
+        }
+        try (PDPageContentStream content = new PDPageContentStream(document, page)) {
+            content.drawForm(g.getXFormObject());
+        }
+    }
+
+    /** The program's fonts and their twins in the document. */
+    private static final class EmbeddedFonts extends PdfBoxGraphics2DFontTextDrawer {
+        private final Map<String, PDFont> twins = new HashMap<>();
+
+        EmbeddedFonts(PDDocument document, Fonts fonts) throws IOException {
+            for (Map.Entry<Font, String> font : fonts.files().entrySet()) {
+                try (InputStream in = Fonts.class.getResourceAsStream(font.getValue())) {
+                    twins.put(font.getKey().getFontName(), PDType0Font.load(document, in, true));
+                }
+            }
+        }
+
+        @Override
+        protected PDFont mapFont(Font font, IFontTextDrawerEnv env) {
+            PDFont twin = twins.get(font.getFontName());
+            if (twin == null) {
+                throw new IllegalArgumentException(
+                        "a sheet uses the program's own fonts only, not " + font.getFontName());
+            }
+            return twin;
+        }
+    }
+}

@@ -1,0 +1,44 @@
+package thrumwright.output;
+
+import java.awt.Color;
+import java.awt.Graphics2D;
+import java.awt.RenderingHints;
+import java.awt.image.BufferedImage;
+import java.io.IOException;
+import java.io.OutputStream;
+import javax.imageio.ImageIO;
+
+/** Paints laid-out pages as pictures. */
+public final class PngFile {
+    private PngFile() {}
+
+    /**
+     * One page as a picture.
+     *
+     * @param dpi dots per inch, 20 to 1200
+     */
+    public static BufferedImage picture(SheetPages pages, int page, double dpi) {
+        double scale = dpi / 72;
+        BufferedImage image = new BufferedImage(
+                (int) Math.round(pages.paper().width() * scale),
+                (int) Math.round(pages.paper().height() * scale),
+                BufferedImage.TYPE_INT_RGB);
+        Graphics2D g = image.createGraphics();
+        g.setColor(Color.WHITE);
+        g.fillRect(0, 0, image.getWidth(), image.getHeight());
+        g.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
+        g.setRenderingHint(RenderingHints.KEY_TEXT_ANTIALIASING, RenderingHints.VALUE_TEXT_ANTIALIAS_ON);
+        g.setRenderingHint(RenderingHints.KEY_FRACTIONALMETRICS, RenderingHints.VALUE_FRACTIONALMETRICS_ON);
+        g.scale(scale, scale);
+        pages.paint(g, page);
+        g.dispose();
+        return image;
+    }
+
+    /** @throws IOException if it can't be written to */
+    public static void write(BufferedImage image, OutputStream out) throws IOException {
+        if (!ImageIO.write(image, "png", out)) {
+            throw new IOException("this Java can't write PNG");
+        }
+    }
+}

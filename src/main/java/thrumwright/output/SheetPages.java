@@ -1,0 +1,72 @@
+package thrumwright.output;
+
+import java.awt.Color;
+import java.awt.Graphics2D;
+import java.util.List;
+import thrumwright.drawing.Palette;
+
+/**
+ * A step sheet laid out on pages. Made once; every page can be painted any number of times, on anything that takes
+ * points.
+ */
+public final class SheetPages {
+    private final Paper paper;
+    private final String title;
+    private final Type type;
+    private final Palette palette;
+    private final double margin;
+    private final List<List<Pages.Placed>> pages;
+
+    SheetPages(Paper paper, String title, Type type, Palette palette, double margin, List<List<Pages.Placed>> pages) {
+        this.paper = paper;
+        this.title = title;
+        this.type = type;
+        this.palette = palette;
+        this.margin = margin;
+        this.pages = pages;
+    }
+
+    public Paper paper() {
+        return paper;
+    }
+
+    public String title() {
+        return title;
+    }
+
+    public int count() {
+        return pages.size();
+    }
+
+    /** The parts of a page, for checks of the layout. */
+    List<Pages.Placed> parts(int page) {
+        return pages.get(page);
+    }
+
+    /**
+     * Paints one page.
+     *
+     * @param g in points, with the origin at the page's upper left corner
+     * @param page from 0
+     */
+    public void paint(Graphics2D g, int page) {
+        for (Pages.Placed placed : pages.get(page)) {
+            placed.part().paint(g, placed.x(), placed.y(), placed.width());
+        }
+        footer(g, page);
+    }
+
+    private void footer(Graphics2D g, int page) {
+        String number = (page + 1) + " / " + pages.size();
+        Color faint = palette.faint();
+        double width = paper.width() - 2 * margin;
+        double numberWidth = TextPart.width(number, type.small());
+        double y = paper.height() - margin - type.small().getSize2D();
+        String shown = title;
+        while (shown.length() > 1 && TextPart.width(shown, type.small()) > width - numberWidth - 20) {
+            shown = shown.substring(0, shown.length() - 2).stripTrailing() + "…";
+        }
+        new TextPart(shown, type.small(), faint).paint(g, margin, y, width);
+        new TextPart(number, type.small(), faint).paint(g, paper.width() - margin - numberWidth, y, numberWidth + 1);
+    }
+}

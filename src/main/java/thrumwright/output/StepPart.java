@@ -1,0 +1,189 @@
+package thrumwright.output;
+
+import java.awt.BasicStroke;
+import java.awt.Graphics2D;
+import java.awt.geom.Line2D;
+import java.awt.geom.Rectangle2D;
+import java.util.ArrayList;
+import java.util.List;
+import thrumwright.drawing.Palette;
+import thrumwright.drawing.StepPainter;
+import thrumwright.measure.Phrases;
+import thrumwright.plan.Plan;
+import thrumwright.sheet.RowLine;
+import thrumwright.sheet.Step;
+
+/**
+ * One step: a box to tick, its number and title in large type, its drawing with what to do beside it, then its rows in
+ * large type with a box each, and the height to reach.
+ */
+record StepPart(Step step, Plan plan, Phrases phrases, Type type, Palette palette) implements Part {
+    private static final double GAP = 7;
+    private static final double PICTURE = 62 * Paper.POINTS;
+    private static final double PICTURE_HEIGHT = 41 * Paper.POINTS;
+
+    private boolean drawn() {
+        return step.picture().isPresent();
+    }
+
+    private double textLeft() {
+        return drawn() ? PICTURE + 12 : 0;
+    }
+
+    private Part title() {
+        return new TextPart(step.number() + "  " + step.title(), type.heading(), palette.ink());
+    }
+
+    private List<Part> sentences() {
+        List<Part> parts = new ArrayList<>();
+        if (!step.take().isEmpty()) {
+            parts.add(new TextPart(step.take(), type.strong(), palette.ink()));
+        }
+        step.sentences().forEach(sentence -> parts.add(new TextPart(sentence, type.body(), palette.ink())));
+        step.cautions()
+                .forEach(caution -> parts.add(
+                        new TextPart(phrases.say("caution.mark") + " " + caution, type.aside(), palette.accent())));
+        return parts;
+    }
+
+    private double textHeight(double width) {
+        return sentences().stream()
+                .mapToDouble(part -> part.height(width - textLeft()) + 2)
+                .sum();
+    }
+
+    private double box() {
+        return type.large() * 0.72;
+    }
+
+    @Override
+    public double height(double width) {
+        double body = Math.max(textHeight(width), drawn() ? PICTURE_HEIGHT : 0);
+        return 2 * GAP
+                + title().height(width - box() - 10)
+                + body
+                + (step.rows().isEmpty() ? 0 : GAP + rows(width).height(width))
+                + (step.reach().isEmpty() ? 0 : reach().height(width));
+    }
+
+    @Override
+    public void paint(Graphics2D g, double x, double y, double width) {
+        g.setColor(palette.faint());
+        g.setStroke(new BasicStroke(0.8f));
+        g.draw(new Line2D.Double(x, y + GAP / 2, x + width, y + GAP / 2));
+        double at = y + GAP;
+        Ticks.box(g, x + 1, at + type.large() * 0.28, box(), palette);
+        title().paint(g, x + box() + 10, at, width - box() - 10);
+        at += title().height(width - box() - 10);
+        if (drawn()) {
+            picture(g, new Rectangle2D.Double(x, at, PICTURE, PICTURE_HEIGHT));
+        }
+        double text = at;
+        for (Part part : sentences()) {
+            part.paint(g, x + textLeft(), text, width - textLeft());
+            text += part.height(width - textLeft()) + 2;
+        }
+        at += Math.max(textHeight(width), drawn() ? PICTURE_HEIGHT : 0);
+        if (!step.rows().isEmpty()) {
+            at += GAP;
+            rows(width).paint(g, x, at, width);
+            at += rows(width).height(width);
+        }
+        if (!step.reach().isEmpty()) {
+            reach().paint(g, x, at, width);
+        }
+    }
+
+    private void picture(Graphics2D g, Rectangle2D box) {
+        Step.Picture shown = step.picture().orElseThrow();
+        plan.end(shown.place())
+                .block(shown.blockId())
+                .ifPresent(block ->
+                        new StepPainter(g, palette, type.body()).paint(box, plan, plan.end(shown.place()), block));
+        g.setColor(palette.faint());
+        g.setStroke(new BasicStroke(0.5f));
+        g.draw(box);
+    }
+
+    private RowsPart rows(double width) {
+        return new RowsPart(step.rows(), type, palette);
+    }
+
+    private Part reach() {
+        return new ReachPart(step, type, palette);
+    }
+
+    /** The rows in as many columns as fit. */
+    private record RowsPart(List<RowLine> rows, Type type, Palette palette) implements Part {
+        private double box() {
+            return type.large() * 0.72;
+        }
+
+        private static String text(RowLine row) {
+            return row.label() + " " + row.arrow() + " " + row.brief();
+        }
+
+        private double cell() {
+            double widest = 0;
+            for (RowLine row : rows) {
+                widest = Math.max(widest, TextPart.width(text(row), type.essential()));
+            }
+            return box() + 8 + widest + 18;
+        }
+
+        private int columns(double width) {
+            return (int) Math.max(1, Math.min(rows.size(), Math.floor((width + 18) / cell())));
+        }
+
+        private double line() {
+            return type.large() * 1.32;
+        }
+
+        @Override
+        public double height(double width) {
+            int columns = columns(width);
+            return (rows.size() + columns - 1) / columns * line();
+        }
+
+        @Override
+        public void paint(Graphics2D g, double x, double y, double width) {
+            int columns = columns(width);
+            double each = Math.min(width / columns, cell() * 1.25);
+            for (int i = 0; i < rows.size(); i++) {
+                double left = x + i % columns * each;
+                double top = y + i / columns * line();
+                Ticks.box(g, left + 1, top + type.large() * 0.28, box(), palette);
+                new TextPart(text(rows.get(i)), type.essential(), palette.ink()).paint(g, left + box() + 8, top, width);
+            }
+        }
+    }
+
+    /** The height to reach: in large type, and in words. */
+    private record ReachPart(Step step, Type type, Palette palette) implements Part {
+        private String brief() {
+            return "↑ " + step.reachBrief();
+        }
+
+        private double left() {
+            return TextPart.width(brief(), type.essential()) + 14;
+        }
+
+        private Part words() {
+            return new TextPart(step.reach(), type.body(), palette.ink());
+        }
+
+        @Override
+        public double height(double width) {
+            return Math.max(type.large() * 1.3, words().height(width - left()));
+        }
+
+        @Override
+        public void paint(Graphics2D g, double x, double y, double width) {
+            double height = height(width);
+            new TextPart(brief(), type.essential(), palette.ink()).paint(g, x, y, width);
+            Part words = words();
+            double spare = (height - words.height(width - left())) / 2;
+            words.paint(g, x + left(), y + spare, width - left());
+        }
+    }
+}

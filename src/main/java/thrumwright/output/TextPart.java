@@ -1,0 +1,66 @@
+package thrumwright.output;
+
+import java.awt.Color;
+import java.awt.Font;
+import java.awt.Graphics2D;
+import java.awt.font.FontRenderContext;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Lines of text, broken between words. */
+record TextPart(String text, Font font, Color colour) implements Part {
+    private static final FontRenderContext EXACT = new FontRenderContext(null, true, true);
+    private static final double LEADING = 1.28;
+
+    static double width(String text, Font font) {
+        return font.getStringBounds(text, EXACT).getWidth();
+    }
+
+    @Override
+    public double height(double width) {
+        return lines(width).size() * font.getSize2D() * LEADING;
+    }
+
+    @Override
+    public void paint(Graphics2D g, double x, double y, double width) {
+        g.setFont(font);
+        g.setColor(colour);
+        double baseline = y + font.getSize2D() * 0.98;
+        for (String line : lines(width)) {
+            g.drawString(line, (float) x, (float) baseline);
+            baseline += font.getSize2D() * LEADING;
+        }
+    }
+
+    /** Words that fit a line together; a word too long for any line is divided. */
+    private List<String> lines(double width) {
+        List<String> lines = new ArrayList<>();
+        String line = "";
+        for (String word : text.strip().split("\\s+")) {
+            String longer = line.isEmpty() ? word : line + " " + word;
+            if (width(longer, font) <= width) {
+                line = longer;
+                continue;
+            }
+            if (!line.isEmpty()) {
+                lines.add(line);
+            }
+            line = word;
+            while (width(line, font) > width && line.length() > 1) {
+                int fits = fitting(line, width);
+                lines.add(line.substring(0, fits));
+                line = line.substring(fits);
+            }
+        }
+        lines.add(line);
+        return lines;
+    }
+
+    private int fitting(String word, double width) {
+        int fits = 1;
+        while (fits < word.length() && width(word.substring(0, fits + 1), font) <= width) {
+            fits++;
+        }
+        return fits;
+    }
+}

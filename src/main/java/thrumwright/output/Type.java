@@ -1,0 +1,55 @@
+package thrumwright.output;
+
+import java.awt.Font;
+import thrumwright.drawing.Fonts;
+
+/**
+ * The type of a sheet that hangs at a distance.
+ *
+ * @param fonts the program's own
+ * @param distance from the eye to the hanging sheet, m
+ */
+record Type(Fonts fonts, double distance) {
+    /** Capital height over type size of Source Sans 3, from its own tables. */
+    static final double CAPITAL = 0.66;
+    /** Minutes of arc at which what is read while weaving stands (NUREG-0700 rev. 2, 1.3.1-4; at least 16). */
+    static final double MINUTES = 20;
+
+    /** Capital height in mm that is seen under so many minutes of arc (NUREG-0700 rev. 2: H = distance × minutes × 6.283/21600). */
+    static double capitalHeight(double metres, double minutes) {
+        return metres * 1000 * minutes * 6.283 / 21600;
+    }
+
+    /** Type size in points of what must be read from the loom. */
+    float large() {
+        return (float) (capitalHeight(distance, MINUTES) / CAPITAL * Paper.POINTS);
+    }
+
+    Font title() {
+        return fonts.bold().deriveFont(26f);
+    }
+
+    Font heading() {
+        return fonts.bold().deriveFont(large());
+    }
+
+    Font essential() {
+        return fonts.semibold().deriveFont(large());
+    }
+
+    Font strong() {
+        return fonts.semibold().deriveFont(12.5f);
+    }
+
+    Font body() {
+        return fonts.regular().deriveFont(12.5f);
+    }
+
+    Font aside() {
+        return fonts.italic().deriveFont(11.5f);
+    }
+
+    Font small() {
+        return fonts.regular().deriveFont(10f);
+    }
+}

@@ -1,0 +1,24 @@
+package thrumwright.output;
+
+import java.awt.Graphics2D;
+import thrumwright.drawing.Palette;
+import thrumwright.sheet.YarnLine;
+
+/** What one yarn comes to. */
+record YarnPart(YarnLine line, Type type, Palette palette) implements Part {
+    private Part text() {
+        String text = line.yarn().name() + ": " + line.length() + ", " + line.mass() + " (" + line.uses() + ")";
+        return new TextPart(text, type.body(), palette.ink());
+    }
+
+    @Override
+    public double height(double width) {
+        return text().height(width - 18) + 2;
+    }
+
+    @Override
+    public void paint(Graphics2D g, double x, double y, double width) {
+        Ticks.dot(g, x + 1, y + 3, 10, line.yarn().colour(), palette);
+        text().paint(g, x + 18, y, width - 18);
+    }
+}
