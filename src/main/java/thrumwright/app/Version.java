@@ -3,14 +3,10 @@ package thrumwright.app;
 import java.io.IOException;
 import java.io.InputStream;
 import java.util.Properties;
-import picocli.CommandLine.IVersionProvider;
 
 /** The version this program was built as. */
-public final class Version implements IVersionProvider {
-    @Override
-    public String[] getVersion() throws IOException {
-        return new String[] {"Thrumwright " + number()};
-    }
+public final class Version {
+    private Version() {}
 
     /**
      * The number alone, such as {@code 0.1.0}.

@@ -1,5 +1,7 @@
 package thrumwright.block;
 
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import thrumwright.measure.BadMeasure;
 import thrumwright.measure.Length;
 
@@ -15,9 +17,27 @@ public sealed interface Amount {
      */
     int picks(double beaten);
 
+    /**
+     * Reads {@code 6}, {@code 6 picks}, {@code 12 mm} or {@code 1/2 in}.
+     *
+     * @throws BadMeasure if it is neither a number of picks nor a length
+     */
+    static Amount parse(String typed) {
+        Matcher picks = Pattern.compile("(\\d{1,6})\\s*(?:picks?|rows?)?").matcher(typed.strip());
+        return picks.matches() ? new Picks(Integer.parseInt(picks.group(1))) : new Height(Length.parse(typed));
+    }
+
+    /** As it could be typed. */
+    String text();
+
     record Picks(int count) implements Amount {
         public Picks {
             checkRows(count, "picks");
+        }
+
+        @Override
+        public String text() {
+            return count + (count == 1 ? " pick" : " picks");
         }
 
         @Override
@@ -32,6 +52,11 @@ public sealed interface Amount {
             if (!(height.mm() > 0 && height.mm() <= 2000)) {
                 throw new BadMeasure("A band is higher than 0 and at most 2 m, not “" + height + "”.");
             }
+        }
+
+        @Override
+        public String text() {
+            return height.text();
         }
 
         @Override

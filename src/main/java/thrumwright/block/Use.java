@@ -23,6 +23,11 @@ public record Use(Material material, boolean comesOut, Optional<Side> from) {
         return new Use(new Material.Part(role), true, Optional.empty());
     }
 
+    /** The same use of another material. */
+    public Use with(Material other) {
+        return new Use(other, comesOut, from);
+    }
+
     Use unforced() {
         return new Use(material, comesOut, Optional.empty());
     }

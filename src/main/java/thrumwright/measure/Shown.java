@@ -29,12 +29,20 @@ public record Shown(UnitSystem system, Locale locale) {
         return mm < 10 ? decimals(mm, mm < 3 ? 1 : 0) + " mm" : decimals(mm / 10, 1) + " cm";
     }
 
-    /** A length to cut or a distance on the loom: whole centimetres or inches; metres or yards when it is long. */
+    /**
+     * A length to cut: centimetres or inches; metres or yards when it is long. Never shown shorter than it is, but for a
+     * hundredth of a millimetre.
+     */
     public String cut(double mm) {
         if (system == UnitSystem.INCHES) {
-            return mm < system.longFrom() ? inches(mm, 8) : yards(mm);
+            double inches = mm / Unit.INCH.millimetres();
+            return mm < system.longFrom() ? mixed(up(inches * 8), 8) + " in" : yards(up(inches));
         }
-        return mm < system.longFrom() ? decimals(mm / 10, 1) + " cm" : decimals(mm / 1000, 2) + " m";
+        return mm < system.longFrom() ? decimals(up(mm) / 10.0, 1) + " cm" : decimals(up(mm / 10) / 100.0, 2) + " m";
+    }
+
+    private static long up(double value) {
+        return (long) Math.ceil(value - 1e-2 / 25.4);
     }
 
     /** A total to buy: metres, or yards. */
@@ -74,8 +82,7 @@ public record Shown(UnitSystem system, Locale locale) {
         return mixed(Math.round(mm / Unit.INCH.millimetres() * parts), parts) + " in";
     }
 
-    private String yards(double mm) {
-        long whole = Math.round(mm / Unit.INCH.millimetres());
+    private static String yards(long whole) {
         long rest = whole % 36;
         return whole / 36 + " yd" + (rest == 0 ? "" : " " + rest + " in");
     }

@@ -52,7 +52,7 @@ final class ChapterWriter {
     private List<String> startOpening() {
         List<String> opening = new ArrayList<>();
         opening.add(phrases.say(
-                "start.opening", Map.of("clearance", shown.cut(plan.budget().clearance()))));
+                "start.opening", Map.of("clearance", shown.height(plan.budget().clearance()))));
         plan.start()
                 .finish()
                 .ifPresent(finish ->
@@ -66,7 +66,7 @@ final class ChapterWriter {
         opening.add(phrases.say(
                 "top.opening",
                 Map.of(
-                        "stop", shown.cut(plan.budget().stopLine()),
+                        "stop", shown.height(plan.budget().stopLine()),
                         "shed", words.shed(plan.afterDesign().lastShed().orElseThrow()),
                         "side", words.side(plan.afterDesign().side()))));
         if (piece.design().lastShed().isEmpty() || piece.design().lastSide().isEmpty()) {
@@ -165,17 +165,18 @@ final class ChapterWriter {
         begin.add(phrases.say(
                 "design.begin",
                 Map.of(
-                        "line", shown.cut(budget.startLine()),
+                        "line", shown.height(budget.startLine()),
                         "shed", words.shed(plan.start().after().nextShed()),
                         "side", words.side(plan.start().after().side()),
                         "yarn", piece.stripe(Place.START).name())));
         List<String> stop = new ArrayList<>();
-        stop.add(phrases.say("design.stop", Map.of("line", shown.cut(budget.stopLine()))));
+        stop.add(phrases.say("design.stop", Map.of("line", shown.height(budget.stopLine()))));
         if (budget.left() >= 0) {
             stop.add(phrases.say(
-                    "design.left", Map.of("ends", shown.cut(budget.designEnds()), "left", shown.cut(budget.left()))));
+                    "design.left",
+                    Map.of("ends", shown.height(budget.designEnds()), "left", shown.height(budget.left()))));
         } else {
-            stop.add(phrases.say("design.short", Map.of("short", shown.cut(-budget.left()))));
+            stop.add(phrases.say("design.short", Map.of("short", shown.height(-budget.left()))));
         }
         return new Chapter(
                 Chapter.Kind.DESIGN,

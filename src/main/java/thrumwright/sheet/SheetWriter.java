@@ -66,9 +66,9 @@ final class SheetWriter {
                         "fact.lines.value",
                         Map.of(
                                 "start",
-                                shown.cut(plan.budget().startLine()),
+                                shown.height(plan.budget().startLine()),
                                 "stop",
-                                shown.cut(plan.budget().stopLine())))));
+                                shown.height(plan.budget().stopLine())))));
         if (!piece.note().isBlank()) {
             facts.add(fact("note", piece.note()));
         }

@@ -1,7 +1,9 @@
 package thrumwright.yarn;
 
+import java.util.Locale;
 import java.util.Objects;
 import thrumwright.measure.BadMeasure;
+import thrumwright.measure.Decimals;
 import thrumwright.measure.Length;
 
 /** What the weaver knows of a yarn's thickness, and the relaxed diameter that follows. */
@@ -17,8 +19,25 @@ public sealed interface Thickness {
     /** Mass per length in g/km: from the count where there is one, else from the diameter. */
     double tex(Fibre fibre);
 
+    /** As it could be typed. */
+    String text();
+
+    /**
+     * Reads {@code 0.8 mm}, {@code 5 wraps in 1 cm}, {@code 12/6 Ne} or {@code 3360 yd/lb}.
+     *
+     * @throws BadMeasure if it is none of these
+     */
+    static Thickness parse(String typed) {
+        return ThicknessText.parse(typed);
+    }
+
     /** Measured across. */
     record Measured(Length diameter) implements Thickness {
+        @Override
+        public String text() {
+            return diameter.text();
+        }
+
         public Measured {
             if (!(diameter.mm() >= 0.02 && diameter.mm() <= 100)) {
                 throw new BadMeasure("A yarn is between 0.02 mm and 100 mm thick, not “" + diameter + "”.");
@@ -38,6 +57,11 @@ public sealed interface Thickness {
 
     /** Wound side by side round a ruler, just touching. */
     record Wraps(double wraps, Length over) implements Thickness {
+        @Override
+        public String text() {
+            return Decimals.plain(wraps, 3, Locale.ROOT) + " wraps in " + over;
+        }
+
         public Wraps {
             Objects.requireNonNull(over);
             double diameter = over.mm() / wraps;
@@ -62,6 +86,12 @@ public sealed interface Thickness {
      * of its plies.
      */
     record Counted(double number, int plies, CountSystem system) implements Thickness {
+        @Override
+        public String text() {
+            String size = Decimals.plain(number, 3, Locale.ROOT);
+            return size + (plies == 1 ? "" : "/" + plies) + " " + system.symbol();
+        }
+
         public Counted {
             Objects.requireNonNull(system);
             if (!(number > 0 && number <= 1_000_000)) {

@@ -1,0 +1,58 @@
+package thrumwright.app;
+
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.PrintStream;
+import java.nio.file.Path;
+import java.util.Locale;
+import thrumwright.commandline.PlanText;
+import thrumwright.drawing.Fonts;
+import thrumwright.drawing.Palette;
+import thrumwright.output.Paper;
+import thrumwright.output.PdfFile;
+import thrumwright.output.SheetLayout;
+import thrumwright.output.SheetPages;
+import thrumwright.plan.Plan;
+import thrumwright.store.BuiltIn;
+import thrumwright.store.FileProblem;
+import thrumwright.store.PieceFile;
+import thrumwright.store.SafeFile;
+
+/** What the program shows where there is no display: the demo piece's step sheet and plan. */
+final class WithoutWindow {
+    private final PrintStream out;
+
+    WithoutWindow(PrintStream out) {
+        this.out = out;
+    }
+
+    /**
+     * Writes the step sheet into a folder, prints the plan's summary, and says where and what next.
+     *
+     * @throws FileProblem if the sheet can't be written
+     */
+    void show(Path folder) throws FileProblem {
+        String name = BuiltIn.DEMO.names().get(0);
+        Plan plan = Plan.of(PieceFile.read(BuiltIn.DEMO.text(name)).piece());
+        Path sheet = folder.resolve(name.replace(".json", "") + "-steps.pdf");
+        SafeFile.write(sheet, pdf(plan));
+        out.print(PlanText.of(plan));
+        out.println();
+        out.println("There is no display, so no window was opened. The step sheet is here:");
+        out.println("  " + sheet);
+        out.println("For the window, run the same command on a desktop, or over “ssh -X”, or under “xvfb-run”.");
+    }
+
+    private static byte[] pdf(Plan plan) throws FileProblem {
+        Fonts fonts = Fonts.load();
+        SheetPages pages =
+                SheetLayout.of(plan, Paper.A4, fonts, Palette.onPaper(), SheetLayout.USUAL_DISTANCE, Locale.UK);
+        ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+        try {
+            PdfFile.write(pages, fonts, bytes);
+        } catch (IOException e) {
+            throw SafeFile.problem("The step sheet can't be made.", e);
+        }
+        return bytes.toByteArray();
+    }
+}

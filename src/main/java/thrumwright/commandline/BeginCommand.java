@@ -1,0 +1,61 @@
+package thrumwright.commandline;
+
+import java.nio.charset.StandardCharsets;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.ParentCommand;
+import picocli.CommandLine.Spec;
+import thrumwright.measure.UnitSystem;
+import thrumwright.piece.Beginnings;
+import thrumwright.piece.Piece;
+import thrumwright.piece.Structure;
+import thrumwright.store.PieceFile;
+import thrumwright.store.Structures;
+import thrumwright.store.Unknown;
+
+@Command(
+        name = "begin",
+        description = "Begins a new piece with a structure at its start; the top follows it.",
+        mixinStandardHelpOptions = true)
+final class BeginCommand implements Callable<Integer> {
+    @Spec
+    private CommandSpec spec;
+
+    @ParentCommand
+    private Commands commands;
+
+    @Parameters(index = "0", paramLabel = "ID", description = "The structure.")
+    private String id;
+
+    @Option(
+            names = {"-o", "--to"},
+            paramLabel = "NAME",
+            description = "Where to write it; “-” for the standard output. A file that is there is left alone.",
+            defaultValue = "-")
+    private String to;
+
+    @Option(names = "--title", description = "What to call it; default “${DEFAULT-VALUE}”.", defaultValue = "New piece")
+    private String title;
+
+    @Option(
+            names = "--units",
+            description = "${COMPLETION-CANDIDATES}; default ${DEFAULT-VALUE}.",
+            defaultValue = "METRIC")
+    private UnitSystem units;
+
+    @Override
+    public Integer call() throws Exception {
+        Structure structure = StructuresCommand.find(Structures.with(commands.ownStructures()), id, spec);
+        if (!to.equals("-") && java.nio.file.Files.exists(Files.path(to))) {
+            throw new ParameterException(spec.commandLine(), to + " is there already; give another name.");
+        }
+        Piece piece = Beginnings.with(structure, units).withTitle(title);
+        String text = new PieceFile(piece, Unknown.none()).text();
+        Files.write(to, commands.console(), out -> out.writeBytes(text.getBytes(StandardCharsets.UTF_8)));
+        return Commands.DONE;
+    }
+}

@@ -1,0 +1,141 @@
+package thrumwright.commandline;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import thrumwright.block.Row;
+import thrumwright.plan.BlockPlan;
+import thrumwright.plan.Budget;
+import thrumwright.plan.Cut;
+import thrumwright.plan.EndPlan;
+import thrumwright.plan.Finding;
+import thrumwright.plan.Finish;
+import thrumwright.plan.Hem;
+import thrumwright.plan.Plan;
+import thrumwright.plan.Work;
+import thrumwright.plan.YarnTotal;
+
+/** A plan as plain values for other programs; described in docs/commandline.md. Lengths in mm, masses in g. */
+final class PlanJson {
+    private static final int VERSION = 1;
+
+    private PlanJson() {}
+
+    static Map<String, Object> of(Plan plan) {
+        Map<String, Object> json = new LinkedHashMap<>();
+        json.put("thrumwrightPlan", VERSION);
+        json.put("title", plan.piece().title());
+        json.put("ends", plan.piece().warp().ends());
+        json.put("warpYarn", plan.warpYarn());
+        json.put("finishedWidth", plan.finishedWidth());
+        json.put("finishedHeight", plan.finishedHeight());
+        json.put("budget", budget(plan.budget()));
+        json.put("start", end(plan.start()));
+        json.put("top", end(plan.top()));
+        json.put("yarns", plan.totals().stream().map(PlanJson::total).toList());
+        json.put("findings", plan.findings().stream().map(PlanJson::finding).toList());
+        return json;
+    }
+
+    private static Map<String, Object> budget(Budget budget) {
+        Map<String, Object> json = new LinkedHashMap<>();
+        json.put("open", budget.open());
+        json.put("startLine", budget.startLine());
+        json.put("designEnds", budget.designEnds());
+        json.put("stopLine", budget.stopLine());
+        json.put("workingRoom", budget.workingRoom());
+        json.put("left", budget.left());
+        return json;
+    }
+
+    private static Map<String, Object> end(EndPlan end) {
+        Map<String, Object> json = new LinkedHashMap<>();
+        json.put("onLoom", end.onLoom());
+        json.put("height", end.height());
+        json.put("comingOut", end.comingOut());
+        end.hem().ifPresent(hem -> json.put("hem", hem(hem)));
+        end.finish().ifPresent(finish -> json.put("warpEnds", finish(finish)));
+        json.put("blocks", end.blocks().stream().map(PlanJson::block).toList());
+        return json;
+    }
+
+    private static Map<String, Object> hem(Hem hem) {
+        Map<String, Object> json = new LinkedHashMap<>();
+        json.put("foldLine", hem.foldLine());
+        json.put("cloth", hem.cloth());
+        json.put("thickness", hem.thickness());
+        json.put("depth", hem.depth());
+        json.put("layers", hem.layers());
+        return json;
+    }
+
+    private static Map<String, Object> finish(Finish finish) {
+        Map<String, Object> json = new LinkedHashMap<>();
+        json.put("needed", finish.needed());
+        json.put("free", finish.free());
+        json.put("groups", finish.groups());
+        return json;
+    }
+
+    private static Map<String, Object> block(BlockPlan block) {
+        Map<String, Object> json = new LinkedHashMap<>();
+        json.put("id", block.block().id());
+        json.put("bottom", block.bottom());
+        json.put("height", block.height());
+        block.work().ifPresent(work -> work(json, work));
+        return json;
+    }
+
+    private static void work(Map<String, Object> json, Work work) {
+        Cut cut = work.cut();
+        json.put("comesOut", work.block().use().comesOut());
+        json.put("yarn", work.yarn().id());
+        json.put("exact", cut.exact());
+        json.put("ease", cut.ease());
+        json.put("hanging", cut.hanging());
+        json.put("cut", cut.length());
+        json.put("widths", cut.widths());
+        json.put("butterflies", cut.butterflies().count());
+        json.put("each", cut.butterflies().each());
+        json.put("begins", lower(work.begins()));
+        json.put("ends", lower(work.ends()));
+        List<Object> rows = new ArrayList<>();
+        for (Row row : work.rows()) {
+            rows.add(row(row));
+        }
+        json.put("rows", rows);
+    }
+
+    private static Map<String, Object> row(Row row) {
+        Map<String, Object> json = new LinkedHashMap<>();
+        json.put("from", lower(row.from()));
+        row.shed().ifPresent(shed -> json.put("shed", lower(shed)));
+        row.lean().ifPresent(lean -> json.put("lean", lean.name()));
+        return json;
+    }
+
+    private static Map<String, Object> total(YarnTotal total) {
+        Map<String, Object> json = new LinkedHashMap<>();
+        json.put("yarn", total.yarn().id());
+        json.put("inWarp", total.inWarp());
+        json.put("inEnds", total.inEnds());
+        json.put("grams", total.grams());
+        return json;
+    }
+
+    private static Map<String, Object> finding(Finding finding) {
+        Map<String, Object> json = new LinkedHashMap<>();
+        json.put("severity", lower(finding.severity()));
+        json.put("code", lower(finding.code()));
+        finding.place().ifPresent(place -> json.put("end", lower(place)));
+        finding.blockId().ifPresent(id -> json.put("block", id));
+        json.put("sentence", finding.sentence());
+        return json;
+    }
+
+    private static String lower(Enum<?> value) {
+        return value.name().toLowerCase(Locale.ROOT).replace('_', ' ');
+    }
+}

@@ -1,0 +1,126 @@
+package thrumwright.commandline;
+
+import java.nio.charset.StandardCharsets;
+import java.util.Locale;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.ParentCommand;
+import picocli.CommandLine.Spec;
+import thrumwright.drawing.Fonts;
+import thrumwright.drawing.Palette;
+import thrumwright.measure.Phrases;
+import thrumwright.output.Paper;
+import thrumwright.output.PdfFile;
+import thrumwright.output.PngFile;
+import thrumwright.output.SheetLayout;
+import thrumwright.output.SheetPages;
+import thrumwright.plan.Plan;
+import thrumwright.sheet.PlainText;
+import thrumwright.sheet.StepSheet;
+import thrumwright.store.FileProblem;
+
+@Command(name = "sheet", description = "Writes the step sheet of a piece.", mixinStandardHelpOptions = true)
+final class SheetCommand implements Callable<Integer> {
+    /** The forms in which a sheet can be written. */
+    enum Form {
+        PDF,
+        PNG,
+        TEXT
+    }
+
+    @Spec
+    private CommandSpec spec;
+
+    @ParentCommand
+    private Commands commands;
+
+    @Parameters(index = "0", paramLabel = "FILE", description = "The piece; “-” for the standard input.")
+    private String file;
+
+    @Option(
+            names = {"-o", "--to"},
+            paramLabel = "NAME",
+            description = "Where to write it; “-” for the standard output. PNG pages are numbered: NAME-1.png …",
+            defaultValue = "-")
+    private String to;
+
+    @Option(names = "--as", description = "${COMPLETION-CANDIDATES}; otherwise by the ending of NAME, else TEXT.")
+    private Form form;
+
+    @Option(names = "--paper", description = "${COMPLETION-CANDIDATES}; default ${DEFAULT-VALUE}.", defaultValue = "A4")
+    private Paper paper;
+
+    @Option(
+            names = "--distance",
+            paramLabel = "METRES",
+            description = "From the eye to the hanging sheet, 0.4 to 2; default ${DEFAULT-VALUE}.",
+            defaultValue = "1")
+    private double distance;
+
+    @Option(names = "--grey", description = "Without colours.")
+    private boolean grey;
+
+    @Option(
+            names = "--dpi",
+            description = "Dots per inch of PNG pages, 30 to 600; default ${DEFAULT-VALUE}.",
+            defaultValue = "150")
+    private int dpi;
+
+    @Override
+    public Integer call() throws Exception {
+        if (!(distance >= 0.4 && distance <= 2)) {
+            throw new ParameterException(spec.commandLine(), "The distance lies between 0.4 and 2 metres.");
+        }
+        if (dpi < 30 || dpi > 600) {
+            throw new ParameterException(spec.commandLine(), "PNG pages have 30 to 600 dots per inch.");
+        }
+        Plan plan = Plan.of(Files.piece(file, commands.console()).piece());
+        switch (form()) {
+            case TEXT -> text(plan);
+            case PDF -> pdf(plan);
+            case PNG -> png(plan);
+        }
+        return Commands.DONE;
+    }
+
+    private Form form() {
+        if (form != null) {
+            return form;
+        }
+        String name = to.toLowerCase(Locale.ROOT);
+        return name.endsWith(".pdf") ? Form.PDF : name.endsWith(".png") ? Form.PNG : Form.TEXT;
+    }
+
+    private void text(Plan plan) throws FileProblem {
+        String text = PlainText.of(StepSheet.of(plan, Locale.UK), Phrases.of("thrumwright.sheet.steps", Locale.UK));
+        Files.write(to, commands.console(), out -> out.writeBytes(text.getBytes(StandardCharsets.UTF_8)));
+    }
+
+    private SheetPages pages(Plan plan, Fonts fonts) {
+        Palette palette = grey ? Palette.blackAndWhite() : Palette.onPaper();
+        return SheetLayout.of(plan, paper, fonts, palette, distance, Locale.UK);
+    }
+
+    private void pdf(Plan plan) throws FileProblem {
+        Fonts fonts = Fonts.load();
+        SheetPages pages = pages(plan, fonts);
+        Files.write(to, commands.console(), out -> PdfFile.write(pages, fonts, out));
+    }
+
+    private void png(Plan plan) throws FileProblem {
+        if (to.equals("-")) {
+            throw new ParameterException(spec.commandLine(), "PNG pages need a name: give one with --to.");
+        }
+        SheetPages pages = pages(plan, Fonts.load());
+        String stem = to.toLowerCase(Locale.ROOT).endsWith(".png") ? to.substring(0, to.length() - 4) : to;
+        for (int i = 0; i < pages.count(); i++) {
+            int page = i;
+            String name = stem + "-" + (i + 1) + ".png";
+            Files.write(name, commands.console(), out -> PngFile.write(PngFile.picture(pages, page, dpi), out));
+        }
+    }
+}

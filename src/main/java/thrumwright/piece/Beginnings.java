@@ -1,0 +1,89 @@
+package thrumwright.piece;
+
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import thrumwright.block.Block;
+import thrumwright.block.OrderingCord;
+import thrumwright.measure.Length;
+import thrumwright.measure.Sett;
+import thrumwright.measure.UnitSystem;
+import thrumwright.yarn.Colour;
+import thrumwright.yarn.Fibre;
+import thrumwright.yarn.Firmness;
+import thrumwright.yarn.Thickness;
+import thrumwright.yarn.Yarn;
+
+/** New pieces to begin from: a small frame loom, plain cotton and one wool, all for the weaver to change. */
+public final class Beginnings {
+    private Beginnings() {}
+
+    /** A piece whose start is a structure, and whose top follows it without any ordering cord. */
+    public static Piece with(Structure structure, UnitSystem units) {
+        Piece empty = empty(units);
+        End start = structure.fittedTo(empty);
+        return empty.withStart(start).withTop(new Top.FollowsStart(orderingCords(start)));
+    }
+
+    private static Set<String> orderingCords(End end) {
+        Set<String> ids = new HashSet<>();
+        for (Block block : end.blocks()) {
+            if (block instanceof OrderingCord) {
+                ids.add(block.id());
+            }
+        }
+        return ids;
+    }
+
+    /** A piece without any block. */
+    public static Piece empty(UnitSystem units) {
+        boolean inches = units == UnitSystem.INCHES;
+        return new Piece(
+                "",
+                "",
+                inches
+                        ? loom("30 in", "7/8 in", "1 1/4 in", "10 in", "9 in", "36 in")
+                        : loom("76 cm", "22 mm", "30 mm", "25 cm", "22 cm", "92 cm"),
+                new Warp(Length.parse(inches ? "10 in" : "25 cm"), Sett.parse(inches ? "8/in" : "3/cm"), "cord"),
+                List.of(
+                        yarn(
+                                "cord",
+                                "Cotton cord",
+                                0xe9e1cf,
+                                Fibre.COTTON,
+                                inches ? "0.03 in" : "0.8 mm",
+                                Firmness.HARD),
+                        yarn("wool", "Wool", 0x2a6f78, Fibre.WOOL, inches ? "0.08 in" : "2 mm", Firmness.SOFT),
+                        yarn("scrap", "Scrap yarn", 0xb9a88f, Fibre.WOOL, inches ? "0.08 in" : "2 mm", Firmness.SOFT)),
+                "cord",
+                "scrap",
+                new Design(
+                        Length.parse(inches ? "8 in" : "20 cm"), "wool", "wool", Optional.empty(), Optional.empty(), 0),
+                Habits.usual(units),
+                End.empty(),
+                new Top.FollowsStart(Set.of()));
+    }
+
+    private static Loom loom(String open, String post, String gap, String clearance, String room, String warpPerEnd) {
+        return new Loom(
+                "",
+                Length.parse(open),
+                Optional.of(new Loom.Uprights(Length.parse(post), Length.parse(gap))),
+                Length.parse(clearance),
+                Length.parse(room),
+                Length.parse(warpPerEnd));
+    }
+
+    private static Yarn yarn(String id, String name, int colour, Fibre fibre, String diameter, Firmness firmness) {
+        return new Yarn(
+                id,
+                name,
+                new Colour(colour),
+                fibre,
+                new Thickness.Measured(Length.parse(diameter)),
+                firmness,
+                Optional.empty(),
+                Optional.empty());
+    }
+}

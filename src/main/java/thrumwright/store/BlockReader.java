@@ -1,0 +1,115 @@
+package thrumwright.store;
+
+import java.util.ArrayList;
+import java.util.List;
+import thrumwright.block.Amount;
+import thrumwright.block.Block;
+import thrumwright.block.HalfHitch;
+import thrumwright.block.HemFold;
+import thrumwright.block.Lean;
+import thrumwright.block.Material;
+import thrumwright.block.OpenWarp;
+import thrumwright.block.OrderingCord;
+import thrumwright.block.PlainBand;
+import thrumwright.block.Soumak;
+import thrumwright.block.Tag;
+import thrumwright.block.Twining;
+import thrumwright.block.Use;
+import thrumwright.block.WarpFinish;
+import thrumwright.piece.End;
+
+/** Reads the blocks of an end. */
+final class BlockReader {
+    private static final String KINDS =
+            "“ordering cord”, “plain band”, “twining”, “soumak”, “half hitches”, “hem fold”, "
+                    + "“open warp” or “warp finish”";
+
+    private BlockReader() {}
+
+    static End end(Fields fields, String name) throws FileProblem {
+        List<Block> blocks = blocks(fields, name);
+        try {
+            return new End(blocks);
+        } catch (IllegalArgumentException e) {
+            throw fields.problem(name, e.getMessage() + ".", e);
+        }
+    }
+
+    static List<Block> blocks(Fields fields, String name) throws FileProblem {
+        List<Block> blocks = new ArrayList<>();
+        for (Fields block : fields.objects(name, "block", End.MOST_BLOCKS)) {
+            blocks.add(block.made(() -> block(block)));
+            block.done();
+        }
+        return blocks;
+    }
+
+    private static Block block(Fields fields) throws FileProblem {
+        String kind = fields.text("kind", "one of " + KINDS);
+        Tag tag =
+                new Tag(fields.text("id", "a name that no other block of this end has"), fields.text("label", "", ""));
+        return switch (kind) {
+            case "ordering cord" ->
+                new OrderingCord(tag, use(fields), rows(fields, "picks"), fields.optionalChoice("first", Choices.SHED));
+            case "plain band" ->
+                new PlainBand(
+                        tag,
+                        use(fields),
+                        fields.choice("for", Choices.PURPOSE, PlainBand.Purpose.PLAIN),
+                        amount(fields),
+                        fields.optionalChoice("first", Choices.SHED));
+            case "twining" ->
+                new Twining(
+                        tag,
+                        use(fields),
+                        rows(fields, "rows"),
+                        group(fields),
+                        fields.choice("twist", Choices.LEAN, Lean.Z),
+                        fields.flag("countered", false));
+            case "soumak" ->
+                new Soumak(
+                        tag,
+                        use(fields),
+                        rows(fields, "rows"),
+                        fields.whole("over", 2, 24, 2),
+                        fields.whole("under", 1, 23, 1),
+                        fields.choice("slant", Choices.LEAN, Lean.Z),
+                        fields.flag("countered", false));
+            case "half hitches" -> new HalfHitch(tag, use(fields), rows(fields, "rows"), group(fields));
+            case "hem fold" -> new HemFold(tag, fields.optionalLength("firstTurn"), fields.optionalLength("bar"));
+            case "open warp" -> new OpenWarp(tag, fields.length("height"));
+            case "warp finish" ->
+                new WarpFinish(tag, fields.choice("ends", Choices.FINISH), group(fields), fields.length("hanging"));
+            default -> throw fields.problem("kind", "this must be one of " + KINDS + ", not “" + kind + "”.", null);
+        };
+    }
+
+    private static int rows(Fields fields, String name) throws FileProblem {
+        return fields.whole(name, 1, Amount.MOST_ROWS, 1);
+    }
+
+    private static int group(Fields fields) throws FileProblem {
+        return fields.whole("group", 1, 24, 1);
+    }
+
+    private static Amount amount(Fields fields) throws FileProblem {
+        if (fields.has("picks") == fields.has("height")) {
+            throw fields.problem("a plain band has either “picks” or a “height”.");
+        }
+        return fields.has("picks")
+                ? new Amount.Picks(fields.whole("picks", 1, Amount.MOST_ROWS))
+                : new Amount.Height(fields.length("height"));
+    }
+
+    private static Use use(Fields fields) throws FileProblem {
+        if (fields.has("of") == fields.has("yarn")) {
+            throw fields.problem(
+                    "a block is either “of” a part (" + Choices.ROLE.listed() + ") or has a “yarn” of its own.");
+        }
+        Material material = fields.has("of")
+                ? new Material.Part(fields.choice("of", Choices.ROLE))
+                : new Material.Own(fields.text("yarn", "the id of a yarn"));
+        boolean comesOut = fields.flag("comesOut", false);
+        return new Use(material, comesOut, fields.optionalChoice("from", Choices.SIDE));
+    }
+}

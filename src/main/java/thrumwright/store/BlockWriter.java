@@ -1,0 +1,98 @@
+package thrumwright.store;
+
+import java.util.ArrayList;
+import java.util.List;
+import thrumwright.block.Amount;
+import thrumwright.block.Block;
+import thrumwright.block.HalfHitch;
+import thrumwright.block.HemFold;
+import thrumwright.block.Material;
+import thrumwright.block.OpenWarp;
+import thrumwright.block.OrderingCord;
+import thrumwright.block.PlainBand;
+import thrumwright.block.Soumak;
+import thrumwright.block.Twining;
+import thrumwright.block.Use;
+import thrumwright.block.WarpFinish;
+
+/** Writes the blocks of an end. */
+final class BlockWriter {
+    private BlockWriter() {}
+
+    static Node.Arr blocks(List<Block> blocks, Unknown unknown, String place) {
+        List<Node> items = new ArrayList<>();
+        for (Block block : blocks) {
+            items.add(block(block).done(unknown, place + "#" + block.id()));
+        }
+        return new Node.Arr(items, Node.Spot.NOWHERE);
+    }
+
+    private static Writing block(Block block) {
+        if (block instanceof OrderingCord cord) {
+            Writing writing = begun(block, "ordering cord").with("picks", cord.picks());
+            use(writing, cord.use());
+            cord.firstShed().ifPresent(shed -> writing.with("first", Choices.SHED.text(shed)));
+            return writing;
+        } else if (block instanceof PlainBand band) {
+            return band(band);
+        } else if (block instanceof Twining twining) {
+            Writing writing = begun(block, "twining")
+                    .with("rows", twining.rows())
+                    .with("group", twining.endsPerGroup())
+                    .with("twist", Choices.LEAN.text(twining.first()))
+                    .with("countered", twining.countered(), false);
+            return use(writing, twining.use());
+        } else if (block instanceof Soumak soumak) {
+            Writing writing = begun(block, "soumak")
+                    .with("rows", soumak.rows())
+                    .with("over", soumak.over())
+                    .with("under", soumak.under())
+                    .with("slant", Choices.LEAN.text(soumak.first()))
+                    .with("countered", soumak.countered(), false);
+            return use(writing, soumak.use());
+        } else if (block instanceof HalfHitch hitch) {
+            Writing writing =
+                    begun(block, "half hitches").with("rows", hitch.rows()).with("group", hitch.endsPerGroup());
+            return use(writing, hitch.use());
+        } else if (block instanceof HemFold fold) {
+            return begun(block, "hem fold").with("firstTurn", fold.firstTurn()).with("bar", fold.bar());
+        } else if (block instanceof OpenWarp open) {
+            return begun(block, "open warp").with("height", open.height());
+        }
+        WarpFinish finish = (WarpFinish) block;
+        return begun(block, "warp finish")
+                .with("ends", Choices.FINISH.text(finish.kind()))
+                .with("group", finish.endsPerGroup())
+                .with("hanging", finish.hanging());
+    }
+
+    private static Writing begun(Block block, String kind) {
+        return new Writing()
+                .with("kind", kind)
+                .with("id", block.id())
+                .withText("label", block.tag().label());
+    }
+
+    private static Writing band(PlainBand band) {
+        Writing writing = begun(band, "plain band").with("for", Choices.PURPOSE.text(band.purpose()));
+        if (band.amount() instanceof Amount.Picks picks) {
+            writing.with("picks", picks.count());
+        } else {
+            writing.with("height", ((Amount.Height) band.amount()).height());
+        }
+        use(writing, band.use());
+        band.firstShed().ifPresent(shed -> writing.with("first", Choices.SHED.text(shed)));
+        return writing;
+    }
+
+    private static Writing use(Writing writing, Use use) {
+        if (use.material() instanceof Material.Own own) {
+            writing.with("yarn", own.yarnId());
+        } else {
+            writing.with("of", Choices.ROLE.text(((Material.Part) use.material()).role()));
+        }
+        writing.with("comesOut", use.comesOut(), false);
+        use.from().ifPresent(side -> writing.with("from", Choices.SIDE.text(side)));
+        return writing;
+    }
+}

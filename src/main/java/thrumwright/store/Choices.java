@@ -1,0 +1,86 @@
+package thrumwright.store;
+
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import thrumwright.block.Lean;
+import thrumwright.block.MaterialRole;
+import thrumwright.block.PlainBand;
+import thrumwright.block.Shed;
+import thrumwright.block.Side;
+import thrumwright.block.WarpFinish;
+import thrumwright.measure.UnitSystem;
+import thrumwright.piece.Habits;
+import thrumwright.yarn.CountSystem;
+import thrumwright.yarn.Fibre;
+import thrumwright.yarn.Firmness;
+
+/** How the values of a choice are written in a file. */
+final class Choices<T> {
+    static final Choices<Side> SIDE =
+            new Choices<Side>().with("left", Side.LEFT).with("right", Side.RIGHT);
+    static final Choices<Shed> SHED =
+            new Choices<Shed>().with("over first", Shed.OVER_FIRST).with("under first", Shed.UNDER_FIRST);
+    static final Choices<Lean> LEAN = new Choices<Lean>().with("S", Lean.S).with("Z", Lean.Z);
+    static final Choices<MaterialRole> ROLE = new Choices<MaterialRole>()
+            .with("warp cord", MaterialRole.WARP_CORD)
+            .with("weft", MaterialRole.WEFT)
+            .with("waste", MaterialRole.WASTE);
+    static final Choices<PlainBand.Purpose> PURPOSE = new Choices<PlainBand.Purpose>()
+            .with("waste", PlainBand.Purpose.WASTE)
+            .with("stiff", PlainBand.Purpose.STIFF)
+            .with("facing", PlainBand.Purpose.FACING)
+            .with("plain", PlainBand.Purpose.PLAIN);
+    static final Choices<WarpFinish.Kind> FINISH = new Choices<WarpFinish.Kind>()
+            .with("knotted", WarpFinish.Kind.KNOTTED)
+            .with("plied", WarpFinish.Kind.PLIED)
+            .with("plaited", WarpFinish.Kind.PLAITED)
+            .with("darned", WarpFinish.Kind.DARNED);
+    static final Choices<Fibre> FIBRE = new Choices<Fibre>()
+            .with("cotton", Fibre.COTTON)
+            .with("wool", Fibre.WOOL)
+            .with("silk", Fibre.SILK)
+            .with("linen", Fibre.LINEN);
+    static final Choices<Firmness> FIRMNESS = new Choices<Firmness>()
+            .with("hard", Firmness.HARD)
+            .with("medium", Firmness.MEDIUM)
+            .with("soft", Firmness.SOFT);
+    static final Choices<UnitSystem> UNITS =
+            new Choices<UnitSystem>().with("metric", UnitSystem.METRIC).with("inches", UnitSystem.INCHES);
+    static final Choices<Habits.WidthsOf> WIDTHS_OF =
+            new Choices<Habits.WidthsOf>().with("warp", Habits.WidthsOf.WARP).with("loom", Habits.WidthsOf.LOOM);
+    static final Choices<CountSystem> COUNT = counts();
+
+    private final Map<String, T> values = new LinkedHashMap<>();
+
+    private static Choices<CountSystem> counts() {
+        Choices<CountSystem> counts = new Choices<>();
+        for (CountSystem system : CountSystem.values()) {
+            counts.with(system.symbol(), system);
+        }
+        return counts;
+    }
+
+    private Choices<T> with(String name, T value) {
+        values.put(name, value);
+        return this;
+    }
+
+    Optional<T> value(String name) {
+        return Optional.ofNullable(values.get(name));
+    }
+
+    Node.Text text(T value) {
+        for (Map.Entry<String, T> entry : values.entrySet()) {
+            if (entry.getValue().equals(value)) {
+                return Node.Text.of(entry.getKey());
+            }
+        }
+        throw new IllegalStateException("no name for " + value);
+    }
+
+    String listed() {
+        return values.keySet().stream().map(name -> "“" + name + "”").collect(Collectors.joining(" or "));
+    }
+}

@@ -1,0 +1,161 @@
+package thrumwright.store;
+
+import com.fasterxml.jackson.core.JsonFactory;
+import com.fasterxml.jackson.core.JsonGenerator;
+import com.fasterxml.jackson.core.JsonLocation;
+import com.fasterxml.jackson.core.JsonParser;
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.core.JsonToken;
+import com.fasterxml.jackson.core.StreamReadConstraints;
+import com.fasterxml.jackson.core.StreamReadFeature;
+import com.fasterxml.jackson.core.exc.StreamConstraintsException;
+import com.fasterxml.jackson.core.util.DefaultIndenter;
+import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
+import com.fasterxml.jackson.core.util.Separators;
+import java.io.IOException;
+import java.io.StringWriter;
+import java.io.UncheckedIOException;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/** Reads JSON into nodes that know their place, within limits, and writes them. */
+final class Json {
+    private static final int DEEPEST = 50;
+    private static final int LONGEST_TEXT = 10_000;
+    private static final int LONGEST_NUMBER = 40;
+    private static final int MOST_CHARACTERS = 2_000_000;
+
+    private static final JsonFactory FACTORY = JsonFactory.builder()
+            .enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION)
+            .streamReadConstraints(StreamReadConstraints.builder()
+                    .maxNestingDepth(DEEPEST)
+                    .maxStringLength(LONGEST_TEXT)
+                    .maxNumberLength(LONGEST_NUMBER)
+                    .maxNameLength(LONGEST_TEXT)
+                    .build())
+            .build();
+
+    private Json() {}
+
+    /** @throws FileProblem if it isn't one whole JSON document, or beyond the limits */
+    static Node read(String text) throws FileProblem {
+        if (text.length() > MOST_CHARACTERS) {
+            throw new FileProblem("The file is far too long to be a piece: more than two million characters.", null);
+        }
+        try (JsonParser parser = FACTORY.createParser(text)) {
+            if (parser.nextToken() == null) {
+                throw new FileProblem(new Node.Spot(1, 1), "", "the file is empty; a piece begins with “{”.", null);
+            }
+            Node whole = node(parser);
+            if (parser.nextToken() != null) {
+                throw new FileProblem(
+                        spot(parser.currentTokenLocation()), "", "nothing may follow the end of the piece.", null);
+            }
+            return whole;
+        } catch (StreamConstraintsException e) {
+            throw new FileProblem(
+                    spot(e.getLocation()),
+                    "",
+                    "something here is too deep or too long: at most " + DEEPEST + " levels, texts of " + LONGEST_TEXT
+                            + " characters and numbers of " + LONGEST_NUMBER + " digits.",
+                    e);
+        } catch (JsonProcessingException e) {
+            throw new FileProblem(spot(e.getLocation()), "", sentence(e), e);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    private static String sentence(JsonProcessingException problem) {
+        String original = problem.getOriginalMessage();
+        if (original.startsWith("Duplicate field")) {
+            return "the field " + original.substring("Duplicate field ".length())
+                    + " is there twice; keep one of them.";
+        }
+        return "this is not JSON; look for a comma, colon, quotation mark or bracket that is missing or one too many.";
+    }
+
+    private static Node.Spot spot(JsonLocation location) {
+        return location == null
+                ? new Node.Spot(1, 1)
+                : new Node.Spot(Math.max(1, location.getLineNr()), Math.max(1, location.getColumnNr()));
+    }
+
+    private static Node node(JsonParser parser) throws IOException {
+        Node.Spot spot = spot(parser.currentTokenLocation());
+        return switch (parser.currentToken()) {
+            case START_OBJECT -> object(parser, spot);
+            case START_ARRAY -> array(parser, spot);
+            case VALUE_STRING -> new Node.Text(parser.getText(), spot);
+            case VALUE_NUMBER_INT, VALUE_NUMBER_FLOAT -> new Node.Num(parser.getText(), spot);
+            case VALUE_TRUE -> new Node.Flag(true, spot);
+            case VALUE_FALSE -> new Node.Flag(false, spot);
+            default -> new Node.Nothing(spot);
+        };
+    }
+
+    private static Node object(JsonParser parser, Node.Spot spot) throws IOException {
+        Map<String, Node> fields = new LinkedHashMap<>();
+        while (parser.nextToken() != JsonToken.END_OBJECT) {
+            String name = parser.currentName();
+            parser.nextToken();
+            fields.put(name, node(parser));
+        }
+        return new Node.Obj(fields, spot);
+    }
+
+    private static Node array(JsonParser parser, Node.Spot spot) throws IOException {
+        List<Node> items = new ArrayList<>();
+        while (parser.nextToken() != JsonToken.END_ARRAY) {
+            items.add(node(parser));
+        }
+        return new Node.Arr(items, spot);
+    }
+
+    /** Indented by two spaces, lines ending with \n alone. */
+    static String write(Node whole) {
+        DefaultIndenter indent = new DefaultIndenter("  ", "\n");
+        Separators separators = Separators.createDefaultInstance()
+                .withObjectFieldValueSpacing(Separators.Spacing.AFTER)
+                .withObjectEmptySeparator("")
+                .withArrayEmptySeparator("");
+        DefaultPrettyPrinter printer = new DefaultPrettyPrinter(separators);
+        printer.indentObjectsWith(indent);
+        printer.indentArraysWith(indent);
+        StringWriter text = new StringWriter();
+        try (JsonGenerator generator = FACTORY.createGenerator(text)) {
+            generator.setPrettyPrinter(printer);
+            write(whole, generator);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+        return text.append('\n').toString();
+    }
+
+    private static void write(Node node, JsonGenerator generator) throws IOException {
+        if (node instanceof Node.Obj object) {
+            generator.writeStartObject();
+            for (Map.Entry<String, Node> field : object.fields().entrySet()) {
+                generator.writeFieldName(field.getKey());
+                write(field.getValue(), generator);
+            }
+            generator.writeEndObject();
+        } else if (node instanceof Node.Arr array) {
+            generator.writeStartArray();
+            for (Node item : array.items()) {
+                write(item, generator);
+            }
+            generator.writeEndArray();
+        } else if (node instanceof Node.Text text) {
+            generator.writeString(text.value());
+        } else if (node instanceof Node.Num number) {
+            generator.writeNumber(number.digits());
+        } else if (node instanceof Node.Flag flag) {
+            generator.writeBoolean(flag.value());
+        } else {
+            generator.writeNull();
+        }
+    }
+}

@@ -1,0 +1,208 @@
+package thrumwright.store;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import thrumwright.measure.Sett;
+import thrumwright.measure.UnitSystem;
+import thrumwright.piece.Design;
+import thrumwright.piece.End;
+import thrumwright.piece.Habits;
+import thrumwright.piece.Loom;
+import thrumwright.piece.Piece;
+import thrumwright.piece.Top;
+import thrumwright.piece.Warp;
+import thrumwright.yarn.Colour;
+import thrumwright.yarn.Firmness;
+import thrumwright.yarn.Sample;
+import thrumwright.yarn.Thickness;
+import thrumwright.yarn.Yarn;
+
+/** Reads a piece. */
+final class PieceReader {
+    private static final int MOST_YARNS = 200;
+
+    private PieceReader() {}
+
+    static PieceFile read(String text) throws FileProblem {
+        Map<String, Map<String, Node>> unknown = new HashMap<>();
+        Fields fields = Fields.of(Json.read(text), unknown);
+        version(fields, "thrumwright", PieceFile.VERSION, "a piece");
+        Piece piece = fields.made(() -> piece(fields));
+        fields.done();
+        return new PieceFile(piece, new Unknown(unknown));
+    }
+
+    static void version(Fields fields, String name, int known, String what) throws FileProblem {
+        if (!fields.has(name)) {
+            throw fields.problem(
+                    "this is not " + what + " of Thrumwright: it lacks the field “" + name + "” with its version.");
+        }
+        int version = fields.whole(name, 1, 1_000_000);
+        if (version > known) {
+            throw fields.problem(
+                    name,
+                    "this was written by a newer Thrumwright (version " + version
+                            + " of the file; this one reads up to " + known + "). Open it with the newer one.",
+                    null);
+        }
+    }
+
+    private static Piece piece(Fields fields) throws FileProblem {
+        Habits habits = habits(fields);
+        Warp warp = warp(fields.object("warp"));
+        List<Yarn> yarns = yarns(fields);
+        Optional<Fields> materials = fields.optionalObject("materials");
+        String cord = warp.yarnId();
+        String waste = warp.yarnId();
+        if (materials.isPresent()) {
+            cord = materials.get().text("cord", "the id of a yarn", cord);
+            waste = materials.get().text("waste", "the id of a yarn", waste);
+            materials.get().done();
+        }
+        return new Piece(
+                fields.text("title", "the piece's name"),
+                fields.text("note", "a text", ""),
+                loom(fields.object("loom")),
+                warp,
+                yarns,
+                cord,
+                waste,
+                design(fields.object("design")),
+                habits,
+                BlockReader.end(fields, "start"),
+                top(fields.object("top")));
+    }
+
+    private static Loom loom(Fields fields) throws FileProblem {
+        Optional<Fields> posts = fields.optionalObject("posts");
+        Optional<Loom.Uprights> uprights = Optional.empty();
+        if (posts.isPresent()) {
+            Fields inner = posts.get();
+            uprights = Optional.of(inner.made(() -> new Loom.Uprights(inner.length("diameter"), inner.length("gap"))));
+            inner.done();
+        }
+        Optional<Loom.Uprights> both = uprights;
+        Loom loom = fields.made(() -> new Loom(
+                fields.text("name", "what the loom is called", ""),
+                fields.length("open"),
+                both,
+                fields.length("clearance"),
+                fields.length("workingRoom"),
+                fields.length("warpPerEnd")));
+        fields.done();
+        return loom;
+    }
+
+    private static Warp warp(Fields fields) throws FileProblem {
+        Warp warp = fields.made(() -> new Warp(
+                fields.length("width"),
+                fields.parsed("sett", "a sett like “3/cm” or “8/in”", Sett::parse),
+                fields.text("yarn", "the id of a yarn")));
+        fields.done();
+        return warp;
+    }
+
+    private static List<Yarn> yarns(Fields fields) throws FileProblem {
+        List<Yarn> yarns = new ArrayList<>();
+        for (Fields yarn : fields.objects("yarns", "yarn", MOST_YARNS)) {
+            yarns.add(yarn.made(() -> yarn(yarn)));
+            yarn.done();
+        }
+        return yarns;
+    }
+
+    static Yarn yarn(Fields fields) throws FileProblem {
+        Optional<Fields> sampled = fields.optionalObject("sample");
+        Optional<Sample> sample = Optional.empty();
+        if (sampled.isPresent()) {
+            Fields inner = sampled.get();
+            sample =
+                    Optional.of(inner.made(() -> new Sample(inner.whole("picks", 1, 100_000), inner.length("height"))));
+            inner.done();
+        }
+        String id = fields.text("id", "a name that no other yarn has");
+        return new Yarn(
+                id,
+                fields.text("name", "what the yarn is called", id),
+                fields.parsed("colour", "a colour like “#c47a2c”", Colour::parse),
+                fields.choice("fibre", Choices.FIBRE),
+                thickness(fields.object("thickness")),
+                fields.choice("firmness", Choices.FIRMNESS, Firmness.SOFT),
+                sample,
+                fields.optionalLength("stock"));
+    }
+
+    private static Thickness thickness(Fields fields) throws FileProblem {
+        Thickness thickness = fields.made(() -> {
+            if (fields.has("diameter")) {
+                return new Thickness.Measured(fields.length("diameter"));
+            } else if (fields.has("wraps")) {
+                return new Thickness.Wraps(fields.number("wraps", 0.01, 10_000), fields.length("in"));
+            } else if (fields.has("count")) {
+                return new Thickness.Counted(
+                        fields.number("count", 0.001, 1_000_000),
+                        fields.whole("plies", 1, Thickness.MOST_PLIES, 1),
+                        fields.choice("system", Choices.COUNT));
+            }
+            throw fields.problem("a thickness is a “diameter”, “wraps” or a “count”.");
+        });
+        fields.done();
+        return thickness;
+    }
+
+    private static Design design(Fields fields) throws FileProblem {
+        Optional<Fields> last = fields.optionalObject("lastPick");
+        Design design = fields.made(() -> new Design(
+                fields.length("height"),
+                fields.text("firstStripe", "the id of a yarn"),
+                fields.text("lastStripe", "the id of a yarn"),
+                last.isPresent() ? last.get().optionalChoice("shed", Choices.SHED) : Optional.empty(),
+                last.isPresent() ? last.get().optionalChoice("side", Choices.SIDE) : Optional.empty(),
+                fields.number("relaxing", 0, 0.5, 0)));
+        last.ifPresent(Fields::done);
+        fields.done();
+        return design;
+    }
+
+    private static Habits habits(Fields whole) throws FileProblem {
+        Optional<Fields> given = whole.optionalObject("habits");
+        if (given.isEmpty()) {
+            return Habits.usual(UnitSystem.METRIC);
+        }
+        Fields fields = given.get();
+        Habits usual = Habits.usual(fields.choice("units", Choices.UNITS, UnitSystem.METRIC));
+        Habits habits = fields.made(() -> new Habits(
+                usual.units(),
+                fields.choice("widthsOf", Choices.WIDTHS_OF, usual.widthsOf()),
+                fields.length("step", usual.step()),
+                fields.length("tail", usual.tail()),
+                fields.length("tie", usual.tie()),
+                fields.number("ease", 0, 1, usual.ease()),
+                fields.length("butterfly", usual.handful()),
+                fields.length("overlap", usual.overlap())));
+        fields.done();
+        return habits;
+    }
+
+    private static Top top(Fields fields) throws FileProblem {
+        if (fields.has("follows") == fields.has("blocks")) {
+            throw fields.problem("the top either “follows” the start or has “blocks” of its own.");
+        }
+        Top top;
+        if (fields.has("follows")) {
+            if (!fields.text("follows", "“start”").equals("start")) {
+                throw fields.problem("follows", "this must be “start”.", null);
+            }
+            top = new Top.FollowsStart(Set.copyOf(fields.texts("leavingOut")));
+        } else {
+            End end = BlockReader.end(fields, "blocks");
+            top = new Top.OnItsOwn(end);
+        }
+        fields.done();
+        return top;
+    }
+}

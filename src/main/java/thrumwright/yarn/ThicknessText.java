@@ -1,0 +1,51 @@
+package thrumwright.yarn;
+
+import java.util.Locale;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import thrumwright.measure.BadMeasure;
+import thrumwright.measure.Length;
+
+/** Reads a thickness in whichever way the weaver knows it. */
+final class ThicknessText {
+    private static final String NUMBER = "(\\d{1,7}(?:[.,]\\d{1,6})?)";
+    private static final Pattern WRAPS =
+            Pattern.compile(NUMBER + "\\s*wraps?\\s*(?:in|per|/)\\s*(.+)", Pattern.CASE_INSENSITIVE);
+    private static final Pattern COUNT = Pattern.compile(NUMBER + "(?:\\s*/\\s*(\\d{1,2}))?\\s*([\\p{L}].*)");
+
+    private ThicknessText() {}
+
+    static Thickness parse(String typed) {
+        String text = typed.strip();
+        Matcher wraps = WRAPS.matcher(text);
+        if (wraps.matches()) {
+            String over = wraps.group(2);
+            return new Thickness.Wraps(
+                    number(wraps.group(1)), Length.parse(Character.isDigit(over.charAt(0)) ? over : "1 " + over));
+        }
+        Matcher count = COUNT.matcher(text);
+        if (count.matches()) {
+            for (CountSystem system : CountSystem.values()) {
+                if (spelt(system.symbol()).equals(spelt(count.group(3)))) {
+                    int plies = count.group(2) == null ? 1 : Integer.parseInt(count.group(2));
+                    return new Thickness.Counted(number(count.group(1)), plies, system);
+                }
+            }
+        }
+        try {
+            return new Thickness.Measured(Length.parse(text));
+        } catch (BadMeasure e) {
+            throw (BadMeasure) new BadMeasure(
+                            "“" + text + "” is no thickness; write it like “0.8 mm”, “5 wraps in 1 cm” or “12/6 Ne”.")
+                    .initCause(e);
+        }
+    }
+
+    private static double number(String digits) {
+        return Double.parseDouble(digits.replace(',', '.'));
+    }
+
+    private static String spelt(String symbol) {
+        return symbol.toLowerCase(Locale.ROOT).replace(" ", "");
+    }
+}
