@@ -1,11 +1,15 @@
 package thrumwright.drawing;
 
+import java.util.ArrayDeque;
+import java.util.Deque;
+
 /** Moves labels apart so that none covers another. */
 public final class Spread {
     private Spread() {}
 
     /**
-     * Places in the same order, each as near to where it is wanted as the others allow.
+     * Places in the same order, each as near to where it is wanted as the others allow: the sum of the squared ways is
+     * the least possible, but for the limits.
      *
      * @param wanted in ascending order
      * @param apart the least distance between two
@@ -13,15 +17,34 @@ public final class Spread {
      * @param high the greatest place; if there isn't room for all, the last ones go beyond it
      */
     public static double[] apart(double[] wanted, double apart, double low, double high) {
-        double[] placed = wanted.clone();
-        for (int i = placed.length - 1; i >= 0; i--) {
-            double most = i == placed.length - 1 ? high : placed[i + 1] - apart;
-            placed[i] = Math.min(placed[i], most);
+        Deque<Group> groups = new ArrayDeque<>();
+        for (int i = 0; i < wanted.length; i++) {
+            Group group = new Group(i, 1, wanted[i] - i * apart);
+            while (!groups.isEmpty() && groups.getLast().middle() >= group.middle()) {
+                group = groups.removeLast().joined(group);
+            }
+            groups.addLast(group);
         }
-        for (int i = 0; i < placed.length; i++) {
-            double least = i == 0 ? low : placed[i - 1] + apart;
-            placed[i] = Math.max(placed[i], least);
+        double most = high - (wanted.length - 1) * apart;
+        double[] placed = new double[wanted.length];
+        for (Group group : groups) {
+            double at = Math.max(low, Math.min(most, group.middle()));
+            for (int i = group.first(); i < group.first() + group.size(); i++) {
+                placed[i] = at + i * apart;
+            }
         }
         return placed;
+    }
+
+    /**
+     * Neighbours that touch, as if they had no size.
+     *
+     * @param middle the mean of where they are wanted
+     */
+    private record Group(int first, int size, double middle) {
+        Group joined(Group next) {
+            int both = size + next.size;
+            return new Group(first, both, (middle * size + next.middle * next.size) / both);
+        }
     }
 }

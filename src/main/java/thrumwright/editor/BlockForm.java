@@ -113,7 +113,9 @@ final class BlockForm extends JPanel {
             form.text("block.none", () -> phrases.say("block.none"));
             return;
         }
-        form.text("block.title", () -> "<b>" + words.name(block()) + "</b>, " + words.place(chosen().place()));
+        form.text(
+                "block.title",
+                () -> "<b>" + Html.escaped(words.name(block())) + "</b>, " + words.place(chosen().place()));
         form.text("block.about", () -> phrases.say("about." + Words.key(block())));
         if (!editable()) {
             form.text("block.follows", () -> phrases.say("block.follows"));
@@ -397,7 +399,7 @@ final class BlockForm extends JPanel {
             Map<String, Object> values = new LinkedHashMap<>();
             values.put("height", shown.height(plan().height()));
             values.put("rows", work.rows().size());
-            values.put("yarn", work.yarn().name());
+            values.put("yarn", Html.escaped(work.yarn().name()));
             values.put("exact", shown.cut(cut.exact()));
             values.put("cut", shown.cut(cut.length()));
             values.put("widths", shown.halves(cut.widths()));
@@ -405,7 +407,7 @@ final class BlockForm extends JPanel {
             values.put("each", shown.cut(cut.butterflies().each()));
             values.put("begins", words.side(work.begins()));
             values.put("ends", words.side(work.ends()));
-            return phrases.say("facts.work", values);
+            return phrases.say(cut.butterflies().count() == 1 ? "facts.work" : "facts.work.shared", values);
         }
         EndPlan end = session.plan().end(chosen().place());
         if (block() instanceof HemFold && end.hem().isPresent()) {

@@ -84,13 +84,9 @@ final class EntryField extends JTextField {
 
     private void mark(Optional<String> why) {
         putClientProperty("JComponent.outline", why.isPresent() ? "error" : null);
-        reason.setText(why.map(text -> "<html><body style='width:210px'>⚠ " + escaped(text))
-                .orElse(""));
+        reason.setText(
+                why.map(text -> Html.lines(210, "⚠ " + Html.escaped(text))).orElse(""));
         reason.setVisible(why.isPresent());
         getAccessibleContext().setAccessibleDescription(why.orElse(null));
-    }
-
-    private static String escaped(String text) {
-        return text.replace("&", "&amp;").replace("<", "&lt;");
     }
 }

@@ -44,7 +44,7 @@ final class FormPanel extends JPanel implements javax.swing.Scrollable {
     JLabel text(String name, Supplier<String> value) {
         JLabel label = new JLabel();
         label.setName(name);
-        refreshers.add(() -> label.setText("<html><body style='width:250px'>" + value.get()));
+        refreshers.add(() -> label.setText(Html.lines(250, value.get())));
         add(label, "span 2, growx");
         return label;
     }
