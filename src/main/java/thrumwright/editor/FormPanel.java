@@ -29,7 +29,7 @@ final class FormPanel extends JPanel implements javax.swing.Scrollable {
     private boolean refreshing;
 
     FormPanel(Phrases phrases) {
-        super(new MigLayout("fillx, wrap 2, insets 10, hidemode 3", "[][grow, fill]", ""));
+        super(new MigLayout("fillx, wrap 2, insets 10, hidemode 3", "[][60::, grow, fill]", ""));
         this.phrases = phrases;
     }
 
@@ -68,7 +68,7 @@ final class FormPanel extends JPanel implements javax.swing.Scrollable {
         JComboBox<Option<T>> box = new JComboBox<>();
         box.setName(key);
         label(key, box);
-        add(box);
+        add(box, "wmin 60");
         box.addItemListener(event -> {
             if (event.getStateChange() == ItemEvent.SELECTED && !refreshing) {
                 @SuppressWarnings("unchecked")

@@ -1,0 +1,125 @@
+package thrumwright.measure;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.Locale;
+import java.util.random.RandomGenerator;
+import java.util.random.RandomGeneratorFactory;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+class LengthTest {
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "12 mm | 12",
+                "1.5 cm | 15",
+                "1,5 cm | 15",
+                "2m | 2000",
+                "1/2 in | 12.7",
+                "½ in | 12.7",
+                "1 1/2 in | 38.1",
+                "1½\" | 38.1",
+                "3⅜ inches | 85.725",
+                "1 yd 4 in | 1016",
+                "5 ft 6 in | 1676.4",
+                "0 mm | 0",
+                ".5 cm | 5"
+            })
+    void readsWhatWeaversType(String typed, double mm) {
+        assertThat(Length.parse(typed).mm()).isCloseTo(mm, within(1e-9));
+        assertThat(Length.parse(typed).text()).isEqualTo(typed.strip());
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "",
+                " ",
+                "12",
+                "mm",
+                "-3 mm",
+                "−3 mm",
+                "1/0 in",
+                "1.5 1/2 in",
+                "12 parsecs",
+                "1 in 4 yd",
+                "1 in 2 in",
+                "NaN mm",
+                "1e9 mm",
+                "9999 m",
+                "12 mm mm",
+                "1//2 in"
+            })
+    void refusesTheRestWithASentence(String typed) {
+        assertThatThrownBy(() -> Length.parse(typed))
+                .isInstanceOf(BadMeasure.class)
+                .hasMessageMatching("(?s).*[.]");
+    }
+
+    @Test
+    void aBareNumberTakesTheUsualUnitAndKeepsIt() {
+        Length length = Length.parse("1 1/2", Unit.INCH);
+        assertThat(length.mm()).isCloseTo(38.1, within(1e-9));
+        assertThat(Length.parse(length.text())).isEqualTo(length);
+    }
+
+    @Test
+    void equalMeansTypedAlike() {
+        assertThat(Length.parse("1 cm")).isNotEqualTo(Length.parse("10 mm")).isEqualTo(Length.parse("1  cm"));
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "3/cm, 3.3333333333",
+        "8/in, 3.175",
+        "8 per inch, 3.175",
+        "30/10 cm, 3.3333333333",
+        "25 ends/10 cm, 4",
+        "7½/in, 3.3866666667"
+    })
+    void readsSetts(String typed, double spacing) {
+        assertThat(Sett.parse(typed).spacing()).isCloseTo(spacing, within(1e-9));
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"", "3", "3/", "/cm", "three/cm", "3/0 cm", "0/cm", "1000/cm", "3/kg"})
+    void refusesOtherSetts(String typed) {
+        assertThatThrownBy(() -> Sett.parse(typed)).isInstanceOf(BadMeasure.class);
+    }
+
+    @Test
+    void showsInTheUnitsOfThePiece() {
+        Shown metric = new Shown(UnitSystem.METRIC);
+        Shown inches = new Shown(UnitSystem.INCHES);
+        assertThat(metric.height(2.359)).isEqualTo("2.4 mm");
+        assertThat(metric.height(14.39)).isEqualTo("1.4 cm");
+        assertThat(metric.cut(1450)).isEqualTo("145 cm");
+        assertThat(metric.cut(3700)).isEqualTo("3.7 m");
+        assertThat(inches.height(12.7)).isEqualTo("½ in");
+        assertThat(inches.height(20.6)).isEqualTo("¹³⁄₁₆ in");
+        assertThat(inches.cut(25.4 * 40.5)).isEqualTo("40½ in");
+        assertThat(inches.cut(25.4 * 80)).isEqualTo("2 yd 8 in");
+        assertThat(metric.halves(6.5)).isEqualTo("6½");
+        assertThat(new Shown(UnitSystem.METRIC, Locale.GERMANY).height(145)).isEqualTo("14,5 cm");
+    }
+
+    /** Cutting by what is shown must never fall short. */
+    @ParameterizedTest
+    @ValueSource(strings = {"METRIC", "INCHES"})
+    void aCutIsNeverShownShorterThanItIs(UnitSystem system) {
+        RandomGenerator random = RandomGeneratorFactory.of("L64X128MixRandom").create(3);
+        Shown shown = new Shown(system);
+        for (int i = 0; i < 5000; i++) {
+            double mm = random.nextDouble(1, 20_000);
+            assertThat(Length.parse(shown.cut(mm)).mm())
+                    .isGreaterThan(mm - 0.011)
+                    .isLessThan(mm + 26);
+        }
+    }
+}

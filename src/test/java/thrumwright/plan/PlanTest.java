@@ -1,0 +1,312 @@
+package thrumwright.plan;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import thrumwright.block.Block;
+import thrumwright.block.HalfHitch;
+import thrumwright.block.HemFold;
+import thrumwright.block.Lean;
+import thrumwright.block.MaterialRole;
+import thrumwright.block.PlainBand;
+import thrumwright.block.Row;
+import thrumwright.block.Shed;
+import thrumwright.block.Side;
+import thrumwright.block.Soumak;
+import thrumwright.block.Tag;
+import thrumwright.block.Twining;
+import thrumwright.block.Use;
+import thrumwright.block.WarpFinish;
+import thrumwright.measure.Length;
+import thrumwright.measure.Sett;
+import thrumwright.piece.Design;
+import thrumwright.piece.End;
+import thrumwright.piece.Habits;
+import thrumwright.piece.Loom;
+import thrumwright.piece.Piece;
+import thrumwright.piece.Place;
+import thrumwright.piece.Top;
+import thrumwright.piece.Warp;
+import thrumwright.testing.Pieces;
+import thrumwright.testing.WorkedPanel;
+import thrumwright.yarn.Yarn;
+
+class PlanTest {
+    private final Piece panel = Pieces.panel();
+    private final Plan plan = Plan.of(panel);
+
+    /** Worked panel of the computing method: T 2.786345, H 13.790764, finished depth 14.388718. */
+    @Test
+    void theHemOfTheWorkedPanel() {
+        Hem hem = plan.start().hem().orElseThrow();
+        assertThat(hem.thickness()).isCloseTo(2.786345, within(1e-6));
+        assertThat(hem.cloth()).isCloseTo(13.790764, within(2e-6));
+        assertThat(hem.depth()).isCloseTo(14.388718, within(2e-6));
+        assertThat(hem.layers()).isEqualTo(2);
+        assertThat(hem.gain()).isCloseTo((1 - Math.PI / 4) * 2.786345, within(1e-6));
+        assertThat(plan.top().hem().orElseThrow().depth()).isCloseTo(hem.depth(), within(1e-9));
+    }
+
+    @Test
+    void aHemTurnedTwiceBendsTwoLayers() {
+        HemFold twice = new HemFold(Tag.of("fold"), Optional.of(Length.parse("6 mm")), Optional.empty());
+        Hem hem = Plan.of(panel.withStart(panel.start().replaced(twice)))
+                .start()
+                .hem()
+                .orElseThrow();
+        assertThat(hem.layers()).isEqualTo(3);
+        assertThat(hem.stacked()).isCloseTo(3 * 2.786345, within(1e-5));
+        assertThat(hem.depth()).isCloseTo(13.790764 - 6 + (1 - Math.PI / 4) * 3 * 2.786345, within(1e-5));
+    }
+
+    /** 2·depth ≥ πb + 12 mm (quilt-guild and conservation guidance on hanging sleeves): a bar of 15 mm needs 29.56 mm. */
+    @Test
+    void aSleeveNeedsItsDepth() {
+        assertThat(Hem.Sleeve.of(15).depth()).isCloseTo((Math.PI * 15 + 12) / 2, within(1e-9));
+        HemFold barred = new HemFold(Tag.of("fold"), Optional.empty(), Optional.of(Length.parse("15 mm")));
+        assertThat(codes(panel.withStart(panel.start().replaced(barred)))).contains(Finding.Code.SLEEVE_TOO_NARROW);
+    }
+
+    @Test
+    void aSoundPieceHasNoFindings() {
+        assertThat(plan.findings()).isEmpty();
+    }
+
+    @Test
+    void shedsGoOnThroughTheWholeEnd() {
+        Shed last = null;
+        Side at = Side.LEFT;
+        for (BlockPlan block : plan.start().blocks()) {
+            for (Row row : block.work().map(Work::rows).orElse(List.of())) {
+                assertThat(row.from()).isEqualTo(at);
+                at = row.to();
+                if (row.shed().isPresent()) {
+                    assertThat(row.shed().get()).isNotEqualTo(last);
+                    last = row.shed().get();
+                }
+            }
+        }
+    }
+
+    @Test
+    void theTopGoesOnFromTheLastPickOfTheDesign() {
+        BlockPlan soumak = plan.top().block("soumak").orElseThrow();
+        assertThat(soumak.work().orElseThrow().begins()).isEqualTo(Side.LEFT);
+        BlockPlan facing = plan.top().block("facing").orElseThrow();
+        Row first = facing.work().orElseThrow().rows().get(0);
+        assertThat(first.shed()).contains(Shed.UNDER_FIRST);
+        assertThat(first.from()).isEqualTo(Side.RIGHT);
+    }
+
+    @Test
+    void theTopRepeatsTheStartBackwards() {
+        assertThat(plan.top().blocks().stream().map(block -> block.block().id()))
+                .containsExactly("fold", "soumak", "facing", "stiff", "twining", "waste");
+        assertThat(((Twining) panel.end(Place.TOP).block("twining").orElseThrow()).first())
+                .isEqualTo(Lean.S);
+        assertThat(((Soumak) panel.end(Place.TOP).block("soumak").orElseThrow()).first())
+                .isEqualTo(Lean.S);
+    }
+
+    @Test
+    void theWarpBudgetAddsUp() {
+        Budget budget = plan.budget();
+        assertThat(budget.startLine()).isCloseTo(40 + plan.start().height(), within(1e-9));
+        assertThat(budget.stopLine()).isCloseTo(700 - 120 - plan.top().height(), within(1e-9));
+        assertThat(budget.left())
+                .isCloseTo(
+                        700
+                                - 40
+                                - 120
+                                - 300
+                                - plan.start().height()
+                                - plan.top().height(),
+                        within(1e-9));
+        assertThat(plan.start().height()).isCloseTo(2.359036 + 12 + 1.572691 + 4.718072 + 6 + 3, within(1e-5));
+        assertThat(plan.start().comingOut()).isCloseTo(2.359036 + 12, within(1e-5));
+        assertThat(plan.top().onLoom()).isCloseTo(budget.designEnds(), within(1e-9));
+    }
+
+    /** Cut = exact × 1.03 + two tails of 15 cm, up to the next centimetre; widths up to the next half. */
+    @ParameterizedTest
+    @CsvSource({
+        "ordering, 1112.838, 1450, 6.5",
+        "waste, 3291.310, 3700, 15.5",
+        "twining, 541.234, 860, 4",
+        "stiff, 1594.160, 1950, 8.5",
+        "facing, 1644.166, 2000, 8.5",
+        "soumak, 665.621, 990, 4.5"
+    })
+    void cutsOfTheWorkedPanel(String id, double exact, double cut, double widths) {
+        Cut planned = plan.start().block(id).orElseThrow().work().orElseThrow().cut();
+        assertThat(planned.exact()).isCloseTo(exact, within(0.0006));
+        assertThat(planned.length()).isCloseTo(cut, within(1e-6));
+        assertThat(planned.widths()).isEqualTo(widths);
+    }
+
+    @Test
+    void aLongYarnIsSharedIntoEqualButterflies() {
+        Habits habits = panel.habits();
+        Butterflies two = Butterflies.of(5000, habits);
+        assertThat(two.count()).isEqualTo(2);
+        assertThat(two.each()).isCloseTo(2530, within(1e-6));
+        assertThat(Butterflies.of(4000, habits).count()).isEqualTo(1);
+        assertThat(Butterflies.of(4001, habits).count()).isEqualTo(2);
+        assertThat(Butterflies.of(7950, habits).count()).isEqualTo(2);
+        assertThat(Butterflies.of(7951, habits).count()).isEqualTo(3);
+    }
+
+    /** 82 cm at 30 ends per 10 cm: 246 ends (published rug-warp worksheet; its four extra edge ends are a habit of its own). */
+    @Test
+    void endsOfThePublishedRugWarp() {
+        assertThat(new Warp(Length.parse("82 cm"), Sett.parse("30/10 cm"), "cord").ends())
+                .isEqualTo(246);
+        double perEnd = 4 + 4 * 0.10 + 0.6 + 0.15 * 4;
+        assertThat(perEnd).isCloseTo(5.6, within(1e-9));
+    }
+
+    /** 21 in at 4 ends/in: 84 ends, 68 in each: 158.7 yd (published rug project). */
+    @Test
+    void warpOfThePublishedRug() {
+        Loom loom = panel.loom();
+        Piece rug = panel.withWarp(new Warp(Length.parse("21 in"), Sett.parse("4/in"), "cord"))
+                .withLoom(new Loom(
+                        "", loom.open(), loom.uprights(), loom.clearance(), loom.workingRoom(), Length.parse("68 in")));
+        assertThat(rug.warp().ends()).isEqualTo(84);
+        assertThat(Plan.of(rug).warpYarn() / 914.4).isCloseTo(158.7, within(0.05));
+    }
+
+    /** Weft of 8 picks per cm over 220 cm, 0.55 m each: 968 m (published weft worksheet); the flat figure is a lower one. */
+    @Test
+    void weftOfThePublishedWorksheet() {
+        PlainBand picks = Pieces.band("p", Use.of(MaterialRole.WEFT), PlainBand.Purpose.PLAIN, 8 * 220);
+        double flat = picks.rowCount(WorkedPanel.with(WorkedPanel.weft())) * 0.55;
+        assertThat(flat).isCloseTo(968, within(1e-9));
+        assertThat(picks.length(WorkedPanel.with(WorkedPanel.weft())))
+                .isGreaterThan(8 * 220 * WorkedPanel.with(WorkedPanel.weft()).span());
+    }
+
+    /** Half hitches on pairs take about 3 × the width (Alpacas Magazine, Spring 2010, p. 113): a flat lower figure. */
+    @Test
+    void halfHitchesTakeMoreThanThePublishedLowerFigure() {
+        HalfHitch pairs = new HalfHitch(Tag.of("h"), Use.of(MaterialRole.WARP_CORD), 1, 2);
+        double widths = pairs.length(WorkedPanel.with(WorkedPanel.cord())) / 240;
+        assertThat(widths).isBetween(3.0, 4.6);
+    }
+
+    /** Picks per inch are twice the beads per inch up one rib (R. Mezoff, weaving notes, 2021): floats touch when 2t = d. */
+    @Test
+    void picksAreTwiceTheBeads() {
+        double picks = 25.4 / WorkedPanel.weft().beaten();
+        double beads = 25.4 / WorkedPanel.weft().diameter();
+        assertThat(picks).isCloseTo(2 * beads, within(1e-9));
+    }
+
+    @Test
+    void groupsOfWarpEndsAreEvenAndSymmetrical() {
+        WarpFinish fringe = new WarpFinish(Tag.of("f"), WarpFinish.Kind.KNOTTED, 4, Length.parse("8 cm"));
+        for (int ends = 2; ends < 300; ends++) {
+            List<Integer> groups = fringe.groups(ends);
+            assertThat(groups.stream().mapToInt(Integer::intValue).sum()).isEqualTo(ends);
+            int least = groups.stream().mapToInt(Integer::intValue).min().orElseThrow();
+            int most = groups.stream().mapToInt(Integer::intValue).max().orElseThrow();
+            assertThat(most - least).isLessThanOrEqualTo(1);
+            int different = 0;
+            for (int i = 0; i < groups.size(); i++) {
+                different += groups.get(i).equals(groups.get(groups.size() - 1 - i)) ? 0 : 1;
+            }
+            assertThat(different).isLessThanOrEqualTo(2);
+        }
+    }
+
+    /** The tight trefoil: 15.66 < L/d < 16.372 (Denne, Diao, Sullivan, Geom. Topol. 10 (2006)). */
+    @Test
+    void aKnotTakesNoMoreThanTheTrefoil() {
+        assertThat(WarpFinish.KNOT).isGreaterThan(15.66).isLessThanOrEqualTo(16.372);
+        WarpFinish fringe = new WarpFinish(Tag.of("f"), WarpFinish.Kind.PLIED, 7, Length.parse("30 cm"));
+        assertThat(fringe.freeWarp(1)).isCloseTo(300 * 1.25 + 16.372 * 3, within(1e-9));
+    }
+
+    @Test
+    void eachFindingIsFound() {
+        assertThat(codes(panel.withStart(End.empty()))).contains(Finding.Code.NOTHING_HERE);
+        assertThat(codes(panel.withStart(panel.start().without(Set.of("twining")))))
+                .contains(Finding.Code.NOTHING_HOLDS);
+        assertThat(codes(panel.withStart(panel.start().without(Set.of("waste")))))
+                .contains(Finding.Code.NO_WASTE);
+        assertThat(codes(panel.withStart(panel.start().without(Set.of("stiff")))))
+                .contains(Finding.Code.NO_STIFF_BAND);
+        assertThat(codes(panel.withStart(panel.start().without(Set.of("facing", "stiff")))))
+                .contains(Finding.Code.HEM_SHALLOW);
+        assertThat(codes(panel.withDesign(design("40 mm", Optional.of(Shed.OVER_FIRST)))))
+                .contains(Finding.Code.HEM_DEEP);
+        assertThat(codes(panel.withDesign(design("30 cm", Optional.empty()))))
+                .containsExactly(Finding.Code.LAST_PICK_ASSUMED);
+        assertThat(codes(panel.withDesign(design("60 cm", Optional.of(Shed.OVER_FIRST)))))
+                .containsExactly(Finding.Code.DOES_NOT_FIT);
+        assertThat(codes(panel.withWarp(new Warp(Length.parse("24 cm"), Sett.parse("6/cm"), "cord"))))
+                .contains(Finding.Code.TOO_THICK);
+        assertThat(codes(withoutPosts())).containsExactly(Finding.Code.NO_POSTS);
+    }
+
+    @Test
+    void theFindingsThatTakeAnotherStack() {
+        Block teal = ((PlainBand) panel.start().block("facing").orElseThrow()).withUse(Use.of(MaterialRole.WARP_CORD));
+        assertThat(codes(panel.withStart(panel.start().replaced(teal)))).contains(Finding.Code.OTHER_COLOUR);
+        PlainBand stiff = (PlainBand) panel.start().block("stiff").orElseThrow();
+        PlainBand sameShed = new PlainBand(
+                Tag.of("more"), stiff.use(), stiff.purpose(), stiff.amount(), Optional.of(Shed.OVER_FIRST));
+        int after = panel.start().indexOf("stiff") + 1;
+        assertThat(codes(panel.withStart(panel.start().with(after, sameShed)))).contains(Finding.Code.SAME_SHED);
+        WarpFinish fringe = new WarpFinish(Tag.of("f"), WarpFinish.Kind.KNOTTED, 4, Length.parse("30 cm"));
+        assertThat(codes(panel.withStart(panel.start().with(2, fringe)))).contains(Finding.Code.FREE_WARP_SHORT);
+        HemFold deep = new HemFold(Tag.of("fold"), Optional.of(Length.parse("9 mm")), Optional.empty());
+        assertThat(codes(panel.withStart(panel.start().replaced(deep)))).contains(Finding.Code.FIRST_TURN_TOO_DEEP);
+        End less = panel.end(Place.TOP).without(Set.of("facing"));
+        assertThat(codes(panel.withTop(new Top.OnItsOwn(less)))).contains(Finding.Code.HEMS_DIFFER);
+        assertThat(codes(panel.withStart(panel.start().with(0, HemFold.once(Tag.of("other"))))))
+                .contains(Finding.Code.SEVERAL_FOLDS, Finding.Code.HEM_EMPTY);
+    }
+
+    @Test
+    void stockThatRunsOutIsSaid() {
+        var cord = panel.warpYarn();
+        var little = new Yarn(
+                cord.id(),
+                cord.name(),
+                cord.colour(),
+                cord.fibre(),
+                cord.thickness(),
+                cord.firmness(),
+                cord.sample(),
+                Optional.of(Length.parse("60 m")));
+        assertThat(codes(panel.withYarns(
+                        List.of(little, panel.yarns().get(1), panel.yarns().get(2)))))
+                .containsExactly(Finding.Code.STOCK_SHORT);
+    }
+
+    private Design design(String height, Optional<Shed> shed) {
+        Design design = panel.design();
+        return new Design(Length.parse(height), design.firstYarnId(), design.lastYarnId(), shed, design.lastSide(), 0);
+    }
+
+    private Piece withoutPosts() {
+        Loom loom = panel.loom();
+        return panel.withLoom(new Loom(
+                loom.name(), loom.open(), Optional.empty(), loom.clearance(), loom.workingRoom(), loom.warpPerEnd()));
+    }
+
+    private static List<Finding.Code> codes(Piece piece) {
+        List<Finding> findings = Plan.of(piece).findings();
+        assertThat(findings)
+                .allSatisfy(
+                        finding -> assertThat(finding.sentence()).endsWith(".").doesNotContain("{"));
+        return findings.stream().map(Finding::code).toList();
+    }
+}
