@@ -1,19 +1,24 @@
 package thrumwright.drawing;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import thrumwright.block.Amount;
 import thrumwright.block.Course;
 import thrumwright.block.HalfHitch;
+import thrumwright.block.Leg;
 import thrumwright.block.MaterialRole;
 import thrumwright.block.PlainBand;
 import thrumwright.block.Row;
 import thrumwright.block.Setting;
+import thrumwright.block.Side;
 import thrumwright.block.Soumak;
+import thrumwright.block.Strand;
 import thrumwright.block.Tag;
-import thrumwright.block.Twining;
 import thrumwright.block.Use;
 import thrumwright.block.YarnBlock;
+import thrumwright.cord.Section;
+import thrumwright.cord.TautCord;
 import thrumwright.plan.Work;
 import thrumwright.yarn.Yarn;
 
@@ -27,26 +32,52 @@ final class BlockPicture {
     private final List<Row> rows;
     private final Yarn yarn;
     private final boolean pale;
+    private final boolean tailed;
     private volatile Sides sides;
 
-    /** The stretches of both faces, those on top last. */
-    private record Sides(List<Stretch> front, List<Stretch> back) {}
+    /**
+     * The stretches of both faces, those on top last.
+     *
+     * @param loose where its yarn begins and ends
+     */
+    private record Sides(List<Stretch> front, List<Stretch> back, List<LooseEnd> loose) {}
 
-    private BlockPicture(YarnBlock block, Setting setting, List<Row> rows, Yarn yarn, boolean pale) {
+    /**
+     * A place at the edge where the yarn begins or ends.
+     *
+     * @param y mm above the block's lower edge
+     * @param inFront whether it lies in front of the edge end
+     */
+    private record LooseEnd(Side side, double x, double y, boolean inFront) {}
+
+    private BlockPicture(YarnBlock block, Setting setting, List<Row> rows, Yarn yarn, boolean pale, boolean tailed) {
         this.block = block;
         this.setting = setting;
         this.rows = rows;
         this.yarn = yarn;
         this.pale = pale;
+        this.tailed = tailed;
     }
 
+    /** A block with its tails, paler if it comes out again. */
     static BlockPicture of(Work work) {
-        return of(work, work.block().use().comesOut());
+        return new BlockPicture(
+                work.block(),
+                work.setting(),
+                work.rows(),
+                work.yarn(),
+                work.block().use().comesOut(),
+                true);
     }
 
-    /** @param pale whether to draw it paler, whatever becomes of it */
-    static BlockPicture of(Work work, boolean pale) {
-        return new BlockPicture(work.block(), work.setting(), work.rows(), work.yarn(), pale);
+    /** A block that is being worked, in its full colour. */
+    static BlockPicture atWork(Work work) {
+        return new BlockPicture(work.block(), work.setting(), work.rows(), work.yarn(), false, true);
+    }
+
+    /** What was woven before, paler and without tails. */
+    static BlockPicture woven(Work work) {
+        return new BlockPicture(work.block(), work.setting(), work.rows(), work.yarn(), true, false);
     }
 
     /** So many plain picks of a yarn that belongs to no block: the design's. */
@@ -57,7 +88,7 @@ final class BlockPicture {
                 PlainBand.Purpose.PLAIN,
                 new Amount.Picks(count),
                 Optional.empty());
-        return new BlockPicture(band, setting, band.rows(setting, before), yarn, false);
+        return new BlockPicture(band, setting, band.rows(setting, before), yarn, false, false);
     }
 
     /** Whether this is the picture of that work. */
@@ -77,6 +108,10 @@ final class BlockPicture {
         return yarn;
     }
 
+    Setting setting() {
+        return setting;
+    }
+
     List<Stretch> front() {
         return sides().front();
     }
@@ -88,18 +123,93 @@ final class BlockPicture {
     private Sides sides() {
         Sides known = sides;
         if (known == null) {
-            List<Stretch> all = Stretches.of(setting, block.strands(setting, rows));
+            List<Strand> strands = block.strands(setting, rows);
+            List<Stretch> all = Stretches.of(setting, strands, tailed && !block.tied());
             known = new Sides(
                     all.stream().filter(Stretch::front).toList(),
-                    all.stream().filter(stretch -> !stretch.front()).toList());
+                    all.stream().filter(stretch -> !stretch.front()).toList(),
+                    looseEnds(strands));
             sides = known;
         }
         return known;
     }
 
+    /** A folded yarn ends twice where it finishes; any other begins at one place and ends at another. */
+    private List<LooseEnd> looseEnds(List<Strand> strands) {
+        Side begins = rows.get(0).from();
+        Side ends = rows.get(rows.size() - 1).to();
+        List<LooseEnd> loose = new ArrayList<>();
+        if (block.folded()) {
+            for (int i = 0; i < strands.size(); i++) {
+                double aside = (i - (strands.size() - 1) / 2.0) * setting.beaten();
+                loose.add(looseEnd(ends, lastOf(strands.get(i).legs()), 1, aside));
+            }
+            return loose;
+        }
+        Strand strand = strands.get(0);
+        loose.add(looseEnd(begins, strand.legs().get(0), 0, 0));
+        loose.add(looseEnd(ends, lastOf(strand.legs()), 1, 0));
+        return loose;
+    }
+
+    private LooseEnd looseEnd(Side side, Leg leg, int share, double aside) {
+        List<Section> sections = TautCord.along(leg.route()).sections();
+        Section section = share == 0 ? sections.get(0) : lastOf(sections);
+        Section.Spot spot = section.at(share);
+        double edge = side == Side.LEFT ? 0 : setting.span();
+        boolean onTheEdge = Math.abs(spot.x() - edge) < setting.radius() / 2;
+        double y = aside + (share == 0 ? leg.fromY() : leg.toY());
+        return new LooseEnd(side, edge, y, onTheEdge && spot.z() > 0);
+    }
+
+    private static <T> T lastOf(List<T> list) {
+        return list.get(list.size() - 1);
+    }
+
+    /** Its tails at the height of the block, not yet hung clear of each other; a tied cord has none. */
+    List<Tail> tails(double bottom) {
+        if (!tailed || block.tied()) {
+            return List.of();
+        }
+        double out = 1.1 * setting.spacing() + yarn.diameter();
+        double down = 1.6 * setting.spacing() + yarn.diameter();
+        return sides().loose().stream()
+                .map(end -> new Tail(yarn, pale, end.side(), end.x(), bottom + end.y(), end.inFront(), out, down))
+                .toList();
+    }
+
+    /** Turns round the posts where a tied cord begins and ends; none on a loom without posts. */
+    List<Stretch> ties() {
+        List<Stretch> ties = new ArrayList<>();
+        if (block.tied() && setting.posts().isPresent()) {
+            double each = height() / rows.size();
+            ties.addAll(turns(rows.get(0).from(), each / 2, -1));
+            ties.addAll(turns(rows.get(rows.size() - 1).to(), height() - each / 2, 1));
+        }
+        return ties;
+    }
+
+    /** Two turns round a post, away from the weaving. */
+    private List<Stretch> turns(Side side, double y, int upwards) {
+        double away = setting.posts().orElseThrow().gap() + setting.warp() / 2;
+        double across = setting.posts().orElseThrow().diameter();
+        double inner = side == Side.LEFT ? -away : setting.span() + away;
+        double outer = side == Side.LEFT ? inner - across : inner + across;
+        double thick = setting.relaxed();
+        List<Stretch> turns = new ArrayList<>();
+        for (int i = 0; i < 2; i++) {
+            double at = y + upwards * i * 1.05 * thick;
+            turns.add(Stretch.loose(
+                    new double[] {inner, (inner + outer) / 2, outer},
+                    new double[] {at, at + upwards * 0.15 * thick, at + upwards * 0.5 * thick},
+                    thick));
+        }
+        return turns;
+    }
+
     /** Whether stretches lie on each other, so that their order matters. */
     boolean overlapping() {
-        return block instanceof Soumak || block instanceof Twining || block instanceof HalfHitch;
+        return block instanceof Soumak || block instanceof HalfHitch;
     }
 
     /** Whether it is drawn paler. */

@@ -49,9 +49,13 @@ public record Palette(Color paper, Color ink, Color faint, Color accent, Color p
         if (coloured) {
             return own;
         }
-        int grey = (int) Math.round(0.2126 * own.getRed() + 0.7152 * own.getGreen() + 0.0722 * own.getBlue());
-        int lifted = 70 + grey * 175 / 255;
+        int lifted = (int) Math.round(70 + 175 * lightness(own));
         return new Color(lifted, lifted, lifted);
+    }
+
+    /** How light a colour is, from 0 for black to 1 for white. */
+    static double lightness(Color colour) {
+        return (0.2126 * colour.getRed() + 0.7152 * colour.getGreen() + 0.0722 * colour.getBlue()) / 255;
     }
 
     /** So much of the way from one colour to another, 0 to 1. */

@@ -1,8 +1,8 @@
 package thrumwright.drawing;
 
 import java.awt.BasicStroke;
-import java.awt.Color;
 import java.awt.Graphics2D;
+import java.awt.geom.AffineTransform;
 import java.awt.geom.Path2D;
 import java.util.ArrayList;
 import java.util.List;
@@ -11,18 +11,26 @@ import thrumwright.piece.Place;
 import thrumwright.plan.BlockPlan;
 import thrumwright.plan.EndPlan;
 import thrumwright.plan.Plan;
+import thrumwright.yarn.Yarn;
 
 /** Draws a whole piece as it stands on the loom, or one end of it. */
 public final class PiecePainter {
     private final Graphics2D g;
     private final Palette palette;
     private final boolean everyYarn;
+    private final Face face;
 
     /** @param everyYarn whether to draw single yarns however small they are, as on paper */
-    public PiecePainter(Graphics2D g, Palette palette, boolean everyYarn) {
+    public PiecePainter(Graphics2D g, Palette palette, boolean everyYarn, Face face) {
         this.g = g;
         this.palette = palette;
         this.everyYarn = everyYarn;
+        this.face = face;
+    }
+
+    /** A painter of the front. */
+    public PiecePainter(Graphics2D g, Palette palette, boolean everyYarn) {
+        this(g, palette, everyYarn, Face.FRONT);
     }
 
     /**
@@ -32,20 +40,29 @@ public final class PiecePainter {
      * @param bare how much bare warp to show below and above, mm
      */
     public void piece(View view, PiecePicture picture, double bare) {
+        AffineTransform before = g.getTransform();
+        g.transform(face.turned(view, picture.span()));
+        wholePiece(view, picture, bare);
+        g.setTransform(before);
+    }
+
+    private void wholePiece(View view, PiecePicture picture, double bare) {
         Plan plan = picture.plan();
         Setting ground = picture.ground();
-        ClothPainter cloth = new ClothPainter(g, palette, everyYarn);
-        Color warp = cloth.colour(plan.piece().warpYarn());
+        ClothPainter cloth = new ClothPainter(g, palette, everyYarn, face);
+        Yarn warp = plan.piece().warpYarn();
         List<ClothPainter.Placed> placed = new ArrayList<>();
         place(placed, picture, plan.start());
         double design = plan.start().height();
         placed.add(stripe(picture, Place.START, design));
         placed.add(stripe(picture, Place.TOP, design + PiecePicture.DESIGN));
         place(placed, picture, plan.top());
-        cloth.blocks(view, placed, ground, warp, -bare, picture.height() + bare);
+        List<Tail> tails = new ArrayList<>(picture.tails(Place.START));
+        picture.tails(Place.TOP).forEach(tail -> tails.add(tail.raised(picture.base(Place.TOP))));
+        cloth.blocks(view, placed, tails, ground, warp, -bare, picture.height() + bare);
         tear(view, ground, design + PiecePicture.DESIGN / 2, picture.margin());
-        cloth.marks(view, plan.start(), ground);
-        cloth.marks(view.raised(picture.base(Place.TOP)), plan.top(), ground);
+        over(view, picture, plan.start());
+        over(view.raised(picture.base(Place.TOP)), picture, plan.top());
     }
 
     /**
@@ -54,10 +71,17 @@ public final class PiecePainter {
      * @param view with y = 0 at the end's lowest line
      */
     public void end(View view, PiecePicture picture, Place place, double bare) {
+        AffineTransform before = g.getTransform();
+        g.transform(face.turned(view, picture.span()));
+        oneEnd(view, picture, place, bare);
+        g.setTransform(before);
+    }
+
+    private void oneEnd(View view, PiecePicture picture, Place place, double bare) {
         EndPlan end = picture.plan().end(place);
         Setting ground = picture.ground();
-        ClothPainter cloth = new ClothPainter(g, palette, everyYarn);
-        Color warp = cloth.colour(picture.plan().piece().warpYarn());
+        ClothPainter cloth = new ClothPainter(g, palette, everyYarn, face);
+        Yarn warp = picture.plan().piece().warpYarn();
         List<ClothPainter.Placed> placed = new ArrayList<>();
         View lowered = view.raised(-picture.base(place));
         place(placed, picture, end);
@@ -66,8 +90,29 @@ public final class PiecePainter {
         double stripe = placed.get(placed.size() - 1).height();
         double low = place == Place.START ? -bare : picture.base(place) - stripe - 1;
         double high = place == Place.START ? end.height() + stripe + 1 : height + bare;
-        cloth.blocks(lowered, placed, ground, warp, low, high);
-        cloth.marks(view, end, ground);
+        List<Tail> tails = picture.tails(place).stream()
+                .map(tail -> tail.raised(picture.base(place)))
+                .toList();
+        cloth.blocks(lowered, placed, tails, ground, warp, low, high);
+        over(view, picture, end);
+    }
+
+    /** Over an end's blocks: the frame of what comes out, and the fold. */
+    private void over(View view, PiecePicture picture, EndPlan end) {
+        Setting ground = picture.ground();
+        Marks marks = new Marks(g, view, palette);
+        List<BlockPlan> blocks = end.blocks();
+        for (int i = 0; i < blocks.size(); i++) {
+            int first = i;
+            while (i < blocks.size() && blocks.get(i).comesOut()) {
+                i++;
+            }
+            if (i > first) {
+                marks.comesOut(
+                        ground, blocks.get(first).bottom(), blocks.get(i - 1).top());
+            }
+        }
+        end.hem().ifPresent(hem -> marks.fold(ground, hem.foldLine()));
     }
 
     /** How much of the design's stripe is shown beside a single end, mm. */

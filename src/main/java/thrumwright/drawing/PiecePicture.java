@@ -1,6 +1,8 @@
 package thrumwright.drawing;
 
+import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import thrumwright.block.Course;
 import thrumwright.block.Setting;
@@ -24,6 +26,7 @@ public final class PiecePicture {
     private final Plan plan;
     private final Map<Place, Map<String, BlockPicture>> blocks;
     private final Map<Place, BlockPicture> stripes;
+    private final Map<Place, List<Tail>> tails;
 
     private PiecePicture(Plan plan, PiecePicture before) {
         this.plan = plan;
@@ -33,6 +36,9 @@ public final class PiecePicture {
         this.stripes = Map.of(
                 Place.START, stripe(plan, Place.START, plan.start().after()),
                 Place.TOP, stripe(plan, Place.TOP, Course.beginning()));
+        this.tails = Map.of(
+                Place.START, tails(plan.start()),
+                Place.TOP, tails(plan.top()));
     }
 
     public static PiecePicture of(Plan plan) {
@@ -65,6 +71,16 @@ public final class PiecePicture {
         return BlockPicture.picks(yarn, plan.piece().setting(yarn), Math.min(picks, 400), before);
     }
 
+    private List<Tail> tails(EndPlan end) {
+        List<Tail> tails = new ArrayList<>();
+        for (BlockPlan block : end.blocks()) {
+            if (block.work().isPresent()) {
+                tails.addAll(blocks.get(end.place()).get(block.block().id()).tails(block.bottom()));
+            }
+        }
+        return Tail.hung(tails);
+    }
+
     public Plan plan() {
         return plan;
     }
@@ -75,6 +91,11 @@ public final class PiecePicture {
 
     BlockPicture stripe(Place place) {
         return stripes.get(place);
+    }
+
+    /** Tails of an end, their heights counted from its lowest line. */
+    List<Tail> tails(Place place) {
+        return tails.get(place);
     }
 
     Setting ground() {
@@ -94,10 +115,15 @@ public final class PiecePicture {
     /** How far the picture reaches to either side of the warp, mm: posts or tails. */
     public double margin() {
         Setting ground = ground();
-        double tails = 3.2 * ground.spacing() + 4;
+        double hanging = tails.values().stream()
+                .flatMap(List::stream)
+                .mapToDouble(Tail::reach)
+                .max()
+                .orElse(0);
+        double least = Math.max(hanging, 2.5 * ground.spacing()) + 1;
         return ground.posts()
-                .map(posts -> Math.max(tails, posts.gap() + posts.diameter() + ground.warp() + 2))
-                .orElse(tails);
+                .map(posts -> Math.max(least, posts.gap() + posts.diameter() + ground.warp() + 2))
+                .orElse(least);
     }
 
     /** From the first warp end to the last, mm. */

@@ -1,7 +1,6 @@
 package thrumwright.drawing;
 
 import java.awt.BasicStroke;
-import java.awt.Color;
 import java.awt.Font;
 import java.awt.Graphics2D;
 import java.awt.Shape;
@@ -25,6 +24,7 @@ import thrumwright.plan.BlockPlan;
 import thrumwright.plan.EndPlan;
 import thrumwright.plan.Plan;
 import thrumwright.plan.Work;
+import thrumwright.yarn.Yarn;
 
 /**
  * The move of one step, large: the edge where the yarn begins, a few warp ends wide, with what was woven before in grey
@@ -79,14 +79,13 @@ public final class StepPainter {
         double below = Math.max(0.24 * box.getHeight() / scale, rowHeight);
         View view = new View(scale, left, box.getMaxY() - below * scale);
         double top = (view.base() - box.getMinY()) / scale;
-        ClothPainter cloth = new ClothPainter(g, palette, true);
-        Color warp = cloth.colour(plan.piece().warpYarn());
+        ClothPainter cloth = new ClothPainter(g, palette, true, Face.FRONT);
+        Yarn warp = plan.piece().warpYarn();
         List<ClothPainter.Placed> placed = new ArrayList<>();
         before(plan, end, block, few).ifPresent(placed::add);
-        placed.add(new ClothPainter.Placed(
-                BlockPicture.of(small, false), 0, small.block().height(few)));
-        cloth.blocks(view, placed, few, warp, -below - 1, top + 1);
-        cloth.tails(view, small, false);
+        BlockPicture picture = BlockPicture.atWork(small);
+        placed.add(new ClothPainter.Placed(picture, 0, small.block().height(few)));
+        cloth.blocks(view, placed, Tail.hung(picture.tails(0)), few, warp, -below - 1, top + 1);
         for (int i = 0; i < Math.min(2, small.rows().size()); i++) {
             arrow(view, few, small.rows().get(i), (i + 0.5) * rowHeight, box);
         }
@@ -138,7 +137,7 @@ public final class StepPainter {
                         few.posts());
                 Work small = new Work(Rows.limited(work.block(), count), work.yarn(), own, last, work.cut());
                 double height = small.block().height(own);
-                return Optional.of(new ClothPainter.Placed(BlockPicture.of(small, true), -height, height));
+                return Optional.of(new ClothPainter.Placed(BlockPicture.woven(small), -height, height));
             }
         }
         return Optional.empty();
@@ -168,9 +167,9 @@ public final class StepPainter {
         int ends = Math.min(ground.ends(), SHOWN_ENDS);
         double scale = box.getWidth() * 0.7 / ((ends - 1) * ground.spacing());
         View view = new View(scale, box.getMinX() + box.getWidth() * 0.15, box.getMaxY());
-        ClothPainter cloth = new ClothPainter(g, palette, true);
+        ClothPainter cloth = new ClothPainter(g, palette, true, Face.FRONT);
         Setting few =
                 new Setting(ends, ground.spacing(), ground.warp(), ground.relaxed(), ground.beaten(), Optional.empty());
-        cloth.warp(view, few, cloth.colour(plan.piece().warpYarn()), 0, box.getHeight() / scale);
+        cloth.warp(view, few, plan.piece().warpYarn(), 0, box.getHeight() / scale);
     }
 }

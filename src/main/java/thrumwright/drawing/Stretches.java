@@ -9,23 +9,45 @@ import thrumwright.block.Strand;
 import thrumwright.cord.Section;
 import thrumwright.cord.TautCord;
 
-/** Cuts a block's strands where they pass from the front of the warp to the back. */
+/**
+ * Cuts a block's strands where they pass the plane of the warp, from front to back or the other way. Nothing is added
+ * and nothing lost: all stretches together are as long as the strands.
+ */
 final class Stretches {
-    private static final double ARC_STEP = Math.PI / 7;
+    private static final double ARC_STEP = Math.PI / 9;
+    private static final int RUN_STEPS = 3;
+    /** What the eye can't see, as a share of the yarn's diameter. */
+    private static final double UNSEEN = 0.012;
+    /**
+     * A yarn that runs on level from under the wraps it has just made lies under so many legs before it.
+     */
+    private static final int TUCKED_UNDER = 3;
+    /** Distances below this are rounding, mm. */
+    private static final double HAIR = 1e-6;
 
     private final Setting setting;
+    private final boolean tailed;
     private final List<Stretch> done = new ArrayList<>();
     private final List<double[]> current = new ArrayList<>();
     private boolean front;
     private double order;
+    private double length;
+    private boolean tucked;
+    private double reached;
+    private boolean begins;
 
-    private Stretches(Setting setting) {
+    private Stretches(Setting setting, boolean tailed) {
         this.setting = setting;
+        this.tailed = tailed;
     }
 
-    /** All stretches, those that lie on top last. */
-    static List<Stretch> of(Setting setting, List<Strand> strands) {
-        Stretches stretches = new Stretches(setting);
+    /**
+     * All stretches, those that lie on top last.
+     *
+     * @param tailed whether tails are to be drawn where strands end at an edge
+     */
+    static List<Stretch> of(Setting setting, List<Strand> strands, boolean tailed) {
+        Stretches stretches = new Stretches(setting, tailed);
         for (Strand strand : strands) {
             stretches.add(strand);
         }
@@ -35,82 +57,163 @@ final class Stretches {
 
     private void add(Strand strand) {
         int legs = strand.legs().size();
+        begins = true;
         for (int i = 0; i < legs; i++) {
-            add(strand.legs().get(i), (double) i / legs, 1.0 / legs);
+            Leg leg = strand.legs().get(i);
+            boolean jumps = i > 0 && Math.abs(leg.fromY() - reached) > HAIR;
+            boolean runsOn = jumps && leg.climbCounts() && leg.fromY() == leg.toY();
+            if (runsOn || tucked) {
+                finish(false);
+            }
+            tucked = runsOn;
+            add(leg, (double) (tucked ? i - TUCKED_UNDER : i) / legs, 1.0 / legs);
+            reached = leg.toY();
         }
-        finish();
+        finish(true);
+        tucked = false;
     }
 
     private void add(Leg leg, double begun, double share) {
         TautCord cord = TautCord.along(leg.route());
-        double whole = Math.max(cord.length(), 1e-9);
+        Climb climb = new Climb(leg, cord.length());
         double gone = 0;
         for (Section section : cord.sections()) {
-            int steps = section instanceof Section.Arc arc
-                    ? (int) Math.max(1, Math.ceil(Math.abs(arc.sweep()) / ARC_STEP))
-                    : 2;
-            for (int step = 0; step <= steps; step++) {
-                double along = gone + section.length() * step / steps;
-                order = begun + share * along / whole;
-                add(section.at((double) step / steps), height(leg, along / whole));
+            List<Double> cuts = cuts(section);
+            for (int i = 1; i < cuts.size(); i++) {
+                double from = cuts.get(i - 1);
+                double to = cuts.get(i);
+                side(section, from, to);
+                double end = gone + section.length() * to;
+                order = begun + share * end / climb.whole();
+                sample(section, from, to, gone, climb);
+                length += climb.length(gone + section.length() * from, end);
             }
             gone += section.length();
         }
     }
 
-    private static double height(Leg leg, double share) {
-        return share < 0.5
-                ? leg.fromY() + (leg.middleY() - leg.fromY()) * share * 2
-                : leg.middleY() + (leg.toY() - leg.middleY()) * (share * 2 - 1);
+    /** Where along a section it begins, passes the plane of the warp, and ends. */
+    private static List<Double> cuts(Section section) {
+        List<Double> cuts = new ArrayList<>(List.of(0.0, 1.0));
+        if (section instanceof Section.Run run) {
+            if (run.fromZ() * run.toZ() < 0) {
+                cuts.add(run.fromZ() / (run.fromZ() - run.toZ()));
+            }
+        } else if (section instanceof Section.Arc arc && Math.abs(arc.z()) < arc.radius()) {
+            double dip = Math.asin(-arc.z() / arc.radius());
+            for (double angle : new double[] {dip, Math.PI - dip}) {
+                crossings(arc, angle, cuts);
+            }
+        }
+        cuts.sort(Comparator.naturalOrder());
+        return cuts;
+    }
+
+    private static void crossings(Section.Arc arc, double angle, List<Double> cuts) {
+        double turn = 2 * Math.PI / Math.abs(arc.sweep());
+        double first = (angle - arc.start()) / arc.sweep();
+        for (double share = first - Math.floor(first / turn) * turn; share < 1 - 1e-9; share += turn) {
+            if (share > 1e-9) {
+                cuts.add(share);
+            }
+        }
+    }
+
+    /** Begins anew where the yarn changes sides. */
+    private void side(Section section, double from, double to) {
+        double middle = section.at((from + to) / 2).z();
+        boolean nowFront = Math.abs(middle) < HAIR ? front : middle > 0;
+        if (nowFront != front) {
+            finish(false);
+            front = nowFront;
+        }
+    }
+
+    private void sample(Section section, double from, double to, double gone, Climb climb) {
+        int steps = section instanceof Section.Arc arc
+                ? (int) Math.max(1, Math.ceil(Math.abs(arc.sweep()) * (to - from) / ARC_STEP))
+                : RUN_STEPS;
+        for (int step = 0; step <= steps; step++) {
+            double share = from + (to - from) * step / steps;
+            Section.Spot spot = section.at(share);
+            add(spot, climb.height(gone + section.length() * share));
+        }
     }
 
     private void add(Section.Spot spot, double y) {
-        double[] point = {spot.x(), y, spot.z()};
-        if (!current.isEmpty()) {
-            double[] last = current.get(current.size() - 1);
-            boolean changes = front ? spot.z() < -1e-9 : spot.z() > 1e-9;
-            if (changes) {
-                double[] crossing = between(last, point);
-                current.add(crossing);
-                finish();
-                current.add(crossing);
-                front = spot.z() > 0;
-            } else if (Math.hypot(Math.hypot(last[0] - point[0], last[1] - point[1]), last[2] - point[2]) < 1e-7) {
-                return;
-            }
-        } else {
-            front = spot.z() >= -1e-9;
+        double raised = Math.min(1, Math.abs(spot.z()) / setting.radius());
+        boolean squeezed = spot.x() > 0 && spot.x() < setting.span();
+        double[] point = {spot.x(), y, squeezed ? width(raised) : setting.relaxed(), raised};
+        if (current.isEmpty() || apart(current.get(current.size() - 1), point) > HAIR) {
+            current.add(point);
         }
-        current.add(point);
     }
 
-    /** Where the yarn passes the plane of the warp between two points. */
-    private static double[] between(double[] from, double[] to) {
-        double share = from[2] == to[2] ? 0.5 : from[2] / (from[2] - to[2]);
-        double held = Math.max(0, Math.min(1, share));
-        return new double[] {from[0] + (to[0] - from[0]) * held, from[1] + (to[1] - from[1]) * held, 0};
-    }
-
-    private void finish() {
+    /** @param ends whether the strand ends there */
+    private void finish(boolean ends) {
         if (current.size() > 1) {
-            int points = current.size();
-            double[] x = new double[points];
-            double[] y = new double[points];
-            double[] width = new double[points];
-            for (int i = 0; i < points; i++) {
-                x[i] = current.get(i)[0];
-                y[i] = current.get(i)[1];
-                width[i] = width(current.get(i)[2]);
-            }
-            done.add(new Stretch(front, order, x, y, width));
+            List<double[]> kept = Thinned.of(current, UNSEEN * setting.relaxed());
+            boolean joinsAtStart = begins && onTheEdge(kept.get(0));
+            boolean joinsAtEnd = ends && onTheEdge(kept.get(kept.size() - 1));
+            done.add(new Stretch(
+                    front,
+                    order,
+                    length,
+                    joinsAtStart,
+                    joinsAtEnd,
+                    row(kept, 0),
+                    row(kept, 1),
+                    row(kept, 2),
+                    row(kept, 3)));
+            begins = false;
         }
+        length = 0;
         current.clear();
     }
 
-    /** On the face a float swells to its relaxed diameter; in the gap it is squeezed to its beaten thickness. */
-    private double width(double z) {
-        double raised = Math.min(1, Math.abs(z) / setting.radius());
+    /** Whether a tail goes on from a strand's end: it lies on an outermost warp end. */
+    private boolean onTheEdge(double[] point) {
+        double fromEdge = Math.min(Math.abs(point[0]), Math.abs(point[0] - setting.span()));
+        return tailed && fromEdge < setting.radius() / 2;
+    }
+
+    private static double[] row(List<double[]> points, int index) {
+        return points.stream().mapToDouble(point -> point[index]).toArray();
+    }
+
+    private static double apart(double[] a, double[] b) {
+        return Math.hypot(a[0] - b[0], a[1] - b[1]) + Math.abs(a[2] - b[2]) + Math.abs(a[3] - b[3]);
+    }
+
+    /** On the face a float swells to its relaxed diameter; in the gap between two ends it is squeezed. */
+    private double width(double raised) {
         double eased = raised * raised * (3 - 2 * raised);
         return setting.beaten() + (setting.relaxed() - setting.beaten()) * eased;
+    }
+
+    /**
+     * How a leg climbs.
+     *
+     * @param whole its length seen from above, mm
+     */
+    private record Climb(Leg leg, double whole) {
+        double height(double along) {
+            double share = whole == 0 ? 0 : along / whole;
+            return share < 0.5
+                    ? leg.fromY() + (leg.middleY() - leg.fromY()) * share * 2
+                    : leg.middleY() + (leg.toY() - leg.middleY()) * (share * 2 - 1);
+        }
+
+        /** Of the part between two places seen from above. */
+        double length(double from, double to) {
+            if (!leg.climbCounts() || whole == 0) {
+                return to - from;
+            }
+            double half = whole / 2;
+            double early = Math.min(half, to) - Math.min(half, from);
+            double late = Math.max(half, to) - Math.max(half, from);
+            return early * Math.hypot(half, leg.middleY() - leg.fromY()) / half
+                    + late * Math.hypot(half, leg.toY() - leg.middleY()) / half;
+        }
     }
 }

@@ -4,17 +4,27 @@ import java.awt.BasicStroke;
 import java.awt.Color;
 import java.awt.Graphics2D;
 import java.awt.geom.Path2D;
+import java.awt.geom.Rectangle2D;
 
 /** Draws warp ends as upright cords. */
 final class WarpPen {
+    /** From so many page units an end is thick enough to show its light, and its ply. */
+    private static final double LIGHT_FROM = 2;
+
+    private static final double PLY_FROM = 4.5;
+
     private final Graphics2D g;
     private final View view;
     private final Color colour;
+    private final int plies;
+    private final Face face;
 
-    WarpPen(Graphics2D g, View view, Color colour) {
+    WarpPen(Graphics2D g, View view, Color colour, int plies, Face face) {
         this.g = g;
         this.view = view;
         this.colour = colour;
+        this.plies = plies;
+        this.face = face;
     }
 
     /**
@@ -24,59 +34,55 @@ final class WarpPen {
      * @param last number of the last
      */
     void draw(double spacing, double diameter, int first, int last, double fromY, double toY) {
-        Path2D bodies = new Path2D.Double();
-        Path2D lights = new Path2D.Double();
-        Path2D edges = new Path2D.Double();
-        Path2D ply = new Path2D.Double();
         double width = view.length(diameter);
-        double top = view.y(toY);
-        double bottom = view.y(fromY);
+        double rim = Math.min(0.14, 0.8 / width + 0.02);
+        bars(spacing, width, first, last, fromY, toY, -0.5, 0.5, Palette.mixed(colour, Color.BLACK, 0.46));
+        bars(spacing, width, first, last, fromY, toY, rim - 0.5, 0.5 - rim, Palette.mixed(colour, Color.BLACK, 0.05));
+        if (width >= LIGHT_FROM) {
+            bars(spacing, width, first, last, fromY, toY, -0.30, 0.16, Palette.mixed(colour, Color.WHITE, 0.25));
+        }
+        if (width >= PLY_FROM) {
+            ply(spacing, width, first, last, fromY, toY);
+        }
+    }
+
+    /** All ends at once, from one place across them to another, as shares of their thickness from the middle. */
+    private void bars(
+            double spacing,
+            double width,
+            int first,
+            int last,
+            double fromY,
+            double toY,
+            double left,
+            double right,
+            Color shade) {
+        Path2D bars = new Path2D.Double();
         for (int end = first; end <= last; end++) {
             double x = view.x(end * spacing);
-            bar(bodies, x - width / 2, x + width / 2, top, bottom);
-            bar(lights, x - width * 0.22, x + width * 0.06, top, bottom);
-            line(edges, x - width / 2, top, bottom);
-            line(edges, x + width / 2, top, bottom);
-            if (width >= 5) {
-                ply(ply, x, width, top, bottom);
+            bars.append(
+                    new Rectangle2D.Double(
+                            x + left * width, view.y(toY), (right - left) * width, view.y(fromY) - view.y(toY)),
+                    false);
+        }
+        g.setColor(shade);
+        g.fill(bars);
+    }
+
+    private void ply(double spacing, double width, int first, int last, double fromY, double toY) {
+        Path2D marks = new Path2D.Double();
+        double half = width * 0.36;
+        double apart = PlyMarks.apart(width, plies);
+        // counted from one height of the cloth, so that marks keep their place when the view moves
+        long lowest = (long) Math.ceil((fromY * view.scale() + half) / apart);
+        long highest = (long) Math.floor((toY * view.scale() - half) / apart);
+        for (int end = first; end <= last; end++) {
+            for (long i = lowest; i <= highest; i++) {
+                PlyMarks.mark(marks, view.x(end * spacing), view.base() - i * apart, 0, 1, face.slant() * half);
             }
         }
-        g.setColor(colour);
-        g.fill(bodies);
-        if (width >= 5) {
-            g.setColor(Palette.mixed(colour, Color.BLACK, 0.22));
-            g.setStroke(new BasicStroke((float) (width * 0.06), BasicStroke.CAP_ROUND, BasicStroke.JOIN_ROUND));
-            g.draw(ply);
-        }
-        if (width >= 2) {
-            g.setColor(Palette.mixed(colour, Color.WHITE, 0.45));
-            g.fill(lights);
-        }
-        if (width >= 1.2) {
-            g.setColor(Palette.mixed(colour, Color.BLACK, 0.48));
-            g.setStroke(new BasicStroke((float) Math.max(0.25, Math.min(1, width * 0.08))));
-            g.draw(edges);
-        }
-    }
-
-    private static void bar(Path2D path, double left, double right, double top, double bottom) {
-        path.moveTo(left, top);
-        path.lineTo(right, top);
-        path.lineTo(right, bottom);
-        path.lineTo(left, bottom);
-        path.closePath();
-    }
-
-    private static void line(Path2D path, double x, double top, double bottom) {
-        path.moveTo(x, top);
-        path.lineTo(x, bottom);
-    }
-
-    private static void ply(Path2D path, double x, double width, double top, double bottom) {
-        double half = width * 0.40;
-        for (double y = top + half; y < bottom - half; y += width * 0.62) {
-            path.moveTo(x - half, y + half * 0.55);
-            path.lineTo(x + half, y - half * 0.55);
-        }
+        g.setColor(Palette.mixed(colour, Color.BLACK, 0.2));
+        g.setStroke(new BasicStroke((float) (width * 0.055), BasicStroke.CAP_ROUND, BasicStroke.JOIN_ROUND));
+        g.draw(marks);
     }
 }

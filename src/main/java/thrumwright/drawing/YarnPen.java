@@ -6,32 +6,57 @@ import java.awt.Graphics2D;
 import java.awt.geom.Path2D;
 import java.util.List;
 
-/** Draws stretches of yarn as round cords with an edge, a ridge of light and, where they are big enough, their ply. */
+/**
+ * Draws stretches of yarn as round cords: a dark rim, a body, a soft light where they stand out towards the eye and,
+ * where they are big enough, their ply.
+ */
 final class YarnPen {
-    /** Below so many page units a yarn is too thin to show its ply. */
+    /** From so many page units a yarn is thick enough to show its ply, its soft light, its ridge, and its rim. */
     private static final double PLY_FROM = 5;
+
+    private static final double SOFT_FROM = 4;
+    private static final double RIDGE_FROM = 2.2;
+    private static final double RIM_FROM = 1.1;
 
     private final Graphics2D g;
     private final View view;
-    private final Color body;
-    private final Color edge;
-    private final Color light;
-    private final Color ply;
+    private final Tone tone;
     private final int plies;
+    private final Face face;
 
-    YarnPen(Graphics2D g, View view, Color colour, int plies) {
-        this.g = g;
-        this.view = view;
-        this.body = colour;
-        boolean dark = luminance(colour) < 0.12;
-        this.edge = Palette.mixed(colour, Color.BLACK, dark ? 0.75 : 0.5);
-        this.light = Palette.mixed(colour, Color.WHITE, dark ? 0.3 : 0.38);
-        this.ply = Palette.mixed(colour, Color.BLACK, 0.26);
-        this.plies = plies;
+    /**
+     * The shades of one yarn.
+     *
+     * @param lit whether light falls on it at all; behind the warp none does
+     */
+    private record Tone(Color rim, Color body, Color soft, Color ridge, Color ply, boolean lit) {
+        static Tone of(Color yarn, boolean lit) {
+            boolean dark = Palette.lightness(yarn) < 0.18;
+            return new Tone(
+                    Palette.mixed(yarn, Color.BLACK, dark ? 0.7 : 0.46),
+                    Palette.mixed(yarn, Color.BLACK, 0.06),
+                    Palette.mixed(yarn, Color.WHITE, 0.12),
+                    Palette.mixed(yarn, Color.WHITE, dark ? 0.24 : 0.3),
+                    Palette.mixed(yarn, Color.BLACK, dark ? 0.34 : 0.2),
+                    lit);
+        }
     }
 
-    private static double luminance(Color colour) {
-        return (0.2126 * colour.getRed() + 0.7152 * colour.getGreen() + 0.0722 * colour.getBlue()) / 255;
+    private YarnPen(Graphics2D g, View view, Tone tone, int plies, Face face) {
+        this.g = g;
+        this.view = view;
+        this.tone = tone;
+        this.plies = plies;
+        this.face = face;
+    }
+
+    YarnPen(Graphics2D g, View view, Color colour, int plies, Face face) {
+        this(g, view, Tone.of(colour, true), plies, face);
+    }
+
+    /** A pen for what lies in the shade behind the warp. */
+    static YarnPen inTheShade(Graphics2D g, View view, Color colour, int plies, Face face) {
+        return new YarnPen(g, view, Tone.of(colour, false), plies, face);
     }
 
     /** One above the other: each is drawn whole before the next. */
@@ -41,148 +66,44 @@ final class YarnPen {
         }
     }
 
-    /** Side by side: all bodies, then all lights, in as few strokes as possible. */
+    /** Side by side: all rims, then all bodies, then all lights, so that it takes as few strokes as possible. */
     void drawTogether(List<Stretch> stretches) {
-        if (stretches.isEmpty()) {
-            return;
+        double thickest = view.length(
+                stretches.stream().mapToDouble(Stretch::thickest).max().orElse(0));
+        boolean rimmed = thickest >= RIM_FROM;
+        fill(stretches, rimmed ? tone.rim() : tone.body(), 1, 0, 0);
+        if (rimmed) {
+            // a rim as fine as a hair on a thick yarn, and never wider than an eighth of a thin one
+            double rim = Math.min(0.125, 0.9 / thickest + 0.02);
+            fill(stretches, tone.body(), 1 - 2 * rim, 0, 0.1);
         }
-        Path2D outline = new Path2D.Double(Path2D.WIND_NON_ZERO);
-        Path2D ridge = new Path2D.Double(Path2D.WIND_NON_ZERO);
-        Path2D strokes = new Path2D.Double();
-        double thickest = 0;
+        if (tone.lit() && thickest >= SOFT_FROM) {
+            fill(stretches, tone.soft(), 0.58, 0.08, 0.5);
+        }
+        if (tone.lit() && thickest >= RIDGE_FROM) {
+            fill(stretches, tone.ridge(), 0.26, 0.14, 0.75);
+        }
+        if (tone.lit() && thickest >= PLY_FROM) {
+            ply(stretches, thickest);
+        }
+    }
+
+    private void fill(List<Stretch> stretches, Color colour, double share, double up, double sunk) {
+        Path2D path = new Path2D.Double(Path2D.WIND_NON_ZERO);
         for (Stretch stretch : stretches) {
-            outline(outline, stretch, 1, 0);
-            outline(ridge, stretch, 0.30, 0.17);
-            double width = view.length(max(stretch.width()));
-            thickest = Math.max(thickest, width);
-            if (width >= PLY_FROM) {
-                ply(strokes, stretch);
-            }
+            new YarnOutline(view, stretch, share, up, sunk).addTo(path);
         }
-        g.setColor(body);
-        g.fill(outline);
-        if (thickest >= PLY_FROM) {
-            g.setColor(ply);
-            g.setStroke(new BasicStroke((float) (thickest * 0.06), BasicStroke.CAP_ROUND, BasicStroke.JOIN_ROUND));
-            g.draw(strokes);
-        }
-        if (thickest >= 2) {
-            g.setColor(light);
-            g.fill(ridge);
-        }
-        g.setColor(edge);
-        g.setStroke(new BasicStroke(
-                (float) Math.max(0.25, Math.min(1.2, thickest * 0.08)), BasicStroke.CAP_ROUND, BasicStroke.JOIN_ROUND));
-        g.draw(outline);
+        g.setColor(colour);
+        g.fill(path);
     }
 
-    private static double max(double[] values) {
-        double max = 0;
-        for (double value : values) {
-            max = Math.max(max, value);
+    private void ply(List<Stretch> stretches, double thickest) {
+        Path2D strokes = new Path2D.Double();
+        for (Stretch stretch : stretches) {
+            PlyMarks.add(strokes, view, stretch, plies, face.slant());
         }
-        return max;
-    }
-
-    /**
-     * The outline of a stretch with round ends.
-     *
-     * @param share of its thickness
-     * @param lift how far it is moved up, as a share of the thickness: where the light falls
-     */
-    private void outline(Path2D path, Stretch stretch, double share, double lift) {
-        int n = stretch.x().length;
-        double[] px = new double[n];
-        double[] py = new double[n];
-        double[] nx = new double[n];
-        double[] ny = new double[n];
-        for (int i = 0; i < n; i++) {
-            px[i] = view.x(stretch.x()[i]);
-            py[i] = view.y(stretch.y()[i]) - view.length(stretch.width()[i]) * lift;
-        }
-        normals(px, py, nx, ny);
-        double half = view.length(1) * share / 2;
-        path.moveTo(px[0] + nx[0] * half * stretch.width()[0], py[0] + ny[0] * half * stretch.width()[0]);
-        for (int i = 1; i < n; i++) {
-            double r = half * stretch.width()[i];
-            path.lineTo(px[i] + nx[i] * r, py[i] + ny[i] * r);
-        }
-        cap(path, px[n - 1], py[n - 1], nx[n - 1], ny[n - 1], half * stretch.width()[n - 1]);
-        for (int i = n - 2; i >= 0; i--) {
-            double r = half * stretch.width()[i];
-            path.lineTo(px[i] - nx[i] * r, py[i] - ny[i] * r);
-        }
-        cap(path, px[0], py[0], -nx[0], -ny[0], half * stretch.width()[0]);
-        path.closePath();
-    }
-
-    /** Half a circle from the side of the normal to the other, bulging forward. */
-    private static void cap(Path2D path, double x, double y, double nx, double ny, double r) {
-        double k = 0.5523 * r;
-        double fx = -ny;
-        double fy = nx;
-        path.curveTo(
-                x + nx * r + fx * k, y + ny * r + fy * k,
-                x + fx * r + nx * k, y + fy * r + ny * k,
-                x + fx * r, y + fy * r);
-        path.curveTo(
-                x + fx * r - nx * k,
-                y + fy * r - ny * k,
-                x - nx * r + fx * k,
-                y - ny * r + fy * k,
-                x - nx * r,
-                y - ny * r);
-    }
-
-    /** Unit normals to the left of the way on the page; where a yarn turns away from the eye, those nearby serve. */
-    private static void normals(double[] px, double[] py, double[] nx, double[] ny) {
-        int n = px.length;
-        double fx = 1;
-        double fy = 0;
-        for (int i = 0; i < n; i++) {
-            int from = Math.max(0, i - 1);
-            int to = Math.min(n - 1, i + 1);
-            double dx = px[to] - px[from];
-            double dy = py[to] - py[from];
-            double length = Math.hypot(dx, dy);
-            if (length > 1e-6) {
-                fx = dx / length;
-                fy = dy / length;
-            }
-            nx[i] = fy;
-            ny[i] = -fx;
-        }
-    }
-
-    /** Short slanted strokes across the yarn: where one ply passes under the next. */
-    private void ply(Path2D strokes, Stretch stretch) {
-        double thick = view.length(max(stretch.width()));
-        double apart = thick * (plies <= 2 ? 0.62 : 0.5);
-        double carried = apart / 2;
-        for (int i = 1; i < stretch.x().length; i++) {
-            double x0 = view.x(stretch.x()[i - 1]);
-            double y0 = view.y(stretch.y()[i - 1]);
-            double dx = view.x(stretch.x()[i]) - x0;
-            double dy = view.y(stretch.y()[i]) - y0;
-            double length = Math.hypot(dx, dy);
-            if (length < 1e-6) {
-                continue;
-            }
-            double ux = dx / length;
-            double uy = dy / length;
-            // the slant must not depend on which way the row runs
-            double sx = ux < 0 ? -ux : ux;
-            double sy = ux < 0 ? -uy : uy;
-            while (carried < length) {
-                double half = view.length(stretch.width()[i]) * 0.40;
-                double cx = x0 + ux * carried;
-                double cy = y0 + uy * carried;
-                double lean = half * 0.55;
-                strokes.moveTo(cx - sx * lean - sy * -half, cy - sy * lean + sx * half);
-                strokes.lineTo(cx + sx * lean + sy * half, cy + sy * lean - sx * half);
-                carried += apart;
-            }
-            carried -= length;
-        }
+        g.setColor(tone.ply());
+        g.setStroke(new BasicStroke((float) (thickest * 0.055), BasicStroke.CAP_ROUND, BasicStroke.JOIN_ROUND));
+        g.draw(strokes);
     }
 }

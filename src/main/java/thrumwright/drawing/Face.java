@@ -1,0 +1,30 @@
+package thrumwright.drawing;
+
+import java.awt.geom.AffineTransform;
+import java.util.List;
+
+/** The side from which a cloth is seen. From behind, left and right change places. */
+public enum Face {
+    FRONT,
+    BACK;
+
+    /** The yarn that lies towards the eye. */
+    List<Stretch> near(BlockPicture picture) {
+        return this == FRONT ? picture.front() : picture.back();
+    }
+
+    /** The yarn that lies beyond the warp. */
+    List<Stretch> far(BlockPicture picture) {
+        return this == FRONT ? picture.back() : picture.front();
+    }
+
+    /** +1, or −1 where the picture is mirrored: twist is not, for a yarn twists the same way from every side. */
+    int slant() {
+        return this == FRONT ? 1 : -1;
+    }
+
+    /** Turns a drawing of the front's coordinates round the middle of a warp of that span. */
+    AffineTransform turned(View view, double span) {
+        return this == FRONT ? new AffineTransform() : new AffineTransform(-1, 0, 0, 1, view.x(0) + view.x(span), 0);
+    }
+}
