@@ -18,6 +18,9 @@ public record Warp(Length width, Sett sett, String yarnId) {
 
     public Warp {
         Objects.requireNonNull(yarnId);
+        if (width.mm() > 10_000) {
+            throw new BadMeasure("A warp is at most 10 m wide, not “" + width + "”.");
+        }
         long ends = Math.round(width.mm() * sett.perMillimetre());
         if (ends < 2 || ends > MOST_ENDS) {
             throw new BadMeasure("A warp has 2 to " + MOST_ENDS + " ends; " + width + " at " + sett + " gives " + ends

@@ -2,6 +2,8 @@ package thrumwright.store;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.Set;
 import thrumwright.block.Amount;
 import thrumwright.block.Block;
 import thrumwright.block.HalfHitch;
@@ -26,8 +28,9 @@ final class BlockReader {
 
     private BlockReader() {}
 
-    static End end(Fields fields, String name) throws FileProblem {
-        List<Block> blocks = blocks(fields, name);
+    /** @param yarns the ids of the yarns that a block may have for its own; empty: any */
+    static End end(Fields fields, String name, Optional<Set<String>> yarns) throws FileProblem {
+        List<Block> blocks = blocks(fields, name, yarns);
         try {
             return new End(blocks);
         } catch (IllegalArgumentException e) {
@@ -35,33 +38,34 @@ final class BlockReader {
         }
     }
 
-    static List<Block> blocks(Fields fields, String name) throws FileProblem {
+    private static List<Block> blocks(Fields fields, String name, Optional<Set<String>> yarns) throws FileProblem {
         List<Block> blocks = new ArrayList<>();
         for (Fields block : fields.objects(name, "block", End.MOST_BLOCKS)) {
-            blocks.add(block.made(() -> block(block)));
+            blocks.add(block.made(() -> block(block, yarns)));
             block.done();
         }
         return blocks;
     }
 
-    private static Block block(Fields fields) throws FileProblem {
+    private static Block block(Fields fields, Optional<Set<String>> yarns) throws FileProblem {
         String kind = fields.text("kind", "one of " + KINDS);
         Tag tag =
                 new Tag(fields.text("id", "a name that no other block of this end has"), fields.text("label", "", ""));
         return switch (kind) {
             case "ordering cord" ->
-                new OrderingCord(tag, use(fields), rows(fields, "picks"), fields.optionalChoice("first", Choices.SHED));
+                new OrderingCord(
+                        tag, use(fields, yarns), rows(fields, "picks"), fields.optionalChoice("first", Choices.SHED));
             case "plain band" ->
                 new PlainBand(
                         tag,
-                        use(fields),
+                        use(fields, yarns),
                         fields.choice("for", Choices.PURPOSE, PlainBand.Purpose.PLAIN),
                         amount(fields),
                         fields.optionalChoice("first", Choices.SHED));
             case "twining" ->
                 new Twining(
                         tag,
-                        use(fields),
+                        use(fields, yarns),
                         rows(fields, "rows"),
                         group(fields),
                         fields.choice("twist", Choices.LEAN, Lean.Z),
@@ -69,13 +73,13 @@ final class BlockReader {
             case "soumak" ->
                 new Soumak(
                         tag,
-                        use(fields),
+                        use(fields, yarns),
                         rows(fields, "rows"),
                         fields.whole("over", 2, 24, 2),
                         fields.whole("under", 1, 23, 1),
                         fields.choice("slant", Choices.LEAN, Lean.Z),
                         fields.flag("countered", false));
-            case "half hitches" -> new HalfHitch(tag, use(fields), rows(fields, "rows"), group(fields));
+            case "half hitches" -> new HalfHitch(tag, use(fields, yarns), rows(fields, "rows"), group(fields));
             case "hem fold" -> new HemFold(tag, fields.optionalLength("firstTurn"), fields.optionalLength("bar"));
             case "open warp" -> new OpenWarp(tag, fields.length("height"));
             case "warp finish" ->
@@ -101,14 +105,15 @@ final class BlockReader {
                 : new Amount.Height(fields.length("height"));
     }
 
-    private static Use use(Fields fields) throws FileProblem {
+    private static Use use(Fields fields, Optional<Set<String>> yarns) throws FileProblem {
         if (fields.has("of") == fields.has("yarn")) {
             throw fields.problem(
                     "a block is either “of” a part (" + Choices.ROLE.listed() + ") or has a “yarn” of its own.");
         }
         Material material = fields.has("of")
                 ? new Material.Part(fields.choice("of", Choices.ROLE))
-                : new Material.Own(fields.text("yarn", "the id of a yarn"));
+                : new Material.Own(
+                        yarns.isPresent() ? fields.yarn("yarn", yarns.get()) : fields.text("yarn", "the id of a yarn"));
         boolean comesOut = fields.flag("comesOut", false);
         return new Use(material, comesOut, fields.optionalChoice("from", Choices.SIDE));
     }

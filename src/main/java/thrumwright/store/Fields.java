@@ -89,6 +89,15 @@ final class Fields {
         throw problem(name, "this must be text in quotation marks, " + like + ".", null);
     }
 
+    /** The id of one of those yarns. */
+    String yarn(String name, Set<String> ids) throws FileProblem {
+        String id = text(name, "the id of a yarn");
+        if (!ids.contains(id)) {
+            throw problem(name, "there is no yarn with the id “" + id + "” among the yarns.", null);
+        }
+        return id;
+    }
+
     /** A value that is written as text and read by {@code reader}, which refuses with a sentence. */
     <T> T parsed(String name, String like, Function<String, T> reader) throws FileProblem {
         String text = text(name, like);

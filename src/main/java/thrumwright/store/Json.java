@@ -45,6 +45,14 @@ final class Json {
             throw new FileProblem("The file is far too long to be a piece: more than two million characters.", null);
         }
         try (JsonParser parser = FACTORY.createParser(text)) {
+            return whole(parser);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    private static Node whole(JsonParser parser) throws IOException, FileProblem {
+        try {
             if (parser.nextToken() == null) {
                 throw new FileProblem(new Node.Spot(1, 1), "", "the file is empty; a piece begins with “{”.", null);
             }
@@ -56,15 +64,13 @@ final class Json {
             return whole;
         } catch (StreamConstraintsException e) {
             throw new FileProblem(
-                    spot(e.getLocation()),
+                    spot(parser.currentLocation()),
                     "",
                     "something here is too deep or too long: at most " + DEEPEST + " levels, texts of " + LONGEST_TEXT
                             + " characters and numbers of " + LONGEST_NUMBER + " digits.",
                     e);
         } catch (JsonProcessingException e) {
             throw new FileProblem(spot(e.getLocation()), "", sentence(e), e);
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
         }
     }
 

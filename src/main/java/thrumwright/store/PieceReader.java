@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import thrumwright.measure.Sett;
 import thrumwright.measure.UnitSystem;
 import thrumwright.piece.Design;
@@ -53,15 +54,17 @@ final class PieceReader {
 
     private static Piece piece(Fields fields) throws FileProblem {
         Habits habits = habits(fields);
-        Warp warp = warp(fields.object("warp"));
         List<Yarn> yarns = yarns(fields);
+        Set<String> ids = yarns.stream().map(Yarn::id).collect(Collectors.toUnmodifiableSet());
+        Warp warp = warp(fields.object("warp"), ids);
         Optional<Fields> materials = fields.optionalObject("materials");
         String cord = warp.yarnId();
         String waste = warp.yarnId();
         if (materials.isPresent()) {
-            cord = materials.get().text("cord", "the id of a yarn", cord);
-            waste = materials.get().text("waste", "the id of a yarn", waste);
-            materials.get().done();
+            Fields parts = materials.get();
+            cord = parts.has("cord") ? parts.yarn("cord", ids) : cord;
+            waste = parts.has("waste") ? parts.yarn("waste", ids) : waste;
+            parts.done();
         }
         return new Piece(
                 fields.text("title", "the piece's name"),
@@ -71,10 +74,10 @@ final class PieceReader {
                 yarns,
                 cord,
                 waste,
-                design(fields.object("design")),
+                design(fields.object("design"), ids),
                 habits,
-                BlockReader.end(fields, "start"),
-                top(fields.object("top")));
+                BlockReader.end(fields, "start", Optional.of(ids)),
+                top(fields.object("top"), ids));
     }
 
     private static Loom loom(Fields fields) throws FileProblem {
@@ -97,11 +100,11 @@ final class PieceReader {
         return loom;
     }
 
-    private static Warp warp(Fields fields) throws FileProblem {
+    private static Warp warp(Fields fields, Set<String> ids) throws FileProblem {
         Warp warp = fields.made(() -> new Warp(
                 fields.length("width"),
                 fields.parsed("sett", "a sett like “3/cm” or “8/in”", Sett::parse),
-                fields.text("yarn", "the id of a yarn")));
+                fields.yarn("yarn", ids)));
         fields.done();
         return warp;
     }
@@ -154,12 +157,12 @@ final class PieceReader {
         return thickness;
     }
 
-    private static Design design(Fields fields) throws FileProblem {
+    private static Design design(Fields fields, Set<String> ids) throws FileProblem {
         Optional<Fields> last = fields.optionalObject("lastPick");
         Design design = fields.made(() -> new Design(
                 fields.length("height"),
-                fields.text("firstStripe", "the id of a yarn"),
-                fields.text("lastStripe", "the id of a yarn"),
+                fields.yarn("firstStripe", ids),
+                fields.yarn("lastStripe", ids),
                 last.isPresent() ? last.get().optionalChoice("shed", Choices.SHED) : Optional.empty(),
                 last.isPresent() ? last.get().optionalChoice("side", Choices.SIDE) : Optional.empty(),
                 fields.number("relaxing", 0, 0.5, 0)));
@@ -188,7 +191,7 @@ final class PieceReader {
         return habits;
     }
 
-    private static Top top(Fields fields) throws FileProblem {
+    private static Top top(Fields fields, Set<String> ids) throws FileProblem {
         if (fields.has("follows") == fields.has("blocks")) {
             throw fields.problem("the top either “follows” the start or has “blocks” of its own.");
         }
@@ -199,7 +202,7 @@ final class PieceReader {
             }
             top = new Top.FollowsStart(Set.copyOf(fields.texts("leavingOut")));
         } else {
-            End end = BlockReader.end(fields, "blocks");
+            End end = BlockReader.end(fields, "blocks", Optional.of(ids));
             top = new Top.OnItsOwn(end);
         }
         fields.done();

@@ -2,6 +2,7 @@ package thrumwright.store;
 
 import java.util.HashMap;
 import java.util.Map;
+import java.util.Optional;
 import thrumwright.piece.End;
 import thrumwright.piece.Structure;
 
@@ -18,7 +19,7 @@ public final class StructureFile {
         Fields fields = Fields.of(Json.read(text), unknown);
         PieceReader.version(fields, "thrumwrightStructure", VERSION, "a structure");
         return fields.made(() -> {
-            End end = BlockReader.end(fields, "blocks");
+            End end = BlockReader.end(fields, "blocks", Optional.empty());
             return new Structure(
                     fields.text("id", "a short name"),
                     fields.text("name", "what it is called"),

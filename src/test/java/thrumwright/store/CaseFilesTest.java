@@ -1,0 +1,104 @@
+package thrumwright.store;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.catchThrowableOfType;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.net.URISyntaxException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.DynamicTest;
+import org.junit.jupiter.api.TestFactory;
+import thrumwright.plan.Hem;
+import thrumwright.plan.Plan;
+
+/**
+ * Cases in readable files. A general case is a piece and what its plan must say; a robust case is a change to the demo
+ * piece that must be refused, and the sentence.
+ */
+class CaseFilesTest {
+    /** Each case: a line “what : instead”, then lines of the expected sentence, then an empty line. */
+    @TestFactory
+    Stream<DynamicTest> robust() throws IOException {
+        String whole = BuiltIn.DEMO.text("saltmarsh-panel.json");
+        return cases("robust/refusals.txt").stream()
+                .map(lines -> DynamicTest.dynamicTest(lines.get(0), () -> {
+                    String[] swap = (lines.get(0) + " ").split(" ==> ", 2);
+                    swap[1] = swap[1].strip();
+                    assertThat(whole).contains(swap[0]);
+                    String broken = whole.replace(swap[0], swap[1]);
+                    FileProblem problem = catchThrowableOfType(FileProblem.class, () -> PieceFile.read(broken));
+                    assertThat(problem).as("must be refused").isNotNull();
+                    assertThat(problem.getMessage()).isEqualTo(String.join(" ", lines.subList(1, lines.size())));
+                }));
+    }
+
+    @TestFactory
+    Stream<DynamicTest> general() throws IOException, URISyntaxException {
+        Path folder = Path.of(CaseFilesTest.class.getResource("general").toURI());
+        List<Path> files;
+        try (Stream<Path> all = Files.list(folder)) {
+            files = all.filter(file -> file.toString().endsWith(".json"))
+                    .sorted()
+                    .toList();
+        }
+        assertThat(files).isNotEmpty();
+        return files.stream()
+                .map(file -> DynamicTest.dynamicTest(file.getFileName().toString(), () -> {
+                    Plan plan = Plan.of(PieceFile.read(Files.readString(file)).piece());
+                    Path expected =
+                            file.resolveSibling(file.getFileName().toString().replace(".json", ".expected"));
+                    assertThat(told(plan)).isEqualToIgnoringWhitespace(Files.readString(expected));
+                }));
+    }
+
+    private static String told(Plan plan) {
+        StringBuilder told = new StringBuilder();
+        told.append("ends ").append(plan.piece().warp().ends()).append('\n');
+        for (var end : List.of(plan.start(), plan.top())) {
+            told.append(end.place()).append(' ').append(rounded(end.height()));
+            end.hem().map(Hem::depth).ifPresent(depth -> told.append(" hem ").append(rounded(depth)));
+            told.append('\n');
+            for (var block : end.blocks()) {
+                told.append("  ").append(block.block().id()).append(' ').append(rounded(block.height()));
+                block.work()
+                        .ifPresent(work -> told.append(" exact ")
+                                .append(rounded(work.cut().exact()))
+                                .append(" cut ")
+                                .append(rounded(work.cut().length()))
+                                .append(' ')
+                                .append(work.begins())
+                                .append('-')
+                                .append(work.ends()));
+                told.append('\n');
+            }
+        }
+        plan.findings().forEach(finding -> told.append(finding.code()).append('\n'));
+        return told.toString();
+    }
+
+    private static String rounded(double mm) {
+        return String.valueOf(Math.round(mm * 1000) / 1000.0);
+    }
+
+    private static List<List<String>> cases(String name) throws IOException {
+        try (InputStream in = CaseFilesTest.class.getResourceAsStream(name)) {
+            String text = new String(in.readAllBytes(), StandardCharsets.UTF_8);
+            List<List<String>> cases = new ArrayList<>();
+            for (String part : text.split("\n\\s*\n")) {
+                List<String> lines =
+                        part.lines().filter(line -> !line.startsWith("#")).toList();
+                if (!lines.isEmpty()) {
+                    cases.add(lines);
+                }
+            }
+            assertThat(cases).isNotEmpty();
+            return cases;
+        }
+    }
+}

@@ -1,0 +1,238 @@
+package thrumwright.testing;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.Set;
+import java.util.random.RandomGenerator;
+import java.util.random.RandomGeneratorFactory;
+import thrumwright.block.Amount;
+import thrumwright.block.Block;
+import thrumwright.block.HalfHitch;
+import thrumwright.block.HemFold;
+import thrumwright.block.Lean;
+import thrumwright.block.Material;
+import thrumwright.block.MaterialRole;
+import thrumwright.block.OpenWarp;
+import thrumwright.block.OrderingCord;
+import thrumwright.block.PlainBand;
+import thrumwright.block.Shed;
+import thrumwright.block.Side;
+import thrumwright.block.Soumak;
+import thrumwright.block.Tag;
+import thrumwright.block.Twining;
+import thrumwright.block.Use;
+import thrumwright.block.WarpFinish;
+import thrumwright.measure.Length;
+import thrumwright.measure.Sett;
+import thrumwright.measure.Unit;
+import thrumwright.measure.UnitSystem;
+import thrumwright.piece.Design;
+import thrumwright.piece.End;
+import thrumwright.piece.Habits;
+import thrumwright.piece.Loom;
+import thrumwright.piece.Piece;
+import thrumwright.piece.Top;
+import thrumwright.piece.Warp;
+import thrumwright.yarn.Colour;
+import thrumwright.yarn.CountSystem;
+import thrumwright.yarn.Fibre;
+import thrumwright.yarn.Firmness;
+import thrumwright.yarn.Sample;
+import thrumwright.yarn.Thickness;
+import thrumwright.yarn.Yarn;
+
+/** Pieces of every sort from a seed: the same seed, the same pieces. */
+public final class RandomPieces {
+    private static final String[] NAMES = {
+        "Tide",
+        "Samphire & reed",
+        "½ hitch “test”",
+        "Ebb\\flow",
+        "Überlange Bezeichnung für ein sehr langes Band aus Wolle",
+        "Mud"
+    };
+
+    private final RandomGenerator random;
+
+    public RandomPieces(long seed) {
+        this.random = RandomGeneratorFactory.of("L64X128MixRandom").create(seed);
+    }
+
+    public RandomGenerator random() {
+        return random;
+    }
+
+    public Piece next() {
+        return next(random.nextInt(0, 14));
+    }
+
+    /** @param blocks of the start */
+    public Piece next(int blocks) {
+        List<Yarn> yarns = new ArrayList<>();
+        for (int i = 0; i < random.nextInt(1, 6); i++) {
+            yarns.add(yarn("y" + i));
+        }
+        boolean inches = random.nextBoolean();
+        Habits usual = Habits.usual(inches ? UnitSystem.INCHES : UnitSystem.METRIC);
+        End start = end(blocks, yarns);
+        return new Piece(
+                name(),
+                random.nextBoolean() ? "" : name() + " " + name(),
+                loom(),
+                warp(yarns),
+                yarns,
+                any(yarns),
+                any(yarns),
+                design(yarns),
+                new Habits(
+                        usual.units(),
+                        random.nextBoolean() ? Habits.WidthsOf.LOOM : Habits.WidthsOf.WARP,
+                        usual.step(),
+                        length(50, 200),
+                        length(50, 200),
+                        random.nextInt(0, 11) / 100.0,
+                        usual.handful(),
+                        usual.overlap()),
+                start,
+                top(start, yarns));
+    }
+
+    private Top top(End start, List<Yarn> yarns) {
+        if (random.nextInt(3) == 0) {
+            return new Top.OnItsOwn(end(random.nextInt(0, 8), yarns));
+        }
+        List<Block> blocks = start.blocks();
+        boolean none = blocks.isEmpty() || random.nextBoolean();
+        return new Top.FollowsStart(
+                none
+                        ? Set.of()
+                        : Set.of(blocks.get(random.nextInt(blocks.size())).id()));
+    }
+
+    private Warp warp(List<Yarn> yarns) {
+        double thick = yarns.get(0).diameter();
+        double spacing = Math.max(0.6, thick * random.nextDouble(1.8, 6));
+        double width = random.nextDouble(40, 600);
+        return new Warp(
+                length(width, width + 1),
+                Sett.parse(String.format(Locale.ROOT, "%.2f/10 cm", 100 / spacing)),
+                yarns.get(0).id());
+    }
+
+    private Loom loom() {
+        Optional<Loom.Uprights> posts =
+                random.nextBoolean() ? Optional.of(new Loom.Uprights(length(8, 60), length(1, 60))) : Optional.empty();
+        return new Loom(name(), length(400, 2500), posts, length(0, 200), length(20, 250), length(500, 3000));
+    }
+
+    private Design design(List<Yarn> yarns) {
+        return new Design(
+                length(30, 1500),
+                any(yarns),
+                any(yarns),
+                random.nextBoolean() ? Optional.empty() : Optional.of(shed()),
+                random.nextBoolean() ? Optional.empty() : Optional.of(side()),
+                random.nextInt(0, 5) / 100.0);
+    }
+
+    private Yarn yarn(String id) {
+        Thickness thickness = switch (random.nextInt(3)) {
+            case 0 -> new Thickness.Measured(length(0.3, 3));
+            case 1 -> new Thickness.Wraps(random.nextInt(3, 20), Length.parse("1 cm"));
+            default -> new Thickness.Counted(random.nextInt(4, 30), random.nextInt(1, 9), CountSystem.COTTON);
+        };
+        return new Yarn(
+                id,
+                name(),
+                new Colour(random.nextInt(0x1000000)),
+                Fibre.values()[random.nextInt(4)],
+                thickness,
+                Firmness.values()[random.nextInt(3)],
+                random.nextInt(4) == 0
+                        ? Optional.of(new Sample(random.nextInt(5, 40), length(5, 30)))
+                        : Optional.empty(),
+                random.nextInt(3) == 0 ? Optional.of(length(1000, 500_000)) : Optional.empty());
+    }
+
+    private End end(int blocks, List<Yarn> yarns) {
+        List<Block> all = new ArrayList<>();
+        for (int i = 0; i < blocks; i++) {
+            all.add(block("b" + i, yarns));
+        }
+        return new End(all);
+    }
+
+    private Block block(String id, List<Yarn> yarns) {
+        Tag tag = new Tag(id, random.nextInt(4) == 0 ? name() : "");
+        Lean lean = random.nextBoolean() ? Lean.S : Lean.Z;
+        Optional<Shed> shed = random.nextInt(5) == 0 ? Optional.of(shed()) : Optional.empty();
+        int under = random.nextInt(1, 4);
+        return switch (random.nextInt(9)) {
+            case 0 -> new OrderingCord(tag, use(yarns), random.nextInt(1, 5), shed);
+            case 1, 2 ->
+                new PlainBand(
+                        tag,
+                        use(yarns),
+                        PlainBand.Purpose.values()[random.nextInt(4)],
+                        random.nextBoolean()
+                                ? new Amount.Picks(random.nextInt(1, 40))
+                                : new Amount.Height(length(1, 40)),
+                        shed);
+            case 3 ->
+                new Twining(tag, use(yarns), random.nextInt(1, 5), random.nextInt(1, 4), lean, random.nextBoolean());
+            case 4 ->
+                new Soumak(
+                        tag,
+                        use(yarns),
+                        random.nextInt(1, 4),
+                        under + random.nextInt(1, 4),
+                        under,
+                        lean,
+                        random.nextBoolean());
+            case 5 -> new HalfHitch(tag, use(yarns), random.nextInt(1, 4), random.nextInt(1, 4));
+            case 6 ->
+                new HemFold(
+                        tag,
+                        random.nextInt(3) == 0 ? Optional.of(length(2, 12)) : Optional.empty(),
+                        random.nextInt(3) == 0 ? Optional.of(length(5, 25)) : Optional.empty());
+            case 7 -> new OpenWarp(tag, length(1, 40));
+            default ->
+                new WarpFinish(tag, WarpFinish.Kind.values()[random.nextInt(4)], random.nextInt(1, 9), length(20, 200));
+        };
+    }
+
+    private Use use(List<Yarn> yarns) {
+        Material material = random.nextInt(4) == 0
+                ? new Material.Own(any(yarns))
+                : new Material.Part(MaterialRole.values()[random.nextInt(3)]);
+        return new Use(
+                material, random.nextInt(3) == 0, random.nextInt(5) == 0 ? Optional.of(side()) : Optional.empty());
+    }
+
+    private Shed shed() {
+        return random.nextBoolean() ? Shed.OVER_FIRST : Shed.UNDER_FIRST;
+    }
+
+    private Side side() {
+        return random.nextBoolean() ? Side.LEFT : Side.RIGHT;
+    }
+
+    private String any(List<Yarn> yarns) {
+        return yarns.get(random.nextInt(yarns.size())).id();
+    }
+
+    private String name() {
+        return NAMES[random.nextInt(NAMES.length)];
+    }
+
+    private Length length(double least, double most) {
+        double mm = random.nextDouble(least, most);
+        return switch (random.nextInt(3)) {
+            case 0 -> Length.of(Math.rint(mm * 100) / 100, Unit.MILLIMETRE);
+            case 1 -> Length.of(Math.max(Math.rint(mm * 10) / 100, 0.01), Unit.CENTIMETRE);
+            default -> Length.parse(Math.max(1, Math.round(mm / 25.4 * 16)) + "/16 in");
+        };
+    }
+}
