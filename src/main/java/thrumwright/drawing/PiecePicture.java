@@ -126,6 +126,14 @@ public final class PiecePicture {
                 .orElse(least);
     }
 
+    /** How far tails hang below an end's lowest line, mm. */
+    public double hanging(Place place) {
+        return tails.get(place).stream()
+                .mapToDouble(tail -> Math.max(0, tail.down() - tail.y()) + tail.thickness())
+                .max()
+                .orElse(0);
+    }
+
     /** From the first warp end to the last, mm. */
     public double span() {
         return ground().span();

@@ -89,6 +89,9 @@ public record Shown(UnitSystem system, Locale locale) {
 
     /** {@code parts} of {@code of} as a whole number and a real fraction. */
     static String mixed(long parts, int of) {
+        if (parts < 0) {
+            return "−" + mixed(-parts, of);
+        }
         long whole = parts / of;
         int top = (int) (parts % of);
         int below = of;

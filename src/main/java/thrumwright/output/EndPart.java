@@ -20,7 +20,9 @@ import thrumwright.plan.EndPlan;
 /** One end with the numbers of its steps at the right, each led to its block. */
 record EndPart(PiecePicture picture, Place place, Map<String, Integer> numbers, Type type, Palette palette, double most)
         implements Part {
+    /** Bare warp beyond the end, mm, at least; more where tails hang lower. */
     private static final double BARE = 4;
+
     private static final double NUMBERS = 58;
     private static final double CIRCLE = 20;
 
@@ -28,8 +30,22 @@ record EndPart(PiecePicture picture, Place place, Map<String, Integer> numbers, 
         return picture.plan().end(place);
     }
 
+    private double bare() {
+        return place == Place.START ? Math.max(BARE, picture.hanging(place) + 1) : BARE;
+    }
+
+    private double below() {
+        return place == Place.START
+                ? bare()
+                : Math.max(PiecePainter.stripeHeight(picture, place), picture.hanging(place) + 1);
+    }
+
+    private double above() {
+        return place == Place.START ? PiecePainter.stripeHeight(picture, place) : bare();
+    }
+
     private double clothHeight() {
-        return end().height() + PiecePainter.stripeHeight(picture, place) + BARE;
+        return below() + end().height() + above();
     }
 
     private double scale(double width) {
@@ -47,10 +63,9 @@ record EndPart(PiecePicture picture, Place place, Map<String, Integer> numbers, 
         double scale = scale(width);
         double inner = height(width) - 16;
         double lower = (inner - scale * clothHeight()) / 2;
-        double below = place == Place.START ? BARE : PiecePainter.stripeHeight(picture, place);
         double left = x + (width - NUMBERS - scale * picture.span()) / 2;
-        View view = new View(scale, left, y + 8 + inner - lower - scale * below);
-        new PiecePainter(g, palette, true).end(view, picture, place, BARE);
+        View view = new View(scale, left, y + 8 + inner - lower - scale * below());
+        new PiecePainter(g, palette, true).end(view, picture, place, bare());
         numbers(g, view, x + width - CIRCLE - 2, y + 8, y + 8 + inner);
     }
 

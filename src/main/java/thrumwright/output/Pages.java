@@ -55,9 +55,13 @@ final class Pages {
         addTogether(List.of(part));
     }
 
-    /** Parts that must not be parted by a page's end. */
+    /** Parts that should not be parted by a page's end; they are where even a whole page can't hold them. */
     void addTogether(List<Part> parts) {
         double needed = parts.stream().mapToDouble(part -> part.height(width)).sum();
+        if (needed > height() && parts.size() > 1) {
+            parts.forEach(this::add);
+            return;
+        }
         if (needed > left()) {
             newPage();
         }

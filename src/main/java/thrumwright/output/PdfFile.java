@@ -11,6 +11,9 @@ import java.util.GregorianCalendar;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.TimeZone;
+import org.apache.fontbox.ttf.TTFParser;
+import org.apache.fontbox.ttf.TrueTypeFont;
+import org.apache.pdfbox.io.RandomAccessReadBuffer;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDDocumentInformation;
 import org.apache.pdfbox.pdmodel.PDPage;
@@ -83,7 +86,10 @@ public final class PdfFile {
         EmbeddedFonts(PDDocument document, Fonts fonts) throws IOException {
             for (Map.Entry<Font, String> font : fonts.files().entrySet()) {
                 try (InputStream in = Fonts.class.getResourceAsStream(font.getValue())) {
-                    twins.put(font.getKey().getFontName(), PDType0Font.load(document, in, true));
+                    TrueTypeFont file = new TTFParser().parse(new RandomAccessReadBuffer(in));
+                    // a ligature has no letters of its own: “left” would be found as “le”
+                    file.setEnableGsub(false);
+                    twins.put(font.getKey().getFontName(), PDType0Font.load(document, file, true));
                 }
             }
         }

@@ -111,11 +111,15 @@ public final class SheetLayout {
         place(chapter)
                 .ifPresent(place -> opening.add(
                         new EndPart(picture, place, numbers(chapter), type, palette, pages.height() * 0.24)));
-        opening.add(new StepPart(chapter.steps().get(0), plan, phrases, type, palette));
+        opening.addAll(parts(chapter.steps().get(0)));
         pages.addTogether(opening);
         for (Step step : chapter.steps().subList(1, chapter.steps().size())) {
-            pages.add(new StepPart(step, plan, phrases, type, palette));
+            pages.addTogether(parts(step));
         }
+    }
+
+    private List<Part> parts(Step step) {
+        return StepPart.all(step, plan, phrases, type, palette);
     }
 
     private static Optional<Place> place(Chapter chapter) {

@@ -14,13 +14,26 @@ import thrumwright.sheet.RowLine;
 import thrumwright.sheet.Step;
 
 /**
- * One step: a box to tick, its number and title in large type, its drawing with what to do beside it, then its rows in
- * large type with a box each, and the height to reach.
+ * The head of a step: a box to tick, its number and title in large type, and its drawing with what to do beside it. Its
+ * rows in large type with a box each, and the height to reach, follow as parts of their own.
  */
 record StepPart(Step step, Plan plan, Phrases phrases, Type type, Palette palette) implements Part {
     private static final double GAP = 7;
     private static final double PICTURE = 62 * Paper.POINTS;
     private static final double PICTURE_HEIGHT = 41 * Paper.POINTS;
+
+    /** All parts of a step, in order. */
+    static List<Part> all(Step step, Plan plan, Phrases phrases, Type type, Palette palette) {
+        List<Part> parts = new ArrayList<>();
+        parts.add(new StepPart(step, plan, phrases, type, palette));
+        if (!step.rows().isEmpty()) {
+            parts.add(new RowsPart(step.rows(), type, palette));
+        }
+        if (!step.reach().isEmpty()) {
+            parts.add(new ReachPart(step, type, palette));
+        }
+        return parts;
+    }
 
     private boolean drawn() {
         return step.picture().isPresent();
@@ -59,11 +72,7 @@ record StepPart(Step step, Plan plan, Phrases phrases, Type type, Palette palett
     @Override
     public double height(double width) {
         double body = Math.max(textHeight(width), drawn() ? PICTURE_HEIGHT : 0);
-        return 2 * GAP
-                + title().height(width - box() - 10)
-                + body
-                + (step.rows().isEmpty() ? 0 : GAP + rows(width).height(width))
-                + (step.reach().isEmpty() ? 0 : reach().height(width));
+        return 2 * GAP + title().height(width - box() - 10) + body;
     }
 
     @Override
@@ -83,15 +92,6 @@ record StepPart(Step step, Plan plan, Phrases phrases, Type type, Palette palett
             part.paint(g, x + textLeft(), text, width - textLeft());
             text += part.height(width - textLeft()) + 2;
         }
-        at += Math.max(textHeight(width), drawn() ? PICTURE_HEIGHT : 0);
-        if (!step.rows().isEmpty()) {
-            at += GAP;
-            rows(width).paint(g, x, at, width);
-            at += rows(width).height(width);
-        }
-        if (!step.reach().isEmpty()) {
-            reach().paint(g, x, at, width);
-        }
     }
 
     private void picture(Graphics2D g, Rectangle2D box) {
@@ -103,14 +103,6 @@ record StepPart(Step step, Plan plan, Phrases phrases, Type type, Palette palett
         g.setColor(palette.faint());
         g.setStroke(new BasicStroke(0.5f));
         g.draw(box);
-    }
-
-    private RowsPart rows(double width) {
-        return new RowsPart(step.rows(), type, palette);
-    }
-
-    private Part reach() {
-        return new ReachPart(step, type, palette);
     }
 
     /** The rows in as many columns as fit. */

@@ -3,6 +3,7 @@ package thrumwright.output;
 import java.awt.Color;
 import java.awt.Font;
 import java.awt.Graphics2D;
+import java.awt.RenderingHints;
 import java.awt.font.FontRenderContext;
 import java.util.ArrayList;
 import java.util.List;
@@ -23,6 +24,8 @@ record TextPart(String text, Font font, Color colour) implements Part {
 
     @Override
     public void paint(Graphics2D g, double x, double y, double width) {
+        // lines were broken by exact widths, so they must be painted by them
+        g.setRenderingHint(RenderingHints.KEY_FRACTIONALMETRICS, RenderingHints.VALUE_FRACTIONALMETRICS_ON);
         g.setFont(font);
         g.setColor(colour);
         double baseline = y + font.getSize2D() * 0.98;

@@ -10,8 +10,8 @@ import thrumwright.drawing.Fonts;
  * @param distance from the eye to the hanging sheet, m
  */
 record Type(Fonts fonts, double distance) {
-    /** Capital height over type size of Source Sans 3, from its own tables. */
-    static final double CAPITAL = 0.66;
+    /** Capital height over type size of Source Sans 3, measured on its H. */
+    static final double CAPITAL = 0.654;
     /** Minutes of arc at which what is read while weaving stands (NUREG-0700 rev. 2, 1.3.1-4; at least 16). */
     static final double MINUTES = 20;
 

@@ -1,0 +1,170 @@
+package thrumwright.commandline;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.ByteArrayInputStream;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.PrintStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import thrumwright.plan.Plan;
+import thrumwright.plan.Severity;
+import thrumwright.store.BuiltIn;
+import thrumwright.store.FileProblem;
+import thrumwright.store.PieceFile;
+
+class CommandsTest {
+    @TempDir
+    Path folder;
+
+    private record Answer(int code, String out, String err) {}
+
+    private Answer ask(String in, String... arguments) {
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        ByteArrayOutputStream err = new ByteArrayOutputStream();
+        int code = Commands.run(
+                arguments,
+                new ByteArrayInputStream(in.getBytes(StandardCharsets.UTF_8)),
+                new PrintStream(out, true, StandardCharsets.UTF_8),
+                new PrintStream(err, true, StandardCharsets.UTF_8),
+                folder.resolve("own"),
+                "1.2.3");
+        return new Answer(code, out.toString(StandardCharsets.UTF_8), err.toString(StandardCharsets.UTF_8));
+    }
+
+    private Path demo(int index) throws IOException {
+        String name = BuiltIn.DEMO.names().get(index);
+        Path file = folder.resolve(name);
+        Files.writeString(file, BuiltIn.DEMO.text(name));
+        return file;
+    }
+
+    @Test
+    void saysItsVersionAndHelps() {
+        assertThat(ask("", "--version").out().strip()).isEqualTo("Thrumwright 1.2.3");
+        Answer help = ask("", "--help");
+        assertThat(help.code()).isZero();
+        assertThat(help.out()).contains("plan", "sheet", "check", "structures", "begin", "Exit codes");
+    }
+
+    @Test
+    void showsAPlanInWordsAndAsJson() throws IOException {
+        String file = demo(0).toString();
+        assertThat(ask("", "plan", file).out()).contains("Saltmarsh at low water", "Stiff band", "195 cm");
+        Answer json = ask("", "plan", "--json", file);
+        assertThat(json.code()).isZero();
+        assertThat(json.out())
+                .contains("\"thrumwrightPlan\": 1", "\"exact\": 1112.837679", "\"depth\": 14.388717")
+                .endsWith("}\n");
+    }
+
+    @Test
+    void readsThePieceFromTheStandardInput() {
+        Answer answer = ask(BuiltIn.DEMO.text(BuiltIn.DEMO.names().get(0)), "check", "-");
+        assertThat(answer).isEqualTo(new Answer(0, "", ""));
+    }
+
+    @Test
+    void theExitCodeTellsWhatWasFound() {
+        String tall = BuiltIn.DEMO
+                .text(BuiltIn.DEMO.names().get(0))
+                .replace("\"height\": \"32 cm\"", "\"height\": \"62 cm\"");
+        Answer answer = ask(tall, "check", "-");
+        assertThat(answer.code()).isEqualTo(Commands.PROBLEM_FOUND);
+        assertThat(answer.out()).startsWith("problem: The piece is ").endsWith(".\n");
+    }
+
+    @Test
+    void cautionsCountWhenAsked() {
+        String without =
+                BuiltIn.DEMO.text(BuiltIn.DEMO.names().get(0)).replace("\"for\": \"stiff\"", "\"for\": \"plain\"");
+        assertThat(ask(without, "check", "-").code()).isZero();
+        assertThat(ask(without, "check", "--strict", "-").code()).isEqualTo(Commands.PROBLEM_FOUND);
+    }
+
+    @Test
+    void badFilesAreRefusedInOneSentence() {
+        Answer answer = ask("{\"thrumwright\": 1}", "plan", "-");
+        assertThat(answer.code()).isEqualTo(Commands.FILE_TROUBLE);
+        assertThat(answer.out()).isEmpty();
+        assertThat(answer.err()).startsWith("Line 1, column 1").doesNotContain("at thrumwright");
+        assertThat(ask("", "plan", folder.resolve("nowhere.json").toString()).err())
+                .startsWith("There is no file ");
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"sing", "plan", "sheet - --distance 9", "begin no-such-structure", "plan a b"})
+    void askedWronglyIsCodeTwo(String line) {
+        Answer answer = ask("", line.split(" "));
+        assertThat(answer.code()).isEqualTo(Commands.ASKED_WRONGLY);
+        assertThat(answer.err()).isNotBlank().doesNotContain("at thrumwright");
+    }
+
+    @Test
+    void writesASheetAsTextPdfAndPng() throws IOException {
+        String file = demo(1).toString();
+        assertThat(ask("", "sheet", file).out()).contains("Reed bed in the wind", "☐ 1 Ordering cord", "½", "×");
+        Path pdf = folder.resolve("sheet.pdf");
+        assertThat(ask("", "sheet", file, "-o", pdf.toString(), "--paper", "letter")
+                        .code())
+                .isZero();
+        try (PDDocument document = Loader.loadPDF(pdf.toFile())) {
+            assertThat(document.getPage(0).getMediaBox().getWidth()).isEqualTo(612f);
+        }
+        Path png = folder.resolve("page.png");
+        assertThat(ask("", "sheet", file, "-o", png.toString(), "--dpi", "40").code())
+                .isZero();
+        assertThat(folder.resolve("page-1.png")).isNotEmptyFile();
+    }
+
+    @Test
+    void listsStructuresAndTellsMoreOfOne() {
+        assertThat(ask("", "structures").out()).contains("folded-hem", "Twined edge with plaited fringe");
+        assertThat(ask("", "structures", "bar-sleeve").out()).contains("Source:", "Hem fold");
+    }
+
+    @Test
+    void ownStructuresStandBesideTheBuiltInOnes() throws IOException {
+        Files.createDirectories(folder.resolve("own"));
+        String own =
+                BuiltIn.STRUCTURES.text("folded-hem.json").replace("\"id\": \"folded-hem\"", "\"id\": \"our-hem\"");
+        Files.writeString(folder.resolve("own").resolve("our-hem.json"), own);
+        Files.writeString(folder.resolve("own").resolve("broken.json"), "{");
+        Answer answer = ask("", "structures");
+        assertThat(answer.out()).contains("our-hem", "folded-hem");
+        assertThat(answer.err()).startsWith("broken.json: Line 1");
+    }
+
+    @Test
+    void beginsAPieceFromEveryStructureWithoutAProblem() throws FileProblem {
+        for (String name : BuiltIn.STRUCTURES.names()) {
+            for (String units : new String[] {"metric", "inches"}) {
+                Answer answer = ask("", "begin", name.replace(".json", ""), "--units", units);
+                assertThat(answer.code()).isZero();
+                Plan plan = Plan.of(PieceFile.read(answer.out()).piece());
+                assertThat(plan.has(Severity.PROBLEM))
+                        .as(name + plan.findings())
+                        .isFalse();
+                assertThat(plan.has(Severity.CAUTION))
+                        .as(name + plan.findings())
+                        .isFalse();
+            }
+        }
+    }
+
+    @Test
+    void leavesAFileThatIsThereAlone() throws IOException {
+        Path file = demo(0);
+        byte[] before = Files.readAllBytes(file);
+        assertThat(ask("", "begin", "folded-hem", "-o", file.toString()).code()).isEqualTo(Commands.ASKED_WRONGLY);
+        assertThat(Files.readAllBytes(file)).isEqualTo(before);
+    }
+}

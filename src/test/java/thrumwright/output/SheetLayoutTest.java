@@ -1,0 +1,151 @@
+package thrumwright.output;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.awt.Graphics2D;
+import java.awt.font.FontRenderContext;
+import java.awt.image.BufferedImage;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.util.List;
+import java.util.Locale;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.PDPage;
+import org.apache.pdfbox.text.PDFTextStripper;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.EnumSource;
+import thrumwright.drawing.Fonts;
+import thrumwright.drawing.Palette;
+import thrumwright.plan.Plan;
+import thrumwright.sheet.Step;
+import thrumwright.sheet.StepSheet;
+import thrumwright.testing.Pieces;
+import thrumwright.testing.RandomPieces;
+
+class SheetLayoutTest {
+    private static final double HAIR = 1e-6;
+    private final Fonts fonts = Fonts.load();
+
+    /** 20 minutes of arc at 1 m are 5.818 mm (NUREG-0700 rev. 2, 1.3.1-4). */
+    @ParameterizedTest
+    @CsvSource({"1, 20, 5.818", "1, 16, 4.654", "2, 20, 11.635"})
+    void capitalsStandAsHighAsTheDistanceAsks(double metres, double minutes, double mm) {
+        assertThat(Type.capitalHeight(metres, minutes)).isCloseTo(mm, within(0.001));
+    }
+
+    /** The size of the type is worked out from the real height of the font's capitals. */
+    @Test
+    void theFontsCapitalsAreAsHighAsAssumed() {
+        double high = fonts.semibold()
+                .deriveFont(1000f)
+                .createGlyphVector(new FontRenderContext(null, true, true), "H")
+                .getVisualBounds()
+                .getHeight();
+        assertThat(high / 1000).isCloseTo(Type.CAPITAL, within(0.005));
+    }
+
+    /** A4 210 × 297 mm (ISO 216); Letter 215.9 × 279.4 mm (ANSI). */
+    @Test
+    void papersHaveTheirSizes() {
+        assertThat(Paper.A4.width()).isCloseTo(595.276, within(0.001));
+        assertThat(Paper.A4.height()).isCloseTo(841.890, within(0.001));
+        assertThat(Paper.LETTER.width()).isCloseTo(612, within(1e-9));
+        assertThat(Paper.LETTER.height()).isCloseTo(792, within(1e-9));
+    }
+
+    @ParameterizedTest
+    @EnumSource(Paper.class)
+    void nothingOverlapsOrLeavesThePage(Paper paper) {
+        RandomPieces pieces = new RandomPieces(31);
+        for (int i = 0; i < 60; i++) {
+            Plan plan = Plan.of(pieces.next());
+            SheetPages pages = SheetLayout.of(plan, paper, fonts, Palette.onPaper(), 1, Locale.UK);
+            assertThat(pages.count()).isPositive();
+            for (int page = 0; page < pages.count(); page++) {
+                List<Pages.Placed> parts = pages.parts(page);
+                assertThat(parts).isNotEmpty();
+                double below = 0;
+                for (Pages.Placed part : parts) {
+                    assertThat(part.y()).isGreaterThanOrEqualTo(below - HAIR);
+                    assertThat(part.x()).isGreaterThanOrEqualTo(0);
+                    assertThat(part.x() + part.width()).isLessThanOrEqualTo(paper.width());
+                    assertThat(part.height()).isCloseTo(part.part().height(part.width()), within(HAIR));
+                    below = part.y() + part.height();
+                }
+                assertThat(below)
+                        .as("page %d of %s", page, plan.piece().title())
+                        .isLessThan(paper.height() - 36);
+            }
+        }
+    }
+
+    /** What a part paints stays in the place that it asked for. */
+    @Test
+    void partsPaintWhereTheyAre() {
+        RandomPieces pieces = new RandomPieces(32);
+        for (int i = 0; i < 6; i++) {
+            SheetPages pages = SheetLayout.of(Plan.of(pieces.next()), Paper.A4, fonts, Palette.onPaper(), 1, Locale.UK);
+            for (int page = 0; page < pages.count(); page++) {
+                for (Pages.Placed placed : pages.parts(page)) {
+                    assertInside(placed);
+                }
+            }
+        }
+    }
+
+    private static void assertInside(Pages.Placed placed) {
+        int spare = 30;
+        BufferedImage image = new BufferedImage(
+                (int) placed.width() + 2 * spare, (int) placed.height() + 2 * spare, BufferedImage.TYPE_INT_ARGB);
+        Graphics2D g = image.createGraphics();
+        placed.part().paint(g, spare, spare, placed.width());
+        g.dispose();
+        int allowed = 4;
+        for (int y = 0; y < image.getHeight(); y++) {
+            boolean outside = y < spare - allowed || y > spare + placed.height() + allowed;
+            for (int x = 0; x < image.getWidth(); x++) {
+                boolean beside = x < spare - allowed || x > spare + placed.width() + allowed;
+                if ((outside || beside) && (image.getRGB(x, y) >>> 24) > 40) {
+                    throw new AssertionError(placed.part() + " paints at " + (x - spare) + ", " + (y - spare) + " of "
+                            + placed.width() + " × " + placed.height());
+                }
+            }
+        }
+    }
+
+    @Test
+    void thePdfSaysWhatTheSheetSays() throws IOException {
+        Plan plan = Plan.of(Pieces.panel());
+        StepSheet sheet = StepSheet.of(plan, Locale.UK);
+        try (PDDocument document = Loader.loadPDF(pdf(plan))) {
+            String text = new PDFTextStripper().getText(document).replaceAll("\\s+", " ");
+            int at = 0;
+            for (Step step : sheet.steps()) {
+                at = text.indexOf(step.number() + " " + step.title(), at);
+                assertThat(at).as("step %d in its order", step.number()).isNotNegative();
+                for (String sentence : step.sentences()) {
+                    assertThat(text).contains(sentence);
+                }
+            }
+            sheet.cuts().forEach(cut -> assertThat(text).contains(cut.length() + " " + cut.widths() + " ×"));
+            for (PDPage page : document.getPages()) {
+                assertThat(page.getMediaBox().getWidth()).isCloseTo((float) Paper.A4.width(), within(0.01f));
+            }
+        }
+    }
+
+    @Test
+    void theSamePieceMakesTheSameBytes() throws IOException {
+        assertThat(pdf(Plan.of(Pieces.panel()))).isEqualTo(pdf(Plan.of(Pieces.panel())));
+    }
+
+    private byte[] pdf(Plan plan) throws IOException {
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        PdfFile.write(SheetLayout.of(plan, Paper.A4, fonts, Palette.onPaper(), 1, Locale.UK), fonts, out);
+        return out.toByteArray();
+    }
+}

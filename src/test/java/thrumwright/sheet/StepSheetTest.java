@@ -1,0 +1,144 @@
+package thrumwright.sheet;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.Set;
+import org.junit.jupiter.api.Test;
+import thrumwright.block.Lean;
+import thrumwright.block.Material;
+import thrumwright.block.MaterialRole;
+import thrumwright.block.Side;
+import thrumwright.block.Soumak;
+import thrumwright.block.Tag;
+import thrumwright.block.Twining;
+import thrumwright.block.Use;
+import thrumwright.block.WarpFinish;
+import thrumwright.measure.Length;
+import thrumwright.measure.Phrases;
+import thrumwright.piece.End;
+import thrumwright.piece.Piece;
+import thrumwright.plan.BlockPlan;
+import thrumwright.plan.EndPlan;
+import thrumwright.plan.Plan;
+import thrumwright.testing.Pieces;
+import thrumwright.testing.RandomPieces;
+
+class StepSheetTest {
+    private static final Phrases HEADINGS = Phrases.of("thrumwright.sheet.steps", Locale.UK);
+
+    @Test
+    void stepsAreNumberedThroughAndCutsPointToTheirSteps() {
+        RandomPieces pieces = new RandomPieces(21);
+        for (int i = 0; i < 300; i++) {
+            StepSheet sheet = StepSheet.of(Plan.of(pieces.next()), Locale.UK);
+            List<Step> steps = sheet.steps();
+            for (int n = 0; n < steps.size(); n++) {
+                assertThat(steps.get(n).number()).isEqualTo(n + 1);
+                assertThat(steps.get(n).sentences()).isNotEmpty().noneMatch(text -> text.contains("{"));
+            }
+            for (CutLine cut : sheet.cuts()) {
+                Step step = steps.get(cut.step() - 1);
+                assertThat(step.picture()).contains(new Step.Picture(cut.place(), cut.blockId()));
+            }
+        }
+    }
+
+    @Test
+    void everyBlockThatIsWovenHasItsStepItsCutAndItsRows() {
+        RandomPieces pieces = new RandomPieces(22);
+        for (int i = 0; i < 300; i++) {
+            Plan plan = Plan.of(pieces.next());
+            StepSheet sheet = StepSheet.of(plan, Locale.UK);
+            for (EndPlan end : List.of(plan.start(), plan.top())) {
+                for (BlockPlan block : end.blocks()) {
+                    if (block.work().isPresent()) {
+                        Step.Picture picture =
+                                new Step.Picture(end.place(), block.block().id());
+                        Step step = sheet.steps().stream()
+                                .filter(each -> each.picture().equals(Optional.of(picture)))
+                                .findFirst()
+                                .orElseThrow();
+                        int rows = block.work().get().rows().size();
+                        assertThat(step.rows()).hasSize(rows <= 16 ? rows : 3);
+                        assertThat(sheet.cuts())
+                                .anyMatch(cut -> cut.step() == step.number()
+                                        && cut.count()
+                                                == block.work()
+                                                        .get()
+                                                        .cut()
+                                                        .butterflies()
+                                                        .count());
+                    }
+                }
+            }
+        }
+    }
+
+    /** Yarn that comes up below what lies there leans up along its way: to the right /, to the left \. */
+    @Test
+    void theWayToLeanIsSaidRight() {
+        assertThat(emerging(Lean.Z, Side.LEFT)).contains("below your own float");
+        assertThat(emerging(Lean.S, Side.LEFT)).contains("above your own float");
+        assertThat(emerging(Lean.Z, Side.RIGHT)).contains("above your own float");
+        assertThat(emerging(Lean.S, Side.RIGHT)).contains("below your own float");
+    }
+
+    private static String emerging(Lean lean, Side from) {
+        Soumak soumak = new Soumak(
+                Tag.of("s"),
+                new Use(new Material.Part(MaterialRole.WEFT), false, Optional.of(from)),
+                1,
+                2,
+                1,
+                lean,
+                false);
+        Piece piece = Pieces.panel().withStart(new End(List.of(soumak)));
+        return String.join(
+                " ", StepSheet.of(Plan.of(piece), Locale.UK).steps().get(0).sentences());
+    }
+
+    @Test
+    void theRowListOfACounteredTwiningChangesItsLean() {
+        Twining twining = new Twining(Tag.of("t"), Use.of(MaterialRole.WARP_CORD), 2, 1, Lean.Z, true);
+        Step step = StepSheet.of(Plan.of(Pieces.panel().withStart(new End(List.of(twining)))), Locale.UK)
+                .steps()
+                .get(0);
+        assertThat(step.rows().stream().map(row -> row.label() + row.arrow() + row.brief()))
+                .containsExactly("1→/ below", "2←\\ below");
+    }
+
+    @Test
+    void theSheetGoesOnToTheEnd() {
+        WarpFinish fringe = new WarpFinish(Tag.of("fringe"), WarpFinish.Kind.KNOTTED, 4, Length.parse("5 cm"));
+        Piece fringed = Pieces.panel()
+                .withStart(Pieces.panel()
+                        .start()
+                        .without(Set.of("fold", "soumak", "facing", "stiff"))
+                        .with(2, fringe));
+        String text = PlainText.of(StepSheet.of(Plan.of(fringed), Locale.UK), HEADINGS);
+        assertThat(text)
+                .contains("Cut the piece from the loom")
+                .contains("Part the ends into 18 groups: 18 of 4 ends")
+                .contains("Blades cut")
+                .contains("choke a small child")
+                .contains("What hangs over people");
+        String hemmed = PlainText.of(StepSheet.of(Plan.of(Pieces.panel()), Locale.UK), HEADINGS);
+        assertThat(hemmed)
+                .contains("ordering cord, then waste band")
+                .contains("Fold and stitch the hem of the start")
+                .contains("It is 1.4 cm deep")
+                .contains("Needles and pins hurt");
+    }
+
+    @Test
+    void plainTextKeepsToItsWidth() {
+        RandomPieces pieces = new RandomPieces(23);
+        for (int i = 0; i < 100; i++) {
+            String text = PlainText.of(StepSheet.of(Plan.of(pieces.next()), Locale.UK), HEADINGS);
+            assertThat(text.lines()).allMatch(line -> line.length() <= 96);
+        }
+    }
+}
