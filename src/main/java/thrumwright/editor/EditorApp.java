@@ -1,55 +1,48 @@
 package thrumwright.editor;
 
+import java.awt.EventQueue;
 import java.nio.file.Path;
-import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
-import javax.swing.JFrame;
-import javax.swing.JOptionPane;
-import javax.swing.SwingUtilities;
-import thrumwright.drawing.Fonts;
-import thrumwright.measure.Phrases;
-import thrumwright.piece.Piece;
-import thrumwright.plan.Words;
-import thrumwright.store.BuiltIn;
 import thrumwright.store.FileProblem;
-import thrumwright.store.PieceFile;
+import thrumwright.store.Structures;
+import thrumwright.store.UserFolder;
 
 /** Opens the window. */
 public final class EditorApp {
     private EditorApp() {}
 
-    /** Opens a piece, or the demo piece if none is given. Returns at once; the window goes on by itself. */
+    /** Opens a piece in a window of its own; without a file the demo piece. Returns at once. */
     public static void open(Optional<Path> file) {
-        SwingUtilities.invokeLater(() -> show(file));
+        EventQueue.invokeLater(() -> begin(file));
     }
 
-    private static void show(Optional<Path> file) {
-        Fonts fonts = Fonts.load();
-        Look look = Look.LIGHT;
-        look.use(fonts);
-        Phrases phrases = texts();
-        Documents documents = new Documents();
+    private static void begin(Optional<Path> file) {
+        Structures structures = Structures.with(UserFolder.structures());
+        Workroom room = new Workroom(Settings.ofUser(), structures.all());
+        Thread.setDefaultUncaughtExceptionHandler(
+                (thread, thrown) -> EventQueue.invokeLater(() -> sayWrong(room, thrown)));
+        EditorWindow window = first(room, file);
+        structures.problems().stream().findFirst().ifPresent(window::problem);
+        window.show();
+    }
+
+    private static EditorWindow first(Workroom room, Optional<Path> file) {
         try {
-            Piece piece = file.isPresent() ? documents.open(file.get()) : demo();
-            window(piece, documents, fonts, look).setVisible(true);
-        } catch (FileProblem problem) {
-            JOptionPane.showMessageDialog(
-                    null, problem.getMessage(), phrases.say("app.name"), JOptionPane.WARNING_MESSAGE);
+            return room.open(file);
+        } catch (FileProblem e) {
+            try {
+                EditorWindow demo = room.open(Optional.empty());
+                demo.problem(e.getMessage());
+                return demo;
+            } catch (FileProblem damaged) {
+                throw new IllegalStateException("the demo piece is damaged", damaged);
+            }
         }
     }
 
-    static Phrases texts() {
-        return Phrases.of("thrumwright.editor.texts", Locale.UK);
-    }
-
-    static Piece demo() throws FileProblem {
-        return PieceFile.read(BuiltIn.DEMO.text(BuiltIn.DEMO.names().get(0))).piece();
-    }
-
-    /** A window that isn't shown yet. */
-    static JFrame window(Piece piece, Documents documents, Fonts fonts, Look look) {
-        EditorWindow window = new EditorWindow(piece, documents, fonts, look, texts(), new Words(Locale.UK));
-        window.frame().setLocationRelativeTo(null);
-        return window.frame();
+    private static void sayWrong(Workroom room, Throwable thrown) {
+        String what = String.valueOf(thrown.getMessage());
+        room.windows().forEach(window -> window.problem(room.texts().say("message.inside", Map.of("what", what))));
     }
 }

@@ -2,61 +2,203 @@ package thrumwright.editor;
 
 import java.awt.BorderLayout;
 import java.awt.Dimension;
+import java.awt.Rectangle;
+import java.awt.Toolkit;
 import java.awt.event.WindowAdapter;
 import java.awt.event.WindowEvent;
-import java.util.List;
+import java.util.Locale;
 import java.util.Map;
-import java.util.Optional;
-import javax.swing.Action;
 import javax.swing.BorderFactory;
-import javax.swing.JButton;
 import javax.swing.JComponent;
 import javax.swing.JFrame;
-import javax.swing.JMenu;
-import javax.swing.JMenuBar;
-import javax.swing.JMenuItem;
+import javax.swing.JLabel;
 import javax.swing.JPanel;
-import javax.swing.JPopupMenu;
 import javax.swing.JScrollPane;
 import javax.swing.JSplitPane;
 import javax.swing.JTabbedPane;
-import javax.swing.JToolBar;
-import javax.swing.WindowConstants;
-import thrumwright.block.Block;
-import thrumwright.drawing.Fonts;
-import thrumwright.editor.edit.Chosen;
+import javax.swing.JViewport;
+import javax.swing.ScrollPaneConstants;
+import javax.swing.UIManager;
+import thrumwright.editor.canvas.LabelColumn;
+import thrumwright.editor.canvas.PieceCanvas;
+import thrumwright.editor.edit.Change;
 import thrumwright.editor.edit.Edits;
 import thrumwright.editor.edit.Session;
-import thrumwright.measure.Phrases;
-import thrumwright.piece.Piece;
-import thrumwright.piece.Place;
-import thrumwright.plan.Words;
+import thrumwright.editor.form.Desk;
+import thrumwright.editor.form.FormTabs;
+import thrumwright.editor.look.Icons;
+import thrumwright.editor.text.CommandTexts;
+import thrumwright.editor.text.Commands;
+import thrumwright.editor.text.Texts;
+import thrumwright.editor.view.FindingsView;
 
-/** One window with one piece. */
+/** One piece in a window. */
 final class EditorWindow {
-    private final JFrame frame = new JFrame();
+    private final Workroom room;
     private final Session session;
-    private final Phrases phrases;
-    private final Words words;
-    private final Actions actions;
-    private final Canvas canvas;
+    private final Texts texts;
+    private final Desk desk;
+    private final JFrame frame = new JFrame();
+    private final MessageBar messages;
+    private final PieceCanvas canvas;
+    private final LabelColumn labels;
+    private final FormTabs forms;
+    private final JTabbedPane views = new JTabbedPane();
+    private final JLabel status = new JLabel();
+    private final Commands commands;
     private final FileWork files;
-    private final Fonts fonts;
-    private Look look;
+    private final BlockWork blocks;
 
-    EditorWindow(Piece piece, Documents documents, Fonts fonts, Look look, Phrases phrases, Words words) {
-        this.session = new Session(piece, piece);
-        this.phrases = phrases;
-        this.words = words;
-        this.fonts = fonts;
-        this.look = look;
-        this.actions = new Actions(phrases);
-        this.canvas = new Canvas(session, phrases);
-        this.files = new FileWork(frame, session, documents, fonts, phrases, this::another);
-        declare();
+    EditorWindow(Workroom room, Session session) {
+        this.room = room;
+        this.session = session;
+        this.texts = room.texts();
+        Edits edits = new Edits(texts.phrases(), texts.words());
+        this.desk = new Desk(session, edits, texts);
+        this.messages = new MessageBar(texts);
+        this.canvas = new PieceCanvas(session, texts, room.theme().palette());
+        this.labels = new LabelColumn(canvas);
+        this.forms = new FormTabs(desk);
+        this.commands = new Commands(new CommandTexts(Locale.UK, menuKey()), Icons::of, desk::takeOver);
+        this.files = new FileWork(
+                this,
+                new Dialogs(
+                        frame,
+                        texts,
+                        room.structures(),
+                        room.settings().recent().stream()
+                                .findFirst()
+                                .map(java.nio.file.Path::getParent)
+                                .orElse(java.nio.file.Path.of(System.getProperty("user.home")))));
+        this.blocks = new BlockWork(session, edits, canvas);
+        canvas.setGestures(new thrumwright.editor.canvas.Gesturing(desk.edits(), desk::takeOver));
         build();
-        session.listen(this::refresh);
-        refresh();
+    }
+
+    private static String menuKey() {
+        return java.awt.GraphicsEnvironment.isHeadless()
+                        || Toolkit.getDefaultToolkit().getMenuShortcutKeyMaskEx()
+                                != java.awt.event.InputEvent.META_DOWN_MASK
+                ? "ctrl"
+                : "meta";
+    }
+
+    private void build() {
+        addCommands();
+        frame.setName("editor");
+        frame.setJMenuBar(new Menus(commands, texts, session).bar(room, files));
+        JPanel top = new JPanel(new BorderLayout());
+        top.add(new Menus(commands, texts, session).toolBar());
+        top.add(messages.component(), BorderLayout.SOUTH);
+        frame.add(top, BorderLayout.NORTH);
+        frame.add(middle());
+        status.setName("status");
+        status.setBorder(BorderFactory.createEmptyBorder(4, 12, 5, 12));
+        frame.add(status, BorderLayout.SOUTH);
+        commands.bindWindow(frame.getRootPane());
+        commands.bindCanvas(canvas);
+        frame.setDefaultCloseOperation(JFrame.DO_NOTHING_ON_CLOSE);
+        frame.addWindowListener(new WindowAdapter() {
+            @Override
+            public void windowClosing(WindowEvent event) {
+                desk.takeOver();
+                files.close();
+            }
+        });
+        session.listen(this::changed);
+        changed(Change.FILE);
+        size();
+    }
+
+    private JComponent middle() {
+        FindingsView findings = new FindingsView(session, texts, this::countFindings);
+        views.setName("views");
+        views.insertTab(texts.say("tab.findings"), null, findings.component(), null, 0);
+        countFindings(session.plan().findings().size());
+        JSplitPane left = new JSplitPane(JSplitPane.VERTICAL_SPLIT, canvasScroll(), views);
+        left.setName("canvasAndViews");
+        left.setResizeWeight(1);
+        left.setBorder(null);
+        views.setPreferredSize(new Dimension(400, 150));
+        JSplitPane whole = new JSplitPane(JSplitPane.HORIZONTAL_SPLIT, left, forms.component());
+        whole.setName("canvasAndForms");
+        whole.setResizeWeight(1);
+        whole.setBorder(null);
+        forms.component().setPreferredSize(new Dimension(330, 400));
+        forms.component().setMinimumSize(new Dimension(290, 100));
+        return whole;
+    }
+
+    private void countFindings(int count) {
+        if (views.getTabCount() > 0) {
+            views.setTitleAt(0, texts.say("tab.findings.count", Map.of("count", count)));
+        }
+    }
+
+    private JScrollPane canvasScroll() {
+        JScrollPane scroll = new JScrollPane(canvas);
+        scroll.setBorder(null);
+        scroll.getViewport().setScrollMode(JViewport.SIMPLE_SCROLL_MODE);
+        scroll.setRowHeaderView(labels);
+        scroll.getRowHeader().setScrollMode(JViewport.SIMPLE_SCROLL_MODE);
+        JPanel above = new JPanel();
+        above.setPreferredSize(new Dimension(10, 24));
+        scroll.setColumnHeaderView(above);
+        scroll.setCorner(ScrollPaneConstants.UPPER_LEFT_CORNER, labels.titles());
+        return scroll;
+    }
+
+    private void addCommands() {
+        files.addTo(commands);
+        blocks.addTo(commands);
+        commands.add("undo", session::undo, () -> session.history().undoName().isPresent());
+        commands.add("redo", session::redo, () -> session.history().redoName().isPresent());
+    }
+
+    private void changed(Change change) {
+        String title = session.piece().title().isBlank()
+                ? texts.say("untitled")
+                : session.piece().title();
+        String key = session.dirty() ? "window.unsaved" : "window";
+        frame.setTitle(texts.say(key, Map.of("title", title)));
+        frame.getRootPane().putClientProperty("Window.documentModified", session.dirty());
+        status.setText(Summary.of(session.plan(), texts));
+        commands.refresh();
+        undoNames();
+        if (change == Change.SELECTION) {
+            forms.bringBlock();
+            session.selection()
+                    .lead()
+                    .ifPresent(id -> canvas.reveal(session.selection().place(), id));
+        }
+    }
+
+    private void undoNames() {
+        name("undo", session.history().undoName().map(what -> texts.say("undo.of", Map.of("what", what))));
+        name("redo", session.history().redoName().map(what -> texts.say("redo.of", Map.of("what", what))));
+    }
+
+    private void name(String id, java.util.Optional<String> text) {
+        commands.get(id).putValue(javax.swing.Action.SHORT_DESCRIPTION, text.orElse(texts.say(id + ".nothing")));
+    }
+
+    private void size() {
+        Rectangle screen = frame.getGraphicsConfiguration() == null
+                ? new Rectangle(0, 0, 1280, 800)
+                : frame.getGraphicsConfiguration().getBounds();
+        frame.setMinimumSize(new Dimension(860, 540));
+        frame.setSize(Math.min(1320, screen.width), Math.min(860, screen.height));
+        frame.setLocationByPlatform(true);
+    }
+
+    void themeChanged() {
+        canvas.setPalette(room.theme().palette());
+        frame.getRootPane().setBackground(UIManager.getColor("Panel.background"));
+    }
+
+    void show() {
+        frame.setVisible(true);
+        canvas.requestFocusInWindow();
     }
 
     JFrame frame() {
@@ -67,226 +209,28 @@ final class EditorWindow {
         return session;
     }
 
-    /** Another window for another piece. */
-    private void another(Piece piece, Documents documents) {
-        EditorWindow window = new EditorWindow(piece, documents, fonts, look, phrases, words);
-        window.frame.setLocation(frame.getX() + 30, frame.getY() + 30);
-        window.frame.setVisible(true);
+    Workroom room() {
+        return room;
     }
 
-    private void declare() {
-        actions.add("begin", files::begin);
-        actions.add("open", files::open);
-        actions.add("save", files::save);
-        actions.add("save-as", files::saveAs);
-        actions.add("sheet", files::exportSheet);
-        actions.add("close", this::close);
-        actions.add(
-                "undo", session::undo, () -> session.undoable().isPresent(), () -> named("undo", session.undoable()));
-        actions.add(
-                "redo", session::redo, () -> session.redoable().isPresent(), () -> named("redo", session.redoable()));
-        NewBlocks.all().forEach((id, block) -> actions.add(id, () -> add(block), this::canAdd));
-        actions.add("block-up", () -> move(1), () -> canMove(1));
-        actions.add("block-down", () -> move(-1), () -> canMove(-1));
-        actions.add("block-remove", this::remove, this::canEditChosen);
-        actions.add(
-                "top-alone",
-                () -> session.apply(Edits.topOnItsOwn(phrases.say("edit.top-alone"))),
-                () -> session.piece().topFollows());
-        actions.add(
-                "top-follows",
-                () -> session.apply(Edits.topFollows(phrases.say("edit.top-follows"))),
-                () -> !session.piece().topFollows());
-        actions.add("closer", () -> canvas.zoomBy(1.25));
-        actions.add("farther", () -> canvas.zoomBy(0.8));
-        actions.add("whole", canvas::whole);
-        actions.add(
-                "look", this::otherLook, () -> true, () -> phrases.say(look == Look.DARK ? "look.light" : "look.dark"));
+    MessageBar messages() {
+        return messages;
     }
 
-    private String named(String id, Optional<String> what) {
-        return what.map(name -> phrases.say(id + ".what", Map.of("what", name))).orElse(phrases.say(id + ".text"));
+    Desk desk() {
+        return desk;
     }
 
-    private void otherLook() {
-        look = look == Look.DARK ? Look.LIGHT : Look.DARK;
-        look.use(fonts);
-        canvas.setPalette(look.palette());
-        actions.refresh();
+    FileWork files() {
+        return files;
     }
 
-    private Place placeToAdd() {
-        return session.chosen().map(Chosen::place).orElse(Place.START);
+    void problem(String sentence) {
+        messages.problem(sentence);
     }
 
-    private boolean canAdd() {
-        return placeToAdd() == Place.START || !session.piece().topFollows();
-    }
-
-    private boolean canEditChosen() {
-        return session.chosen().isPresent() && canAdd();
-    }
-
-    private void add(Block block) {
-        session.apply(Edits.add(phrases.say("edit.add", Map.of("block", words.name(block))), placeToAdd(), block));
-    }
-
-    private Block chosenBlock() {
-        Chosen chosen = session.chosen().orElseThrow();
-        return session.piece().block(chosen.place(), chosen.blockId()).orElseThrow();
-    }
-
-    private boolean canMove(int up) {
-        if (!canEditChosen()) {
-            return false;
-        }
-        Chosen chosen = session.chosen().orElseThrow();
-        int to = session.piece().end(chosen.place()).indexOf(chosen.blockId()) + up;
-        return to >= 0 && to < session.piece().end(chosen.place()).blocks().size();
-    }
-
-    private void move(int up) {
-        String key = up > 0 ? "edit.up" : "edit.down";
-        session.apply(Edits.move(
-                phrases.say(key, Map.of("block", words.name(chosenBlock()))),
-                session.chosen().orElseThrow(),
-                up));
-    }
-
-    private void remove() {
-        session.apply(Edits.remove(
-                phrases.say("edit.remove", Map.of("block", words.name(chosenBlock()))),
-                session.chosen().orElseThrow()));
-    }
-
-    private void build() {
-        frame.setDefaultCloseOperation(WindowConstants.DO_NOTHING_ON_CLOSE);
-        frame.addWindowListener(new WindowAdapter() {
-            @Override
-            public void windowClosing(WindowEvent event) {
-                close();
-            }
-        });
-        canvas.setPalette(look.palette());
-        JScrollPane scroll = new JScrollPane(canvas);
-        scroll.setBorder(null);
-        scroll.getVerticalScrollBar().setUnitIncrement(24);
-        scroll.getHorizontalScrollBar().setUnitIncrement(24);
-        JSplitPane left = new JSplitPane(JSplitPane.VERTICAL_SPLIT, scroll, findings());
-        left.setResizeWeight(1);
-        left.setBorder(null);
-        JSplitPane whole = new JSplitPane(JSplitPane.HORIZONTAL_SPLIT, left, forms());
-        whole.setResizeWeight(1);
-        whole.setBorder(null);
-        frame.setJMenuBar(menus());
-        frame.add(toolbar(), BorderLayout.NORTH);
-        frame.add(whole);
-        frame.setSize(new Dimension(1280, 820));
-        frame.setMinimumSize(new Dimension(900, 520));
-    }
-
-    private JComponent findings() {
-        JPanel panel = new JPanel(new BorderLayout());
-        JScrollPane list = new JScrollPane(new FindingList(session, phrases));
-        list.setBorder(null);
-        panel.add(list);
-        panel.setBorder(BorderFactory.createTitledBorder(phrases.say("findings.name")));
-        panel.setPreferredSize(new Dimension(300, 120));
-        return panel;
-    }
-
-    private JComponent forms() {
-        JTabbedPane tabs = new JTabbedPane();
-        tabs.setName("forms");
-        tabs.addTab(phrases.say("tab.block"), new BlockForm(session, phrases, actions));
-        JScrollPane piece = new JScrollPane(PieceForm.of(session, phrases));
-        piece.setBorder(null);
-        tabs.addTab(phrases.say("tab.piece"), piece);
-        tabs.addTab(phrases.say("tab.yarns"), new YarnForm(session, phrases));
-        tabs.setPreferredSize(new Dimension(370, 600));
-        tabs.setMinimumSize(new Dimension(340, 200));
-        return tabs;
-    }
-
-    private JMenuBar menus() {
-        JMenuBar bar = new JMenuBar();
-        bar.add(menu("menu.file", List.of("begin", "open", "save", "save-as", "sheet", "close")));
-        bar.add(menu("menu.edit", List.of("undo", "redo", "block-up", "block-down", "block-remove")));
-        bar.add(menu("menu.add", List.copyOf(NewBlocks.all().keySet())));
-        bar.add(menu("menu.top", List.of("top-follows", "top-alone")));
-        bar.add(menu("menu.view", List.of("closer", "farther", "whole", "look")));
-        return bar;
-    }
-
-    private JMenu menu(String key, List<String> ids) {
-        JMenu menu = new JMenu(phrases.say(key));
-        menu.setName(key);
-        ids.forEach(id -> menu.add(item(id)));
-        return menu;
-    }
-
-    private JMenuItem item(String id) {
-        JMenuItem item = new JMenuItem(actions.get(id));
-        item.setName("menu." + id);
-        return item;
-    }
-
-    private JToolBar toolbar() {
-        JToolBar bar = new JToolBar();
-        bar.setFloatable(false);
-        bar.add(addButton());
-        for (String id : List.of(
-                "block-up",
-                "block-down",
-                "block-remove",
-                "undo",
-                "redo",
-                "save",
-                "sheet",
-                "farther",
-                "whole",
-                "closer")) {
-            if (List.of("undo", "save", "farther").contains(id)) {
-                bar.addSeparator();
-            }
-            bar.add(button(actions.get(id), id));
-        }
-        return bar;
-    }
-
-    /** Short texts on the toolbar; what undo would take back stands in the menu. */
-    private JButton button(Action action, String id) {
-        JButton button = new JButton(action);
-        button.setHideActionText(true);
-        button.setText(phrases.say(id + ".short"));
-        button.setName(id);
-        return button;
-    }
-
-    private JButton addButton() {
-        JButton button = new JButton(phrases.say("add.text"));
-        button.setName("add");
-        button.setToolTipText(phrases.say("add.tip"));
-        JPopupMenu popup = new JPopupMenu();
-        NewBlocks.all().keySet().forEach(id -> popup.add(new JMenuItem(actions.get(id))));
-        button.addActionListener(event -> popup.show(button, 0, button.getHeight()));
-        return button;
-    }
-
-    private void close() {
-        if (files.mayClose()) {
-            frame.dispose();
-        }
-    }
-
-    private void refresh() {
-        actions.refresh();
-        frame.setTitle(phrases.say(
-                session.isDirty() ? "window.changed" : "window.title",
-                Map.of(
-                        "piece",
-                        session.piece().title().isBlank()
-                                ? phrases.say("window.untitled")
-                                : session.piece().title())));
+    void dispose() {
+        frame.dispose();
+        room.closed(this);
     }
 }

@@ -1,2 +1,2 @@
-/** The window: a canvas that draws the piece, forms for it and for the chosen block, and what was found. */
+/** The window in which a piece is planned. */
 package thrumwright.editor;

@@ -1,123 +1,250 @@
 package thrumwright.editor.edit;
 
+import java.util.ArrayList;
+import java.util.Collection;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.UnaryOperator;
 import thrumwright.block.Block;
+import thrumwright.block.Material;
+import thrumwright.block.MaterialRole;
+import thrumwright.block.OrderingCord;
 import thrumwright.block.Tag;
+import thrumwright.block.YarnBlock;
+import thrumwright.measure.Phrases;
 import thrumwright.piece.End;
 import thrumwright.piece.Piece;
 import thrumwright.piece.Place;
+import thrumwright.piece.Structure;
 import thrumwright.piece.Top;
+import thrumwright.plan.Words;
 
-/** The edits that there are. A top that follows the start is never edited by itself. */
+/** All edits that a weaver can make, with their names. */
 public final class Edits {
-    private Edits() {}
+    private final Phrases phrases;
+    private final Words words;
 
-    /** Any change of the piece that leaves the choice alone. */
-    public static Edit piece(String name, UnaryOperator<Piece> change) {
-        return new Edit(name, state -> new State(change.apply(state.piece()), state.chosen()));
+    /** @param phrases with the names under {@code edit.…} */
+    public Edits(Phrases phrases, Words words) {
+        this.phrases = phrases;
+        this.words = words;
     }
 
-    /** Puts a block in, above the chosen one, and chooses it. */
-    public static Edit add(String name, Place place, Block block) {
-        return new Edit(name, state -> {
-            End end = state.piece().end(place);
-            Block named =
-                    block.withTag(new Tag(end.freeId(block.id()), block.tag().label()));
-            int index = state.chosen()
-                    .filter(chosen -> chosen.place() == place)
-                    .map(chosen -> end.indexOf(chosen.blockId()) + 1)
-                    .orElse(end.blocks().size());
-            Piece piece = state.piece().withEnd(place, end.with(index, named));
-            return new State(piece, Optional.of(new Chosen(place, named.id())));
-        });
+    /** A field's new value. */
+    public Edit field(String label, String thing, UnaryOperator<Piece> change) {
+        String key = thing.isBlank() ? "edit.field" : "edit.field.of";
+        return Edit.of(phrases.say(key, Map.of("field", label, "thing", thing)), change);
     }
 
-    /** Takes a block out and chooses its neighbour. */
-    public static Edit remove(String name, Chosen chosen) {
-        return new Edit(name, state -> {
-            End end = state.piece().end(chosen.place());
-            int index = end.indexOf(chosen.blockId());
-            End less = end.without(Set.of(chosen.blockId()));
-            Optional<Chosen> next = less.blocks().isEmpty()
-                    ? Optional.empty()
-                    : Optional.of(new Chosen(
-                            chosen.place(),
-                            less.blocks()
-                                    .get(Math.min(index, less.blocks().size() - 1))
-                                    .id()));
-            return new State(forgotten(state.piece(), chosen).withEnd(chosen.place(), less), next);
-        });
+    /** A block with the id of the one whose place it takes. */
+    public Edit amount(Place place, Block changed) {
+        return Edit.of(named("edit.amount", changed), piece -> replaced(piece, place, changed));
     }
 
-    /** A block that is gone can't be left out at the top any more. */
-    private static Piece forgotten(Piece piece, Chosen chosen) {
-        if (chosen.place() == Place.START && piece.top() instanceof Top.FollowsStart follows) {
-            Set<String> left = new HashSet<>(follows.leftOut());
-            left.remove(chosen.blockId());
-            return piece.withTop(new Top.FollowsStart(left));
+    /** The same piece with a changed block; a following top keeps following. */
+    public Piece replaced(Piece piece, Place place, Block changed) {
+        checkOwn(piece, place);
+        return piece.withEnd(place, piece.end(place).replaced(changed));
+    }
+
+    /** @param index from 0 (lowest) to the number of blocks */
+    public Edit add(Piece now, Place place, int index, Block prototype) {
+        Block added = fitted(prototype, now, now.end(place), prototype.id());
+        return Edit.of(named("edit.add", added), piece -> {
+                    checkOwn(piece, place);
+                    Piece with = piece.withEnd(place, piece.end(place).with(index, added));
+                    return place == Place.START && added instanceof OrderingCord
+                            ? leaving(with, added.id(), true)
+                            : with;
+                })
+                .selecting(Selection.of(place, added.id()));
+    }
+
+    /** Puts copies of blocks in, one above the other from an index. */
+    public Edit paste(Piece now, Place place, int index, List<Block> blocks, String key) {
+        End end = now.end(place);
+        List<Block> added = new ArrayList<>();
+        for (Block block : blocks) {
+            Block fitted = fitted(block, now, end, block.id());
+            added.add(fitted);
+            end = end.with(end.blocks().size(), fitted);
         }
-        return piece;
+        return Edit.of(manyNamed(key, added), piece -> {
+                    checkOwn(piece, place);
+                    List<Block> all = new ArrayList<>(piece.end(place).blocks());
+                    all.addAll(index, added);
+                    return piece.withEnd(place, new End(all));
+                })
+                .selecting(new Selection(place, added.stream().map(Block::id).toList()));
     }
 
-    /** Moves a block up the warp or, with a negative number, down; as far as it goes. */
-    public static Edit move(String name, Chosen chosen, int up) {
-        return new Edit(name, state -> {
-            End end = state.piece().end(chosen.place());
-            Block block = end.block(chosen.blockId()).orElseThrow();
-            End without = end.without(Set.of(chosen.blockId()));
-            int to = Math.max(
-                    0,
-                    Math.min(
-                            end.indexOf(chosen.blockId()) + up, without.blocks().size()));
-            return new State(state.piece().withEnd(chosen.place(), without.with(to, block)), Optional.of(chosen));
-        });
+    /** With an id that the end doesn't have, and with a yarn that the piece has. */
+    private static Block fitted(Block block, Piece piece, End end, String stem) {
+        Block fitted = block.withTag(
+                new Tag(end.freeId(stem.replaceFirst("-\\d+$", "")), block.tag().label()));
+        boolean foreign = fitted instanceof YarnBlock yarn
+                && yarn.use().material() instanceof Material.Own own
+                && piece.yarns().stream().noneMatch(known -> known.id().equals(own.yarnId()));
+        if (foreign) {
+            YarnBlock yarn = (YarnBlock) fitted;
+            return yarn.withUse(yarn.use().with(new Material.Part(MaterialRole.WEFT)));
+        }
+        return fitted;
     }
 
-    /** Puts another block in the place of the one with its id. */
-    public static Edit replace(String name, Place place, Block block) {
-        return new Edit(
-                name,
-                state -> new State(
-                        state.piece().withEnd(place, state.piece().end(place).replaced(block)), state.chosen()));
+    /** Takes blocks away; of a top that follows the start they are left out. */
+    public Edit delete(Piece now, Selection gone) {
+        List<Block> blocks = gone.blocksIn(now);
+        if (gone.place() == Place.TOP && now.topFollows()) {
+            return Edit.of(manyNamed("edit.leave-out", blocks), piece -> {
+                Piece without = piece;
+                for (String id : gone.ids()) {
+                    without = leaving(without, id, true);
+                }
+                return without;
+            });
+        }
+        return Edit.of(
+                        manyNamed("edit.delete", blocks),
+                        piece -> pruned(piece.withEnd(
+                                gone.place(), piece.end(gone.place()).without(gone.ids()))))
+                .selecting(neighbour(now, gone));
     }
 
-    /** Leaves a block of the start out at a top that follows it, or brings it back. */
-    public static Edit leaveOut(String name, String blockId, boolean out) {
-        return piece(name, piece -> {
-            if (!(piece.top() instanceof Top.FollowsStart follows)) {
-                return piece;
-            }
-            Set<String> left = new HashSet<>(follows.leftOut());
-            if (out) {
-                left.add(blockId);
+    /** What comes after blocks that go: the one above them, else the highest of the others. */
+    private static Selection neighbour(Piece now, Selection gone) {
+        Selection below = Selection.none();
+        boolean met = false;
+        for (Block block : now.end(gone.place()).blocks()) {
+            if (gone.ids().contains(block.id())) {
+                met = true;
+            } else if (met) {
+                return Selection.of(gone.place(), block.id());
             } else {
-                left.remove(blockId);
+                below = Selection.of(gone.place(), block.id());
             }
-            return piece.withTop(new Top.FollowsStart(left));
-        });
+        }
+        return below;
     }
 
-    /** Makes the top a stack of its own, as it is now. */
-    public static Edit topOnItsOwn(String name) {
-        return piece(name, piece -> piece.withTop(new Top.OnItsOwn(piece.end(Place.TOP))));
+    /** What is left out of the top, without what is no longer there. */
+    private static Piece pruned(Piece piece) {
+        if (!(piece.top() instanceof Top.FollowsStart follows)) {
+            return piece;
+        }
+        Set<String> left = new HashSet<>(follows.leftOut());
+        left.removeIf(id -> piece.start().block(id).isEmpty());
+        return piece.withTop(new Top.FollowsStart(left));
     }
 
-    /** Makes the top follow the start; blocks of the start that the top lacks are left out. */
-    public static Edit topFollows(String name) {
-        return piece(name, piece -> {
-            List<String> there =
-                    piece.end(Place.TOP).blocks().stream().map(Block::id).toList();
-            Set<String> left = new HashSet<>();
-            for (Block block : piece.start().blocks()) {
-                if (!there.contains(block.id())) {
-                    left.add(block.id());
+    /** Moves blocks up (1) or down (−1) by one place, as far as they can go. */
+    public Edit move(Piece now, Selection moved, int by) {
+        return Edit.of(manyNamed(by > 0 ? "edit.up" : "edit.down", moved.blocksIn(now)), piece -> {
+            checkOwn(piece, moved.place());
+            List<Block> all = new ArrayList<>(piece.end(moved.place()).blocks());
+            int from = by > 0 ? all.size() - 1 : 0;
+            for (int i = from; i >= 0 && i < all.size(); i -= by) {
+                int to = i + by;
+                boolean free = to >= 0
+                        && to < all.size()
+                        && !moved.ids().contains(all.get(to).id());
+                if (moved.ids().contains(all.get(i).id()) && free) {
+                    all.add(to, all.remove(i));
                 }
             }
-            return piece.withTop(new Top.FollowsStart(left));
+            return piece.withEnd(moved.place(), new End(all));
         });
+    }
+
+    /** Moves blocks to where so many of the others stand below them. */
+    public Edit moveTo(Piece now, Selection moved, int below) {
+        List<Block> blocks = moved.blocksIn(now);
+        return Edit.of(manyNamed("edit.move", blocks), piece -> {
+            checkOwn(piece, moved.place());
+            List<Block> all = new ArrayList<>(
+                    piece.end(moved.place()).without(moved.ids()).blocks());
+            all.addAll(Math.max(0, Math.min(below, all.size())), moved.blocksIn(piece));
+            return piece.withEnd(moved.place(), new End(all));
+        });
+    }
+
+    /** Whether the start's block of that id is left out of a top that follows it. */
+    public Edit leaveOut(Piece now, String id, boolean out) {
+        Block block = now.start().block(id).orElseThrow();
+        return Edit.of(named(out ? "edit.leave-out" : "edit.put-back", block), piece -> leaving(piece, id, out));
+    }
+
+    private static Piece leaving(Piece piece, String id, boolean out) {
+        if (!(piece.top() instanceof Top.FollowsStart follows)) {
+            return piece;
+        }
+        Set<String> left = new HashSet<>(follows.leftOut());
+        if (out) {
+            left.add(id);
+        } else {
+            left.remove(id);
+        }
+        return piece.withTop(new Top.FollowsStart(left));
+    }
+
+    /** From now on the top is a stack of its own, to begin with the one that it is now. */
+    public Edit topOnItsOwn() {
+        return Edit.of(
+                phrases.say("edit.top-own"),
+                piece -> piece.topFollows() ? piece.withTop(new Top.OnItsOwn(piece.end(Place.TOP))) : piece);
+    }
+
+    /** From now on the top is the start reflected, without the blocks that it lacks now. */
+    public Edit topFollows() {
+        return Edit.of(phrases.say("edit.top-follows"), piece -> {
+            if (piece.topFollows()) {
+                return piece;
+            }
+            Set<String> lacking = new HashSet<>();
+            for (Block block : piece.start().blocks()) {
+                if (piece.block(Place.TOP, block.id()).isEmpty()) {
+                    lacking.add(block.id());
+                }
+            }
+            return piece.withTop(new Top.FollowsStart(lacking));
+        });
+    }
+
+    /** Another stack in the place of the whole start, or of a top of its own. */
+    public Edit structure(Structure structure, Place place) {
+        return Edit.of(
+                phrases.say("edit.structure", Map.of("structure", structure.name(), "place", words.place(place))),
+                piece -> {
+                    End stack = structure.fittedTo(piece);
+                    if (place == Place.TOP) {
+                        return piece.withTop(new Top.OnItsOwn(stack.mirrored().unforced()));
+                    }
+                    Piece with = piece.withStart(stack);
+                    for (Block block : stack.blocks()) {
+                        with = block instanceof OrderingCord ? leaving(with, block.id(), true) : with;
+                    }
+                    return pruned(with);
+                });
+    }
+
+    private void checkOwn(Piece piece, Place place) {
+        if (place == Place.TOP && piece.topFollows()) {
+            throw new IllegalArgumentException(phrases.say("edit.refused.follows"));
+        }
+    }
+
+    private String named(String key, Block block) {
+        return phrases.say(key, Map.of("block", words.name(block)));
+    }
+
+    private String manyNamed(String key, Collection<Block> blocks) {
+        Optional<Block> one = blocks.stream().findFirst();
+        String what = blocks.size() == 1
+                ? words.name(one.orElseThrow())
+                : phrases.say("edit.blocks", Map.of("count", blocks.size()));
+        return phrases.say(key, Map.of("block", what));
     }
 }

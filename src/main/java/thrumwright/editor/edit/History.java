@@ -4,46 +4,96 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
-/** All that was done to a piece since it was opened; there is no limit. */
-final class History {
-    /** One change with the states on both sides. */
-    record Done(String name, State before, State after) {}
+/** Everything that was done to a piece, each step with the moment before and after it; without limit. */
+public final class History {
+    private record Step(String name, Object run, Moment before, Moment after) {}
 
-    private final List<Done> all = new ArrayList<>();
-    private int position;
+    private final List<Step> steps = new ArrayList<>();
+    private int done;
 
-    /** Adds what was done; whatever was undone before is forgotten. */
-    void add(Done done) {
-        all.subList(position, all.size()).clear();
-        all.add(done);
-        position = all.size();
+    /**
+     * Notes a step; what was undone before it is forgotten.
+     *
+     * @param run steps in a row with the same run, such as the letters typed in one field, count as one; null: a step of
+     *     its own
+     */
+    void add(String name, Object run, Moment before, Moment after) {
+        steps.subList(done, steps.size()).clear();
+        Step last = done == 0 ? null : steps.get(done - 1);
+        if (run == null || last == null || last.run() != run) {
+            steps.add(new Step(name, run, before, after));
+        } else if (last.before().piece().equals(after.piece())) {
+            steps.remove(done - 1);
+        } else {
+            steps.set(done - 1, new Step(name, run, last.before(), after));
+        }
+        done = steps.size();
     }
 
-    /** The change that undo would take back. */
-    Optional<Done> undoable() {
-        return position == 0 ? Optional.empty() : Optional.of(all.get(position - 1));
+    /** The next step is one of its own, whatever its run. */
+    void endRun() {
+        if (done > 0 && steps.get(done - 1).run() != null) {
+            Step last = steps.get(done - 1);
+            steps.set(done - 1, new Step(last.name(), null, last.before(), last.after()));
+        }
     }
 
-    /** The change that redo would bring again. */
-    Optional<Done> redoable() {
-        return position == all.size() ? Optional.empty() : Optional.of(all.get(position));
+    /** Takes the last step away again if it belongs to that run: the moment before it. */
+    Optional<Moment> drop(Object run) {
+        if (done == 0 || steps.get(done - 1).run() != run) {
+            return Optional.empty();
+        }
+        done--;
+        return Optional.of(steps.remove(done).before());
     }
 
-    State undo() {
-        position--;
-        return all.get(position).before();
+    /** One step back; empty at the beginning. */
+    Optional<Moment> undo() {
+        return done == 0 ? Optional.empty() : Optional.of(steps.get(--done).before());
     }
 
-    State redo() {
-        position++;
-        return all.get(position - 1).after();
+    /** One step on again; empty at the end. */
+    Optional<Moment> redo() {
+        return done == steps.size()
+                ? Optional.empty()
+                : Optional.of(steps.get(done++).after());
     }
 
-    List<String> names() {
-        return all.stream().map(Done::name).toList();
+    /**
+     * To where so many steps are done.
+     *
+     * @param count 0 to the number of steps
+     */
+    Optional<Moment> jump(int count) {
+        if (count < 0 || count > steps.size()) {
+            throw new IllegalArgumentException("the history has " + steps.size() + " steps");
+        }
+        if (count == done) {
+            return Optional.empty();
+        }
+        boolean back = count < done;
+        done = count;
+        return Optional.of(
+                back ? steps.get(count).before() : steps.get(count - 1).after());
     }
 
-    int position() {
-        return position;
+    /** The names of all steps, done or undone, from the first. */
+    public List<String> names() {
+        return steps.stream().map(Step::name).toList();
+    }
+
+    /** How many of the steps are done. */
+    public int done() {
+        return done;
+    }
+
+    public Optional<String> undoName() {
+        return done == 0 ? Optional.empty() : Optional.of(steps.get(done - 1).name());
+    }
+
+    public Optional<String> redoName() {
+        return done == steps.size()
+                ? Optional.empty()
+                : Optional.of(steps.get(done).name());
     }
 }

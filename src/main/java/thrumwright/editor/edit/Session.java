@@ -1,130 +1,188 @@
 package thrumwright.editor.edit;
 
-import java.util.ArrayList;
+import java.nio.file.Path;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
+import java.util.concurrent.CopyOnWriteArrayList;
+import java.util.function.Consumer;
 import thrumwright.piece.Piece;
 import thrumwright.plan.Plan;
+import thrumwright.store.PieceFile;
 
 /**
- * A piece that is open: its state, its history, and what was saved of it. Tells its listeners of every change. The plan
- * is derived when it is asked for. To be used from one thread.
+ * One piece being worked on: the piece, what is selected, its history and where it is on file. Whoever shows it listens
+ * to its changes. For one thread only.
  */
 public final class Session {
-    private final History history = new History();
-    private final List<Runnable> listeners = new ArrayList<>();
-    private State state;
-    private Piece saved;
+    private final List<Consumer<Change>> listeners = new CopyOnWriteArrayList<>();
+    private History history = new History();
+    private PieceFile file;
+    private Optional<Path> path;
+    private Piece piece;
+    private Optional<Piece> preview = Optional.empty();
+    private Selection selection = Selection.none();
     private Plan plan;
 
-    /** @param saved what is on file; a piece that was never saved is compared with how it began */
-    public Session(Piece piece, Piece saved) {
-        this.state = new State(piece, Optional.empty());
-        this.saved = saved;
+    /** @param path where it was read from; empty for a piece that is nowhere yet */
+    public Session(PieceFile file, Optional<Path> path) {
+        this.file = Objects.requireNonNull(file);
+        this.path = Objects.requireNonNull(path);
+        this.piece = file.piece();
     }
 
-    public void listen(Runnable listener) {
-        listeners.add(listener);
-    }
-
+    /** The piece as it is, without what is only tried. */
     public Piece piece() {
-        return state.piece();
+        return piece;
     }
 
-    public Optional<Chosen> chosen() {
-        return state.chosen();
+    /** What is to be shown: the piece, or what a gesture would make of it. */
+    public Piece shown() {
+        return preview.orElse(piece);
     }
 
+    /** The plan of what is to be shown; worked out when it is first wanted. */
     public Plan plan() {
-        if (plan == null || plan.piece() != state.piece()) {
-            plan = Plan.of(state.piece());
+        if (plan == null || plan.piece() != shown()) {
+            plan = Plan.of(shown());
         }
         return plan;
     }
 
+    public Selection selection() {
+        return selection;
+    }
+
+    public History history() {
+        return history;
+    }
+
     /** Whether the piece differs from what was saved. */
-    public boolean isDirty() {
-        return !state.piece().equals(saved);
+    public boolean dirty() {
+        return !piece.equals(file.piece());
     }
 
-    /** To be called once the piece is safely on file. */
-    public void saved(Piece onFile) {
-        saved = onFile;
-        tell();
+    public Optional<Path> path() {
+        return path;
     }
 
-    /** Chooses a block, or nothing; that is no edit. */
-    public void choose(Optional<Chosen> chosen) {
-        State next = new State(state.piece(), chosen).checked();
-        if (!next.equals(state)) {
-            state = next;
-            tell();
-        }
+    /** The piece with whatever its file held beside it, for writing. */
+    public PieceFile toSave() {
+        return file.with(piece);
+    }
+
+    /** Says that the piece as it is now is on file. */
+    public void saved(Path where) {
+        file = file.with(piece);
+        path = Optional.of(where);
+        tell(Change.FILE);
+    }
+
+    /** Begins anew with another piece. */
+    public void replace(PieceFile other, Optional<Path> where) {
+        file = other;
+        path = where;
+        history = new History();
+        preview = Optional.empty();
+        piece = other.piece();
+        selection = Selection.none();
+        tell(Change.PIECE);
+        tell(Change.FILE);
+    }
+
+    /** @throws IllegalArgumentException if the edit refuses; nothing has changed then */
+    public void edit(Edit edit) {
+        edit(edit, null);
     }
 
     /**
-     * Does an edit. One that changes nothing leaves no trace.
+     * Changes the piece.
      *
-     * @throws IllegalArgumentException if the piece can't be so; nothing has changed then
+     * @param run edits in a row with the same run are one step of the history; null: a step of its own
+     * @throws IllegalArgumentException if the edit refuses; nothing has changed then
      */
-    public void apply(Edit edit) {
-        State next = edit.change().apply(state).checked();
-        if (next.piece().equals(state.piece())) {
-            choose(next.chosen());
+    public void edit(Edit edit, Object run) {
+        Piece after = edit.change().apply(piece);
+        boolean tried = preview.isPresent();
+        preview = Optional.empty();
+        if (after.equals(piece)) {
+            if (tried) {
+                tell(Change.PIECE);
+            }
+            edit.selects().ifPresent(this::select);
             return;
         }
-        history.add(new History.Done(edit.name(), state, next));
-        state = next;
-        tell();
+        Moment before = new Moment(piece, selection);
+        piece = after;
+        selection = edit.selects().orElse(selection).within(after);
+        history.add(edit.name(), run, before, new Moment(piece, selection));
+        tell(Change.PIECE);
     }
 
-    /** What undo would take back, if anything. */
-    public Optional<String> undoable() {
-        return history.undoable().map(History.Done::name);
+    /** The next edit is a step of its own. */
+    public void endRun() {
+        history.endRun();
     }
 
-    /** What redo would bring again, if anything. */
-    public Optional<String> redoable() {
-        return history.redoable().map(History.Done::name);
+    /** Takes back what was done in a run that is still going on. */
+    public void dropRun(Object run) {
+        history.drop(run).ifPresent(this::goTo);
+    }
+
+    /** Shows what an edit would do, without doing it; an edit that refuses shows nothing new. */
+    public void preview(Edit edit) {
+        try {
+            preview = Optional.of(edit.change().apply(piece));
+        } catch (IllegalArgumentException e) {
+            preview = Optional.empty();
+        }
+        tell(Change.PIECE);
+    }
+
+    /** Shows the piece as it is again. */
+    public void endPreview() {
+        if (preview.isPresent()) {
+            preview = Optional.empty();
+            tell(Change.PIECE);
+        }
     }
 
     public void undo() {
-        if (history.undoable().isPresent()) {
-            state = history.undo();
-            tell();
-        }
+        history.undo().ifPresent(this::goTo);
     }
 
     public void redo() {
-        if (history.redoable().isPresent()) {
-            state = history.redo();
-            tell();
+        history.redo().ifPresent(this::goTo);
+    }
+
+    /** To where so many steps of the history are done. */
+    public void jump(int count) {
+        history.jump(count).ifPresent(this::goTo);
+    }
+
+    private void goTo(Moment moment) {
+        preview = Optional.empty();
+        piece = moment.piece();
+        selection = moment.selection();
+        tell(Change.PIECE);
+    }
+
+    /** Selects as many of those blocks as there are. */
+    public void select(Selection other) {
+        Selection there = other.within(shown());
+        if (!there.equals(selection)) {
+            selection = there;
+            tell(Change.SELECTION);
         }
     }
 
-    /** Names of all that was done, the first first, including what is undone at the moment. */
-    public List<String> history() {
-        return history.names();
+    /** @return takes the listener away again */
+    public Runnable listen(Consumer<Change> listener) {
+        listeners.add(listener);
+        return () -> listeners.remove(listener);
     }
 
-    /** How many of {@link #history} are done at the moment. */
-    public int historyPosition() {
-        return history.position();
-    }
-
-    /** Undoes or redoes until so many changes are done. */
-    public void jump(int position) {
-        int wanted = Math.max(0, Math.min(position, history.names().size()));
-        while (history.position() > wanted) {
-            state = history.undo();
-        }
-        while (history.position() < wanted) {
-            state = history.redo();
-        }
-        tell();
-    }
-
-    private void tell() {
-        List.copyOf(listeners).forEach(Runnable::run);
+    private void tell(Change change) {
+        listeners.forEach(listener -> listener.accept(change));
     }
 }

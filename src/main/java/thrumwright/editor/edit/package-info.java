@@ -1,2 +1,2 @@
-/** Editing without a window: what is open, what is chosen, what was done and can be undone. */
+/** Changing a piece step by step, without any component: edits, their history, and what a window shows. */
 package thrumwright.editor.edit;

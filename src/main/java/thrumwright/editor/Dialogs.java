@@ -1,0 +1,117 @@
+package thrumwright.editor;
+
+import java.awt.Component;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import javax.swing.JFileChooser;
+import javax.swing.JOptionPane;
+import javax.swing.filechooser.FileNameExtensionFilter;
+import thrumwright.editor.text.Texts;
+import thrumwright.piece.Structure;
+
+/** Asks in dialogs. */
+final class Dialogs implements Questions {
+    private final Component parent;
+    private final Texts texts;
+    private final List<Structure> structures;
+    private Path folder;
+
+    /** @param folder where to begin looking for files */
+    Dialogs(Component parent, Texts texts, List<Structure> structures, Path folder) {
+        this.parent = parent;
+        this.texts = texts;
+        this.structures = structures;
+        this.folder = folder;
+    }
+
+    private JFileChooser chooser(String ending) {
+        JFileChooser chooser = new JFileChooser(folder.toFile());
+        chooser.setName("files");
+        String kind = ending.substring(1).toUpperCase(Locale.ROOT);
+        chooser.setFileFilter(
+                new FileNameExtensionFilter(texts.say("files." + ending.substring(1)), kind, ending.substring(1)));
+        return chooser;
+    }
+
+    @Override
+    public Optional<Path> fileToOpen() {
+        JFileChooser chooser = chooser(".json");
+        chooser.setDialogTitle(texts.say("files.open"));
+        if (chooser.showOpenDialog(parent) != JFileChooser.APPROVE_OPTION) {
+            return Optional.empty();
+        }
+        return Optional.of(chosen(chooser));
+    }
+
+    private Path chosen(JFileChooser chooser) {
+        Path path = chooser.getSelectedFile().toPath();
+        if (path.getParent() != null) {
+            folder = path.getParent();
+        }
+        return path;
+    }
+
+    @Override
+    public Optional<Path> fileToSave(String suggestion, String ending) {
+        JFileChooser chooser = chooser(ending);
+        chooser.setDialogTitle(texts.say("files.save" + ending));
+        chooser.setSelectedFile(folder.resolve(suggestion + ending).toFile());
+        while (chooser.showSaveDialog(parent) == JFileChooser.APPROVE_OPTION) {
+            Path path = chosen(chooser);
+            Path whole = path.toString().toLowerCase(Locale.ROOT).endsWith(ending)
+                    ? path
+                    : path.resolveSibling(path.getFileName() + ending);
+            if (!Files.exists(whole) || mayReplace(whole)) {
+                return Optional.of(whole);
+            }
+        }
+        return Optional.empty();
+    }
+
+    private boolean mayReplace(Path path) {
+        return agreed("replace", path);
+    }
+
+    @Override
+    public boolean overOthersWork(Path file) {
+        return agreed("changed", file);
+    }
+
+    private boolean agreed(String key, Path file) {
+        Object[] answers = {texts.say(key + ".yes"), texts.say(key + ".no")};
+        int answer = JOptionPane.showOptionDialog(
+                parent,
+                texts.say(key + ".question", Map.of("file", file.getFileName())),
+                texts.say(key + ".title"),
+                JOptionPane.YES_NO_OPTION,
+                JOptionPane.QUESTION_MESSAGE,
+                null,
+                answers,
+                answers[1]);
+        return answer == 0;
+    }
+
+    @Override
+    public Closing unsaved(String title) {
+        Object[] answers = {texts.say("unsaved.save"), texts.say("unsaved.leave"), texts.say("unsaved.stay")};
+        int answer = JOptionPane.showOptionDialog(
+                parent,
+                texts.say("unsaved.question", Map.of("title", title)),
+                texts.say("unsaved.title"),
+                JOptionPane.YES_NO_CANCEL_OPTION,
+                JOptionPane.QUESTION_MESSAGE,
+                null,
+                answers,
+                answers[0]);
+        return answer == 0 ? Closing.SAVE : answer == 1 ? Closing.LEAVE : Closing.STAY;
+    }
+
+    @Override
+    public Optional<Beginning> beginning() {
+        return new BeginningDialog(parent, texts, structures).ask();
+    }
+}

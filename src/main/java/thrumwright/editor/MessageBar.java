@@ -1,0 +1,54 @@
+package thrumwright.editor;
+
+import java.awt.BorderLayout;
+import javax.swing.BorderFactory;
+import javax.swing.JButton;
+import javax.swing.JPanel;
+import javax.swing.UIManager;
+import thrumwright.editor.look.Prose;
+import thrumwright.editor.text.Texts;
+
+/** A sentence above the piece, until it is put away: what happened to a file, or what went wrong. */
+final class MessageBar {
+    private final JPanel panel = new JPanel(new BorderLayout(8, 0));
+    private final Prose sentence = new Prose("");
+
+    MessageBar(Texts texts) {
+        panel.setBorder(BorderFactory.createEmptyBorder(6, 12, 6, 8));
+        sentence.setName("message");
+        JButton away = new JButton(texts.say("message.away"));
+        away.setName("messageAway");
+        away.addActionListener(event -> clear());
+        panel.add(sentence);
+        JPanel side = new JPanel(new BorderLayout());
+        side.setOpaque(false);
+        side.add(away, BorderLayout.NORTH);
+        panel.add(side, BorderLayout.EAST);
+        panel.setVisible(false);
+    }
+
+    JPanel component() {
+        return panel;
+    }
+
+    void say(String text) {
+        show(text, "Label.foreground");
+    }
+
+    void problem(String text) {
+        show(text, "Thrumwright.reason");
+    }
+
+    private void show(String text, String colour) {
+        sentence.setText(text);
+        sentence.setForeground(UIManager.getColor(colour));
+        sentence.getAccessibleContext().setAccessibleName(text);
+        panel.setBackground(UIManager.getColor("Thrumwright.selectedBackground"));
+        panel.setVisible(true);
+        panel.revalidate();
+    }
+
+    void clear() {
+        panel.setVisible(false);
+    }
+}

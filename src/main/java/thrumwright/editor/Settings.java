@@ -1,0 +1,103 @@
+package thrumwright.editor;
+
+import java.io.IOException;
+import java.io.StringReader;
+import java.io.StringWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Properties;
+import thrumwright.store.FileProblem;
+import thrumwright.store.SafeFile;
+
+/** What the program remembers of how somebody likes to work. Losing it harms nothing. */
+final class Settings {
+    private static final int RECENT = 8;
+
+    private final Properties values = new Properties();
+    private final Optional<Path> file;
+
+    /** @param file where they are kept; empty: nowhere */
+    Settings(Optional<Path> file) {
+        this.file = file;
+        file.filter(Files::isRegularFile).ifPresent(this::read);
+    }
+
+    /** The usual file on this system. */
+    static Settings ofUser() {
+        return new Settings(Optional.of(
+                file(System.getProperty("os.name"), System.getenv(), Path.of(System.getProperty("user.home")))));
+    }
+
+    static Path file(String system, Map<String, String> environment, Path home) {
+        Path folder = home.resolve(".config");
+        if (system.startsWith("Windows")) {
+            String roaming = environment.get("APPDATA");
+            folder = roaming == null ? home.resolve("AppData").resolve("Roaming") : Path.of(roaming);
+        } else if (system.startsWith("Mac")) {
+            folder = home.resolve("Library").resolve("Preferences");
+        } else if (!environment.getOrDefault("XDG_CONFIG_HOME", "").isBlank()) {
+            folder = Path.of(environment.get("XDG_CONFIG_HOME"));
+        }
+        return folder.resolve("thrumwright").resolve("settings.properties");
+    }
+
+    private void read(Path from) {
+        try {
+            values.load(new StringReader(SafeFile.read(from)));
+        } catch (FileProblem | IOException | IllegalArgumentException e) {
+            values.clear();
+        }
+    }
+
+    Optional<String> get(String key) {
+        return Optional.ofNullable(values.getProperty(key));
+    }
+
+    /** @return whether it could be kept */
+    boolean put(String key, String value) {
+        if (value.equals(values.getProperty(key))) {
+            return true;
+        }
+        values.setProperty(key, value);
+        return write();
+    }
+
+    private boolean write() {
+        if (file.isEmpty()) {
+            return true;
+        }
+        try {
+            StringWriter text = new StringWriter();
+            values.store(text, null);
+            Files.createDirectories(file.get().getParent());
+            SafeFile.write(file.get(), text.toString());
+            return true;
+        } catch (IOException | FileProblem e) {
+            return false;
+        }
+    }
+
+    /** Files that were worked on last, the latest first. */
+    List<Path> recent() {
+        List<Path> recent = new ArrayList<>();
+        for (int i = 0; i < RECENT; i++) {
+            get("recent." + i).filter(text -> !text.isBlank()).map(Path::of).ifPresent(recent::add);
+        }
+        return recent;
+    }
+
+    void used(Path path) {
+        List<Path> recent = new ArrayList<>(recent());
+        Path whole = path.toAbsolutePath();
+        recent.remove(whole);
+        recent.add(0, whole);
+        for (int i = 0; i < RECENT; i++) {
+            values.setProperty("recent." + i, i < recent.size() ? recent.get(i).toString() : "");
+        }
+        write();
+    }
+}

@@ -1,0 +1,99 @@
+package thrumwright.editor;
+
+import com.formdev.flatlaf.FlatLaf;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import thrumwright.drawing.Fonts;
+import thrumwright.editor.edit.Session;
+import thrumwright.editor.look.Theme;
+import thrumwright.editor.text.Texts;
+import thrumwright.piece.Structure;
+import thrumwright.store.BuiltIn;
+import thrumwright.store.FileProblem;
+import thrumwright.store.PieceFile;
+import thrumwright.store.SafeFile;
+
+/** All windows that are open, and what they share. */
+final class Workroom {
+    private final Settings settings;
+    private final List<Structure> structures;
+    private final Texts texts = Texts.of(Locale.UK);
+    private final Fonts fonts = Fonts.load();
+    private final List<EditorWindow> windows = new ArrayList<>();
+    private Theme theme;
+
+    Workroom(Settings settings, List<Structure> structures) {
+        this.settings = settings;
+        this.structures = List.copyOf(structures);
+        this.theme = settings.get("theme").flatMap(Workroom::named).orElse(Theme.LIGHT);
+        theme.apply(fonts);
+    }
+
+    private static Optional<Theme> named(String name) {
+        for (Theme known : Theme.values()) {
+            if (known.name().equals(name)) {
+                return Optional.of(known);
+            }
+        }
+        return Optional.empty();
+    }
+
+    Settings settings() {
+        return settings;
+    }
+
+    Texts texts() {
+        return texts;
+    }
+
+    Fonts fonts() {
+        return fonts;
+    }
+
+    Theme theme() {
+        return theme;
+    }
+
+    List<Structure> structures() {
+        return structures;
+    }
+
+    void setTheme(Theme other) {
+        theme = other;
+        settings.put("theme", other.name());
+        theme.apply(fonts);
+        windows.forEach(EditorWindow::themeChanged);
+        FlatLaf.updateUI();
+    }
+
+    /** A window for a file; for none, the demo piece, which is nowhere on file. */
+    EditorWindow open(Optional<Path> file) throws FileProblem {
+        if (file.isEmpty()) {
+            return open(new Session(demo(), Optional.empty()));
+        }
+        PieceFile read = PieceFile.read(SafeFile.read(file.get()));
+        settings.used(file.get());
+        return open(new Session(read, file));
+    }
+
+    private static PieceFile demo() throws FileProblem {
+        return PieceFile.read(BuiltIn.DEMO.text(BuiltIn.DEMO.names().get(0)));
+    }
+
+    EditorWindow open(Session session) {
+        EditorWindow window = new EditorWindow(this, session);
+        windows.add(window);
+        return window;
+    }
+
+    void closed(EditorWindow window) {
+        windows.remove(window);
+    }
+
+    List<EditorWindow> windows() {
+        return List.copyOf(windows);
+    }
+}

@@ -1,0 +1,447 @@
+package thrumwright.editor.canvas;
+
+import java.awt.BasicStroke;
+import java.awt.Color;
+import java.awt.Dimension;
+import java.awt.Graphics;
+import java.awt.Graphics2D;
+import java.awt.Point;
+import java.awt.Rectangle;
+import java.awt.RenderingHints;
+import java.awt.event.FocusEvent;
+import java.awt.event.FocusListener;
+import java.awt.event.MouseAdapter;
+import java.awt.event.MouseEvent;
+import java.awt.event.MouseWheelEvent;
+import java.awt.geom.AffineTransform;
+import java.awt.geom.Rectangle2D;
+import java.awt.image.BufferedImage;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.function.Consumer;
+import javax.accessibility.Accessible;
+import javax.accessibility.AccessibleContext;
+import javax.swing.JComponent;
+import javax.swing.JViewport;
+import javax.swing.Scrollable;
+import javax.swing.SwingConstants;
+import javax.swing.SwingUtilities;
+import thrumwright.drawing.Palette;
+import thrumwright.drawing.PiecePainter;
+import thrumwright.drawing.PiecePicture;
+import thrumwright.drawing.View;
+import thrumwright.editor.canvas.CanvasMap.Spot;
+import thrumwright.editor.edit.Change;
+import thrumwright.editor.edit.Selection;
+import thrumwright.editor.edit.Session;
+import thrumwright.editor.text.Texts;
+import thrumwright.piece.Place;
+
+/** The whole piece to scale: the start below, the top above, a torn band of the design between them. */
+public final class PieceCanvas extends JComponent implements Scrollable, Accessible {
+    private static final long serialVersionUID = 1L;
+    /** Room beside and above the picture, pixels. */
+    private static final int BESIDE = 16;
+
+    private static final int ABOVE = 36;
+    private static final int NUDGE = 24;
+
+    private final transient Session session;
+    private final transient Texts texts;
+    private final transient List<Runnable> mapListeners = new ArrayList<>();
+    private transient Palette palette;
+    private transient PiecePicture picture;
+    private transient CanvasMap map;
+    private transient Drawn drawn;
+    private transient Zoom zoom = Zoom.fitting(Zoom.Kind.PIECE);
+    private transient Optional<Gesture> gesture = Optional.empty();
+    private transient Consumer<MouseEvent> menuAsked = event -> {};
+    private transient Gestures gestures = (canvas, event, spot) -> Optional.empty();
+    private int leastHeight;
+
+    /** A picture of a part of the canvas, in device pixels. */
+    private record Drawn(
+            PiecePicture of, View view, Rectangle part, double density, Palette palette, BufferedImage image) {
+        boolean shows(PiecePicture other, View where, Rectangle what, double dots, Palette colours) {
+            return of == other
+                    && view.equals(where)
+                    && part.equals(what)
+                    && density == dots
+                    && Objects.equals(palette, colours);
+        }
+    }
+
+    /** What a press of the mouse begins. */
+    @FunctionalInterface
+    public interface Gestures {
+        Optional<Gesture> begin(PieceCanvas canvas, MouseEvent event, Optional<Spot> spot);
+    }
+
+    public PieceCanvas(Session session, Texts texts, Palette palette) {
+        this.session = session;
+        this.texts = texts;
+        this.palette = palette;
+        this.picture = PiecePicture.of(session.plan());
+        setName("canvas");
+        setFocusable(true);
+        setOpaque(true);
+        session.listen(this::changed);
+        Mouse mouse = new Mouse();
+        addMouseListener(mouse);
+        addMouseMotionListener(mouse);
+        addMouseWheelListener(mouse);
+        addFocusListener(new FocusListener() {
+            @Override
+            public void focusGained(FocusEvent event) {
+                repaint();
+            }
+
+            @Override
+            public void focusLost(FocusEvent event) {
+                repaint();
+            }
+        });
+    }
+
+    private void changed(Change change) {
+        if (change == Change.PIECE) {
+            picture = picture.next(session.plan());
+            map = null;
+            revalidate();
+        }
+        if (change != Change.FILE) {
+            tellMapListeners();
+            repaint();
+        }
+    }
+
+    public Session session() {
+        return session;
+    }
+
+    public Texts texts() {
+        return texts;
+    }
+
+    /** Other colours, when the theme changes. */
+    public void setPalette(Palette other) {
+        palette = other;
+        drawn = null;
+        repaint();
+    }
+
+    public Palette palette() {
+        return palette;
+    }
+
+    /** Who is told where things lie whenever that changes. */
+    public void whenMapChanges(Runnable listener) {
+        mapListeners.add(listener);
+    }
+
+    public void setGestures(Gestures other) {
+        gestures = other;
+    }
+
+    public void setMenuAsked(Consumer<MouseEvent> asked) {
+        menuAsked = asked;
+    }
+
+    /** The height that labels beside the canvas need, pixels. */
+    public void setLeastHeight(int height) {
+        if (height != leastHeight) {
+            leastHeight = height;
+            map = null;
+            revalidate();
+        }
+    }
+
+    private void tellMapListeners() {
+        mapListeners.forEach(Runnable::run);
+    }
+
+    public PiecePicture picture() {
+        return picture;
+    }
+
+    /** Where everything lies at present. */
+    public CanvasMap map() {
+        if (map == null) {
+            map = CanvasMap.of(picture, view());
+        }
+        return map;
+    }
+
+    private View view() {
+        double scale = scale();
+        double left = (getWidth() - picture.span() * scale) / 2;
+        double base = (getHeight() + picture.height() * scale) / 2;
+        return new View(scale, left, base);
+    }
+
+    public Zoom zoom() {
+        return zoom;
+    }
+
+    /** Pixels per mm. */
+    public double scale() {
+        Dimension room = room();
+        double byWidth = Math.max(1, room.width - 2 * BESIDE) / (picture.span() + 2 * picture.margin());
+        double byHeight = Math.max(1, room.height - 2 * ABOVE) / Math.max(1, picture.height());
+        double scale = switch (zoom.kind()) {
+            case PIECE -> Math.min(byWidth, byHeight);
+            case WIDTH -> byWidth;
+            case END -> Math.max(1, room.height - 2 * ABOVE) / Math.max(5, endHeight());
+            case FREE -> zoom.scale();
+        };
+        return Math.max(Zoom.LEAST, Math.min(Zoom.MOST, scale));
+    }
+
+    private double endHeight() {
+        return session.plan().end(session.selection().place()).height();
+    }
+
+    private Dimension room() {
+        if (getParent() instanceof JViewport viewport) {
+            return viewport.getExtentSize();
+        }
+        return getSize();
+    }
+
+    /** Shows the piece in another size; what was in the middle stays there. */
+    public void setZoom(Zoom other) {
+        Rectangle seen = getVisibleRect();
+        setZoom(other, new Point((int) seen.getCenterX(), (int) seen.getCenterY()));
+    }
+
+    /** As {@link #setZoom(Zoom)}, but a point of the canvas stays where it is. */
+    public void setZoom(Zoom other, Point fixed) {
+        Rectangle seen = getVisibleRect();
+        View before = view();
+        double x = before.clothX(fixed.x);
+        double y = before.clothY(fixed.y);
+        zoom = other;
+        map = null;
+        revalidate();
+        if (getParent() instanceof JViewport viewport) {
+            viewport.validate();
+            View after = view();
+            int left = (int) Math.round(after.x(x)) - (fixed.x - seen.x);
+            int top = (int) Math.round(after.y(y)) - (fixed.y - seen.y);
+            scrollRectToVisible(new Rectangle(left, top, seen.width, seen.height));
+        }
+        tellMapListeners();
+        repaint();
+    }
+
+    /** Shows one end so that its height fills the window, from its left edge. */
+    public void showEnd(Place place) {
+        if (session.selection().place() != place) {
+            session.select(new Selection(place, List.of()));
+        }
+        setZoom(Zoom.fitting(Zoom.Kind.END));
+        View view = view();
+        double bottom = picture.base(place);
+        double top = bottom + session.plan().end(place).height();
+        Rectangle seen = getVisibleRect();
+        int middle = (int) view.y((bottom + top) / 2);
+        int left = (int) view.x(-picture.margin() / 3);
+        scrollRectToVisible(new Rectangle(left, middle - seen.height / 2, seen.width, seen.height));
+    }
+
+    @Override
+    public void setBounds(int x, int y, int width, int height) {
+        boolean other = width != getWidth() || height != getHeight();
+        super.setBounds(x, y, width, height);
+        if (other) {
+            map = null;
+            tellMapListeners();
+        }
+    }
+
+    @Override
+    public Dimension getPreferredSize() {
+        double scale = scale();
+        double width = (picture.span() + 2 * picture.margin()) * scale + 2 * BESIDE;
+        double height = picture.height() * scale + 2 * ABOVE;
+        return new Dimension((int) Math.floor(width), (int) Math.max(leastHeight, Math.floor(height)));
+    }
+
+    @Override
+    public Dimension getPreferredScrollableViewportSize() {
+        return new Dimension(520, 420);
+    }
+
+    @Override
+    public int getScrollableUnitIncrement(Rectangle visible, int orientation, int direction) {
+        return NUDGE;
+    }
+
+    @Override
+    public int getScrollableBlockIncrement(Rectangle visible, int orientation, int direction) {
+        return (orientation == SwingConstants.VERTICAL ? visible.height : visible.width) * 4 / 5;
+    }
+
+    @Override
+    public boolean getScrollableTracksViewportWidth() {
+        return getParent() != null && getParent().getWidth() >= getPreferredSize().width;
+    }
+
+    @Override
+    public boolean getScrollableTracksViewportHeight() {
+        return getParent() != null && getParent().getHeight() >= getPreferredSize().height;
+    }
+
+    @Override
+    protected void paintComponent(Graphics graphics) {
+        Graphics2D g = (Graphics2D) graphics.create();
+        try {
+            Rectangle part = getVisibleRect();
+            g.drawImage(
+                    image(part, g.getTransform().getScaleX()),
+                    toPart(part, g.getTransform().getScaleX()),
+                    null);
+            g.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
+            g.setRenderingHint(RenderingHints.KEY_TEXT_ANTIALIASING, RenderingHints.VALUE_TEXT_ANTIALIAS_ON);
+            new CanvasMarks(g, this).paint(part);
+            gesture.ifPresent(current -> current.paint(g));
+        } finally {
+            g.dispose();
+        }
+    }
+
+    private static AffineTransform toPart(Rectangle part, double density) {
+        AffineTransform transform = AffineTransform.getTranslateInstance(part.x, part.y);
+        transform.scale(1 / density, 1 / density);
+        return transform;
+    }
+
+    /** The cloth is drawn once for a part of the canvas and kept until that changes. */
+    private BufferedImage image(Rectangle part, double density) {
+        View view = map().view();
+        if (drawn != null && drawn.shows(picture, view, part, density, palette)) {
+            return drawn.image();
+        }
+        BufferedImage image = new BufferedImage(
+                (int) Math.max(1, Math.ceil(part.width * density)),
+                (int) Math.max(1, Math.ceil(part.height * density)),
+                BufferedImage.TYPE_INT_RGB);
+        Graphics2D g = image.createGraphics();
+        g.scale(density, density);
+        g.translate(-part.x, -part.y);
+        g.setClip(part);
+        g.setColor(palette.paper());
+        g.fill(part);
+        double bare = Math.max(0, (getHeight() / view.scale() - picture.height()) / 2) + 2;
+        new PiecePainter(g, palette, false).piece(view, picture, bare);
+        g.dispose();
+        drawn = new Drawn(picture, view, part, density, palette, image);
+        return image;
+    }
+
+    /** The block's field on the canvas, across the warp. */
+    public Rectangle2D field(Spot spot) {
+        View view = map().view();
+        double left = view.x(-picture.margin() * 0.5);
+        double width = view.x(picture.span() + picture.margin() * 0.5) - left;
+        double least = spot.line() ? 7 : 3;
+        double height = Math.max(least, spot.bottom() - spot.top());
+        return new Rectangle2D.Double(left, spot.middle() - height / 2, width, height);
+    }
+
+    /** Scrolls to a block if it can't be seen. */
+    public void reveal(Place place, String id) {
+        map().spot(place, id).ifPresent(spot -> {
+            Rectangle seen = getVisibleRect();
+            int top = (int) spot.top() - 8;
+            scrollRectToVisible(new Rectangle(seen.x, top, 1, (int) (spot.bottom() - spot.top()) + 16));
+        });
+    }
+
+    /** Gives a gesture up, if one is under way. */
+    public boolean cancelGesture() {
+        boolean was = gesture.isPresent();
+        gesture.ifPresent(Gesture::cancel);
+        gesture = Optional.empty();
+        repaint();
+        return was;
+    }
+
+    @Override
+    public AccessibleContext getAccessibleContext() {
+        if (accessibleContext == null) {
+            accessibleContext = new AccessibleCanvas(this);
+        }
+        return accessibleContext;
+    }
+
+    /** For the accessible view of the canvas: all that Swing knows of it already. */
+    abstract class Base extends AccessibleJComponent {
+        private static final long serialVersionUID = 1L;
+    }
+
+    private final class Mouse extends MouseAdapter {
+        @Override
+        public void mousePressed(MouseEvent event) {
+            requestFocusInWindow();
+            Optional<Spot> spot = map().at(event.getY());
+            if (event.isPopupTrigger()) {
+                popup(event, spot);
+                return;
+            }
+            if (SwingUtilities.isLeftMouseButton(event) || SwingUtilities.isMiddleMouseButton(event)) {
+                gesture = gestures.begin(PieceCanvas.this, event, spot);
+            }
+        }
+
+        @Override
+        public void mouseDragged(MouseEvent event) {
+            gesture.ifPresent(current -> {
+                current.drag(event);
+                repaint();
+            });
+        }
+
+        @Override
+        public void mouseReleased(MouseEvent event) {
+            if (event.isPopupTrigger() && gesture.isEmpty()) {
+                popup(event, map().at(event.getY()));
+            }
+            Optional<Gesture> ended = gesture;
+            gesture = Optional.empty();
+            ended.ifPresent(current -> current.release(event));
+            repaint();
+        }
+
+        @Override
+        public void mouseWheelMoved(MouseWheelEvent event) {
+            if (event.isControlDown() || event.isMetaDown()) {
+                setZoom(Zoom.from(scale(), -event.getPreciseWheelRotation()), event.getPoint());
+            } else {
+                getParent().dispatchEvent(SwingUtilities.convertMouseEvent(PieceCanvas.this, event, getParent()));
+            }
+        }
+
+        @Override
+        public void mouseMoved(MouseEvent event) {
+            setCursor(Hover.cursor(PieceCanvas.this, event.getPoint()));
+        }
+
+        private void popup(MouseEvent event, Optional<Spot> spot) {
+            spot.filter(there -> !session.selection().has(there.place(), there.id()))
+                    .ifPresent(there -> session.select(Selection.of(there.place(), there.id())));
+            menuAsked.accept(event);
+        }
+    }
+
+    /** A stroke for what is selected; stronger while the canvas has the keyboard. */
+    BasicStroke selectionStroke() {
+        return new BasicStroke(isFocusOwner() ? 2.5f : 1.5f);
+    }
+
+    Color accent() {
+        return javax.swing.UIManager.getColor("Thrumwright.selected");
+    }
+}

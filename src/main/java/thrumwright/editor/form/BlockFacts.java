@@ -1,0 +1,106 @@
+package thrumwright.editor.form;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import thrumwright.block.Row;
+import thrumwright.editor.text.Texts;
+import thrumwright.measure.Shown;
+import thrumwright.piece.Place;
+import thrumwright.plan.BlockPlan;
+import thrumwright.plan.Cut;
+import thrumwright.plan.Hem;
+import thrumwright.plan.Plan;
+import thrumwright.plan.Work;
+
+/** What a block comes to, in sentences. */
+final class BlockFacts {
+    private final Plan plan;
+    private final Texts texts;
+    private final Shown shown;
+    private final List<String> facts = new ArrayList<>();
+
+    private BlockFacts(Plan plan, Texts texts) {
+        this.plan = plan;
+        this.texts = texts;
+        this.shown = plan.piece().shown();
+    }
+
+    static String of(Plan plan, Place place, String id, Texts texts) {
+        return plan.end(place)
+                .block(id)
+                .map(block -> new BlockFacts(plan, texts).sentences(place, block))
+                .orElse("");
+    }
+
+    private String sentences(Place place, BlockPlan block) {
+        if (block.height() > 0) {
+            say(
+                    "fact.height",
+                    Map.of(
+                            "height",
+                            shown.height(block.height()),
+                            "reach",
+                            shown.height(plan.end(place).reach(block))));
+        }
+        block.work().ifPresent(this::work);
+        plan.end(place)
+                .hem()
+                .filter(hem -> hem.blockId().equals(block.block().id()) && hem.cloth() > 0)
+                .ifPresent(this::hem);
+        plan.end(place)
+                .finish()
+                .filter(finish -> finish.block().id().equals(block.block().id()))
+                .ifPresent(finish -> say(
+                        "fact.finish",
+                        Map.of(
+                                "groups", finish.groups().size(),
+                                "needed", shown.height(finish.needed()),
+                                "free", shown.height(Math.max(0, finish.free())))));
+        return String.join("\n", facts);
+    }
+
+    private void work(Work work) {
+        Cut cut = work.cut();
+        say(
+                "fact.cut",
+                Map.of(
+                        "cut", shown.cut(cut.length()),
+                        "widths", shown.halves(cut.widths()),
+                        "woven", shown.cut(cut.exact()),
+                        "ease", shown.cut(cut.ease()),
+                        "hanging", shown.cut(cut.hanging())));
+        if (cut.butterflies().count() > 1) {
+            say(
+                    "fact.butterflies",
+                    Map.of(
+                            "count", cut.butterflies().count(),
+                            "each", shown.cut(cut.butterflies().each())));
+        }
+        Row first = work.rows().get(0);
+        first.shed()
+                .ifPresent(shed -> say("fact.shed", Map.of("shed", texts.words().shed(shed))));
+        say(
+                "fact.sides",
+                Map.of(
+                        "from", texts.words().side(work.begins()),
+                        "to", texts.words().side(work.ends())));
+    }
+
+    private void hem(Hem hem) {
+        say(
+                "fact.hem",
+                Map.of(
+                        "depth",
+                        shown.height(hem.depth()),
+                        "layers",
+                        hem.layers(),
+                        "thick",
+                        shown.height(hem.stacked())));
+        hem.sleeve().ifPresent(sleeve -> say("fact.sleeve", Map.of("needed", shown.height(sleeve.depth()))));
+    }
+
+    private void say(String key, Map<String, ?> values) {
+        facts.add(texts.say(key, values));
+    }
+}

@@ -1,0 +1,330 @@
+package thrumwright.editor.form;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import javax.swing.JButton;
+import javax.swing.JCheckBox;
+import thrumwright.block.Block;
+import thrumwright.block.HalfHitch;
+import thrumwright.block.HemFold;
+import thrumwright.block.Lean;
+import thrumwright.block.Material;
+import thrumwright.block.MaterialRole;
+import thrumwright.block.OrderingCord;
+import thrumwright.block.PlainBand;
+import thrumwright.block.Shed;
+import thrumwright.block.Side;
+import thrumwright.block.Soumak;
+import thrumwright.block.Tag;
+import thrumwright.block.Twining;
+import thrumwright.block.Use;
+import thrumwright.block.WarpFinish;
+import thrumwright.block.YarnBlock;
+import thrumwright.editor.edit.Amounts;
+import thrumwright.editor.edit.Selection;
+import thrumwright.editor.look.Swatch;
+import thrumwright.editor.text.Texts;
+import thrumwright.piece.Piece;
+import thrumwright.piece.Place;
+import thrumwright.piece.Top;
+
+/** The fields of the selected block. */
+final class BlockForm {
+    private final Desk desk;
+    private final Typing typing;
+    private final Place place;
+    private final String id;
+    private final FieldPanel panel;
+
+    private BlockForm(Desk desk, Place place, Block block) {
+        this.desk = desk;
+        this.typing = new Typing(desk.texts());
+        this.place = place;
+        this.id = block.id();
+        this.panel = new FieldPanel(desk);
+    }
+
+    /** For the block that leads the selection; a word of advice where there is none. */
+    static FieldPanel panel(Desk desk) {
+        Selection selection = desk.session().selection();
+        Optional<Block> lead = selection.leadIn(desk.session().shown());
+        if (lead.isEmpty()) {
+            FieldPanel empty = new FieldPanel(desk);
+            empty.prose(() -> desk.texts().say("block.none"));
+            return empty;
+        }
+        BlockForm form = new BlockForm(desk, selection.place(), lead.get());
+        form.build(lead.get());
+        return form.panel;
+    }
+
+    private void build(Block block) {
+        Texts texts = desk.texts();
+        panel.heading("block." + (place == Place.START ? "start" : "top"));
+        if (place == Place.TOP && desk.session().piece().topFollows()) {
+            following();
+            return;
+        }
+        FieldPanel.Section<Block> section = section(Block.class);
+        section.text(
+                "block.label",
+                part -> part.tag().label(),
+                (part, typed) -> part.withTag(new Tag(part.id(), typed.strip())));
+        panel.prose(() -> desk.session()
+                .shown()
+                .block(place, id)
+                .map(part ->
+                        texts.say("block.kind", Map.of("kind", texts.words().kind(part))))
+                .orElse(""));
+        if (Amounts.has(block)) {
+            String key = block instanceof WarpFinish ? "block.hanging" : "block.amount";
+            section.text(
+                    key,
+                    Amounts::text,
+                    (part, typed) -> Amounts.with(part, typed, desk.session().piece(), place));
+        }
+        ofItsKind(block);
+        if (block instanceof YarnBlock) {
+            yarn();
+        }
+        if (place == Place.START && desk.session().piece().topFollows()) {
+            repeatAtTop();
+        }
+        panel.heading("heading.comes-to");
+        panel.prose(() -> BlockFacts.of(desk.session().plan(), place, id, texts));
+    }
+
+    private <B extends Block> FieldPanel.Section<B> section(Class<B> kind) {
+        String name = desk.session()
+                .shown()
+                .block(place, id)
+                .map(desk.texts().words()::name)
+                .orElse("");
+        return panel.about(new Subject<B>(
+                place + "/" + id,
+                name,
+                piece -> piece.block(place, id).filter(kind::isInstance).map(kind::cast),
+                (piece, other) -> desk.edits().replaced(piece, place, other)));
+    }
+
+    private void ofItsKind(Block block) {
+        if (block instanceof PlainBand) {
+            FieldPanel.Section<PlainBand> band = section(PlainBand.class);
+            band.oneOf(
+                    "block.purpose",
+                    "purpose",
+                    PlainBand.Purpose.values(),
+                    PlainBand::purpose,
+                    (part, purpose) -> new PlainBand(part.tag(), part.use(), purpose, part.amount(), part.firstShed()));
+            band.oneOrNone(
+                    "block.shed",
+                    "shed",
+                    "choice.in-turn",
+                    Shed.values(),
+                    PlainBand::firstShed,
+                    (part, shed) -> new PlainBand(part.tag(), part.use(), part.purpose(), part.amount(), shed));
+        } else if (block instanceof OrderingCord) {
+            section(OrderingCord.class)
+                    .oneOrNone(
+                            "block.shed",
+                            "shed",
+                            "choice.in-turn",
+                            Shed.values(),
+                            OrderingCord::firstShed,
+                            (part, shed) -> new OrderingCord(part.tag(), part.use(), part.picks(), shed));
+        } else if (block instanceof Twining) {
+            twining();
+        } else if (block instanceof Soumak) {
+            soumak();
+        } else if (block instanceof HalfHitch) {
+            section(HalfHitch.class)
+                    .text(
+                            "block.group",
+                            part -> String.valueOf(part.endsPerGroup()),
+                            (part, typed) -> new HalfHitch(part.tag(), part.use(), part.rows(), typing.whole(typed)));
+        } else if (block instanceof HemFold) {
+            fold();
+        } else if (block instanceof WarpFinish) {
+            finish();
+        }
+    }
+
+    private void twining() {
+        FieldPanel.Section<Twining> twining = section(Twining.class);
+        twining.text(
+                "block.group",
+                part -> String.valueOf(part.endsPerGroup()),
+                (part, typed) -> new Twining(
+                        part.tag(), part.use(), part.rows(), typing.whole(typed), part.first(), part.countered()));
+        twining.oneOf(
+                "block.twist",
+                "twist",
+                Lean.values(),
+                Twining::first,
+                (part, lean) ->
+                        new Twining(part.tag(), part.use(), part.rows(), part.endsPerGroup(), lean, part.countered()));
+        twining.flag(
+                "block.countered",
+                Twining::countered,
+                (part, countered) ->
+                        new Twining(part.tag(), part.use(), part.rows(), part.endsPerGroup(), part.first(), countered));
+    }
+
+    private void soumak() {
+        FieldPanel.Section<Soumak> soumak = section(Soumak.class);
+        soumak.text(
+                "block.over",
+                part -> String.valueOf(part.over()),
+                (part, typed) -> new Soumak(
+                        part.tag(),
+                        part.use(),
+                        part.rows(),
+                        typing.whole(typed),
+                        part.under(),
+                        part.first(),
+                        part.countered()));
+        soumak.text(
+                "block.under",
+                part -> String.valueOf(part.under()),
+                (part, typed) -> new Soumak(
+                        part.tag(),
+                        part.use(),
+                        part.rows(),
+                        part.over(),
+                        typing.whole(typed),
+                        part.first(),
+                        part.countered()));
+        soumak.oneOf(
+                "block.slant",
+                "twist",
+                Lean.values(),
+                Soumak::first,
+                (part, lean) -> new Soumak(
+                        part.tag(), part.use(), part.rows(), part.over(), part.under(), lean, part.countered()));
+        soumak.flag(
+                "block.countered",
+                Soumak::countered,
+                (part, countered) -> new Soumak(
+                        part.tag(), part.use(), part.rows(), part.over(), part.under(), part.first(), countered));
+    }
+
+    private void fold() {
+        FieldPanel.Section<HemFold> fold = section(HemFold.class);
+        fold.text(
+                "block.first-turn",
+                part -> part.firstTurn().map(Object::toString).orElse(""),
+                (part, typed) -> new HemFold(
+                        part.tag(), Typing.lengthOrNone(typed, desk.session().piece()), part.bar()));
+        fold.text(
+                "block.bar",
+                part -> part.bar().map(Object::toString).orElse(""),
+                (part, typed) -> new HemFold(
+                        part.tag(),
+                        part.firstTurn(),
+                        Typing.lengthOrNone(typed, desk.session().piece())));
+    }
+
+    private void finish() {
+        FieldPanel.Section<WarpFinish> finish = section(WarpFinish.class);
+        finish.oneOf(
+                "block.finish",
+                "finish",
+                WarpFinish.Kind.values(),
+                WarpFinish::kind,
+                (part, kind) -> new WarpFinish(part.tag(), kind, part.endsPerGroup(), part.hanging()));
+        finish.text(
+                "block.group",
+                part -> String.valueOf(part.endsPerGroup()),
+                (part, typed) -> new WarpFinish(part.tag(), part.kind(), typing.whole(typed), part.hanging()));
+    }
+
+    private void yarn() {
+        FieldPanel.Section<YarnBlock> yarn = section(YarnBlock.class);
+        yarn.choice(
+                "block.yarn",
+                this::materials,
+                part -> part.use().material(),
+                (part, material) -> part.withUse(part.use().with(material)));
+        yarn.oneOrNone(
+                "block.from",
+                "side",
+                "choice.in-turn",
+                Side.values(),
+                part -> part.use().from(),
+                (part, side) ->
+                        part.withUse(new Use(part.use().material(), part.use().comesOut(), side)));
+        yarn.flag(
+                "block.comes-out",
+                part -> part.use().comesOut(),
+                (part, out) -> part.withUse(
+                        new Use(part.use().material(), out, part.use().from())));
+    }
+
+    /** The parts that yarns play, then every yarn by itself. */
+    private List<Choice<Material>> materials() {
+        Piece piece = desk.session().shown();
+        List<Choice<Material>> all = new ArrayList<>();
+        for (MaterialRole role : MaterialRole.values()) {
+            Material part = new Material.Part(role);
+            String text = desk.texts()
+                    .say(
+                            "material." + key(role),
+                            Map.of("yarn", piece.yarnOf(part, place).name()));
+            all.add(new Choice<>(
+                    part, text, new Swatch(piece.yarnOf(part, place).colour())));
+        }
+        piece.yarns()
+                .forEach(
+                        own -> all.add(new Choice<>(new Material.Own(own.id()), own.name(), new Swatch(own.colour()))));
+        return all;
+    }
+
+    private String key(MaterialRole role) {
+        return switch (role) {
+            case WARP_CORD -> "cord";
+            case WASTE -> "waste";
+            case WEFT -> place == Place.START ? "weft.start" : "weft.top";
+        };
+    }
+
+    private void repeatAtTop() {
+        JCheckBox box = new JCheckBox(desk.texts().say("field.block.repeat"));
+        box.setName("field.block.repeat");
+        box.addActionListener(event ->
+                desk.session().edit(desk.edits().leaveOut(desk.session().piece(), id, !box.isSelected())));
+        Field follow = () -> box.setSelected(desk.session().shown().top() instanceof Top.FollowsStart top
+                && !top.leftOut().contains(id));
+        follow.refresh();
+        panel.add(box, "skip 1");
+        panel.follow(follow);
+    }
+
+    /** A block of a top that follows the start can't be changed there. */
+    private void following() {
+        panel.prose(() -> desk.session()
+                .shown()
+                .block(place, id)
+                .map(block -> desk.texts()
+                        .say(
+                                "block.follows",
+                                Map.of("block", desk.texts().words().name(block))))
+                .orElse(""));
+        JButton there = new JButton(desk.texts().say("block.follows.there"));
+        there.setName("goToStart");
+        there.addActionListener(event -> desk.session().select(Selection.of(Place.START, id)));
+        JButton out = new JButton(desk.texts().say("block.follows.out"));
+        out.setName("leaveOut");
+        out.addActionListener(event ->
+                desk.session().edit(desk.edits().leaveOut(desk.session().piece(), id, true)));
+        JButton own = new JButton(desk.texts().say("field.top.own"));
+        own.setName("topOnItsOwn");
+        own.addActionListener(event -> desk.session().edit(desk.edits().topOnItsOwn()));
+        panel.wide(there);
+        panel.wide(out);
+        panel.wide(own);
+        panel.heading("heading.comes-to");
+        panel.prose(() -> BlockFacts.of(desk.session().plan(), place, id, desk.texts()));
+    }
+}

@@ -1,0 +1,93 @@
+package thrumwright.editor.form;
+
+import java.awt.Component;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.BiFunction;
+import java.util.function.Function;
+import java.util.function.Supplier;
+import javax.swing.DefaultListCellRenderer;
+import javax.swing.JComboBox;
+import javax.swing.JList;
+
+/** A field to choose from a list. */
+final class ChoiceField<T, V> implements Field {
+    private final Desk desk;
+    private final Subject<T> subject;
+    private final String label;
+    private final Supplier<List<Choice<V>>> choices;
+    private final Function<T, V> get;
+    private final BiFunction<T, V, T> set;
+    private final JComboBox<Choice<V>> component;
+    private boolean refreshing;
+
+    ChoiceField(
+            Desk desk,
+            Subject<T> subject,
+            String label,
+            Supplier<List<Choice<V>>> choices,
+            Function<T, V> get,
+            BiFunction<T, V, T> set,
+            JComboBox<Choice<V>> component) {
+        this.desk = desk;
+        this.subject = subject;
+        this.label = label;
+        this.choices = choices;
+        this.get = get;
+        this.set = set;
+        this.component = component;
+        component.setRenderer(new WithIcon());
+        refresh();
+        component.addActionListener(event -> chosen());
+    }
+
+    private static final class WithIcon extends DefaultListCellRenderer {
+        private static final long serialVersionUID = 1L;
+
+        @Override
+        public Component getListCellRendererComponent(
+                JList<?> list, Object value, int index, boolean selected, boolean focused) {
+            super.getListCellRendererComponent(list, value, index, selected, focused);
+            setIcon(value instanceof Choice<?> choice ? choice.icon() : null);
+            return this;
+        }
+    }
+
+    private void chosen() {
+        if (refreshing || component.getSelectedIndex() < 0) {
+            return;
+        }
+        V value = component.getItemAt(component.getSelectedIndex()).value();
+        desk.change(subject, label, part -> set.apply(part, value), null);
+    }
+
+    @Override
+    public void refresh() {
+        refreshing = true;
+        List<Choice<V>> wanted = choices.get();
+        if (!wanted.equals(shown())) {
+            component.removeAllItems();
+            wanted.forEach(component::addItem);
+        }
+        Optional<V> value = subject.in().apply(desk.session().shown()).map(get);
+        int index = -1;
+        for (int i = 0; i < wanted.size(); i++) {
+            if (value.isPresent() && wanted.get(i).value().equals(value.get())) {
+                index = i;
+            }
+        }
+        if (component.getSelectedIndex() != index) {
+            component.setSelectedIndex(index);
+        }
+        refreshing = false;
+    }
+
+    private List<Choice<V>> shown() {
+        List<Choice<V>> shown = new ArrayList<>();
+        for (int i = 0; i < component.getItemCount(); i++) {
+            shown.add(component.getItemAt(i));
+        }
+        return shown;
+    }
+}

@@ -1,0 +1,57 @@
+package thrumwright.editor.form;
+
+import com.formdev.flatlaf.FlatClientProperties;
+import java.awt.Color;
+import java.awt.Component;
+import java.awt.Graphics;
+import javax.swing.Icon;
+import javax.swing.JButton;
+import javax.swing.JColorChooser;
+import javax.swing.JTextField;
+import thrumwright.editor.look.Swatch;
+import thrumwright.measure.BadMeasure;
+import thrumwright.yarn.Colour;
+
+/** A button in a colour field that shows its colour and lets the weaver pick another. */
+record ColourButton(Desk desk) {
+    void addTo(JTextField field) {
+        JButton button = new JButton(new Shown(field));
+        button.setName("pickColour");
+        button.setToolTipText(desk.texts().say("yarn.colour.pick"));
+        button.getAccessibleContext().setAccessibleName(desk.texts().say("yarn.colour.pick"));
+        button.addActionListener(event -> {
+            Color now = new Color(colour(field).rgb());
+            Color other = JColorChooser.showDialog(field, desk.texts().say("yarn.colour.pick"), now, false);
+            if (other != null) {
+                field.setText(new Colour(other.getRGB() & 0xffffff).text());
+                desk.takeOver();
+            }
+        });
+        field.putClientProperty(FlatClientProperties.TEXT_FIELD_TRAILING_COMPONENT, button);
+    }
+
+    private static Colour colour(JTextField field) {
+        try {
+            return Colour.parse(field.getText().strip());
+        } catch (BadMeasure e) {
+            return new Colour(0x808080);
+        }
+    }
+
+    private record Shown(JTextField field) implements Icon {
+        @Override
+        public void paintIcon(Component c, Graphics g, int x, int y) {
+            new Swatch(colour(field)).paintIcon(c, g, x, y);
+        }
+
+        @Override
+        public int getIconWidth() {
+            return new Swatch(new Colour(0)).getIconWidth();
+        }
+
+        @Override
+        public int getIconHeight() {
+            return new Swatch(new Colour(0)).getIconHeight();
+        }
+    }
+}

@@ -1,0 +1,92 @@
+package thrumwright.editor.form;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.UnaryOperator;
+import thrumwright.editor.edit.Edit;
+import thrumwright.editor.edit.Edits;
+import thrumwright.editor.edit.Session;
+import thrumwright.editor.text.Texts;
+
+/** What all fields of a window share, with whatever was typed that isn't right yet. */
+public final class Desk {
+    private final Session session;
+    private final Edits edits;
+    private final Texts texts;
+    private final Map<String, String> unfinished = new HashMap<>();
+    private final List<Runnable> takers = new ArrayList<>();
+
+    public Desk(Session session, Edits edits, Texts texts) {
+        this.session = session;
+        this.edits = edits;
+        this.texts = texts;
+    }
+
+    public Session session() {
+        return session;
+    }
+
+    public Edits edits() {
+        return edits;
+    }
+
+    public Texts texts() {
+        return texts;
+    }
+
+    /**
+     * Changes a part of the piece.
+     *
+     * @param run as in {@link Session#edit(Edit, Object)}
+     */
+    <T> void change(Subject<T> subject, String label, UnaryOperator<T> change, Object run) {
+        Edit edit = edits.field(
+                label,
+                subject.thing(),
+                piece -> subject.in()
+                        .apply(piece)
+                        .map(part -> subject.with().apply(piece, change.apply(part)))
+                        .orElse(piece));
+        session.edit(edit, run);
+    }
+
+    /** Keeps what was typed in a field and can't be taken. */
+    void keep(String field, String typed) {
+        unfinished.put(field, typed);
+    }
+
+    void forget(String field) {
+        unfinished.remove(field);
+    }
+
+    Optional<String> kept(String field) {
+        return Optional.ofNullable(unfinished.get(field));
+    }
+
+    /** How many fields hold something that can't be taken yet. */
+    public int unfinished() {
+        return unfinished.size();
+    }
+
+    /** Forgets everything unfinished, when another piece comes. */
+    public void clear() {
+        unfinished.clear();
+    }
+
+    void whenTaken(Runnable taker) {
+        takers.add(taker);
+    }
+
+    void noLonger(Runnable taker) {
+        takers.remove(taker);
+    }
+
+    /** Takes over whatever is being typed, as a command is about to run. */
+    public void takeOver() {
+        List.copyOf(takers).forEach(Runnable::run);
+        session.endRun();
+    }
+}

@@ -1,0 +1,108 @@
+package thrumwright.editor.form;
+
+import java.util.Optional;
+import javax.swing.JComponent;
+import javax.swing.JScrollPane;
+import javax.swing.JTabbedPane;
+import thrumwright.block.Block;
+import thrumwright.editor.edit.Change;
+import thrumwright.editor.edit.Selection;
+import thrumwright.piece.Place;
+
+/** All fields of a window: the selected block, the piece, the loom, the yarns, the habits. */
+public final class FormTabs {
+    private final Desk desk;
+    private final JTabbedPane tabs = new JTabbedPane();
+    private final JScrollPane blockScroll = new JScrollPane();
+    private final YarnForm yarns;
+    private final FieldPanel piece;
+    private final FieldPanel loom;
+    private final FieldPanel habits;
+    private FieldPanel block;
+    private Shown shown;
+
+    /** Which fields the block panel has at present. */
+    private record Shown(Place place, Optional<String> id, Optional<Class<?>> kind, boolean follows) {}
+
+    public FormTabs(Desk desk) {
+        this.desk = desk;
+        PieceForm forms = new PieceForm(desk);
+        piece = forms.piecePanel();
+        loom = forms.loomPanel();
+        habits = forms.habitsPanel();
+        yarns = new YarnForm(desk);
+        tabs.setName("forms");
+        tabs.addTab(desk.texts().say("tab.block"), plain(blockScroll));
+        tabs.addTab(desk.texts().say("tab.piece"), scrolling(piece));
+        tabs.addTab(desk.texts().say("tab.loom"), scrolling(loom));
+        FieldPanel around = new FieldPanel(desk);
+        around.setLayout(new java.awt.BorderLayout());
+        around.add(yarns.panel());
+        tabs.addTab(desk.texts().say("tab.yarns"), scrolling(around));
+        tabs.addTab(desk.texts().say("tab.habits"), scrolling(habits));
+        showBlock();
+        desk.session().listen(this::changed);
+        desk.whenTaken(this::takeOver);
+    }
+
+    public JComponent component() {
+        return tabs;
+    }
+
+    /** Brings the block's fields to the front. */
+    public void bringBlock() {
+        tabs.setSelectedIndex(0);
+    }
+
+    private static JScrollPane scrolling(JComponent component) {
+        return plain(new JScrollPane(component));
+    }
+
+    private static JScrollPane plain(JScrollPane scroll) {
+        scroll.setBorder(null);
+        scroll.setHorizontalScrollBarPolicy(JScrollPane.HORIZONTAL_SCROLLBAR_NEVER);
+        return scroll;
+    }
+
+    private void changed(Change change) {
+        if (change == Change.FILE) {
+            return;
+        }
+        showBlock();
+        if (change == Change.PIECE) {
+            piece.refresh();
+            loom.refresh();
+            habits.refresh();
+            yarns.refresh();
+        }
+    }
+
+    /** Other fields only where another block is shown; else the same fields with what they say now. */
+    private void showBlock() {
+        Selection selection = desk.session().selection();
+        Optional<Block> lead = selection.leadIn(desk.session().shown());
+        Shown wanted = new Shown(
+                selection.place(),
+                lead.map(Block::id),
+                lead.map(Object::getClass),
+                desk.session().piece().topFollows());
+        if (wanted.equals(shown)) {
+            block.refresh();
+            return;
+        }
+        if (block != null) {
+            block.takeOver();
+        }
+        shown = wanted;
+        block = BlockForm.panel(desk);
+        blockScroll.setViewportView(block);
+    }
+
+    private void takeOver() {
+        block.takeOver();
+        piece.takeOver();
+        loom.takeOver();
+        habits.takeOver();
+        yarns.takeOver();
+    }
+}

@@ -1,0 +1,222 @@
+package thrumwright.editor.form;
+
+import com.formdev.flatlaf.FlatClientProperties;
+import java.awt.event.ActionEvent;
+import java.awt.event.FocusAdapter;
+import java.awt.event.FocusEvent;
+import java.util.Optional;
+import java.util.function.BiFunction;
+import java.util.function.Function;
+import javax.swing.AbstractAction;
+import javax.swing.JComponent;
+import javax.swing.JTextField;
+import javax.swing.KeyStroke;
+import javax.swing.Timer;
+import javax.swing.event.DocumentEvent;
+import javax.swing.event.DocumentListener;
+import javax.swing.text.JTextComponent;
+
+/**
+ * A field to type in. What makes sense is taken over as it is typed, all of it one step of the history; what doesn't
+ * stays in the field, with the reason under it.
+ */
+final class TypedField<T> implements Field {
+    /** How long the weaver may pause before the reason is shown, ms. */
+    private static final int PATIENCE = 700;
+
+    private final Desk desk;
+    private final Subject<T> subject;
+    private final String key;
+    private final String label;
+    private final Function<T, String> get;
+    private final BiFunction<T, String, T> set;
+    private final JTextComponent component;
+    private final JTextComponent reason;
+    private final Timer patience = new Timer(PATIENCE, event -> showReason());
+    private String lastSeen = "";
+    private Optional<String> wrong = Optional.empty();
+    private Object run;
+    private boolean refreshing;
+
+    TypedField(
+            Desk desk,
+            Subject<T> subject,
+            String key,
+            String label,
+            Function<T, String> get,
+            BiFunction<T, String, T> set,
+            JTextComponent component,
+            JTextComponent reason) {
+        this.desk = desk;
+        this.subject = subject;
+        this.key = subject.key() + "/" + key;
+        this.label = label;
+        this.get = get;
+        this.set = set;
+        this.component = component;
+        this.reason = reason;
+        patience.setRepeats(false);
+        reason.setVisible(false);
+        value().ifPresent(text -> {
+            lastSeen = text;
+            component.setText(desk.kept(this.key).orElse(text));
+        });
+        desk.kept(this.key).ifPresent(typed -> attempt(typed).ifPresent(this::mark));
+        listen();
+    }
+
+    private void listen() {
+        component.getDocument().addDocumentListener(new DocumentListener() {
+            @Override
+            public void insertUpdate(DocumentEvent event) {
+                typed();
+            }
+
+            @Override
+            public void removeUpdate(DocumentEvent event) {
+                typed();
+            }
+
+            @Override
+            public void changedUpdate(DocumentEvent event) {
+                // Only attributes change so, and these texts have none.
+            }
+        });
+        component.addFocusListener(new FocusAdapter() {
+            @Override
+            public void focusGained(FocusEvent event) {
+                if (component instanceof JTextField && !event.isTemporary()) {
+                    component.selectAll();
+                }
+            }
+
+            @Override
+            public void focusLost(FocusEvent event) {
+                takeOver();
+            }
+        });
+        if (component instanceof JTextField line) {
+            line.addActionListener(event -> {
+                takeOver();
+                line.selectAll();
+            });
+        }
+        component.getInputMap(JComponent.WHEN_FOCUSED).put(KeyStroke.getKeyStroke("ESCAPE"), "give up");
+        component.getActionMap().put("give up", new GiveUp());
+    }
+
+    private final class GiveUp extends AbstractAction {
+        private static final long serialVersionUID = 1L;
+
+        @Override
+        public void actionPerformed(ActionEvent event) {
+            giveUp();
+        }
+    }
+
+    private Optional<String> value() {
+        return subject.in().apply(desk.session().shown()).map(get);
+    }
+
+    private void typed() {
+        if (refreshing) {
+            return;
+        }
+        String text = component.getText();
+        if (run == null) {
+            run = new Object();
+        }
+        Optional<String> why = attempt(text);
+        if (why.isEmpty()) {
+            clear();
+            lastSeen = value().orElse("");
+            return;
+        }
+        desk.keep(key, text);
+        wrong = why;
+        patience.restart();
+    }
+
+    /** @return why the text can't be taken; empty if it was */
+    private Optional<String> attempt(String text) {
+        try {
+            refreshing = true;
+            desk.change(subject, label, part -> set.apply(part, text), run);
+            return Optional.empty();
+        } catch (IllegalArgumentException e) {
+            return Optional.of(e.getMessage());
+        } finally {
+            refreshing = false;
+        }
+    }
+
+    private void mark(String why) {
+        wrong = Optional.of(why);
+        showReason();
+    }
+
+    private void showReason() {
+        wrong.ifPresent(why -> {
+            component.putClientProperty(FlatClientProperties.OUTLINE, FlatClientProperties.OUTLINE_ERROR);
+            component.getAccessibleContext().setAccessibleDescription(why);
+            reason.setText(why);
+            reason.setVisible(true);
+            reason.revalidate();
+        });
+    }
+
+    private void clear() {
+        patience.stop();
+        wrong = Optional.empty();
+        desk.forget(key);
+        component.putClientProperty(FlatClientProperties.OUTLINE, null);
+        component.getAccessibleContext().setAccessibleDescription(component.getToolTipText());
+        if (reason.isVisible()) {
+            reason.setVisible(false);
+            reason.revalidate();
+        }
+    }
+
+    /** As it was before the weaver typed here. */
+    private void giveUp() {
+        if (run != null) {
+            desk.session().dropRun(run);
+            run = null;
+        }
+        clear();
+        show(value().orElse(""));
+    }
+
+    @Override
+    public void takeOver() {
+        if (run != null) {
+            run = null;
+            desk.session().endRun();
+        }
+        if (wrong.isPresent()) {
+            patience.stop();
+            showReason();
+        } else {
+            value().filter(text -> !text.equals(component.getText())).ifPresent(this::show);
+        }
+    }
+
+    @Override
+    public void refresh() {
+        if (refreshing) {
+            return;
+        }
+        value().filter(text -> !text.equals(lastSeen)).ifPresent(text -> {
+            clear();
+            show(text);
+        });
+    }
+
+    private void show(String text) {
+        refreshing = true;
+        lastSeen = text;
+        component.setText(text);
+        component.setCaretPosition(0);
+        refreshing = false;
+    }
+}

@@ -1,0 +1,299 @@
+package thrumwright.editor.form;
+
+import java.awt.Component;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import javax.swing.DefaultListCellRenderer;
+import javax.swing.DefaultListModel;
+import javax.swing.JButton;
+import javax.swing.JList;
+import javax.swing.JPanel;
+import javax.swing.JScrollPane;
+import javax.swing.ListSelectionModel;
+import net.miginfocom.swing.MigLayout;
+import thrumwright.editor.edit.Edit;
+import thrumwright.editor.look.Swatch;
+import thrumwright.measure.BadMeasure;
+import thrumwright.measure.Length;
+import thrumwright.piece.Piece;
+import thrumwright.yarn.Colour;
+import thrumwright.yarn.Fibre;
+import thrumwright.yarn.Firmness;
+import thrumwright.yarn.Sample;
+import thrumwright.yarn.Thickness;
+import thrumwright.yarn.Yarn;
+
+/** The yarns of the piece, and the fields of the one that is chosen. */
+final class YarnForm {
+    private final Desk desk;
+    private final DefaultListModel<Yarn> model = new DefaultListModel<>();
+    private final JList<Yarn> list = new JList<>(model);
+    private final JPanel whole = new JPanel(new MigLayout("insets 0, wrap 1, fillx, gapy 0", "[grow, fill]"));
+    private FieldPanel materials;
+    private FieldPanel fields;
+    private String chosen = "";
+    private boolean refreshing;
+
+    YarnForm(Desk desk) {
+        this.desk = desk;
+        list.setName("yarns");
+        list.setVisibleRowCount(5);
+        list.setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
+        list.setCellRenderer(new WithSwatch());
+        list.getAccessibleContext().setAccessibleName(desk.texts().say("heading.yarns"));
+        list.addListSelectionListener(event -> choose());
+        refresh();
+    }
+
+    private static final class WithSwatch extends DefaultListCellRenderer {
+        private static final long serialVersionUID = 1L;
+
+        @Override
+        public Component getListCellRendererComponent(
+                JList<?> list, Object value, int index, boolean selected, boolean focused) {
+            super.getListCellRendererComponent(list, value, index, selected, focused);
+            Yarn yarn = (Yarn) value;
+            setText(yarn.name().isBlank() ? yarn.id() : yarn.name());
+            setIcon(new Swatch(yarn.colour()));
+            return this;
+        }
+    }
+
+    JPanel panel() {
+        return whole;
+    }
+
+    private void choose() {
+        if (!refreshing && list.getSelectedValue() != null) {
+            chosen = list.getSelectedValue().id();
+            rebuild();
+        }
+    }
+
+    void refresh() {
+        List<Yarn> yarns = desk.session().shown().yarns();
+        if (yarns.stream().noneMatch(yarn -> yarn.id().equals(chosen))) {
+            chosen = yarns.isEmpty() ? "" : yarns.get(0).id();
+            fill(yarns);
+            rebuild();
+            return;
+        }
+        if (!yarns.equals(List.copyOf(java.util.Collections.list(model.elements())))) {
+            fill(yarns);
+        }
+        if (fields != null) {
+            fields.refresh();
+            materials.refresh();
+        }
+    }
+
+    void takeOver() {
+        if (fields != null) {
+            fields.takeOver();
+        }
+    }
+
+    private void fill(List<Yarn> yarns) {
+        refreshing = true;
+        model.clear();
+        yarns.forEach(model::addElement);
+        for (int i = 0; i < yarns.size(); i++) {
+            if (yarns.get(i).id().equals(chosen)) {
+                list.setSelectedIndex(i);
+            }
+        }
+        refreshing = false;
+    }
+
+    private void rebuild() {
+        whole.removeAll();
+        materials = new FieldPanel(desk);
+        materials.heading("heading.materials");
+        FieldPanel.Section<Piece> parts =
+                materials.about(Subject.always("materials", piece -> piece, (piece, other) -> other));
+        parts.choice("yarns.cord", this::choices, Piece::cordId, Piece::withCord);
+        parts.choice("yarns.waste", this::choices, Piece::wasteId, Piece::withWaste);
+        materials.heading("heading.yarns");
+        materials.wide(new JScrollPane(list));
+        materials.wide(buttons());
+        fields = new FieldPanel(desk);
+        yarn(fields);
+        whole.add(materials);
+        whole.add(fields);
+        whole.revalidate();
+        whole.repaint();
+    }
+
+    private List<Choice<String>> choices() {
+        return desk.session().shown().yarns().stream()
+                .map(yarn -> new Choice<>(yarn.id(), yarn.name(), new Swatch(yarn.colour())))
+                .toList();
+    }
+
+    private JPanel buttons() {
+        JPanel buttons = new JPanel(new MigLayout("insets 0"));
+        JButton add = new JButton(desk.texts().say("yarns.add"));
+        add.setName("addYarn");
+        add.addActionListener(event -> add());
+        JButton remove = new JButton(desk.texts().say("yarns.remove"));
+        remove.setName("removeYarn");
+        boolean needed = desk.session().piece().uses(chosen);
+        remove.setEnabled(!needed);
+        remove.setToolTipText(needed ? desk.texts().say("yarns.remove.needed") : null);
+        remove.addActionListener(event -> remove());
+        buttons.add(add);
+        buttons.add(remove);
+        return buttons;
+    }
+
+    private void add() {
+        Piece piece = desk.session().piece();
+        String id = "yarn";
+        for (int i = 2; has(piece, id); i++) {
+            id = "yarn-" + i;
+        }
+        boolean inches = piece.habits().units() == thrumwright.measure.UnitSystem.INCHES;
+        Yarn yarn = new Yarn(
+                id,
+                desk.texts().say("yarns.new"),
+                new Colour(0xb5893e),
+                Fibre.WOOL,
+                new Thickness.Measured(Length.parse(inches ? "0.08 in" : "2 mm")),
+                Firmness.SOFT,
+                Optional.empty(),
+                Optional.empty());
+        List<Yarn> more = new ArrayList<>(piece.yarns());
+        more.add(yarn);
+        chosen = id;
+        desk.session().edit(Edit.of(desk.texts().say("edit.yarn-add"), old -> old.withYarns(more)));
+        rebuild();
+    }
+
+    private static boolean has(Piece piece, String id) {
+        return piece.yarns().stream().anyMatch(yarn -> yarn.id().equals(id));
+    }
+
+    private void remove() {
+        Piece piece = desk.session().piece();
+        Yarn gone = piece.yarn(chosen);
+        List<Yarn> fewer = piece.yarns().stream().filter(yarn -> yarn != gone).toList();
+        desk.session()
+                .edit(Edit.of(
+                        desk.texts().say("edit.yarn-remove", Map.of("yarn", gone.name())),
+                        old -> old.withYarns(fewer)));
+    }
+
+    private void yarn(FieldPanel panel) {
+        String id = chosen;
+        String name = desk.session().shown().yarns().stream()
+                .filter(yarn -> yarn.id().equals(id))
+                .map(Yarn::name)
+                .findFirst()
+                .orElse("");
+        FieldPanel.Section<Yarn> yarn = panel.about(new Subject<>(
+                "yarn/" + id,
+                name,
+                piece -> piece.yarns().stream()
+                        .filter(known -> known.id().equals(id))
+                        .findFirst(),
+                (piece, other) -> piece.withYarns(piece.yarns().stream()
+                        .map(known -> known.id().equals(id) ? other : known)
+                        .toList())));
+        yarn.text("yarn.name", Yarn::name, (part, typed) -> with(part, typed.strip(), part.fibre(), part.thickness()));
+        new ColourButton(desk)
+                .addTo(yarn.text(
+                        "yarn.colour",
+                        part -> part.colour().text(),
+                        (part, typed) -> part.withColour(Colour.parse(typed.strip()))));
+        yarn.oneOf(
+                "yarn.fibre",
+                "fibre",
+                Fibre.values(),
+                Yarn::fibre,
+                (part, fibre) -> with(part, part.name(), fibre, part.thickness()));
+        yarn.text(
+                "yarn.thickness",
+                part -> part.thickness().text(),
+                (part, typed) -> with(part, part.name(), part.fibre(), Thickness.parse(typed)));
+        yarn.oneOf(
+                "yarn.firmness",
+                "firmness",
+                Firmness.values(),
+                Yarn::firmness,
+                (part, firmness) -> new Yarn(
+                        part.id(),
+                        part.name(),
+                        part.colour(),
+                        part.fibre(),
+                        part.thickness(),
+                        firmness,
+                        part.sample(),
+                        part.stock()));
+        yarn.text(
+                "yarn.sample",
+                part -> part.sample().map(YarnForm::sample).orElse(""),
+                (part, typed) -> new Yarn(
+                        part.id(),
+                        part.name(),
+                        part.colour(),
+                        part.fibre(),
+                        part.thickness(),
+                        part.firmness(),
+                        sample(typed),
+                        part.stock()));
+        yarn.text(
+                "yarn.stock",
+                part -> part.stock().map(Length::text).orElse(""),
+                (part, typed) -> new Yarn(
+                        part.id(),
+                        part.name(),
+                        part.colour(),
+                        part.fibre(),
+                        part.thickness(),
+                        part.firmness(),
+                        part.sample(),
+                        stock(typed)));
+        panel.prose(() -> desk.session().shown().yarns().stream()
+                .filter(known -> known.id().equals(id))
+                .findFirst()
+                .map(this::comesTo)
+                .orElse(""));
+    }
+
+    private String comesTo(Yarn yarn) {
+        thrumwright.measure.Shown shown = desk.session().shown().shown();
+        return desk.texts()
+                .say(
+                        "yarn.comes-to",
+                        Map.of("thick", shown.fine(yarn.diameter()), "beaten", shown.fine(yarn.beaten())));
+    }
+
+    private static Yarn with(Yarn part, String name, Fibre fibre, Thickness thickness) {
+        return new Yarn(part.id(), name, part.colour(), fibre, thickness, part.firmness(), part.sample(), part.stock());
+    }
+
+    private static String sample(Sample sample) {
+        return sample.picks() + " picks in " + sample.height();
+    }
+
+    private Optional<Sample> sample(String typed) {
+        if (typed.isBlank()) {
+            return Optional.empty();
+        }
+        java.util.regex.Matcher match = java.util.regex.Pattern.compile(
+                        "(\\d{1,5})\\s*(?:picks?)?\\s*(?:in|per|/)\\s*(.+)")
+                .matcher(typed.strip());
+        if (!match.matches()) {
+            throw new BadMeasure(desk.texts().say("reason.sample", Map.of("typed", typed.strip())));
+        }
+        return Optional.of(new Sample(
+                Integer.parseInt(match.group(1)),
+                Typing.length(match.group(2), desk.session().piece())));
+    }
+
+    private Optional<Length> stock(String typed) {
+        return Typing.lengthOrNone(typed, desk.session().piece());
+    }
+}

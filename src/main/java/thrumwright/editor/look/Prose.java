@@ -1,0 +1,53 @@
+package thrumwright.editor.look;
+
+import java.awt.Dimension;
+import java.awt.Graphics;
+import java.awt.Graphics2D;
+import java.awt.RenderingHints;
+import javax.swing.JTextArea;
+import javax.swing.UIManager;
+
+/** Sentences that wrap within whatever width there is. Not a field: the keyboard passes it by. */
+public final class Prose extends JTextArea {
+    private static final long serialVersionUID = 1L;
+
+    public Prose(String text) {
+        super(text);
+        setEditable(false);
+        setFocusable(false);
+        setLineWrap(true);
+        setWrapStyleWord(true);
+        setOpaque(false);
+        setBorder(null);
+        setHighlighter(null);
+        setFont(UIManager.getFont("Label.font"));
+    }
+
+    @Override
+    public void updateUI() {
+        super.updateUI();
+        setFont(UIManager.getFont("Label.font"));
+        setOpaque(false);
+        setBorder(null);
+    }
+
+    @Override
+    public void setBounds(int x, int y, int width, int height) {
+        boolean other = width != getWidth();
+        super.setBounds(x, y, width, height);
+        if (other) {
+            revalidate();
+        }
+    }
+
+    @Override
+    public Dimension getMinimumSize() {
+        return new Dimension(40, getPreferredSize().height);
+    }
+
+    @Override
+    protected void paintComponent(Graphics g) {
+        ((Graphics2D) g).setRenderingHint(RenderingHints.KEY_TEXT_ANTIALIASING, RenderingHints.VALUE_TEXT_ANTIALIAS_ON);
+        super.paintComponent(g);
+    }
+}

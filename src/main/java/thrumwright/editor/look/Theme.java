@@ -1,0 +1,55 @@
+package thrumwright.editor.look;
+
+import com.formdev.flatlaf.FlatDarkLaf;
+import com.formdev.flatlaf.FlatLaf;
+import com.formdev.flatlaf.FlatLightLaf;
+import java.awt.Color;
+import java.awt.Font;
+import java.util.function.Supplier;
+import javax.swing.UIManager;
+import javax.swing.UnsupportedLookAndFeelException;
+import javax.swing.plaf.FontUIResource;
+import thrumwright.drawing.Fonts;
+import thrumwright.drawing.Palette;
+
+/** The themes to choose from. */
+public enum Theme {
+    LIGHT(FlatLightLaf::new, Palette.onLightScreen()),
+    DARK(FlatDarkLaf::new, Palette.onDarkScreen()),
+    HIGH_CONTRAST(
+            HighContrastLaf::new,
+            new Palette(Color.BLACK, Color.WHITE, new Color(0xe0e0e0), new Color(0xffe14d), new Color(0x9a9a9a), true));
+
+    private static final String FOLDER = "thrumwright.editor.themes";
+    private static final float SIZE = 14;
+
+    private final Supplier<FlatLaf> look;
+    private final Palette palette;
+
+    Theme(Supplier<FlatLaf> look, Palette palette) {
+        this.look = look;
+        this.palette = palette;
+    }
+
+    /** The colours of drawings on the canvas. */
+    public Palette palette() {
+        return palette;
+    }
+
+    /** Gives all windows this look, with the program's own font. */
+    public void apply(Fonts fonts) {
+        FlatLaf.registerCustomDefaultsSource(FOLDER);
+        FlatLaf.setUseNativeWindowDecorations(false);
+        Font font = fonts.regular().deriveFont(SIZE);
+        UIManager.put("defaultFont", new FontUIResource(font));
+        Font strong = fonts.semibold().deriveFont(SIZE);
+        UIManager.put("h3.font", new FontUIResource(fonts.semibold().deriveFont(SIZE + 1.5f)));
+        UIManager.put("semibold.font", new FontUIResource(strong));
+        try {
+            UIManager.setLookAndFeel(look.get());
+        } catch (UnsupportedLookAndFeelException e) {
+            throw new IllegalStateException("FlatLaf works on every system", e);
+        }
+        FlatLaf.updateUI();
+    }
+}

@@ -1,0 +1,2 @@
+/** Colours, fonts and pictures of the window. */
+package thrumwright.editor.look;

@@ -1,0 +1,77 @@
+package thrumwright.editor.text;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.ResourceBundle;
+import java.util.TreeSet;
+import javax.swing.KeyStroke;
+
+/**
+ * The commands of the window, declared in one bundle: {@code id.text}, {@code id.tip} and, where there are any,
+ * {@code id.icon}, {@code id.keys} (separated by commas; {@code menu} is Ctrl, or Command on a Mac) and
+ * {@code id.where=canvas}.
+ */
+public final class CommandTexts {
+    private final Map<String, CommandText> byId = new LinkedHashMap<>();
+
+    /** @param menuKey {@code ctrl} or {@code meta} */
+    public CommandTexts(Locale locale, String menuKey) {
+        ResourceBundle.Control exact =
+                ResourceBundle.Control.getNoFallbackControl(ResourceBundle.Control.FORMAT_PROPERTIES);
+        ResourceBundle bundle = ResourceBundle.getBundle(
+                "thrumwright.editor.commands", locale, CommandTexts.class.getClassLoader(), exact);
+        for (String key : new TreeSet<>(bundle.keySet())) {
+            if (key.endsWith(".text")) {
+                String id = key.substring(0, key.length() - 5);
+                byId.put(id, read(bundle, id, menuKey));
+            }
+        }
+    }
+
+    private static CommandText read(ResourceBundle bundle, String id, String menuKey) {
+        return new CommandText(
+                id,
+                bundle.getString(id + ".text"),
+                bundle.getString(id + ".tip"),
+                optional(bundle, id + ".icon"),
+                keys(optional(bundle, id + ".keys").orElse(""), menuKey, id),
+                optional(bundle, id + ".where").filter("canvas"::equals).isPresent());
+    }
+
+    private static Optional<String> optional(ResourceBundle bundle, String key) {
+        return bundle.containsKey(key) ? Optional.of(bundle.getString(key)) : Optional.empty();
+    }
+
+    private static List<KeyStroke> keys(String list, String menuKey, String id) {
+        List<KeyStroke> keys = new ArrayList<>();
+        for (String each : Arrays.stream(list.split(","))
+                .map(String::strip)
+                .filter(text -> !text.isEmpty())
+                .toList()) {
+            KeyStroke key = KeyStroke.getKeyStroke(each.replace("menu", menuKey));
+            if (key == null) {
+                throw new IllegalStateException("“" + each + "” of the command " + id + " is no key");
+            }
+            keys.add(key);
+        }
+        return keys;
+    }
+
+    /** @throws IllegalArgumentException if the bundle has no such command */
+    public CommandText get(String id) {
+        CommandText text = byId.get(id);
+        if (text == null) {
+            throw new IllegalArgumentException("there is no command “" + id + "”");
+        }
+        return text;
+    }
+
+    public List<CommandText> all() {
+        return List.copyOf(byId.values());
+    }
+}

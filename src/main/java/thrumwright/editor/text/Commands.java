@@ -1,0 +1,106 @@
+package thrumwright.editor.text;
+
+import java.awt.event.ActionEvent;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Set;
+import java.util.function.BooleanSupplier;
+import java.util.function.Function;
+import javax.swing.AbstractAction;
+import javax.swing.Action;
+import javax.swing.Icon;
+import javax.swing.JComponent;
+import javax.swing.KeyStroke;
+
+/** What the commands do. Before any of them runs, the field that is being typed in is taken over. */
+public final class Commands {
+    private final CommandTexts texts;
+    private final Runnable takeOver;
+    private final Function<String, Icon> icons;
+    private final Map<String, Command> commands = new LinkedHashMap<>();
+
+    /**
+     * @param takeOver commits the field that is being typed in
+     * @param icons finds a picture by its name
+     */
+    public Commands(CommandTexts texts, Function<String, Icon> icons, Runnable takeOver) {
+        this.texts = texts;
+        this.icons = icons;
+        this.takeOver = takeOver;
+    }
+
+    private final class Command extends AbstractAction {
+        private static final long serialVersionUID = 1L;
+
+        private final transient Runnable run;
+        private final transient BooleanSupplier possible;
+
+        Command(CommandText text, Runnable run, BooleanSupplier possible) {
+            super(text.text());
+            this.run = run;
+            this.possible = possible;
+            putValue(SHORT_DESCRIPTION, text.tip());
+            putValue(ACTION_COMMAND_KEY, text.id());
+            text.icon().ifPresent(name -> putValue(SMALL_ICON, icons.apply(name)));
+            if (!text.keys().isEmpty()) {
+                putValue(ACCELERATOR_KEY, text.keys().get(0));
+            }
+        }
+
+        @Override
+        public void actionPerformed(ActionEvent event) {
+            takeOver.run();
+            if (possible.getAsBoolean()) {
+                run.run();
+            }
+        }
+    }
+
+    public void add(String id, Runnable run) {
+        add(id, run, () -> true);
+    }
+
+    public void add(String id, Runnable run, BooleanSupplier possible) {
+        commands.put(id, new Command(texts.get(id), run, possible));
+    }
+
+    /** @throws IllegalArgumentException if nothing was added under that id */
+    public Action get(String id) {
+        Command command = commands.get(id);
+        if (command == null) {
+            throw new IllegalArgumentException("the command “" + id + "” does nothing yet");
+        }
+        return command;
+    }
+
+    public Set<String> ids() {
+        return Set.copyOf(commands.keySet());
+    }
+
+    /** Looks again which commands are possible. */
+    public void refresh() {
+        commands.values().forEach(command -> command.setEnabled(command.possible.getAsBoolean()));
+    }
+
+    /** Lets the keys of all commands work in a window. */
+    public void bindWindow(JComponent root) {
+        bind(root, JComponent.WHEN_IN_FOCUSED_WINDOW, false);
+    }
+
+    /** Lets the keys that count on the canvas only work there. */
+    public void bindCanvas(JComponent canvas) {
+        bind(canvas, JComponent.WHEN_FOCUSED, true);
+    }
+
+    private void bind(JComponent component, int condition, boolean onCanvas) {
+        for (Map.Entry<String, Command> entry : commands.entrySet()) {
+            CommandText text = texts.get(entry.getKey());
+            if (text.onCanvas() == onCanvas) {
+                component.getActionMap().put(text.id(), entry.getValue());
+                for (KeyStroke key : text.keys()) {
+                    component.getInputMap(condition).put(key, text.id());
+                }
+            }
+        }
+    }
+}
