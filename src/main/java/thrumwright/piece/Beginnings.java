@@ -43,8 +43,8 @@ public final class Beginnings {
                 "",
                 "",
                 inches
-                        ? loom("32 in", "7/8 in", "1 1/4 in", "10 in", "9 in", "38 in")
-                        : loom("76 cm", "22 mm", "30 mm", "25 cm", "22 cm", "92 cm"),
+                        ? loom("36 in", "7/8 in", "1 1/4 in", "10 in", "9 in", "42 in")
+                        : loom("90 cm", "22 mm", "30 mm", "25 cm", "22 cm", "106 cm"),
                 new Warp(Length.parse(inches ? "10 in" : "25 cm"), Sett.parse(inches ? "8/in" : "3/cm"), "cord"),
                 List.of(
                         yarn(
