@@ -31,9 +31,18 @@ final class BlockPicture {
     private final Setting setting;
     private final List<Row> rows;
     private final Yarn yarn;
-    private final boolean pale;
+    private final Tint tint;
     private final boolean tailed;
     private volatile Sides sides;
+
+    /** How its colour is drawn. */
+    enum Tint {
+        FULL,
+        /** It comes out again. */
+        PALE,
+        /** It is only there to stand on. */
+        GREY
+    }
 
     /**
      * The stretches of both faces, those on top last.
@@ -50,34 +59,29 @@ final class BlockPicture {
      */
     private record LooseEnd(Side side, double x, double y, boolean inFront) {}
 
-    private BlockPicture(YarnBlock block, Setting setting, List<Row> rows, Yarn yarn, boolean pale, boolean tailed) {
+    private BlockPicture(YarnBlock block, Setting setting, List<Row> rows, Yarn yarn, Tint tint, boolean tailed) {
         this.block = block;
         this.setting = setting;
         this.rows = rows;
         this.yarn = yarn;
-        this.pale = pale;
+        this.tint = tint;
         this.tailed = tailed;
     }
 
     /** A block with its tails, paler if it comes out again. */
     static BlockPicture of(Work work) {
-        return new BlockPicture(
-                work.block(),
-                work.setting(),
-                work.rows(),
-                work.yarn(),
-                work.block().use().comesOut(),
-                true);
+        Tint tint = work.block().use().comesOut() ? Tint.PALE : Tint.FULL;
+        return new BlockPicture(work.block(), work.setting(), work.rows(), work.yarn(), tint, true);
     }
 
     /** A block that is being worked, in its full colour. */
     static BlockPicture atWork(Work work) {
-        return new BlockPicture(work.block(), work.setting(), work.rows(), work.yarn(), false, true);
+        return new BlockPicture(work.block(), work.setting(), work.rows(), work.yarn(), Tint.FULL, true);
     }
 
-    /** What was woven before, paler and without tails. */
+    /** What was woven before, in grey and without tails. */
     static BlockPicture woven(Work work) {
-        return new BlockPicture(work.block(), work.setting(), work.rows(), work.yarn(), true, false);
+        return new BlockPicture(work.block(), work.setting(), work.rows(), work.yarn(), Tint.GREY, false);
     }
 
     /** So many plain picks of a yarn that belongs to no block: the design's. */
@@ -88,7 +92,7 @@ final class BlockPicture {
                 PlainBand.Purpose.PLAIN,
                 new Amount.Picks(count),
                 Optional.empty());
-        return new BlockPicture(band, setting, band.rows(setting, before), yarn, false, false);
+        return new BlockPicture(band, setting, band.rows(setting, before), yarn, Tint.FULL, false);
     }
 
     /** Whether this is the picture of that work. */
@@ -171,10 +175,11 @@ final class BlockPicture {
         if (!tailed || block.tied()) {
             return List.of();
         }
-        double out = 1.1 * setting.spacing() + yarn.diameter();
-        double down = 1.6 * setting.spacing() + yarn.diameter();
+        double thick = setting.relaxed();
+        double out = setting.spacing() + thick;
+        double down = 1.6 * setting.spacing() + thick;
         return sides().loose().stream()
-                .map(end -> new Tail(yarn, pale, end.side(), end.x(), bottom + end.y(), end.inFront(), out, down))
+                .map(end -> new Tail(this, end.side(), end.x(), bottom + end.y(), end.inFront(), thick, out, down))
                 .toList();
     }
 
@@ -212,8 +217,7 @@ final class BlockPicture {
         return block instanceof Soumak || block instanceof HalfHitch;
     }
 
-    /** Whether it is drawn paler. */
-    boolean pale() {
-        return pale;
+    Tint tint() {
+        return tint;
     }
 }

@@ -137,14 +137,14 @@ final class ClothPainter {
         return Palette.mixed(Palette.mixed(yarn, Color.BLACK, 0.4), palette.paper(), 0.08);
     }
 
-    private Color shown(BlockPicture picture) {
-        return shown(picture.yarn(), picture.pale());
-    }
-
     /** What comes out later is paler, and framed besides. */
-    private Color shown(Yarn yarn, boolean comesOut) {
-        Color own = palette.yarn(yarn.colour());
-        return comesOut ? Palette.mixed(own, palette.paper(), 0.45) : own;
+    private Color shown(BlockPicture picture) {
+        Color own = palette.yarn(picture.yarn().colour());
+        return switch (picture.tint()) {
+            case FULL -> own;
+            case PALE -> Palette.mixed(own, palette.paper(), 0.45);
+            case GREY -> Palette.mixed(Palette.grey(own), palette.paper(), 0.5);
+        };
     }
 
     /** From far away: ribs, one an end, where they can still be told apart; else a plain field. */
@@ -174,8 +174,9 @@ final class ClothPainter {
     /** Tails, those that hang farthest out first. */
     private void tails(View view, Setting setting, Stream<Tail> tails) {
         tails.sorted(Comparator.comparingDouble(Tail::out).reversed()).forEach(tail -> {
-            Color colour = shown(tail.yarn(), tail.pale());
-            new YarnPen(g, view, colour, tail.yarn().plies(), face).drawTogether(List.of(tail.stretch(setting)));
+            Color colour = shown(tail.picture());
+            int plies = tail.picture().yarn().plies();
+            new YarnPen(g, view, colour, plies, face).drawTogether(List.of(tail.stretch(setting)));
         });
     }
 }

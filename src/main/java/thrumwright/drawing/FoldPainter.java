@@ -6,10 +6,8 @@ import java.awt.Font;
 import java.awt.Graphics2D;
 import java.awt.RenderingHints;
 import java.awt.geom.Ellipse2D;
-import java.awt.geom.Line2D;
 import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
-import java.util.List;
 import thrumwright.measure.Shown;
 import thrumwright.piece.Place;
 import thrumwright.plan.BlockPlan;
@@ -243,15 +241,6 @@ public final class FoldPainter {
         double x = placing.x(hem.thickness() / 2) + 8;
         double from = placing.y(-bend.outside());
         double to = placing.y(hem.depth() - bend.outside());
-        g.setColor(palette.ink());
-        g.setStroke(new BasicStroke(0.8f));
-        g.draw(new Line2D.Double(x, from, x, to));
-        for (double end : List.of(from, to)) {
-            g.draw(new Line2D.Double(x - 4, end, x + 4, end));
-        }
-        if (font != null) {
-            g.setFont(font);
-            g.drawString(depth, (float) (x + 6), (float) ((from + to) / 2 + font.getSize2D() * 0.35));
-        }
+        new Dimension(g, palette.ink(), font).upright(x, from, to, depth);
     }
 }

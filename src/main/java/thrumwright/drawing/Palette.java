@@ -49,8 +49,13 @@ public record Palette(Color paper, Color ink, Color faint, Color accent, Color p
         if (coloured) {
             return own;
         }
-        int lifted = (int) Math.round(70 + 175 * lightness(own));
-        return new Color(lifted, lifted, lifted);
+        return grey(own);
+    }
+
+    /** A grey as light as a colour, drawn together so that neither end drowns the lines in it. */
+    static Color grey(Color colour) {
+        int level = (int) Math.round(70 + 175 * lightness(colour));
+        return new Color(level, level, level);
     }
 
     /** How light a colour is, from 0 for black to 1 for white. */

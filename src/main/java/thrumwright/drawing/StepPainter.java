@@ -3,35 +3,34 @@ package thrumwright.drawing;
 import java.awt.BasicStroke;
 import java.awt.Font;
 import java.awt.Graphics2D;
-import java.awt.Shape;
+import java.awt.RenderingHints;
 import java.awt.geom.Line2D;
 import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import thrumwright.block.HalfHitch;
 import thrumwright.block.HemFold;
-import thrumwright.block.OrderingCord;
-import thrumwright.block.Posts;
+import thrumwright.block.OpenWarp;
 import thrumwright.block.Row;
 import thrumwright.block.Setting;
 import thrumwright.block.Side;
-import thrumwright.block.Soumak;
-import thrumwright.block.Twining;
 import thrumwright.block.WarpFinish;
 import thrumwright.plan.BlockPlan;
 import thrumwright.plan.EndPlan;
 import thrumwright.plan.Plan;
-import thrumwright.plan.Work;
 import thrumwright.yarn.Yarn;
 
 /**
- * The move of one step, large: the edge where the yarn begins, a few warp ends wide, with what was woven before in grey
- * below it. The same strands as in the whole picture, on a narrower warp of the same kind.
+ * The move of one step, large: a few warp ends wide, with what was woven before in grey below it and an arrow where each
+ * of the first rows sets out. The yarn runs by the same strands as in the whole picture. It can be read in a box as
+ * small as 35 mm × 25 mm.
  */
 public final class StepPainter {
-    private static final int SHOWN_ENDS = 6;
+    /** Length of an arrow, in distances between ends. */
+    private static final double ARROW = 1.15;
+    /** Share of the box below the step. */
+    private static final double BELOW = 0.24;
 
     private final Graphics2D g;
     private final Palette palette;
@@ -46,8 +45,14 @@ public final class StepPainter {
 
     /** Draws a step into a box; nothing goes outside it. */
     public void paint(Rectangle2D box, Plan plan, EndPlan end, BlockPlan block) {
-        Shape before = g.getClip();
-        g.clip(box);
+        Graphics2D within = (Graphics2D) g.create();
+        within.clip(box);
+        within.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
+        new StepPainter(within, palette, font).draw(box, plan, end, block);
+        within.dispose();
+    }
+
+    private void draw(Rectangle2D box, Plan plan, EndPlan end, BlockPlan block) {
         if (block.work().isPresent()) {
             work(box, plan, end, block);
         } else if (block.block() instanceof HemFold) {
@@ -56,120 +61,98 @@ public final class StepPainter {
                     .ifPresent(hem -> new FoldPainter(g, palette).paint(box, plan, end, hem, font));
         } else if (block.block() instanceof WarpFinish finish) {
             new FinishPainter(g, palette).paint(box, plan, end, finish);
-        } else {
-            open(box, plan);
+        } else if (block.block() instanceof OpenWarp gap) {
+            open(box, plan, end, block, gap);
         }
-        g.setClip(before);
     }
 
     private void work(Rectangle2D box, Plan plan, EndPlan end, BlockPlan block) {
-        Work work = block.work().orElseThrow();
-        Setting few = few(work);
-        Work small = shortened(work, few);
-        double rowHeight = small.block().height(few) / small.rows().size();
-        boolean tied = few.posts().isPresent() && work.block() instanceof OrderingCord;
-        double side = tied ? few.posts().get().gap() + few.posts().get().diameter() * 1.2 : 2.7 * few.spacing();
-        double wide = few.span() + side + (tied ? side : 2.2 * few.spacing());
-        double scale = box.getWidth() / wide;
-        double needed = small.block().height(few) * 1.15;
-        scale = Math.min(scale, box.getHeight() * 0.72 / needed);
-        boolean fromLeft = work.begins() == Side.LEFT;
+        StepScene scene = StepScene.of(block.work().orElseThrow());
+        Setting few = scene.setting();
+        double left = scene.reach(Side.LEFT) + arrowRoom(scene, Side.LEFT);
+        double right = scene.reach(Side.RIGHT) + arrowRoom(scene, Side.RIGHT);
+        double wide = few.span() + left + right;
+        double scale = Math.min(box.getWidth() / wide, box.getHeight() * (1 - BELOW) / (scene.height() * 1.2));
         double spare = box.getWidth() - wide * scale;
-        double left = box.getMinX() + spare / 2 + scale * (fromLeft || tied ? side : 2.2 * few.spacing());
-        double below = Math.max(0.24 * box.getHeight() / scale, rowHeight);
-        View view = new View(scale, left, box.getMaxY() - below * scale);
-        double top = (view.base() - box.getMinY()) / scale;
-        ClothPainter cloth = new ClothPainter(g, palette, true, Face.FRONT);
-        Yarn warp = plan.piece().warpYarn();
+        double below = Math.max(BELOW * box.getHeight() / scale, scene.rowHeight());
+        View view = new View(scale, box.getMinX() + spare / 2 + scale * left, box.getMaxY() - below * scale);
         List<ClothPainter.Placed> placed = new ArrayList<>();
-        before(plan, end, block, few).ifPresent(placed::add);
-        BlockPicture picture = BlockPicture.atWork(small);
-        placed.add(new ClothPainter.Placed(picture, 0, small.block().height(few)));
-        cloth.blocks(view, placed, Tail.hung(picture.tails(0)), few, warp, -below - 1, top + 1);
-        for (int i = 0; i < Math.min(2, small.rows().size()); i++) {
-            arrow(view, few, small.rows().get(i), (i + 0.5) * rowHeight, box);
+        StepScene.below(end, block, few.ends()).ifPresent(placed::add);
+        placed.add(new ClothPainter.Placed(scene.picture(), 0, scene.height()));
+        cloth(view, placed, scene.tails(), few, plan.piece().warpYarn(), box);
+        for (Row row : scene.arrows()) {
+            arrow(view, scene, row);
         }
     }
 
-    /** A warp of few ends with the same edge: as many, odd or even, as the whole one. */
-    private static Setting few(Work work) {
-        Setting whole = work.setting();
-        int ends = Math.min(whole.ends(), SHOWN_ENDS + whole.ends() % 2);
-        Optional<Posts> posts =
-                work.block() instanceof OrderingCord ? whole.posts().map(p -> nearer(p, whole)) : Optional.empty();
-        return new Setting(ends, whole.spacing(), whole.warp(), whole.relaxed(), whole.beaten(), posts);
+    private void cloth(
+            View view, List<ClothPainter.Placed> placed, List<Tail> tails, Setting few, Yarn warp, Rectangle2D box) {
+        double low = view.clothY(box.getMaxY()) - 1;
+        double high = view.clothY(box.getMinY()) + 1;
+        new ClothPainter(g, palette, true, Face.FRONT).blocks(view, placed, tails, few, warp, low, high);
     }
 
-    /** Posts drawn in, so that the few ends stay large. */
-    private static Posts nearer(Posts posts, Setting whole) {
-        return new Posts(
-                Math.min(posts.diameter(), 1.5 * whole.spacing()), Math.min(posts.gap(), 1.6 * whole.spacing()));
+    private static double arrowRoom(StepScene scene, Side side) {
+        boolean setsOut = scene.arrows().stream().anyMatch(row -> row.from() == side);
+        return setsOut && !scene.tied() ? (ARROW + 0.45) * scene.setting().spacing() : 0;
     }
 
-    private static Work shortened(Work work, Setting few) {
-        int most =
-                work.block() instanceof Twining || work.block() instanceof Soumak || work.block() instanceof HalfHitch
-                        ? 2
-                        : work.block() instanceof OrderingCord ? 3 : 4;
-        int whole = work.rows().size();
-        // as many rows, odd or even, as the whole block, so that the yarn ends at the right side
-        int shown = whole <= most ? whole : most - (most - whole & 1);
-        List<Row> rows = work.rows().subList(0, shown);
-        return new Work(Rows.limited(work.block(), rows.size()), work.yarn(), few, rows, work.cut());
-    }
-
-    /** The last rows of the block below, to stand on. */
-    private Optional<ClothPainter.Placed> before(Plan plan, EndPlan end, BlockPlan block, Setting few) {
-        int index = end.blocks().indexOf(block);
-        for (int i = index - 1; i >= 0; i--) {
-            Optional<Work> below = end.blocks().get(i).work();
-            if (below.isPresent() && !(below.get().block() instanceof OrderingCord)) {
-                Work work = below.get();
-                int count = Math.min(work.rows().size(), 6);
-                List<Row> last = work.rows()
-                        .subList(work.rows().size() - count, work.rows().size());
-                Setting own = new Setting(
-                        few.ends(),
-                        few.spacing(),
-                        few.warp(),
-                        work.setting().relaxed(),
-                        work.setting().beaten(),
-                        few.posts());
-                Work small = new Work(Rows.limited(work.block(), count), work.yarn(), own, last, work.cut());
-                double height = small.block().height(own);
-                return Optional.of(new ClothPainter.Placed(BlockPicture.woven(small), -height, height));
-            }
+    /** At the side where a row begins, beside its tail; beside a post below the first row and above the next. */
+    private void arrow(View view, StepScene scene, Row row) {
+        Setting few = scene.setting();
+        double long_ = ARROW * few.spacing();
+        int way = row.from() == Side.LEFT ? 1 : -1;
+        double edge = row.from() == Side.LEFT ? 0 : few.span();
+        double y = (row.number() - scene.arrows().get(0).number() + 0.5) * scene.rowHeight();
+        double tip = scene.reach(row.from()) + 0.2 * few.spacing();
+        if (scene.tied()) {
+            boolean first = row.equals(scene.arrows().get(0));
+            y = first ? -0.55 * few.spacing() : scene.height() + 0.55 * few.spacing();
+            tip = 0.4 * few.spacing();
         }
-        return Optional.empty();
+        double to = view.x(edge - way * tip);
+        double from = view.x(edge - way * (tip + long_));
+        arrow(from, to, view.y(y), view.length(0.2 * few.spacing()));
     }
 
-    /** An arrow beside a row, at the side where it begins, the way it goes. */
-    private void arrow(View view, Setting few, Row row, double y, Rectangle2D box) {
-        double size = Math.min(box.getWidth(), box.getHeight()) * 0.045;
-        boolean right = row.from() == Side.LEFT;
-        double at = right ? box.getMinX() + size * 0.6 : box.getMaxX() - size * 0.6;
-        double tip = at + (right ? 1 : -1) * size * 3;
-        double line = view.y(y);
-        Path2D arrow = new Path2D.Double(new Line2D.Double(at, line, tip, line));
-        arrow.moveTo(tip + (right ? -1 : 1) * size, line - size * 0.8);
-        arrow.lineTo(tip, line);
-        arrow.lineTo(tip + (right ? -1 : 1) * size, line + size * 0.8);
+    private void arrow(double from, double to, double y, double size) {
+        double back = from < to ? -size : size;
+        Path2D arrow = new Path2D.Double(new Line2D.Double(from, y, to, y));
+        arrow.moveTo(to + 1.25 * back, y - size);
+        arrow.lineTo(to, y);
+        arrow.lineTo(to + 1.25 * back, y + size);
         g.setColor(palette.paper());
-        g.setStroke(new BasicStroke((float) (size * 0.9), BasicStroke.CAP_ROUND, BasicStroke.JOIN_ROUND));
+        g.setStroke(new BasicStroke((float) (size * 1.1), BasicStroke.CAP_ROUND, BasicStroke.JOIN_ROUND));
         g.draw(arrow);
         g.setColor(palette.ink());
-        g.setStroke(new BasicStroke((float) (size * 0.36), BasicStroke.CAP_ROUND, BasicStroke.JOIN_ROUND));
+        g.setStroke(new BasicStroke((float) (size * 0.45), BasicStroke.CAP_ROUND, BasicStroke.JOIN_ROUND));
         g.draw(arrow);
     }
 
-    private void open(Rectangle2D box, Plan plan) {
-        Setting ground = plan.piece().setting(plan.piece().warpYarn());
-        int ends = Math.min(ground.ends(), SHOWN_ENDS);
-        double scale = box.getWidth() * 0.7 / ((ends - 1) * ground.spacing());
-        View view = new View(scale, box.getMinX() + box.getWidth() * 0.15, box.getMaxY());
-        ClothPainter cloth = new ClothPainter(g, palette, true, Face.FRONT);
-        Setting few =
-                new Setting(ends, ground.spacing(), ground.warp(), ground.relaxed(), ground.beaten(), Optional.empty());
-        cloth.warp(view, few, plan.piece().warpYarn(), 0, box.getHeight() / scale);
+    /** The gap between what was woven before and what comes next, with its height. */
+    private void open(Rectangle2D box, Plan plan, EndPlan end, BlockPlan block, OpenWarp gap) {
+        Setting whole = plan.piece().setting(plan.piece().warpYarn());
+        double s = whole.spacing();
+        int ends = Math.min(whole.ends(), 6);
+        Setting few = new Setting(
+                ends, s, Math.max(0.2 * s, whole.warp()), whole.relaxed(), whole.beaten(), Optional.empty());
+        double scale = box.getWidth() / (few.span() + 6 * s);
+        View view = new View(scale, box.getMinX() + 1.5 * s * scale, box.getMaxY() - 0.22 * box.getHeight());
+        List<ClothPainter.Placed> placed = new ArrayList<>();
+        StepScene.below(end, block, ends).ifPresent(placed::add);
+        cloth(view, placed, List.of(), few, plan.piece().warpYarn(), box);
+        double low = view.y(0);
+        double high = box.getMinY() + 0.18 * box.getHeight();
+        double left = view.x(-0.8 * s);
+        double right = view.x(few.span() + 0.8 * s);
+        g.setColor(palette.ink());
+        g.setStroke(new BasicStroke(0.9f, BasicStroke.CAP_BUTT, BasicStroke.JOIN_MITER, 10, new float[] {4, 3}, 0));
+        g.draw(new Line2D.Double(left, high, right, high));
+        new Dimension(g, palette.ink(), font)
+                .upright(
+                        right + 0.3 * s * scale,
+                        low,
+                        high,
+                        plan.piece().shown().height(gap.height().mm()));
     }
 }

@@ -153,8 +153,8 @@ final class Stretches {
     private void finish(boolean ends) {
         if (current.size() > 1) {
             List<double[]> kept = Thinned.of(current, UNSEEN * setting.relaxed());
-            boolean joinsAtStart = begins && onTheEdge(kept.get(0));
-            boolean joinsAtEnd = ends && onTheEdge(kept.get(kept.size() - 1));
+            boolean joinsAtStart = begins && goesOn(kept.get(0), kept.get(1));
+            boolean joinsAtEnd = ends && goesOn(kept.get(kept.size() - 1), kept.get(kept.size() - 2));
             done.add(new Stretch(
                     front,
                     order,
@@ -171,10 +171,11 @@ final class Stretches {
         current.clear();
     }
 
-    /** Whether a tail goes on from a strand's end: it lies on an outermost warp end. */
-    private boolean onTheEdge(double[] point) {
-        double fromEdge = Math.min(Math.abs(point[0]), Math.abs(point[0] - setting.span()));
-        return tailed && fromEdge < setting.radius() / 2;
+    /** Whether a tail goes on straight from a strand's end: it lies on an outermost warp end, and level. */
+    private boolean goesOn(double[] end, double[] before) {
+        double fromEdge = Math.min(Math.abs(end[0]), Math.abs(end[0] - setting.span()));
+        boolean level = Math.abs(end[1] - before[1]) < 0.2 * Math.abs(end[0] - before[0]);
+        return tailed && level && fromEdge < setting.radius() / 2;
     }
 
     private static double[] row(List<double[]> points, int index) {

@@ -5,19 +5,28 @@ import java.util.Comparator;
 import java.util.List;
 import thrumwright.block.Setting;
 import thrumwright.block.Side;
-import thrumwright.yarn.Yarn;
 
 /**
  * An end of a yarn that leaves the edge and hangs.
  *
+ * @param picture the block whose yarn it is
  * @param side the side at which it hangs
  * @param x where its yarn ends in the cloth, mm
  * @param y how high that is above the lowest line of the picture, mm
  * @param inFront whether it comes from the front of the edge end
+ * @param thickness of its yarn, mm
  * @param out how far beyond the edge end it hangs, mm
  * @param down how far it hangs down, mm
  */
-record Tail(Yarn yarn, boolean pale, Side side, double x, double y, boolean inFront, double out, double down) {
+record Tail(
+        BlockPicture picture,
+        Side side,
+        double x,
+        double y,
+        boolean inFront,
+        double thickness,
+        double out,
+        double down) {
     private static final int POINTS = 11;
     /** How far it reaches into the cloth, in thicknesses, so that no gap shows where the yarn bends. */
     private static final double OVERLAP = 0.15;
@@ -44,29 +53,25 @@ record Tail(Yarn yarn, boolean pale, Side side, double x, double y, boolean inFr
 
     /** Shorter, or farther out, so that it doesn't lie on one that begins below it. */
     private Tail clearOf(Tail below) {
-        double touching = 0.58 * (below.thickness() + thickness());
+        double touching = 0.58 * (below.thickness + thickness);
         double room = y - below.y - touching;
         if (down <= room) {
             return this;
         }
-        if (room >= 2.5 * thickness()) {
-            return new Tail(yarn, pale, side, x, y, inFront, out, room);
+        if (room >= 2.5 * thickness) {
+            return new Tail(picture, side, x, y, inFront, thickness, out, room);
         }
-        return new Tail(yarn, pale, side, x, y, inFront, Math.max(out, below.out + touching), down);
+        return new Tail(picture, side, x, y, inFront, thickness, Math.max(out, below.out + touching), down);
     }
 
     /** The same tail with heights counted from a line that lies so far below. */
     Tail raised(double mm) {
-        return new Tail(yarn, pale, side, x, y + mm, inFront, out, down);
-    }
-
-    double thickness() {
-        return yarn.diameter();
+        return new Tail(picture, side, x, y + mm, inFront, thickness, out, down);
     }
 
     /** How far it reaches beyond the edge end, mm. */
     double reach() {
-        return out + thickness();
+        return out + thickness;
     }
 
     /** Its line: out from the edge, and down. */
@@ -78,9 +83,9 @@ record Tail(Yarn yarn, boolean pale, Side side, double x, double y, boolean inFr
         double[] ys = new double[POINTS];
         for (int i = 0; i < POINTS; i++) {
             double angle = Math.PI / 2 * Math.min(1, i / (POINTS - 2.0));
-            xs[i] = i == 0 ? x - way * OVERLAP * thickness() : edge + way * (out - bend + bend * Math.sin(angle));
+            xs[i] = i == 0 ? x - way * OVERLAP * thickness : edge + way * (out - bend + bend * Math.sin(angle));
             ys[i] = i == POINTS - 1 ? y - down : y - bend * (1 - Math.cos(angle));
         }
-        return Stretch.loose(xs, ys, thickness());
+        return Stretch.loose(xs, ys, thickness);
     }
 }

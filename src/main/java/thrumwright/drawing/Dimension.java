@@ -1,0 +1,55 @@
+package thrumwright.drawing;
+
+import java.awt.BasicStroke;
+import java.awt.Color;
+import java.awt.Font;
+import java.awt.Graphics2D;
+import java.awt.geom.Line2D;
+import java.awt.geom.Path2D;
+
+/** Draws a measure: a line between two short bars, with what it comes to beside it. */
+final class Dimension {
+    private static final double BAR = 4;
+    private static final double TIP = 3.5;
+
+    private final Graphics2D g;
+    private final Color ink;
+    private final Font font;
+
+    /** @param font null for no words */
+    Dimension(Graphics2D g, Color ink, Font font) {
+        this.g = g;
+        this.ink = ink;
+        this.font = font;
+    }
+
+    /** From one height on the page to another, the words to the right of it. */
+    void upright(double x, double from, double to, String measure) {
+        g.setColor(ink);
+        g.setStroke(new BasicStroke(0.9f));
+        g.draw(new Line2D.Double(x, from, x, to));
+        bar(x, from);
+        bar(x, to);
+        if (Math.abs(from - to) > 4 * TIP) {
+            tip(x, Math.min(from, to), 1);
+            tip(x, Math.max(from, to), -1);
+        }
+        if (font != null) {
+            g.setFont(font);
+            g.drawString(measure, (float) (x + BAR + 3), (float) ((from + to) / 2 + font.getSize2D() * 0.35));
+        }
+    }
+
+    private void bar(double x, double y) {
+        g.draw(new Line2D.Double(x - BAR, y, x + BAR, y));
+    }
+
+    private void tip(double x, double y, int down) {
+        Path2D tip = new Path2D.Double();
+        tip.moveTo(x, y);
+        tip.lineTo(x - TIP * 0.4, y + down * TIP);
+        tip.lineTo(x + TIP * 0.4, y + down * TIP);
+        tip.closePath();
+        g.fill(tip);
+    }
+}
