@@ -2,7 +2,9 @@ package thrumwright.drawing;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
 import thrumwright.block.Amount;
 import thrumwright.block.Course;
 import thrumwright.block.HalfHitch;
@@ -33,7 +35,7 @@ final class BlockPicture {
     private final Yarn yarn;
     private final Tint tint;
     private final boolean tailed;
-    private volatile Sides sides;
+    private final Map<Detail, Sides> sides = new ConcurrentHashMap<>();
 
     /** How its colour is drawn. */
     enum Tint {
@@ -44,12 +46,8 @@ final class BlockPicture {
         GREY
     }
 
-    /**
-     * The stretches of both faces, those on top last.
-     *
-     * @param loose where its yarn begins and ends
-     */
-    private record Sides(List<Stretch> front, List<Stretch> back, List<LooseEnd> loose) {}
+    /** The stretches of both faces, those on top last. */
+    private record Sides(List<Stretch> front, List<Stretch> back) {}
 
     /**
      * A place at the edge where the yarn begins or ends.
@@ -116,26 +114,21 @@ final class BlockPicture {
         return setting;
     }
 
-    List<Stretch> front() {
-        return sides().front();
+    List<Stretch> front(Detail detail) {
+        return sides(detail).front();
     }
 
-    List<Stretch> back() {
-        return sides().back();
+    List<Stretch> back(Detail detail) {
+        return sides(detail).back();
     }
 
-    private Sides sides() {
-        Sides known = sides;
-        if (known == null) {
-            List<Strand> strands = block.strands(setting, rows);
-            List<Stretch> all = Stretches.of(setting, strands, tailed && !block.tied());
-            known = new Sides(
+    private Sides sides(Detail wanted) {
+        return sides.computeIfAbsent(wanted, detail -> {
+            List<Stretch> all = Stretches.of(setting, block.strands(setting, rows), tailed && !block.tied(), detail);
+            return new Sides(
                     all.stream().filter(Stretch::front).toList(),
-                    all.stream().filter(stretch -> !stretch.front()).toList(),
-                    looseEnds(strands));
-            sides = known;
-        }
-        return known;
+                    all.stream().filter(stretch -> !stretch.front()).toList());
+        });
     }
 
     /** A folded yarn ends twice where it finishes; any other begins at one place and ends at another. */
@@ -178,7 +171,7 @@ final class BlockPicture {
         double thick = setting.relaxed();
         double out = setting.spacing() + thick;
         double down = 1.6 * setting.spacing() + thick;
-        return sides().loose().stream()
+        return looseEnds(block.strands(setting, rows)).stream()
                 .map(end -> new Tail(this, end.side(), end.x(), bottom + end.y(), end.inFront(), thick, out, down))
                 .toList();
     }

@@ -97,16 +97,20 @@ final class ClothPainter {
         Color shaded = behind(shown(block.picture()));
         int plies = block.picture().yarn().plies();
         YarnPen.inTheShade(g, block.on(view), shaded, plies, face)
-                .drawTogether(within(view, face.far(block.picture()), visible));
+                .drawTogether(within(view, face.far(block.picture(), detail(view, block)), visible));
     }
 
     private void inFront(View view, Placed block, Rectangle2D visible) {
-        List<Stretch> front = within(view, face.near(block.picture()), visible);
+        List<Stretch> front = within(view, face.near(block.picture(), detail(view, block)), visible);
         if (block.picture().overlapping()) {
             pen(view, block).drawInOrder(front);
         } else {
             pen(view, block).drawTogether(front);
         }
+    }
+
+    private static Detail detail(View view, Placed block) {
+        return Detail.of(view.length(block.picture().setting().relaxed()));
     }
 
     private static boolean meets(View view, Placed block, Rectangle2D visible) {

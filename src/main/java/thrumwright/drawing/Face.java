@@ -9,13 +9,13 @@ public enum Face {
     BACK;
 
     /** The yarn that lies towards the eye. */
-    List<Stretch> near(BlockPicture picture) {
-        return this == FRONT ? picture.front() : picture.back();
+    List<Stretch> near(BlockPicture picture, Detail detail) {
+        return this == FRONT ? picture.front(detail) : picture.back(detail);
     }
 
     /** The yarn that lies beyond the warp. */
-    List<Stretch> far(BlockPicture picture) {
-        return this == FRONT ? picture.back() : picture.front();
+    List<Stretch> far(BlockPicture picture, Detail detail) {
+        return this == FRONT ? picture.back(detail) : picture.front(detail);
     }
 
     /** +1, or −1 where the picture is mirrored: twist is not, for a yarn twists the same way from every side. */

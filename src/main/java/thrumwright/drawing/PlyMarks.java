@@ -15,21 +15,23 @@ final class PlyMarks {
     private PlyMarks() {}
 
     /** @param seen +1 from the front, −1 for a picture that is to be mirrored */
-    static void add(Path2D strokes, View view, Stretch stretch, int plies, int seen) {
-        double thick = view.length(stretch.thickest());
-        double apart = apart(thick, plies);
+    static void add(Path2D strokes, Spine spine, int plies, int seen) {
+        double apart = apart(spine.thickest(), plies);
         double carried = apart / 2;
-        for (int i = 1; i < stretch.x().length; i++) {
-            double x = view.x(stretch.x()[i - 1]);
-            double y = view.y(stretch.y()[i - 1]);
-            double dx = view.x(stretch.x()[i]) - x;
-            double dy = view.y(stretch.y()[i]) - y;
+        for (int i = 1; i <= spine.last(); i++) {
+            double x = spine.x()[i - 1];
+            double y = spine.y()[i - 1];
+            double dx = spine.x()[i] - x;
+            double dy = spine.y()[i] - y;
             double length = Math.hypot(dx, dy);
             for (; carried < length; carried += apart) {
                 double share = carried / length;
-                if (between(stretch.lift(), i, share) >= LIT) {
-                    double half = view.length(between(stretch.width(), i, share)) * REACH;
-                    mark(strokes, x + dx * share, y + dy * share, dx / length, dy / length, seen * half);
+                if (between(spine.lift(), i, share) >= LIT) {
+                    double nx = between(spine.nx(), i, share);
+                    double ny = between(spine.ny(), i, share);
+                    double half = between(spine.width(), i, share) * REACH;
+                    double unit = Math.max(1e-9, Math.hypot(nx, ny));
+                    mark(strokes, x + dx * share, y + dy * share, -ny / unit, nx / unit, seen * half);
                 }
             }
             carried -= length;

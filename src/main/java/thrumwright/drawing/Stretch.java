@@ -34,6 +34,11 @@ record Stretch(
         return new Stretch(true, 0, 0, true, false, x, y, width, lift);
     }
 
+    /** Whether no strand gave it. */
+    boolean loose() {
+        return length == 0;
+    }
+
     double lowX() {
         return Arrays.stream(x).min().orElseThrow();
     }

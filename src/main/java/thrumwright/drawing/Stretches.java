@@ -16,8 +16,8 @@ import thrumwright.cord.TautCord;
 final class Stretches {
     private static final double ARC_STEP = Math.PI / 9;
     private static final int RUN_STEPS = 3;
-    /** What the eye can't see, as a share of the yarn's diameter. */
-    private static final double UNSEEN = 0.012;
+    /** How much a point's height over the warp counts beside its place, in diameters: light depends on it, no outline. */
+    private static final double LIFT = 0.3;
     /**
      * A yarn that runs on level from under the wraps it has just made lies under so many legs before it.
      */
@@ -27,6 +27,7 @@ final class Stretches {
 
     private final Setting setting;
     private final boolean tailed;
+    private final Detail detail;
     private final List<Stretch> done = new ArrayList<>();
     private final List<double[]> current = new ArrayList<>();
     private boolean front;
@@ -36,9 +37,10 @@ final class Stretches {
     private double reached;
     private boolean begins;
 
-    private Stretches(Setting setting, boolean tailed) {
+    private Stretches(Setting setting, boolean tailed, Detail detail) {
         this.setting = setting;
         this.tailed = tailed;
+        this.detail = detail;
     }
 
     /**
@@ -46,8 +48,8 @@ final class Stretches {
      *
      * @param tailed whether tails are to be drawn where strands end at an edge
      */
-    static List<Stretch> of(Setting setting, List<Strand> strands, boolean tailed) {
-        Stretches stretches = new Stretches(setting, tailed);
+    static List<Stretch> of(Setting setting, List<Strand> strands, boolean tailed, Detail detail) {
+        Stretches stretches = new Stretches(setting, tailed, detail);
         for (Strand strand : strands) {
             stretches.add(strand);
         }
@@ -143,7 +145,8 @@ final class Stretches {
     private void add(Section.Spot spot, double y) {
         double raised = Math.min(1, Math.abs(spot.z()) / setting.radius());
         boolean squeezed = spot.x() > 0 && spot.x() < setting.span();
-        double[] point = {spot.x(), y, squeezed ? width(raised) : setting.relaxed(), raised};
+        double width = squeezed ? width(raised) : setting.relaxed();
+        double[] point = {spot.x(), y, width, raised * LIFT * setting.relaxed()};
         if (current.isEmpty() || apart(current.get(current.size() - 1), point) > HAIR) {
             current.add(point);
         }
@@ -152,7 +155,7 @@ final class Stretches {
     /** @param ends whether the strand ends there */
     private void finish(boolean ends) {
         if (current.size() > 1) {
-            List<double[]> kept = Thinned.of(current, UNSEEN * setting.relaxed());
+            List<double[]> kept = Thinned.of(current, detail.unseen() * setting.relaxed());
             boolean joinsAtStart = begins && goesOn(kept.get(0), kept.get(1));
             boolean joinsAtEnd = ends && goesOn(kept.get(kept.size() - 1), kept.get(kept.size() - 2));
             done.add(new Stretch(
@@ -164,7 +167,7 @@ final class Stretches {
                     row(kept, 0),
                     row(kept, 1),
                     row(kept, 2),
-                    row(kept, 3)));
+                    lifts(kept)));
             begins = false;
         }
         length = 0;
@@ -176,6 +179,12 @@ final class Stretches {
         double fromEdge = Math.min(Math.abs(end[0]), Math.abs(end[0] - setting.span()));
         boolean level = Math.abs(end[1] - before[1]) < 0.2 * Math.abs(end[0] - before[0]);
         return tailed && level && fromEdge < setting.radius() / 2;
+    }
+
+    private double[] lifts(List<double[]> points) {
+        return points.stream()
+                .mapToDouble(point -> point[3] / (LIFT * setting.relaxed()))
+                .toArray();
     }
 
     private static double[] row(List<double[]> points, int index) {

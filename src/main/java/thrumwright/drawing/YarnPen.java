@@ -12,9 +12,12 @@ import java.util.List;
  */
 final class YarnPen {
     /** From so many page units a yarn is thick enough to show its ply, its soft light, its ridge, and its rim. */
-    private static final double PLY_FROM = 5;
+    private static final double PLY_FROM = 6;
 
-    private static final double SOFT_FROM = 4;
+    /** About so many points has an outline. */
+    private static final int POINTS = 24;
+
+    private static final double SOFT_FROM = 5;
     private static final double RIDGE_FROM = 2.2;
     private static final double RIM_FROM = 1.1;
 
@@ -68,40 +71,57 @@ final class YarnPen {
 
     /** Side by side: all rims, then all bodies, then all lights, so that it takes as few strokes as possible. */
     void drawTogether(List<Stretch> stretches) {
-        double thickest = view.length(
-                stretches.stream().mapToDouble(Stretch::thickest).max().orElse(0));
-        boolean rimmed = thickest >= RIM_FROM;
-        fill(stretches, rimmed ? tone.rim() : tone.body(), 1, 0, 0);
+        List<Spine> spines =
+                stretches.stream().map(stretch -> Spine.of(view, stretch)).toList();
+        double thickest = spines.stream().mapToDouble(Spine::thickest).max().orElse(0);
+        boolean rimmed = thickest >= (tone.lit() ? RIM_FROM : SOFT_FROM);
+        fill(spines, rimmed ? tone.rim() : tone.body(), 1, 0, 0);
         if (rimmed) {
             // a rim as fine as a hair on a thick yarn, and never wider than an eighth of a thin one
             double rim = Math.min(0.125, 0.9 / thickest + 0.02);
-            fill(stretches, tone.body(), 1 - 2 * rim, 0, 0.1);
+            fill(spines, tone.body(), 1 - 2 * rim, 0, 0.1);
         }
         if (tone.lit() && thickest >= SOFT_FROM) {
-            fill(stretches, tone.soft(), 0.58, 0.08, 0.5);
+            fill(spines, tone.soft(), 0.58, 0.08, 0.5);
         }
-        if (tone.lit() && thickest >= RIDGE_FROM) {
-            fill(stretches, tone.ridge(), 0.26, 0.14, 0.75);
+        if (tone.lit() && thickest >= SOFT_FROM) {
+            fill(spines, tone.ridge(), 0.26, 0.14, 0.75);
+        } else if (tone.lit() && thickest >= RIDGE_FROM) {
+            ridge(spines, thickest);
         }
         if (tone.lit() && thickest >= PLY_FROM) {
-            ply(stretches, thickest);
+            ply(spines, thickest);
         }
     }
 
-    private void fill(List<Stretch> stretches, Color colour, double share, double up, double sunk) {
-        Path2D path = new Path2D.Double(Path2D.WIND_NON_ZERO);
-        for (Stretch stretch : stretches) {
-            new YarnOutline(view, stretch, share, up, sunk).addTo(path);
-        }
+    private void fill(List<Spine> spines, Color colour, double share, double up, double sunk) {
+        Path2D path = new Path2D.Double(Path2D.WIND_NON_ZERO, spines.size() * POINTS);
+        spines.forEach(spine -> YarnOutline.add(path, spine, share, up, sunk));
         g.setColor(colour);
         g.fill(path);
     }
 
-    private void ply(List<Stretch> stretches, double thickest) {
-        Path2D strokes = new Path2D.Double();
-        for (Stretch stretch : stretches) {
-            PlyMarks.add(strokes, view, stretch, plies, face.slant());
+    /** The ridge of thin yarns, as lines where they stand out. */
+    private void ridge(List<Spine> spines, double thickest) {
+        Path2D lines = new Path2D.Double();
+        for (Spine spine : spines) {
+            double[][] lit = spine.lit(0.5);
+            for (int i = 0; i < lit.length; i++) {
+                if (i == 0) {
+                    lines.moveTo(lit[0][0], lit[0][1] - 0.14 * thickest);
+                } else {
+                    lines.lineTo(lit[i][0], lit[i][1] - 0.14 * thickest);
+                }
+            }
         }
+        g.setColor(tone.ridge());
+        g.setStroke(new BasicStroke((float) (thickest * 0.2), BasicStroke.CAP_ROUND, BasicStroke.JOIN_ROUND));
+        g.draw(lines);
+    }
+
+    private void ply(List<Spine> spines, double thickest) {
+        Path2D strokes = new Path2D.Double();
+        spines.forEach(spine -> PlyMarks.add(strokes, spine, plies, face.slant()));
         g.setColor(tone.ply());
         g.setStroke(new BasicStroke((float) (thickest * 0.055), BasicStroke.CAP_ROUND, BasicStroke.JOIN_ROUND));
         g.draw(strokes);
