@@ -114,8 +114,11 @@ final class Stretches {
     private static void crossings(Section.Arc arc, double angle, List<Double> cuts) {
         double turn = 2 * Math.PI / Math.abs(arc.sweep());
         double first = (angle - arc.start()) / arc.sweep();
-        for (double share = first - Math.floor(first / turn) * turn; share < 1 - 1e-9; share += turn) {
-            if (share > 1e-9) {
+        double least = first - Math.floor(first / turn) * turn;
+        int turns = (int) Math.ceil((1 - least) / turn);
+        for (int i = 0; i <= turns; i++) {
+            double share = least + i * turn;
+            if (share > 1e-9 && share < 1 - 1e-9) {
                 cuts.add(share);
             }
         }

@@ -73,7 +73,10 @@ final class Settings {
         try {
             StringWriter text = new StringWriter();
             values.store(text, null);
-            Files.createDirectories(file.get().getParent());
+            Path folder = file.get().toAbsolutePath().getParent();
+            if (folder != null) {
+                Files.createDirectories(folder);
+            }
             SafeFile.write(file.get(), text.toString());
             return true;
         } catch (IOException | FileProblem e) {

@@ -134,7 +134,8 @@ record StepPart(Step step, Plan plan, Phrases phrases, Type type, Palette palett
         @Override
         public double height(double width) {
             int columns = columns(width);
-            return (rows.size() + columns - 1) / columns * line();
+            int lines = (rows.size() + columns - 1) / columns;
+            return lines * line();
         }
 
         @Override
@@ -142,8 +143,10 @@ record StepPart(Step step, Plan plan, Phrases phrases, Type type, Palette palett
             int columns = columns(width);
             double each = Math.min(width / columns, cell() * 1.25);
             for (int i = 0; i < rows.size(); i++) {
-                double left = x + i % columns * each;
-                double top = y + i / columns * line();
+                int column = i % columns;
+                int line = i / columns;
+                double left = x + column * each;
+                double top = y + line * line();
                 Ticks.box(g, left + 1, top + type.large() * 0.28, box(), palette);
                 new TextPart(text(rows.get(i)), type.essential(), palette.ink()).paint(g, left + box() + 8, top, width);
             }

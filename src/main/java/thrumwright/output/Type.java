@@ -17,7 +17,7 @@ record Type(Fonts fonts, double distance) {
 
     /** Capital height in mm that is seen under so many minutes of arc (NUREG-0700 rev. 2: H = distance × minutes × 6.283/21600). */
     static double capitalHeight(double metres, double minutes) {
-        return metres * 1000 * minutes * 6.283 / 21600;
+        return metres * 1000 * minutes * 2 * Math.PI / 21600;
     }
 
     /** Type size in points of what must be read from the loom. */

@@ -63,10 +63,11 @@ public final class SafeFile {
         Path beside = null;
         try {
             Path target = Files.exists(file) ? file.toRealPath() : file.toAbsolutePath();
-            if (Files.isDirectory(target)) {
+            Path folder = target.getParent();
+            if (folder == null || Files.isDirectory(target)) {
                 throw new FileProblem(file + " is a folder; give the name of a file in it.", null);
             }
-            beside = Files.createTempFile(target.getParent(), "." + target.getFileName(), ".new");
+            beside = Files.createTempFile(folder, "." + target.getFileName(), ".new");
             fill(beside, bytes);
             keepPermissions(target, beside);
             move(beside, target);
