@@ -1,6 +1,7 @@
 package thrumwright.commandline;
 
 import java.nio.charset.StandardCharsets;
+import java.util.List;
 import java.util.Locale;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -22,6 +23,8 @@ import thrumwright.plan.Plan;
 import thrumwright.sheet.PlainText;
 import thrumwright.sheet.StepSheet;
 import thrumwright.store.FileProblem;
+import thrumwright.yarn.Colour;
+import thrumwright.yarn.Yarn;
 
 @Command(name = "sheet", description = "Writes the step sheet of a piece.", mixinStandardHelpOptions = true)
 final class SheetCommand implements Callable<Integer> {
@@ -101,8 +104,12 @@ final class SheetCommand implements Callable<Integer> {
     }
 
     private SheetPages pages(Plan plan, Fonts fonts) {
-        Palette palette = grey ? Palette.blackAndWhite() : Palette.onPaper();
+        Palette palette = grey ? Palette.blackAndWhite(colours(plan)) : Palette.onPaper();
         return SheetLayout.of(plan, paper, fonts, palette, distance, Locale.UK);
+    }
+
+    private static List<Colour> colours(Plan plan) {
+        return plan.piece().yarns().stream().map(Yarn::colour).toList();
     }
 
     private void pdf(Plan plan) throws FileProblem {
