@@ -22,6 +22,11 @@ import thrumwright.sheet.YarnLine;
 public final class SheetLayout {
     private static final double MARGIN = 14 * Paper.POINTS;
     private static final double FOOTER = 18;
+    private static final double SPACE = 10;
+    /** Height of the first picture as a share of the page: at most, and at least if all lists are to fit beside it. */
+    private static final double LARGEST = 0.26;
+
+    private static final double SMALLEST = 0.1;
     /** How far from the eye a sheet hangs by the loom unless said otherwise, m. */
     public static final double USUAL_DISTANCE = 1;
 
@@ -55,44 +60,66 @@ public final class SheetLayout {
     }
 
     private SheetPages pages() {
-        head();
-        cuts();
+        front();
         for (Chapter chapter : sheet.chapters()) {
             chapter(chapter);
         }
         return new SheetPages(paper, sheet.title(), type, palette, MARGIN, pages.pages());
     }
 
-    private void head() {
-        pages.add(new TextPart(sheet.title(), type.title(), palette.ink()));
-        pages.gap(4);
-        sheet.facts().forEach(fact -> pages.add(new FactPart(fact, type, palette)));
-        pages.gap(10);
-        pages.add(new PiecePart(picture, palette, pages.height() * 0.26));
-        pages.gap(10);
+    /** The first page: as large a picture as leaves room for all lists, where that can be. */
+    private void front() {
+        List<Part> head = new ArrayList<>();
+        head.add(new TextPart(sheet.title(), type.title(), palette.ink()));
+        sheet.facts().forEach(fact -> head.add(new FactPart(fact, type, palette)));
+        List<Part> lists = new ArrayList<>();
         if (!sheet.findings().isEmpty()) {
-            pages.add(new NotePart(phrases.say("heading.findings"), sheet.findings(), type, palette));
-            pages.gap(10);
+            lists.add(new NotePart(phrases.say("heading.findings"), sheet.findings(), type, palette));
         }
+        lists.addAll(cuts());
+        lists.addAll(yarns());
+        double room = pages.height() - height(head) - height(lists) - SPACE - 1;
+        double most = pages.height() * LARGEST;
+        boolean fits = room >= pages.height() * SMALLEST;
+        head.forEach(pages::add);
+        pages.gap(SPACE);
+        pages.add(new PiecePart(picture, palette, fits ? Math.min(room, most) : most));
+        lists.forEach(pages::add);
     }
 
-    private void cuts() {
-        if (!sheet.cuts().isEmpty()) {
-            List<Part> opening = new ArrayList<>();
-            opening.add(heading(phrases.say("heading.cuts")));
-            opening.add(CutPart.header(phrases, type, palette));
-            List<CutLine> cuts = sheet.cuts();
-            opening.add(new CutPart(cuts.get(0), phrases, type, palette));
-            pages.addTogether(opening);
-            cuts.subList(1, cuts.size()).forEach(cut -> pages.add(new CutPart(cut, phrases, type, palette)));
-            pages.gap(12);
+    private double height(List<Part> parts) {
+        return parts.stream().mapToDouble(part -> part.height(pages.width())).sum();
+    }
+
+    private List<Part> cuts() {
+        List<Part> parts = new ArrayList<>();
+        List<CutLine> cuts = sheet.cuts();
+        for (int i = 0; i < cuts.size(); i++) {
+            Part line = new CutPart(cuts.get(i), phrases, type, palette);
+            parts.add(
+                    i > 0
+                            ? line
+                            : new TogetherPart(List.of(
+                                    new SpacePart(SPACE),
+                                    heading(phrases.say("heading.cuts")),
+                                    CutPart.header(phrases, type, palette),
+                                    line)));
         }
-        List<Part> yarns = new ArrayList<>();
-        yarns.add(heading(phrases.say("heading.yarns")));
-        for (YarnLine line : sheet.yarns()) {
-            yarns.add(new YarnPart(line, type, palette));
+        return parts;
+    }
+
+    private List<Part> yarns() {
+        List<Part> parts = new ArrayList<>();
+        List<YarnLine> yarns = sheet.yarns();
+        for (int i = 0; i < yarns.size(); i++) {
+            Part line = new YarnPart(yarns.get(i), type, palette);
+            parts.add(
+                    i > 0
+                            ? line
+                            : new TogetherPart(
+                                    List.of(new SpacePart(SPACE), heading(phrases.say("heading.yarns")), line)));
         }
-        pages.addTogether(yarns);
+        return parts;
     }
 
     private Part heading(String text) {
