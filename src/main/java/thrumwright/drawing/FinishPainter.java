@@ -4,13 +4,14 @@ import java.awt.BasicStroke;
 import java.awt.Color;
 import java.awt.Graphics2D;
 import java.awt.geom.AffineTransform;
-import java.awt.geom.Ellipse2D;
 import java.awt.geom.Line2D;
 import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
+import thrumwright.block.Course;
+import thrumwright.block.Setting;
 import thrumwright.block.WarpFinish;
 import thrumwright.piece.Place;
 import thrumwright.plan.EndPlan;
@@ -19,6 +20,8 @@ import thrumwright.plan.Plan;
 /** Groups of warp ends knotted, plied, plaited or darned in, a few groups wide, hanging down. */
 final class FinishPainter {
     private static final int GROUPS = 3;
+    /** Page units as they are, but counted upwards. */
+    private static final View PAGE = new View(1, 0, 0);
 
     private final Graphics2D g;
     private final Palette palette;
@@ -36,47 +39,71 @@ final class FinishPainter {
             g.scale(1, -1);
         }
         Color warp = palette.yarn(plan.piece().warpYarn().colour());
-        Color stripe = palette.yarn(plan.piece().stripe(end.place()).colour());
         int size = Math.max(1, Math.min(finish.endsPerGroup(), 6));
-        double edge = box.getMinY() + box.getHeight() * 0.22;
+        boolean darned = finish.kind() == WarpFinish.Kind.DARNED;
+        double edge = box.getMinY() + box.getHeight() * (darned ? 0.72 : 0.24);
         double pitch = box.getWidth() * 0.9 / (GROUPS * size);
         double left = box.getMinX() + box.getWidth() * 0.05 + pitch / 2;
         for (int group = 0; group < GROUPS; group++) {
             double first = left + group * size * pitch;
-            group(finish.kind(), first, pitch, size, edge, box.getMaxY(), warp);
+            group(finish.kind(), group * size, first, pitch, size, edge, box.getMaxY(), warp);
         }
-        cloth(box, edge, stripe);
-        if (finish.kind() == WarpFinish.Kind.DARNED) {
+        cloth(box, edge, left, pitch, GROUPS * size, plan, end);
+        if (darned) {
             darnedBack(box, left, pitch, GROUPS * size, edge, warp);
         }
         g.setTransform(kept);
     }
 
-    private void cloth(Rectangle2D box, double edge, Color stripe) {
-        Rectangle2D cloth = new Rectangle2D.Double(box.getMinX(), box.getMinY(), box.getWidth(), edge - box.getMinY());
-        g.setColor(stripe);
-        g.fill(cloth);
-        g.setColor(Palette.mixed(stripe, Color.BLACK, 0.35));
-        g.setStroke(new BasicStroke(1));
-        for (double y = edge; y > box.getMinY(); y -= box.getHeight() * 0.045) {
-            g.draw(new Line2D.Double(box.getMinX(), y, box.getMaxX(), y));
-        }
+    /** The edge of the cloth, in the design's yarn on as many ends. */
+    private void cloth(Rectangle2D box, double edge, double left, double pitch, int ends, Plan plan, EndPlan end) {
+        double thick = Math.min(pitch * 0.6, (edge - box.getMinY()) * 0.3);
+        Setting setting = new Setting(ends, pitch, pitch * 0.25, thick, thick / 2, Optional.empty());
+        int picks = (int) Math.ceil((edge - box.getMinY()) / setting.beaten()) + 1;
+        BlockPicture band = BlockPicture.picks(plan.piece().stripe(end.place()), setting, picks, Course.beginning());
+        new ClothPainter(g, palette, true, Face.FRONT)
+                .blocks(
+                        new View(1, left, edge),
+                        List.of(new ClothPainter.Placed(band, 0, band.height())),
+                        List.of(),
+                        setting,
+                        plan.piece().warpYarn(),
+                        0,
+                        band.height());
     }
 
     /** Where the ends lie behind the cloth. */
     private void darnedBack(Rectangle2D box, double left, double pitch, int ends, double edge, Color warp) {
-        g.setColor(warp);
-        g.setStroke(new BasicStroke(1.2f, BasicStroke.CAP_BUTT, BasicStroke.JOIN_MITER, 10, new float[] {4, 3}, 0));
+        float thin = (float) Math.max(1.2, Math.min(3, pitch * 0.1));
         for (int i = 0; i < ends; i++) {
-            double x = left + i * pitch + pitch * 0.22;
-            g.draw(new Line2D.Double(x, edge, x, box.getMinY() + (edge - box.getMinY()) * 0.15));
+            double x = left + i * pitch + beside(i, ends) * pitch;
+            Line2D line =
+                    new Line2D.Double(x, edge, x, box.getMinY() + (edge - box.getMinY()) * (0.12 + 0.14 * (i % 3)));
+            dashed(line, thin * 2.2f, thin, Palette.mixed(warp, Color.BLACK, 0.65));
+            dashed(line, thin, thin, warp);
         }
     }
 
+    private void dashed(Line2D line, float width, float unit, Color colour) {
+        g.setColor(colour);
+        g.setStroke(new BasicStroke(
+                width, BasicStroke.CAP_ROUND, BasicStroke.JOIN_ROUND, 10, new float[] {3 * unit, 4 * unit}, 0));
+        g.draw(line);
+    }
+
     private void group(
-            WarpFinish.Kind kind, double first, double pitch, int size, double edge, double bottom, Color warp) {
+            WarpFinish.Kind kind,
+            int before,
+            double first,
+            double pitch,
+            int size,
+            double edge,
+            double bottom,
+            Color warp) {
         double middle = first + (size - 1) * pitch / 2;
-        double width = Math.min(pitch * 0.55, (bottom - edge) * 0.07);
+        double width = Math.min(
+                pitch * (kind == WarpFinish.Kind.DARNED ? 0.3 : 0.55),
+                (bottom - edge) * (kind == WarpFinish.Kind.DARNED ? 0.3 : 0.07));
         double knot = edge + (bottom - edge) * 0.16;
         switch (kind) {
             case KNOTTED -> {
@@ -93,7 +120,7 @@ final class FinishPainter {
                 twisted(middle, knot, bottom * 0.9 + edge * 0.1, width * 1.8, 3, warp);
                 knot(middle, bottom * 0.9 + edge * 0.1, width * 2.2, warp);
             }
-            case DARNED -> darned(first, pitch, size, edge, bottom, width, warp);
+            case DARNED -> darned(before, first, pitch, size, edge, bottom, width, warp);
         }
     }
 
@@ -152,49 +179,83 @@ final class FinishPainter {
         cord(across, size * 0.62, warp);
     }
 
-    /** Strands that wind about each other: two plied, three plaited; whichever lies in front is drawn last. */
+    /**
+     * Strands that wind about each other: two plied, three plaited. Each is cut where it passes to the front or back;
+     * what lies behind is drawn first.
+     */
     private void twisted(double x, double from, double to, double size, int strands, Color warp) {
-        double pitch = size * (strands == 2 ? 3.2 : 5.4);
-        double step = pitch / 24;
-        List<double[]> spots = new ArrayList<>();
-        for (double y = from; y < to; y += step) {
-            for (int s = 0; s < strands; s++) {
-                double phase = 2 * Math.PI * ((y - from) / pitch + (double) s / strands);
-                double across = Math.sin(phase) * size * (strands == 2 ? 0.5 : 0.8);
-                double depth = strands == 2 ? Math.cos(phase) : Math.sin(2 * phase);
-                spots.add(new double[] {x + across, y, depth});
+        double pitch = size * (strands == 2 ? 3.4 : 5);
+        List<Stretch> cut = new ArrayList<>();
+        for (int strand = 0; strand < strands; strand++) {
+            double phase = 2 * Math.PI * strand / strands;
+            double quarter = strands == 2 ? Math.PI : Math.PI / 2;
+            double first = strands == 2 ? -Math.PI / 2 : 0;
+            double all = phase + 2 * Math.PI * (to - from) / pitch;
+            for (double angle = first + Math.floor((phase - first) / quarter) * quarter;
+                    angle < all;
+                    angle += quarter) {
+                double begins = Math.max(phase, angle);
+                double ends = Math.min(all, angle + quarter);
+                if (ends - begins > 0.05) {
+                    cut.add(wound(x, from, size, pitch, strands, phase, begins, ends));
+                }
             }
         }
-        spots.sort(Comparator.comparingDouble(spot -> spot[2]));
-        double r = size * 0.48;
-        for (double[] spot : spots) {
-            double light = (spot[2] + 1) / 2;
-            g.setColor(Palette.mixed(Palette.mixed(warp, Color.BLACK, 0.45), warp, light));
-            g.fill(new Ellipse2D.Double(spot[0] - r, spot[1] - r * 0.7, 2 * r, 1.4 * r));
-        }
+        YarnPen pen = new YarnPen(g, PAGE, warp, 2, Face.FRONT);
+        pen.drawInOrder(cut.stream().filter(stretch -> !stretch.front()).toList());
+        pen.drawInOrder(cut.stream().filter(Stretch::front).toList());
     }
 
-    /** Each end turned back up along its neighbour, behind the cloth. */
-    private void darned(double first, double pitch, int size, double edge, double bottom, double width, Color warp) {
+    private static Stretch wound(
+            double x, double from, double size, double pitch, int strands, double phase, double begins, double ends) {
+        int points = 9;
+        double[] xs = new double[points];
+        double[] ys = new double[points];
+        double[] widths = new double[points];
+        double[] lifts = new double[points];
+        for (int i = 0; i < points; i++) {
+            double angle = begins + (ends - begins) * i / (points - 1);
+            double depth = strands == 2 ? Math.cos(angle) : Math.sin(2 * angle);
+            xs[i] = x + Math.sin(angle) * size * (strands == 2 ? 0.40 : 0.70);
+            ys[i] = -(from + pitch * (angle - phase) / (2 * Math.PI));
+            double near = Math.sqrt(Math.max(0, Math.abs(depth)));
+            widths[i] = size * (strands == 2 ? 0.45 + 0.57 * near : 0.5 + 0.36 * near);
+            lifts[i] = Math.abs(depth);
+        }
+        double middle = (begins + ends) / 2;
+        boolean front = (strands == 2 ? Math.cos(middle) : Math.sin(2 * middle)) > 0;
+        return new Stretch(front, begins, ends - begins, false, false, xs, ys, widths, lifts);
+    }
+
+    /** Where an end is darned back, in distances between ends: towards its right neighbour, the last one to its left. */
+    private static double beside(int end, int ends) {
+        return end == ends - 1 ? -0.4 : 0.4;
+    }
+
+    /** Each end turned back up beside its neighbour, behind the cloth. */
+    private void darned(
+            int before, double first, double pitch, int size, double edge, double bottom, double width, Color warp) {
         for (int i = 0; i < size; i++) {
             double x = first + i * pitch;
-            double turn = edge + (bottom - edge) * 0.18;
+            double back = x + beside(before + i, GROUPS * size) * pitch;
+            double turn = edge + (bottom - edge) * 0.75;
             Path2D loop = new Path2D.Double();
-            loop.moveTo(x - pitch * 0.22, edge);
-            loop.curveTo(x - pitch * 0.22, turn, x + pitch * 0.22, turn, x + pitch * 0.22, edge);
+            loop.moveTo(x, edge - 2);
+            loop.curveTo(x, turn, back, turn, back, edge - 2);
             cord(loop, width, warp);
         }
     }
 
     private void cord(Path2D path, double width, Color colour) {
-        g.setStroke(new BasicStroke((float) (width * 1.18 + 0.4), BasicStroke.CAP_ROUND, BasicStroke.JOIN_ROUND));
-        g.setColor(Palette.mixed(colour, Color.BLACK, 0.5));
-        g.draw(path);
+        stroke(path, width * 1.16 + 0.4, Palette.mixed(colour, Color.BLACK, 0.46));
+        stroke(path, width * 0.92, Palette.mixed(colour, Color.BLACK, 0.06));
+        stroke(path, width * 0.55, Palette.mixed(colour, Color.WHITE, 0.16));
+        stroke(path, width * 0.22, Palette.mixed(colour, Color.WHITE, 0.38));
+    }
+
+    private void stroke(Path2D path, double width, Color colour) {
         g.setStroke(new BasicStroke((float) width, BasicStroke.CAP_ROUND, BasicStroke.JOIN_ROUND));
         g.setColor(colour);
-        g.draw(path);
-        g.setStroke(new BasicStroke((float) (width * 0.3), BasicStroke.CAP_ROUND, BasicStroke.JOIN_ROUND));
-        g.setColor(Palette.mixed(colour, Color.WHITE, 0.4));
         g.draw(path);
     }
 }

@@ -187,12 +187,21 @@ public final class FoldPainter {
         Graphics2D turned = (Graphics2D) g.create();
         turned.translate(x, y);
         turned.rotate((placing.down() ? -1 : 1) * at[2] + Math.PI / 2);
-        turned.setColor(colour);
-        turned.fill(dot);
-        turned.setColor(Palette.mixed(colour, Color.BLACK, 0.5));
-        turned.setStroke(new BasicStroke((float) Math.max(0.3, Math.min(1, thick * 0.08))));
-        turned.draw(dot);
+        dot(turned, dot, colour);
         turned.dispose();
+    }
+
+    /** A section with its rim and a soft light. */
+    private static void dot(Graphics2D g, Ellipse2D dot, Color colour) {
+        g.setColor(Palette.mixed(colour, Color.BLACK, 0.06));
+        g.fill(dot);
+        g.setColor(Palette.mixed(colour, Color.WHITE, 0.16));
+        double w = dot.getWidth();
+        double h = dot.getHeight();
+        g.fill(new Ellipse2D.Double(dot.getX() + 0.2 * w, dot.getY() + 0.2 * h, 0.6 * w, 0.6 * h));
+        g.setColor(Palette.mixed(colour, Color.BLACK, 0.46));
+        g.setStroke(new BasicStroke((float) Math.max(0.3, Math.min(1.2, w * 0.1))));
+        g.draw(dot);
     }
 
     /** The design's first picks, so that the front goes on. */
@@ -212,11 +221,7 @@ public final class FoldPainter {
                     placing.y(at[1] - Math.cos(at[2]) * outward) - thick / 2,
                     thick,
                     thick);
-            g.setColor(Palette.mixed(colour, palette.paper(), 0.3));
-            g.fill(dot);
-            g.setColor(Palette.mixed(colour, Color.BLACK, 0.4));
-            g.setStroke(new BasicStroke((float) Math.max(0.3, Math.min(1, thick * 0.08))));
-            g.draw(dot);
+            dot(g, dot, Palette.mixed(colour, palette.paper(), 0.3));
             over = !over;
         }
     }
