@@ -11,7 +11,7 @@ import thrumwright.sheet.CutLine;
 /** A line of the cut list: box, how many, length, widths, yarn, for what. */
 record CutPart(CutLine cut, Phrases phrases, Type type, Palette palette) implements Part {
     private static final double BOX = 12;
-    private static final double[] COLUMNS = {0, 0.04, 0.13, 0.285, 0.40, 0.64};
+    private static final double[] COLUMNS = {0, 0.04, 0.11, 0.25, 0.35, 0.65};
 
     static Part header(Phrases phrases, Type type, Palette palette) {
         return new Header(phrases, type, palette);
@@ -34,7 +34,7 @@ record CutPart(CutLine cut, Phrases phrases, Type type, Palette palette) impleme
     }
 
     private Part yarn() {
-        return new TextPart(cut.yarn().name(), type.body(), palette.ink());
+        return new TextPart(cut.yarnAndRole(), type.body(), palette.ink());
     }
 
     private Part use() {

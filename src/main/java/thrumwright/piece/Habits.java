@@ -38,16 +38,17 @@ public record Habits(
     public Habits {
         Objects.requireNonNull(units);
         Objects.requireNonNull(widthsOf);
-        Objects.requireNonNull(tail);
-        Objects.requireNonNull(tie);
+        if (tail.mm() > 5000 || tie.mm() > 5000) {
+            throw new BadMeasure("Tails and ties are at most 5 m long.");
+        }
         if (!(step.mm() >= 0.1 && step.mm() <= 1000)) {
             throw new BadMeasure("Cuts are rounded to a step between 0.1 mm and 1 m, not “" + step + "”.");
         }
         if (!(ease >= 0 && ease <= 1)) {
             throw new BadMeasure("Ease lies between 0 % and 100 %.");
         }
-        if (!(handful.mm() >= 200)) {
-            throw new BadMeasure("A butterfly holds at least 20 cm, not “" + handful + "”.");
+        if (!(handful.mm() >= 200 && handful.mm() <= 100_000)) {
+            throw new BadMeasure("A butterfly holds 20 cm to 100 m, not “" + handful + "”.");
         }
         if (!(overlap.mm() <= handful.mm() / 2)) {
             throw new BadMeasure("Butterflies overlap by less than half their length, not “" + overlap + "”.");

@@ -31,7 +31,9 @@ public record Loom(
      */
     public record Uprights(Length diameter, Length gap) {
         public Uprights {
-            Objects.requireNonNull(gap);
+            if (gap.mm() > 2000) {
+                throw new BadMeasure("A post stands at most 2 m from the warp, not “" + gap + "”.");
+            }
             if (!(diameter.mm() > 0 && diameter.mm() <= 500)) {
                 throw new BadMeasure("A post is thicker than 0 and at most 50 cm, not “" + diameter + "”.");
             }
@@ -45,13 +47,19 @@ public record Loom(
     public Loom {
         Objects.requireNonNull(name);
         Objects.requireNonNull(uprights);
-        Objects.requireNonNull(clearance);
-        Objects.requireNonNull(workingRoom);
+        checkFree(clearance, "below the start");
+        checkFree(workingRoom, "above the top");
         if (!(open.mm() >= 10 && open.mm() <= 20_000)) {
             throw new BadMeasure("A loom's open height lies between 1 cm and 20 m, not “" + open + "”.");
         }
         if (!(warpPerEnd.mm() > 0 && warpPerEnd.mm() <= 100_000)) {
             throw new BadMeasure("A warp end is longer than 0 and at most 100 m, not “" + warpPerEnd + "”.");
+        }
+    }
+
+    private static void checkFree(Length free, String where) {
+        if (free.mm() > 20_000) {
+            throw new BadMeasure("At most 20 m of warp stay free " + where + ", not “" + free + "”.");
         }
     }
 

@@ -28,6 +28,7 @@ public record Finding(Severity severity, Code code, Optional<Place> place, Optio
         SLEEVE_TOO_NARROW(Severity.PROBLEM),
         SEVERAL_FOLDS(Severity.PROBLEM),
         HEMS_DIFFER(Severity.CAUTION),
+        HEMS_DIFFER_FOR_A_BAR(Severity.NOTE),
         DOES_NOT_FIT(Severity.PROBLEM),
         FREE_WARP_SHORT(Severity.PROBLEM),
         NO_POSTS(Severity.CAUTION),

@@ -76,10 +76,12 @@ final class Findings {
         }
         double below = plan.start().hem().get().depth();
         double above = plan.top().hem().get().depth();
-        boolean oneTakesABar = plan.start().hem().get().sleeve().isPresent()
-                != plan.top().hem().get().sleeve().isPresent();
-        if (Math.abs(below - above) >= SAME_DEPTH && !oneTakesABar) {
-            whole(Code.HEMS_DIFFER, Map.of("below", shown.height(below), "above", shown.height(above)));
+        if (Math.abs(below - above) >= SAME_DEPTH) {
+            boolean oneTakesABar = plan.start().hem().get().sleeve().isPresent()
+                    != plan.top().hem().get().sleeve().isPresent();
+            whole(
+                    oneTakesABar ? Code.HEMS_DIFFER_FOR_A_BAR : Code.HEMS_DIFFER,
+                    Map.of("below", shown.height(below), "above", shown.height(above)));
         }
     }
 

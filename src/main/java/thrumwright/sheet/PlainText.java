@@ -49,7 +49,7 @@ public final class PlainText {
     private void cut(CutLine cut) {
         wrapped(
                 "☐ " + cut.count() + " × " + cut.length() + " (" + cut.widths() + " ×)  "
-                        + cut.yarn().name() + ": "
+                        + cut.yarnAndRole() + ": "
                         + cut.use() + ", " + phrases.say("cut.step") + " " + cut.step()
                         + (cut.shared().isEmpty() ? "" : "; " + cut.shared()),
                 "  ",

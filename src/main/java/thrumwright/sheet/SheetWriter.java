@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
+import thrumwright.block.Material;
 import thrumwright.measure.Phrases;
 import thrumwright.measure.Shown;
 import thrumwright.piece.Piece;
@@ -111,12 +112,7 @@ final class SheetWriter {
         String shared = butterflies.count() == 1
                 ? ""
                 : phrases.say(
-                        "cut.shared",
-                        Map.of(
-                                "length",
-                                shown.cut(work.cut().length()),
-                                "overlap",
-                                shown.cut(piece.habits().overlap().mm())));
+                        "cut.shared", Map.of("length", shown.cut(work.cut().length())));
         double each = butterflies.count() == 1 ? work.cut().length() : butterflies.each();
         double widths =
                 butterflies.count() == 1 ? work.cut().widths() : Math.ceil(each / piece.reference() * 2 - 1e-9) / 2;
@@ -124,12 +120,17 @@ final class SheetWriter {
                 place,
                 work.block().id(),
                 work.yarn(),
+                role(work),
                 words.name(work.block()),
                 step,
                 butterflies.count(),
                 shown.cut(each),
                 shown.halves(widths),
                 shared);
+    }
+
+    private String role(Work work) {
+        return work.block().use().material() instanceof Material.Part part ? phrases.say("role." + part.role()) : "";
     }
 
     private List<YarnLine> yarns() {
