@@ -57,7 +57,8 @@ final class FileWork {
         questions.beginning().ifPresent(beginning -> {
             Piece piece = beginning
                     .structure()
-                    .map(structure -> Beginnings.with(structure, beginning.units()))
+                    .map(structure ->
+                            Beginnings.with(structure, beginning.units()).withTitle(structure.name()))
                     .orElseGet(() -> Beginnings.empty(beginning.units()));
             take(new PieceFile(piece, Unknown.none()), Optional.empty());
         });

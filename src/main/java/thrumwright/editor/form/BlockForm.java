@@ -29,6 +29,7 @@ import thrumwright.editor.text.Texts;
 import thrumwright.piece.Piece;
 import thrumwright.piece.Place;
 import thrumwright.piece.Top;
+import thrumwright.plan.Words;
 
 /** The fields of the selected block. */
 final class BlockForm {
@@ -72,12 +73,8 @@ final class BlockForm {
                 "block.label",
                 part -> part.tag().label(),
                 (part, typed) -> part.withTag(new Tag(part.id(), typed.strip())));
-        panel.prose(() -> desk.session()
-                .shown()
-                .block(place, id)
-                .map(part ->
-                        texts.say("block.kind", Map.of("kind", texts.words().kind(part))))
-                .orElse(""));
+        panel.prose(
+                () -> desk.session().shown().block(place, id).map(this::about).orElse(""));
         if (Amounts.has(block)) {
             String key = block instanceof WarpFinish ? "block.hanging" : "block.amount";
             section.text(
@@ -94,6 +91,12 @@ final class BlockForm {
         }
         panel.heading("heading.comes-to");
         panel.prose(() -> BlockFacts.of(desk.session().plan(), place, id, texts));
+    }
+
+    /** What kind of block it is, and what such a block is good for. */
+    private String about(Block block) {
+        String kind = desk.texts().words().kind(block);
+        return kind + ". " + desk.texts().say("about." + Words.key(block));
     }
 
     private <B extends Block> FieldPanel.Section<B> section(Class<B> kind) {

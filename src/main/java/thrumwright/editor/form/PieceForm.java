@@ -1,10 +1,12 @@
 package thrumwright.editor.form;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import thrumwright.block.Shed;
 import thrumwright.block.Side;
 import thrumwright.editor.look.Swatch;
+import thrumwright.measure.BadMeasure;
 import thrumwright.measure.Length;
 import thrumwright.measure.Sett;
 import thrumwright.measure.UnitSystem;
@@ -120,7 +122,14 @@ final class PieceForm {
         panel.prose(() -> desk.texts()
                 .say(
                         "warp.ends",
-                        java.util.Map.of("ends", desk.session().shown().warp().ends())));
+                        Map.of(
+                                "ends",
+                                desk.session().shown().warp().ends(),
+                                "yarn",
+                                desk.session()
+                                        .shown()
+                                        .shown()
+                                        .total(desk.session().plan().warpYarn()))));
         loom(panel);
         return panel;
     }
@@ -168,6 +177,13 @@ final class PieceForm {
 
     private static Loom loom(Loom part, String name, Length open, Length clearance) {
         return new Loom(name, open, part.uprights(), clearance, part.workingRoom(), part.warpPerEnd());
+    }
+
+    private Loom gap(Loom part, String typed) {
+        if (part.uprights().isEmpty() && !typed.isBlank()) {
+            throw new BadMeasure(desk.texts().say("reason.posts"));
+        }
+        return posts(part, part.uprights().map(Loom.Uprights::diameter), Typing.lengthOrNone(typed, piece()));
     }
 
     /** Posts need a thickness; without it the loom has none. */

@@ -267,7 +267,13 @@ final class YarnForm {
         return desk.texts()
                 .say(
                         "yarn.comes-to",
-                        Map.of("thick", shown.fine(yarn.diameter()), "beaten", shown.fine(yarn.beaten())));
+                        Map.of(
+                                "thick",
+                                shown.fine(yarn.diameter()),
+                                "beaten",
+                                shown.fine(yarn.beaten()),
+                                "tex",
+                                shown.decimals(yarn.tex(), 0)));
     }
 
     private static Yarn with(Yarn part, String name, Fibre fibre, Thickness thickness) {

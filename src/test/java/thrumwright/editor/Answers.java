@@ -1,0 +1,42 @@
+package thrumwright.editor;
+
+import java.nio.file.Path;
+import java.util.Optional;
+
+/** Answers the window's questions as a test wants. */
+final class Answers implements Questions {
+    Optional<Path> open = Optional.empty();
+    Optional<Path> save = Optional.empty();
+    Closing closing = Closing.STAY;
+    boolean overOthersWork;
+    Optional<Beginning> beginning = Optional.empty();
+    int asked;
+
+    @Override
+    public Optional<Path> fileToOpen() {
+        return open;
+    }
+
+    @Override
+    public Optional<Path> fileToSave(String suggestion, String ending) {
+        asked++;
+        return save;
+    }
+
+    @Override
+    public boolean overOthersWork(Path file) {
+        asked++;
+        return overOthersWork;
+    }
+
+    @Override
+    public Closing unsaved(String title) {
+        asked++;
+        return closing;
+    }
+
+    @Override
+    public Optional<Beginning> beginning() {
+        return beginning;
+    }
+}

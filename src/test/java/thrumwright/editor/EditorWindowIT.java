@@ -1,0 +1,421 @@
+package thrumwright.editor;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.awt.event.KeyEvent;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import javax.accessibility.Accessible;
+import javax.accessibility.AccessibleContext;
+import javax.accessibility.AccessibleRole;
+import org.assertj.swing.core.GenericTypeMatcher;
+import org.assertj.swing.edt.GuiActionRunner;
+import org.assertj.swing.finder.WindowFinder;
+import org.assertj.swing.fixture.DialogFixture;
+import org.assertj.swing.fixture.FrameFixture;
+import org.assertj.swing.fixture.JOptionPaneFixture;
+import org.assertj.swing.timing.Condition;
+import org.assertj.swing.timing.Pause;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.RegisterExtension;
+import org.junit.jupiter.api.io.TempDir;
+import thrumwright.block.Block;
+import thrumwright.editor.canvas.LabelColumn;
+import thrumwright.editor.canvas.PieceCanvas;
+import thrumwright.editor.edit.Selection;
+import thrumwright.measure.UnitSystem;
+import thrumwright.piece.Place;
+import thrumwright.store.FileProblem;
+import thrumwright.store.PieceFile;
+import thrumwright.store.SafeFile;
+import thrumwright.store.Structures;
+import thrumwright.testing.WindowTest;
+
+/** Uses the window as a weaver would. */
+class EditorWindowIT {
+    @RegisterExtension
+    final WindowTest window = new WindowTest();
+
+    @TempDir
+    Path folder;
+
+    private final Answers answers = new Answers();
+    private Workroom room;
+    private EditorWindow editor;
+    private FrameFixture frame;
+
+    private void open(Optional<Path> file) {
+        frame = window.show(() -> {
+            room = new Workroom(
+                    new Settings(Optional.empty()), Structures.builtIn().all());
+            editor = room.open(file);
+            editor.files().setQuestions(answers);
+            return editor.frame();
+        });
+    }
+
+    private static <T> T onEventThread(Callable<T> work) {
+        return GuiActionRunner.execute(work);
+    }
+
+    private PieceCanvas canvas() {
+        return frame.robot().finder().findByName(frame.target(), "canvas", PieceCanvas.class);
+    }
+
+    private String label(Place place, String id) {
+        LabelColumn labels = frame.robot().finder().findByName(frame.target(), "labels", LabelColumn.class);
+        return onEventThread(
+                () -> labels.wording(place, id).map(words -> words.amount()).orElse("none"));
+    }
+
+    private void select(Place place, String id) {
+        onEventThread(() -> {
+            editor.session().select(Selection.of(place, id));
+            return null;
+        });
+        frame.robot().waitForIdle();
+    }
+
+    private void press(int key, int modifiers) {
+        frame.robot().waitForIdle();
+        if (modifiers != 0) {
+            frame.robot().pressKey(modifiers);
+        }
+        frame.robot().pressAndReleaseKey(key);
+        if (modifiers != 0) {
+            frame.robot().releaseKey(modifiers);
+        }
+        frame.robot().waitForIdle();
+    }
+
+    private void typeOver(String field, String text) {
+        frame.textBox(field).focus();
+        frame.textBox(field).selectAll();
+        frame.textBox(field).enterText(text);
+        frame.robot().waitForIdle();
+    }
+
+    @Test
+    void changesPicksSeesThemEverywhereUndoesRedoesSavesAndOpensAgain() throws FileProblem {
+        open(Optional.empty());
+        assertThat(frame.target().getTitle()).startsWith("Saltmarsh at low water");
+        clickOn(Place.START, "facing");
+        frame.textBox("field.block.amount").requireText("6 picks");
+
+        typeOver("field.block.amount", "9");
+
+        assertThat(label(Place.START, "facing")).isEqualTo("9 picks");
+        assertThat(label(Place.TOP, "facing")).isEqualTo("9 picks");
+        press(KeyEvent.VK_ENTER, 0);
+        frame.textBox("field.block.amount").requireText("9 picks");
+        assertThat(frame.target().getTitle()).contains("not saved");
+
+        press(KeyEvent.VK_Z, KeyEvent.VK_CONTROL);
+        assertThat(label(Place.START, "facing")).isEqualTo("6 picks");
+        frame.textBox("field.block.amount").requireText("6 picks");
+        press(KeyEvent.VK_Y, KeyEvent.VK_CONTROL);
+        assertThat(label(Place.START, "facing")).isEqualTo("9 picks");
+
+        Path file = folder.resolve("marsh.json");
+        answers.save = Optional.of(file);
+        press(KeyEvent.VK_S, KeyEvent.VK_CONTROL);
+        assertThat(frame.target().getTitle()).doesNotContain("not saved");
+        assertThat(PieceFile.read(SafeFile.read(file)).piece())
+                .isEqualTo(onEventThread(() -> editor.session().piece()));
+
+        FrameFixture first = frame;
+        open(Optional.of(file));
+        assertThat(label(Place.START, "facing")).isEqualTo("9 picks");
+        first.cleanUp();
+    }
+
+    /** A click in the middle of a block on the canvas. */
+    private void clickOn(Place place, String id) {
+        PieceCanvas canvas = canvas();
+        java.awt.Point point = onEventThread(() -> {
+            var spot = canvas.map().spot(place, id).orElseThrow();
+            return new java.awt.Point(canvas.getWidth() / 2, (int) Math.round(spot.middle()));
+        });
+        frame.robot().click(canvas, point);
+        frame.robot().waitForIdle();
+    }
+
+    @Test
+    void wrongInputIsMarkedAtItsFieldWithTheReasonAndNeverLost() {
+        open(Optional.empty());
+        select(Place.START, "facing");
+
+        typeOver("field.block.amount", "a few");
+        press(KeyEvent.VK_ENTER, 0);
+
+        frame.textBox("field.block.amount").requireText("a few");
+        assertThat(reason("field.block.amount")).contains("“a few” is not a length");
+        assertThat(frame.textBox("field.block.amount").target().getClientProperty("JComponent.outline"))
+                .isEqualTo("error");
+        assertThat(label(Place.START, "facing")).isEqualTo("6 picks");
+
+        select(Place.START, "stiff");
+        select(Place.START, "facing");
+        frame.textBox("field.block.amount").requireText("a few");
+        assertThat(reason("field.block.amount")).contains("not a length");
+
+        frame.textBox("field.block.amount").focus();
+        press(KeyEvent.VK_ESCAPE, 0);
+        frame.textBox("field.block.amount").requireText("6 picks");
+        assertThat(reason("field.block.amount")).isEmpty();
+    }
+
+    /** What stands under a field; nothing if the reason isn't shown. */
+    private String reason(String field) {
+        return onEventThread(() -> {
+            var found = frame.robot()
+                    .finder()
+                    .findAll(
+                            frame.target(),
+                            new GenericTypeMatcher<javax.swing.text.JTextComponent>(
+                                    javax.swing.text.JTextComponent.class) {
+                                @Override
+                                protected boolean isMatching(javax.swing.text.JTextComponent component) {
+                                    return (field + ".reason").equals(component.getName()) && component.isVisible();
+                                }
+                            });
+            return found.stream()
+                    .map(javax.swing.text.JTextComponent::getText)
+                    .findFirst()
+                    .orElse("");
+        });
+    }
+
+    @Test
+    void addsMovesAndDeletesBlocksByKeyboard() {
+        open(Optional.empty());
+        select(Place.START, "twining");
+
+        onEventThread(() -> {
+            editor.frame()
+                    .getRootPane()
+                    .getActionMap()
+                    .get("add-half-hitch")
+                    .actionPerformed(new java.awt.event.ActionEvent(this, 0, ""));
+            return null;
+        });
+        assertThat(onEventThread(() -> editor.session().piece().start().indexOf("hitches")))
+                .isEqualTo(3);
+        assertThat(label(Place.TOP, "hitches")).isEqualTo("1 row");
+
+        onEventThread(() -> canvas().requestFocusInWindow());
+        press(KeyEvent.VK_UP, KeyEvent.VK_ALT);
+        assertThat(onEventThread(() -> editor.session().piece().start().indexOf("hitches")))
+                .isEqualTo(4);
+        press(KeyEvent.VK_DOWN, KeyEvent.VK_ALT);
+        assertThat(onEventThread(() -> editor.session().piece().start().indexOf("hitches")))
+                .isEqualTo(3);
+
+        press(KeyEvent.VK_DELETE, 0);
+        assertThat(onEventThread(() -> editor.session().piece().start().indexOf("hitches")))
+                .isEqualTo(-1);
+        press(KeyEvent.VK_Z, KeyEvent.VK_CONTROL);
+        assertThat(onEventThread(() -> editor.session().selection())).isEqualTo(Selection.of(Place.START, "hitches"));
+    }
+
+    @Test
+    void arrowKeysWalkOverAllBlocksFromTheTopToTheBottom() {
+        open(Optional.empty());
+        onEventThread(() -> canvas().requestFocusInWindow());
+
+        press(KeyEvent.VK_HOME, 0);
+        assertThat(onEventThread(() -> editor.session().selection())).isEqualTo(Selection.of(Place.TOP, "waste"));
+        int blocks = onEventThread(() -> canvas().map().spots().size());
+        for (int i = 1; i < blocks; i++) {
+            press(KeyEvent.VK_DOWN, 0);
+        }
+
+        assertThat(onEventThread(() -> editor.session().selection())).isEqualTo(Selection.of(Place.START, "ordering"));
+    }
+
+    @Test
+    void everyBlockIsAnAccessibleChildWithNameRoleAndValue() {
+        open(Optional.empty());
+
+        onEventThread(() -> {
+            AccessibleContext canvas = canvas().getAccessibleContext();
+            assertThat(canvas.getAccessibleName()).isEqualTo("The piece on the loom");
+            assertThat(canvas.getAccessibleChildrenCount()).isEqualTo(13);
+            for (int i = 0; i < canvas.getAccessibleChildrenCount(); i++) {
+                Accessible child = canvas.getAccessibleChild(i);
+                AccessibleContext block = child.getAccessibleContext();
+                assertThat(block.getAccessibleName()).matches(".+, the (start|top)");
+                assertThat(block.getAccessibleRole()).isEqualTo(AccessibleRole.LIST_ITEM);
+                assertThat(block.getAccessibleIndexInParent()).isEqualTo(i);
+                assertThat(block.getAccessibleComponent().getBounds().height).isPositive();
+            }
+            AccessibleContext waste = canvas.getAccessibleChild(0).getAccessibleContext();
+            assertThat(waste.getAccessibleValue().getCurrentAccessibleValue()).isEqualTo(12);
+            assertThat(waste.getAccessibleDescription()).startsWith("12 picks, ");
+            return null;
+        });
+    }
+
+    @Test
+    void aTopThatFollowsSendsTheWeaverToTheStartOrStandsOnItsOwn() {
+        open(Optional.empty());
+        select(Place.TOP, "facing");
+
+        frame.button("goToStart").click();
+        assertThat(onEventThread(() -> editor.session().selection())).isEqualTo(Selection.of(Place.START, "facing"));
+
+        select(Place.TOP, "facing");
+        frame.button("topOnItsOwn").click();
+        typeOver("field.block.amount", "8 picks");
+        assertThat(label(Place.TOP, "facing")).isEqualTo("8 picks");
+        assertThat(label(Place.START, "facing")).isEqualTo("6 picks");
+        frame.list("findings").requireItemCount(1);
+    }
+
+    @Test
+    void aFindingSelectsItsBlock() {
+        open(Optional.empty());
+        select(Place.START, "facing");
+        typeOver("field.block.amount", "1");
+        press(KeyEvent.VK_ENTER, 0);
+        select(Place.START, "stiff");
+        typeOver("field.block.amount", "1");
+        press(KeyEvent.VK_ENTER, 0);
+
+        assertThat(frame.list("findings").target().getModel().getSize()).isPositive();
+        frame.list("findings").clickItem(0);
+
+        assertThat(onEventThread(() -> editor.session().selection())).isEqualTo(Selection.of(Place.START, "fold"));
+    }
+
+    @Test
+    void writesTheStepSheetAsPdf() throws Exception {
+        open(Optional.empty());
+        Path file = folder.resolve("marsh.pdf");
+        answers.save = Optional.of(file);
+
+        frame.button("tool.sheet-a4").click();
+        waitFor("the sheet", () -> Files.exists(file));
+
+        assertThat(new String(Files.readAllBytes(file), 0, 5, StandardCharsets.US_ASCII))
+                .isEqualTo("%PDF-");
+        waitFor(
+                "the message",
+                () -> onEventThread(() -> frame.robot()
+                        .finder()
+                        .findByName(frame.target(), "message")
+                        .isShowing()));
+    }
+
+    private static void waitFor(String what, Callable<Boolean> there) {
+        Pause.pause(new Condition(what) {
+            @Override
+            public boolean test() {
+                try {
+                    return there.call();
+                } catch (Exception e) {
+                    return false;
+                }
+            }
+        });
+    }
+
+    @Test
+    void asksInADialogBeforeClosingWhatIsNotSaved() {
+        open(Optional.empty());
+        onEventThread(() -> {
+            editor.files().setQuestions(new Dialogs(editor.frame(), room.texts(), room.structures(), folder));
+            return null;
+        });
+        select(Place.START, "facing");
+        typeOver("field.block.amount", "7");
+
+        frame.close();
+        JOptionPaneFixture question = frame.optionPane();
+        assertThat(String.valueOf(onEventThread(() -> question.target().getMessage())))
+                .startsWith("“Saltmarsh at low water” has changes that aren’t saved.");
+        question.buttonWithText("Stay").click();
+
+        frame.requireVisible();
+    }
+
+    @Test
+    void stayingKeepsTheWindowAndLeavingClosesIt() {
+        open(Optional.empty());
+        select(Place.START, "facing");
+        typeOver("field.block.amount", "7");
+
+        press(KeyEvent.VK_W, KeyEvent.VK_CONTROL);
+        assertThat(answers.asked).isEqualTo(1);
+        frame.requireVisible();
+
+        answers.closing = Questions.Closing.LEAVE;
+        press(KeyEvent.VK_W, KeyEvent.VK_CONTROL);
+        frame.requireNotVisible();
+        assertThat(room.windows()).isEmpty();
+    }
+
+    @Test
+    void aDamagedFileIsRefusedInASentenceAndThePieceStays() throws Exception {
+        open(Optional.empty());
+        Path file = folder.resolve("damaged.json");
+        Files.writeString(file, "{ \"thrumwright\": 1, \"title\": ");
+        answers.open = Optional.of(file);
+
+        press(KeyEvent.VK_O, KeyEvent.VK_CONTROL);
+
+        assertThat(onEventThread(() -> frame.robot()
+                        .finder()
+                        .findByName(frame.target(), "message", javax.swing.JTextArea.class)
+                        .getText()))
+                .startsWith("damaged.json wasn’t opened: Line 1");
+        assertThat(onEventThread(() -> editor.session().piece().title())).isEqualTo("Saltmarsh at low water");
+    }
+
+    @Test
+    void aFileThatChangedOnDiskIsNotWrittenOverUnasked() throws Exception {
+        Path file = folder.resolve("marsh.json");
+        open(Optional.empty());
+        answers.save = Optional.of(file);
+        press(KeyEvent.VK_S, KeyEvent.VK_CONTROL);
+        String other = Files.readString(file).replace("Saltmarsh at low water", "Somebody else’s marsh, much later");
+        Files.writeString(file, other);
+        select(Place.START, "facing");
+        typeOver("field.block.amount", "7");
+        answers.asked = 0;
+
+        press(KeyEvent.VK_S, KeyEvent.VK_CONTROL);
+
+        assertThat(answers.asked).isEqualTo(1);
+        assertThat(Files.readString(file)).isEqualTo(other);
+    }
+
+    @Test
+    void beginsANewPieceFromAStructure() {
+        open(Optional.empty());
+        onEventThread(() -> {
+            editor.files().setQuestions(new Dialogs(editor.frame(), room.texts(), room.structures(), folder));
+            return null;
+        });
+        frame.robot().pressKey(KeyEvent.VK_CONTROL);
+        frame.robot().pressAndReleaseKey(KeyEvent.VK_N);
+        frame.robot().releaseKey(KeyEvent.VK_CONTROL);
+
+        DialogFixture begin = WindowFinder.findDialog("begin").using(frame.robot());
+        begin.list("structures").selectItem(1);
+        begin.button("beginWithIt").click();
+
+        frame.robot().waitForIdle();
+        assertThat(onEventThread(() -> editor.session().piece().habits().units()))
+                .isEqualTo(UnitSystem.METRIC);
+        assertThat(onEventThread(() -> editor.session().piece().start().blocks().stream()
+                        .map(Block::id)
+                        .toList()))
+                .isEqualTo(room.structures().get(1).end().blocks().stream()
+                        .map(Block::id)
+                        .toList());
+    }
+}

@@ -1,0 +1,84 @@
+package thrumwright.editor.text;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+import thrumwright.block.Block;
+import thrumwright.editor.edit.NewBlocks;
+import thrumwright.editor.look.Theme;
+import thrumwright.measure.UnitSystem;
+import thrumwright.plan.Severity;
+import thrumwright.plan.Words;
+
+class TextsTest {
+    private static final Path SOURCES = Path.of("src", "main", "java", "thrumwright", "editor");
+    private static final Pattern SAID = Pattern.compile("say\\(\\s*\"([a-z0-9.-]+)\"\\s*[,)]");
+    private static final Pattern HEADED = Pattern.compile("heading\\(\\s*\"([a-z0-9.-]+)\"\\s*\\)");
+    private static final Pattern FIELD =
+            Pattern.compile("\\.(?:text|lines|choice|oneOf|oneOrNone|flag)\\(\\s*\"([a-z.-]+)\"");
+
+    private final Texts texts = Texts.of(Locale.UK);
+
+    @Test
+    void everythingThatTheSourceSaysIsInTheBundle() throws IOException {
+        List<String> missing = new ArrayList<>();
+        int met = 0;
+        try (Stream<Path> files = Files.walk(SOURCES)) {
+            for (Path file :
+                    files.filter(path -> path.toString().endsWith(".java")).toList()) {
+                String source = Files.readString(file);
+                met += missing(SAID, "", source, missing);
+                met += missing(HEADED, "", source, missing);
+                met += missing(FIELD, "field.", source, missing);
+            }
+        }
+        assertThat(missing).isEmpty();
+        assertThat(met).isGreaterThan(100);
+    }
+
+    private int missing(Pattern pattern, String prefix, String source, List<String> missing) {
+        Matcher match = pattern.matcher(source);
+        int met = 0;
+        while (match.find()) {
+            met++;
+            if (!texts.phrases().has(prefix + match.group(1))) {
+                missing.add(prefix + match.group(1));
+            }
+        }
+        return met;
+    }
+
+    @ParameterizedTest
+    @EnumSource(UnitSystem.class)
+    void everyKindOfBlockCanBeAddedAndExplained(UnitSystem units) {
+        CommandTexts commands = new CommandTexts(Locale.UK, "ctrl");
+        for (Block block : NewBlocks.all(units)) {
+            String key = Words.key(block);
+            assertThat(texts.say("about." + key)).endsWith(".");
+            assertThat(commands.get("add-" + key).text())
+                    .isEqualTo(texts.words().kind(block));
+            assertThat(Words.key(NewBlocks.ofKind(key, units))).isEqualTo(key);
+        }
+    }
+
+    @Test
+    void everyThemeAndSeverityHasAName() {
+        for (Theme theme : Theme.values()) {
+            assertThat(texts.name("theme", theme)).isNotBlank();
+        }
+        for (Severity severity : Severity.values()) {
+            assertThat(texts.name("severity", severity)).isNotBlank();
+        }
+    }
+}
