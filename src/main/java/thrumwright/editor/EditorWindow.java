@@ -30,7 +30,11 @@ import thrumwright.editor.look.Icons;
 import thrumwright.editor.text.CommandTexts;
 import thrumwright.editor.text.Commands;
 import thrumwright.editor.text.Texts;
+import thrumwright.editor.view.BudgetView;
+import thrumwright.editor.view.CutsView;
 import thrumwright.editor.view.FindingsView;
+import thrumwright.editor.view.HemsView;
+import thrumwright.editor.view.StepsView;
 
 /** One piece in a window. */
 final class EditorWindow {
@@ -114,12 +118,16 @@ final class EditorWindow {
         FindingsView findings = new FindingsView(session, texts, this::countFindings);
         views.setName("views");
         views.insertTab(texts.say("tab.findings"), null, findings.component(), null, 0);
+        views.addTab(texts.say("tab.cuts"), new CutsView(session, texts).component());
+        views.addTab(texts.say("tab.hems"), new HemsView(session, texts, canvas::palette));
+        views.addTab(texts.say("tab.budget"), new BudgetView(session, texts, canvas::palette));
+        views.addTab(texts.say("tab.steps"), new StepsView(session, texts).component());
         countFindings(session.plan().findings().size());
         JSplitPane left = new JSplitPane(JSplitPane.VERTICAL_SPLIT, canvasScroll(), views);
         left.setName("canvasAndViews");
         left.setResizeWeight(1);
         left.setBorder(null);
-        views.setPreferredSize(new Dimension(400, 150));
+        views.setPreferredSize(new Dimension(400, 160));
         JSplitPane whole = new JSplitPane(JSplitPane.HORIZONTAL_SPLIT, left, forms.component());
         whole.setName("canvasAndForms");
         whole.setResizeWeight(1);

@@ -91,8 +91,13 @@ class EditorWindowIT {
         frame.robot().waitForIdle();
     }
 
+    private void focus(String field) {
+        var text = frame.textBox(field).focus().target();
+        waitFor("the keyboard at " + field, () -> onEventThread(text::isFocusOwner));
+    }
+
     private void typeOver(String field, String text) {
-        frame.textBox(field).focus();
+        focus(field);
         frame.textBox(field).selectAll();
         frame.textBox(field).enterText(text);
         frame.robot().waitForIdle();
@@ -162,7 +167,7 @@ class EditorWindowIT {
         frame.textBox("field.block.amount").requireText("a few");
         assertThat(reason("field.block.amount")).contains("not a length");
 
-        frame.textBox("field.block.amount").focus();
+        focus("field.block.amount");
         press(KeyEvent.VK_ESCAPE, 0);
         frame.textBox("field.block.amount").requireText("6 picks");
         assertThat(reason("field.block.amount")).isEmpty();

@@ -116,6 +116,13 @@ final class FieldPanel extends JPanel implements Scrollable {
             reason.setName(field.getName() + ".reason");
             add(reason, "skip 1, growx, wmin 40");
             fields.add(new TypedField<>(desk, subject, key, label, get, set, field, reason));
+            tip(key, field);
+        }
+
+        private void tip(String key, JComponent field) {
+            if (desk.texts().phrases().has("field." + key + ".tip")) {
+                field.setToolTipText(desk.texts().say("field." + key + ".tip"));
+            }
         }
 
         private String labelled(String key, JComponent field, JComponent shown) {
@@ -123,9 +130,6 @@ final class FieldPanel extends JPanel implements Scrollable {
             JLabel label = new JLabel(text);
             label.setLabelFor(field);
             field.setName("field." + key);
-            if (desk.texts().phrases().has("field." + key + ".tip")) {
-                field.setToolTipText(desk.texts().say("field." + key + ".tip"));
-            }
             add(label);
             add(shown, "growx");
             return text;
@@ -137,6 +141,7 @@ final class FieldPanel extends JPanel implements Scrollable {
             box.setPrototypeDisplayValue(Choice.of(null, "over the first end"));
             String label = labelled(key, box, box);
             fields.add(new ChoiceField<>(desk, subject, label, choices, get, set, box));
+            tip(key, box);
             return box;
         }
 
@@ -180,6 +185,7 @@ final class FieldPanel extends JPanel implements Scrollable {
             box.setName("field." + key);
             add(box, "skip 1");
             fields.add(new FlagField<>(desk, subject, get, set, box));
+            tip(key, box);
             return box;
         }
     }

@@ -1,9 +1,12 @@
 package thrumwright.editor.form;
 
+import java.awt.Component;
+import java.awt.KeyboardFocusManager;
 import java.util.Optional;
 import javax.swing.JComponent;
 import javax.swing.JScrollPane;
 import javax.swing.JTabbedPane;
+import javax.swing.SwingUtilities;
 import thrumwright.block.Block;
 import thrumwright.editor.edit.Change;
 import thrumwright.editor.edit.Selection;
@@ -94,8 +97,28 @@ public final class FormTabs {
             block.takeOver();
         }
         shown = wanted;
+        Optional<String> focused = focusedField();
         block = BlockForm.panel(desk);
         blockScroll.setViewportView(block);
+        focused.ifPresent(this::focus);
+    }
+
+    /** The field of the block that has the keyboard, by its name. */
+    private Optional<String> focusedField() {
+        Component owner = KeyboardFocusManager.getCurrentKeyboardFocusManager().getFocusOwner();
+        boolean here = owner != null && SwingUtilities.isDescendingFrom(owner, blockScroll);
+        return here ? Optional.of(String.valueOf(owner.getName())) : Optional.empty();
+    }
+
+    /** Gives the keyboard to a field of that name; else to whatever comes first, so that it stays in the form. */
+    private void focus(String name) {
+        for (Component component : block.getComponents()) {
+            if (name.equals(component.getName())) {
+                component.requestFocusInWindow();
+                return;
+            }
+        }
+        tabs.requestFocusInWindow();
     }
 
     private void takeOver() {

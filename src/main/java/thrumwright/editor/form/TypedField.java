@@ -1,16 +1,14 @@
 package thrumwright.editor.form;
 
 import com.formdev.flatlaf.FlatClientProperties;
-import java.awt.event.ActionEvent;
 import java.awt.event.FocusAdapter;
 import java.awt.event.FocusEvent;
+import java.awt.event.KeyAdapter;
+import java.awt.event.KeyEvent;
 import java.util.Optional;
 import java.util.function.BiFunction;
 import java.util.function.Function;
-import javax.swing.AbstractAction;
-import javax.swing.JComponent;
 import javax.swing.JTextField;
-import javax.swing.KeyStroke;
 import javax.swing.Timer;
 import javax.swing.event.DocumentEvent;
 import javax.swing.event.DocumentListener;
@@ -101,17 +99,15 @@ final class TypedField<T> implements Field {
                 line.selectAll();
             });
         }
-        component.getInputMap(JComponent.WHEN_FOCUSED).put(KeyStroke.getKeyStroke("ESCAPE"), "give up");
-        component.getActionMap().put("give up", new GiveUp());
-    }
-
-    private final class GiveUp extends AbstractAction {
-        private static final long serialVersionUID = 1L;
-
-        @Override
-        public void actionPerformed(ActionEvent event) {
-            giveUp();
-        }
+        // A key listener, since a tip that is showing would keep the Escape key to itself.
+        component.addKeyListener(new KeyAdapter() {
+            @Override
+            public void keyPressed(KeyEvent event) {
+                if (event.getKeyCode() == KeyEvent.VK_ESCAPE) {
+                    giveUp();
+                }
+            }
+        });
     }
 
     private Optional<String> value() {

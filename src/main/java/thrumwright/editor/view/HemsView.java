@@ -1,0 +1,89 @@
+package thrumwright.editor.view;
+
+import java.awt.Font;
+import java.awt.Graphics;
+import java.awt.Graphics2D;
+import java.awt.RenderingHints;
+import java.awt.geom.Rectangle2D;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Supplier;
+import javax.swing.JComponent;
+import javax.swing.UIManager;
+import thrumwright.drawing.FoldPainter;
+import thrumwright.drawing.Palette;
+import thrumwright.editor.edit.Session;
+import thrumwright.editor.text.Texts;
+import thrumwright.piece.Place;
+import thrumwright.plan.EndPlan;
+import thrumwright.plan.Hem;
+
+/** Both hems from the side, folded, to scale. */
+public final class HemsView extends JComponent {
+    private static final long serialVersionUID = 1L;
+    private static final int TITLE = 26;
+
+    private final transient Session session;
+    private final transient Texts texts;
+    private final transient Supplier<Palette> palette;
+
+    public HemsView(Session session, Texts texts, Supplier<Palette> palette) {
+        this.session = session;
+        this.texts = texts;
+        this.palette = palette;
+        setName("hems");
+        LiveView.keep(session, this, this::describe);
+    }
+
+    /** The depths in words, for those who can't see the picture. */
+    private void describe() {
+        getAccessibleContext()
+                .setAccessibleDescription(title(session.plan().start()) + " "
+                        + title(session.plan().top()));
+    }
+
+    private String title(EndPlan end) {
+        String place = Texts.capitalised(texts.words().place(end.place()));
+        Optional<Hem> hem = end.hem().filter(there -> there.cloth() > 0);
+        return hem.map(there -> texts.say(
+                        "hems.depth",
+                        Map.of(
+                                "place",
+                                place,
+                                "depth",
+                                session.shown().shown().height(there.depth()),
+                                "layers",
+                                there.layers(),
+                                "thick",
+                                session.shown().shown().height(there.stacked()))))
+                .orElse(texts.say("hems.none", Map.of("place", place)));
+    }
+
+    @Override
+    protected void paintComponent(Graphics graphics) {
+        Graphics2D g = (Graphics2D) graphics.create();
+        g.setRenderingHint(RenderingHints.KEY_TEXT_ANTIALIASING, RenderingHints.VALUE_TEXT_ANTIALIAS_ON);
+        g.setColor(palette.get().paper());
+        g.fillRect(0, 0, getWidth(), getHeight());
+        double half = getWidth() / 2.0;
+        int column = 0;
+        for (Place place : List.of(Place.START, Place.TOP)) {
+            EndPlan end = session.plan().end(place);
+            g.setFont(UIManager.getFont("Label.font"));
+            g.setColor(palette.get().ink());
+            g.drawString(title(end), (float) (column * half + 14), 18);
+            Rectangle2D box =
+                    new Rectangle2D.Double(column * half + 14, TITLE, half - 28, Math.max(30, getHeight() - TITLE - 6));
+            Font font = UIManager.getFont("Label.font");
+            end.hem().filter(hem -> hem.cloth() > 0).ifPresent(hem -> {
+                Graphics2D own = (Graphics2D) g.create();
+                own.clip(box);
+                new FoldPainter(own, palette.get()).paint(box, session.plan(), end, hem, font);
+                own.dispose();
+            });
+            column++;
+        }
+        g.dispose();
+    }
+}
