@@ -187,6 +187,16 @@ final class BlockPicture {
         return ties;
     }
 
+    /** What runs out beyond the edges in front, to the posts; for a picture that shows no single yarns between them. */
+    List<Stretch> beyond() {
+        double spare = 2 * setting.spacing();
+        return block.tied()
+                ? front(Detail.COARSE).stream()
+                        .filter(stretch -> stretch.lowX() < -spare || stretch.highX() > setting.span() + spare)
+                        .toList()
+                : List.of();
+    }
+
     /** Two turns round a post, away from the weaving. */
     private List<Stretch> turns(Side side, double y, int upwards) {
         double away = setting.posts().orElseThrow().gap() + setting.warp() / 2;

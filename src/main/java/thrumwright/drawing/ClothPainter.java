@@ -87,6 +87,7 @@ final class ClothPainter {
                 inFront(view, block, visible);
             } else {
                 texture(block.on(view), ground, shown(block.picture()), palette.yarn(warp.colour()), block.height());
+                pen(view, block).drawTogether(block.picture().beyond());
             }
             pen(view, block).drawTogether(block.picture().ties());
         }
@@ -158,7 +159,8 @@ final class ClothPainter {
                 view.y(height),
                 view.length(setting.span() + 2 * setting.gauge()),
                 view.length(height));
-        g.setColor(Palette.mixed(yarn, warp, 0.08));
+        Color average = Palette.mixed(Palette.mixed(yarn, warp, 0.05), Color.BLACK, 0.12);
+        g.setColor(average);
         g.fill(field);
         g.setColor(Palette.mixed(yarn, Color.BLACK, 0.28));
         g.setStroke(new BasicStroke(0.5f));
@@ -172,6 +174,7 @@ final class ClothPainter {
             }
             g.draw(gaps);
         }
+        g.setColor(average);
         g.draw(field);
     }
 

@@ -7,8 +7,11 @@ import java.awt.geom.Line2D;
 import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
 import thrumwright.block.Setting;
+import thrumwright.block.WarpFinish;
+import thrumwright.plan.Finish;
 
-/** What is drawn over the cloth and is no yarn: the line of a fold, and the frame of what comes out again. */
+/** What is drawn over the cloth and is no yarn: the line of a fold, the frame of what comes out again, which warp ends
+ * belong together. */
 final class Marks {
     private final Graphics2D g;
     private final View view;
@@ -59,5 +62,48 @@ final class Marks {
         g.setStroke(new BasicStroke(
                 unit, BasicStroke.CAP_ROUND, BasicStroke.JOIN_ROUND, 10, new float[] {0.01f, unit * 2.6f}, 0));
         g.draw(new Rectangle2D.Double(left, view.y(toY), right - left, view.length(toY - fromY)));
+    }
+
+    /**
+     * Which warp ends are knotted, plied or plaited together: a brace for each group, on the side away from the cloth;
+     * a small loop for each end that is darned back.
+     *
+     * @param edge where the cloth ends that stays
+     * @param outward the way from the cloth to the loose ends: −1 down, +1 up
+     */
+    void finish(Setting setting, Finish finish, double edge, int outward) {
+        double s = setting.spacing();
+        boolean darned = finish.block().kind() == WarpFinish.Kind.DARNED;
+        Path2D braces = new Path2D.Double();
+        int end = 0;
+        for (int size : finish.groups()) {
+            int steps = darned ? size : 1;
+            for (int i = 0; i < steps; i++) {
+                double from = (darned ? end + i - 0.28 : end - 0.36) * s;
+                double to = (darned ? end + i + 0.28 : end + size - 0.64) * s;
+                brace(braces, from, to, edge, outward * Math.min(0.75 * s, 3));
+            }
+            end += size;
+        }
+        float unit = (float) Math.max(0.7, Math.min(1.4, view.length(s) * 0.1));
+        stroke(braces, palette.paper(), unit * 2);
+        stroke(braces, palette.ink(), unit);
+    }
+
+    private void brace(Path2D path, double from, double to, double edge, double depth) {
+        path.moveTo(view.x(from), view.y(edge));
+        path.curveTo(
+                view.x(from),
+                view.y(edge + 1.35 * depth),
+                view.x(to),
+                view.y(edge + 1.35 * depth),
+                view.x(to),
+                view.y(edge));
+    }
+
+    private void stroke(Path2D path, Color colour, float width) {
+        g.setColor(colour);
+        g.setStroke(new BasicStroke(width, BasicStroke.CAP_ROUND, BasicStroke.JOIN_ROUND));
+        g.draw(path);
     }
 }

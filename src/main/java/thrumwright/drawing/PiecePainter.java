@@ -97,7 +97,7 @@ public final class PiecePainter {
         over(view, picture, end);
     }
 
-    /** Over an end's blocks: the frame of what comes out, and the fold. */
+    /** Over an end's blocks: the frame of what comes out, the groups of warp ends, the fold. */
     private void over(View view, PiecePicture picture, EndPlan end) {
         Setting ground = picture.ground();
         Marks marks = new Marks(g, view, palette);
@@ -112,6 +112,8 @@ public final class PiecePainter {
                         ground, blocks.get(first).bottom(), blocks.get(i - 1).top());
             }
         }
+        int outward = end.place() == Place.START ? -1 : 1;
+        end.finish().ifPresent(finish -> marks.finish(ground, finish, end.edge(), outward));
         end.hem().ifPresent(hem -> marks.fold(ground, hem.foldLine()));
     }
 

@@ -21,6 +21,9 @@ public final class PiecePicture {
     /** Height of the band that stands for the design, mm. */
     public static final double DESIGN = 26;
 
+    /** Tails hang at most so far below the start's lowest line, mm. */
+    private static final double TAILS_BELOW = 4;
+
     private static final double STRIPE = 0.36 * DESIGN;
 
     private final Plan plan;
@@ -78,7 +81,8 @@ public final class PiecePicture {
                 tails.addAll(blocks.get(end.place()).get(block.block().id()).tails(block.bottom()));
             }
         }
-        return Tail.hung(tails);
+        double lowest = end.place() == Place.START ? -TAILS_BELOW : -DESIGN;
+        return Tail.hung(tails.stream().map(tail -> tail.above(lowest)).toList());
     }
 
     public Plan plan() {

@@ -64,6 +64,12 @@ record Tail(
         return new Tail(picture, side, x, y, inFront, thickness, Math.max(out, below.out + touching), down);
     }
 
+    /** The same tail, cut so that it doesn't hang below a line. */
+    Tail above(double line) {
+        double most = Math.max(1.2 * thickness, y - line - thickness / 2);
+        return new Tail(picture, side, x, y, inFront, thickness, out, Math.min(down, most));
+    }
+
     /** The same tail with heights counted from a line that lies so far below. */
     Tail raised(double mm) {
         return new Tail(picture, side, x, y + mm, inFront, thickness, out, down);

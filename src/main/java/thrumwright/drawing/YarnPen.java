@@ -75,10 +75,12 @@ final class YarnPen {
                 stretches.stream().map(stretch -> Spine.of(view, stretch)).toList();
         double thickest = spines.stream().mapToDouble(Spine::thickest).max().orElse(0);
         boolean rimmed = thickest >= (tone.lit() ? RIM_FROM : SOFT_FROM);
-        fill(spines, rimmed ? tone.rim() : tone.body(), 1, 0, 0);
+        // the rims of thin yarns are most of them: they must not make the cloth darker
+        double faded = Math.max(0, Math.min(1, (SOFT_FROM - thickest) / SOFT_FROM));
+        fill(spines, rimmed ? Palette.mixed(tone.rim(), tone.body(), 0.6 * faded) : tone.body(), 1, 0, 0);
         if (rimmed) {
-            // a rim as fine as a hair on a thick yarn, and never wider than an eighth of a thin one
-            double rim = Math.min(0.125, 0.9 / thickest + 0.02);
+            // as fine as a hair on a thick yarn
+            double rim = Math.min(0.11, 0.9 / thickest + 0.02);
             fill(spines, tone.body(), 1 - 2 * rim, 0, 0.1);
         }
         if (tone.lit() && thickest >= SOFT_FROM) {

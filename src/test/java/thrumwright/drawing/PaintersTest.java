@@ -186,7 +186,7 @@ class PaintersTest {
                 sum += texture.getRGB(x, y) >> channel & 0xff;
                 wanted += yarns.getRGB(x, y) >> channel & 0xff;
             }
-            assertThat(sum / (to - from)).isCloseTo(wanted / (to - from), within(22.0));
+            assertThat(sum / (to - from)).isCloseTo(wanted / (to - from), within(12.0));
         }
     }
 
