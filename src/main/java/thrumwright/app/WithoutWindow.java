@@ -8,6 +8,7 @@ import java.util.Locale;
 import thrumwright.commandline.PlanText;
 import thrumwright.drawing.Fonts;
 import thrumwright.drawing.Palette;
+import thrumwright.output.PageSetup;
 import thrumwright.output.Paper;
 import thrumwright.output.PdfFile;
 import thrumwright.output.SheetLayout;
@@ -45,8 +46,7 @@ final class WithoutWindow {
 
     private static byte[] pdf(Plan plan) throws FileProblem {
         Fonts fonts = Fonts.load();
-        SheetPages pages =
-                SheetLayout.of(plan, Paper.A4, fonts, Palette.onPaper(), SheetLayout.USUAL_DISTANCE, Locale.UK);
+        SheetPages pages = SheetLayout.of(plan, PageSetup.usual(Paper.A4), fonts, Palette.onPaper(), Locale.UK);
         ByteArrayOutputStream bytes = new ByteArrayOutputStream();
         try {
             PdfFile.write(pages, fonts, bytes);

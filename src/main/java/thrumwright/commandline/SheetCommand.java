@@ -14,6 +14,7 @@ import picocli.CommandLine.Spec;
 import thrumwright.drawing.Fonts;
 import thrumwright.drawing.Palette;
 import thrumwright.measure.Phrases;
+import thrumwright.output.PageSetup;
 import thrumwright.output.Paper;
 import thrumwright.output.PdfFile;
 import thrumwright.output.PngFile;
@@ -64,6 +65,16 @@ final class SheetCommand implements Callable<Integer> {
             defaultValue = "1")
     private double distance;
 
+    @Option(names = "--landscape", description = "The paper on its side.")
+    private boolean landscape;
+
+    @Option(
+            names = "--margin",
+            paramLabel = "MM",
+            description = "Margins, 5 to 40; default ${DEFAULT-VALUE}.",
+            defaultValue = "14")
+    private double margin;
+
     @Option(names = "--grey", description = "Without colours.")
     private boolean grey;
 
@@ -77,6 +88,9 @@ final class SheetCommand implements Callable<Integer> {
     public Integer call() throws Exception {
         if (!(distance >= 0.4 && distance <= 2)) {
             throw new ParameterException(spec.commandLine(), "The distance lies between 0.4 and 2 metres.");
+        }
+        if (!(margin >= 5 && margin <= 40)) {
+            throw new ParameterException(spec.commandLine(), "Margins are 5 to 40 mm wide.");
         }
         if (dpi < 30 || dpi > 600) {
             throw new ParameterException(spec.commandLine(), "PNG pages have 30 to 600 dots per inch.");
@@ -105,7 +119,7 @@ final class SheetCommand implements Callable<Integer> {
 
     private SheetPages pages(Plan plan, Fonts fonts) {
         Palette palette = grey ? Palette.blackAndWhite(colours(plan)) : Palette.onPaper();
-        return SheetLayout.of(plan, paper, fonts, palette, distance, Locale.UK);
+        return SheetLayout.of(plan, new PageSetup(paper, landscape, margin, distance), fonts, palette, Locale.UK);
     }
 
     private static List<Colour> colours(Plan plan) {

@@ -11,6 +11,7 @@ import thrumwright.drawing.Palette;
 import thrumwright.editor.edit.Session;
 import thrumwright.editor.text.Commands;
 import thrumwright.editor.text.Texts;
+import thrumwright.output.PageSetup;
 import thrumwright.output.Paper;
 import thrumwright.output.PdfFile;
 import thrumwright.output.SheetLayout;
@@ -144,7 +145,7 @@ final class FileWork {
 
     private byte[] pdf(Paper paper) throws FileProblem {
         SheetPages pages = SheetLayout.of(
-                session.plan(), paper, window.room().fonts(), Palette.onPaper(), SheetLayout.USUAL_DISTANCE, Locale.UK);
+                session.plan(), PageSetup.usual(paper), window.room().fonts(), Palette.onPaper(), Locale.UK);
         ByteArrayOutputStream bytes = new ByteArrayOutputStream();
         try {
             PdfFile.write(pages, window.room().fonts(), bytes);

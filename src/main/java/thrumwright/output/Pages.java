@@ -15,11 +15,12 @@ final class Pages {
     private final List<List<Placed>> pages = new ArrayList<>();
     private double y;
 
-    Pages(Paper paper, double margin, double footer) {
+    Pages(PageSetup setup, double footer) {
+        double margin = setup.marginPoints();
         this.left = margin;
         this.top = margin;
-        this.width = paper.width() - 2 * margin;
-        this.bottom = paper.height() - margin - footer;
+        this.width = setup.width() - 2 * margin;
+        this.bottom = setup.height() - margin - footer;
         newPage();
     }
 

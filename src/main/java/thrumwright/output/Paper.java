@@ -1,9 +1,11 @@
 package thrumwright.output;
 
-/** Paper sizes: A4 by ISO 216, Letter by ANSI. */
+/** Paper sizes: A4 and A3 by ISO 216, Letter and Tabloid by ANSI. */
 public enum Paper {
     A4(210, 297),
-    LETTER(215.9, 279.4);
+    LETTER(215.9, 279.4),
+    A3(297, 420),
+    TABLOID(279.4, 431.8);
 
     /** Points in a millimetre. */
     public static final double POINTS = 72 / 25.4;

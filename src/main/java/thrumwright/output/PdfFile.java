@@ -63,8 +63,8 @@ public final class PdfFile {
 
     private static void addPage(PDDocument document, SheetPages pages, int number, EmbeddedFonts fonts)
             throws IOException {
-        float width = (float) pages.paper().width();
-        float height = (float) pages.paper().height();
+        float width = (float) pages.setup().width();
+        float height = (float) pages.setup().height();
         PDPage page = new PDPage(new PDRectangle(width, height));
         document.addPage(page);
         PdfBoxGraphics2D g = new PdfBoxGraphics2D(document, width, height);

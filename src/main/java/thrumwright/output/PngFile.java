@@ -20,8 +20,8 @@ public final class PngFile {
     public static BufferedImage picture(SheetPages pages, int page, double dpi) {
         double scale = dpi / 72;
         BufferedImage image = new BufferedImage(
-                (int) Math.round(pages.paper().width() * scale),
-                (int) Math.round(pages.paper().height() * scale),
+                (int) Math.round(pages.setup().width() * scale),
+                (int) Math.round(pages.setup().height() * scale),
                 BufferedImage.TYPE_INT_RGB);
         Graphics2D g = image.createGraphics();
         g.setColor(Color.WHITE);

@@ -20,15 +20,12 @@ import thrumwright.sheet.YarnLine;
 
 /** Lays a step sheet out: the head and the cut list first, then chapter by chapter. */
 public final class SheetLayout {
-    private static final double MARGIN = 14 * Paper.POINTS;
     private static final double FOOTER = 18;
     private static final double SPACE = 10;
     /** Height of the first picture as a share of the page: at most, and at least if all lists are to fit beside it. */
     private static final double LARGEST = 0.26;
 
     private static final double SMALLEST = 0.1;
-    /** How far from the eye a sheet hangs by the loom unless said otherwise, m. */
-    public static final double USUAL_DISTANCE = 1;
 
     private final Plan plan;
     private final StepSheet sheet;
@@ -37,26 +34,22 @@ public final class SheetLayout {
     private final Palette palette;
     private final Phrases phrases;
     private final Pages pages;
-    private final Paper paper;
+    private final PageSetup setup;
 
-    private SheetLayout(Plan plan, Paper paper, Fonts fonts, Palette palette, double distance, Locale locale) {
+    private SheetLayout(Plan plan, PageSetup setup, Fonts fonts, Palette palette, Locale locale) {
         this.plan = plan;
         this.sheet = StepSheet.of(plan, locale);
         this.picture = PiecePicture.of(plan);
-        this.type = new Type(fonts, distance);
+        this.type = new Type(fonts, setup.distance());
         this.palette = palette;
         this.phrases = Phrases.of("thrumwright.sheet.steps", locale);
-        this.paper = paper;
-        this.pages = new Pages(paper, MARGIN, FOOTER);
+        this.setup = setup;
+        this.pages = new Pages(setup, FOOTER);
     }
 
-    /**
-     * Lays a sheet out.
-     *
-     * @param distance from the eye to the hanging sheet, m, 0.4 to 2
-     */
-    public static SheetPages of(Plan plan, Paper paper, Fonts fonts, Palette palette, double distance, Locale locale) {
-        return new SheetLayout(plan, paper, fonts, palette, distance, locale).pages();
+    /** Lays a sheet out. */
+    public static SheetPages of(Plan plan, PageSetup setup, Fonts fonts, Palette palette, Locale locale) {
+        return new SheetLayout(plan, setup, fonts, palette, locale).pages();
     }
 
     private SheetPages pages() {
@@ -64,7 +57,7 @@ public final class SheetLayout {
         for (Chapter chapter : sheet.chapters()) {
             chapter(chapter);
         }
-        return new SheetPages(paper, sheet.title(), type, palette, MARGIN, pages.pages());
+        return new SheetPages(setup, sheet.title(), type, palette, pages.pages());
     }
 
     /** The first page: as large a picture as leaves room for all lists, where that can be. */
@@ -146,7 +139,7 @@ public final class SheetLayout {
     }
 
     private List<Part> parts(Step step) {
-        return StepPart.all(step, plan, phrases, type, palette);
+        return StepPart.all(step, plan, phrases, type, palette, pages.width(), pages.height());
     }
 
     private static Optional<Place> place(Chapter chapter) {

@@ -10,24 +10,22 @@ import thrumwright.drawing.Palette;
  * points.
  */
 public final class SheetPages {
-    private final Paper paper;
+    private final PageSetup setup;
     private final String title;
     private final Type type;
     private final Palette palette;
-    private final double margin;
     private final List<List<Pages.Placed>> pages;
 
-    SheetPages(Paper paper, String title, Type type, Palette palette, double margin, List<List<Pages.Placed>> pages) {
-        this.paper = paper;
+    SheetPages(PageSetup setup, String title, Type type, Palette palette, List<List<Pages.Placed>> pages) {
+        this.setup = setup;
         this.title = title;
         this.type = type;
         this.palette = palette;
-        this.margin = margin;
         this.pages = pages;
     }
 
-    public Paper paper() {
-        return paper;
+    public PageSetup setup() {
+        return setup;
     }
 
     public String title() {
@@ -59,14 +57,15 @@ public final class SheetPages {
     private void footer(Graphics2D g, int page) {
         String number = (page + 1) + " / " + pages.size();
         Color faint = palette.faint();
-        double width = paper.width() - 2 * margin;
+        double margin = setup.marginPoints();
+        double width = setup.width() - 2 * margin;
         double numberWidth = TextPart.width(number, type.small());
-        double y = paper.height() - margin - type.small().getSize2D();
+        double y = setup.height() - margin - type.small().getSize2D();
         String shown = title;
         while (shown.length() > 1 && TextPart.width(shown, type.small()) > width - numberWidth - 20) {
             shown = shown.substring(0, shown.length() - 2).stripTrailing() + "…";
         }
         new TextPart(shown, type.small(), faint).paint(g, margin, y, width);
-        new TextPart(number, type.small(), faint).paint(g, paper.width() - margin - numberWidth, y, numberWidth + 1);
+        new TextPart(number, type.small(), faint).paint(g, setup.width() - margin - numberWidth, y, numberWidth + 1);
     }
 }

@@ -17,21 +17,44 @@ import thrumwright.sheet.Step;
  * The head of a step: a box to tick, its number and title in large type, and its drawing with what to do beside it. Its
  * rows in large type with a box each, and the height to reach, follow as parts of their own.
  */
-record StepPart(Step step, Plan plan, Phrases phrases, Type type, Palette palette) implements Part {
+record StepPart(Step step, Plan plan, Type type, Palette palette, List<Part> words) implements Part {
     private static final double GAP = 7;
     private static final double PICTURE = 62 * Paper.POINTS;
     private static final double PICTURE_HEIGHT = 41 * Paper.POINTS;
 
-    /** All parts of a step, in order. */
-    static List<Part> all(Step step, Plan plan, Phrases phrases, Type type, Palette palette) {
+    /**
+     * All parts of a step, in order.
+     *
+     * @param pageWidth what there is across a page, points
+     * @param pageHeight what there is down a page, points; a head that is higher goes on in parts of its own
+     */
+    static List<Part> all(
+            Step step, Plan plan, Phrases phrases, Type type, Palette palette, double pageWidth, double pageHeight) {
         List<Part> parts = new ArrayList<>();
-        parts.add(new StepPart(step, plan, phrases, type, palette));
-        if (!step.rows().isEmpty()) {
-            parts.add(new RowsPart(step.rows(), type, palette));
+        List<Part> words = words(step, phrases, type, palette);
+        StepPart head = new StepPart(step, plan, type, palette, words);
+        if (head.height(pageWidth) <= pageHeight) {
+            parts.add(head);
+        } else {
+            parts.add(new StepPart(step, plan, type, palette, List.of()));
+            parts.addAll(words);
         }
+        parts.addAll(RowsPart.lines(step.rows(), type, palette, pageWidth));
         if (!step.reach().isEmpty()) {
             parts.add(new ReachPart(step, type, palette));
         }
+        return parts;
+    }
+
+    private static List<Part> words(Step step, Phrases phrases, Type type, Palette palette) {
+        List<Part> parts = new ArrayList<>();
+        if (!step.take().isEmpty()) {
+            parts.add(new TextPart(step.take(), type.strong(), palette.ink()));
+        }
+        step.sentences().forEach(sentence -> parts.add(new TextPart(sentence, type.body(), palette.ink())));
+        step.cautions()
+                .forEach(caution -> parts.add(
+                        new TextPart(phrases.say("caution.mark") + " " + caution, type.aside(), palette.accent())));
         return parts;
     }
 
@@ -47,20 +70,8 @@ record StepPart(Step step, Plan plan, Phrases phrases, Type type, Palette palett
         return new TextPart(step.number() + "  " + step.title(), type.heading(), palette.ink());
     }
 
-    private List<Part> sentences() {
-        List<Part> parts = new ArrayList<>();
-        if (!step.take().isEmpty()) {
-            parts.add(new TextPart(step.take(), type.strong(), palette.ink()));
-        }
-        step.sentences().forEach(sentence -> parts.add(new TextPart(sentence, type.body(), palette.ink())));
-        step.cautions()
-                .forEach(caution -> parts.add(
-                        new TextPart(phrases.say("caution.mark") + " " + caution, type.aside(), palette.accent())));
-        return parts;
-    }
-
     private double textHeight(double width) {
-        return sentences().stream()
+        return words.stream()
                 .mapToDouble(part -> part.height(width - textLeft()) + 2)
                 .sum();
     }
@@ -88,7 +99,7 @@ record StepPart(Step step, Plan plan, Phrases phrases, Type type, Palette palett
             picture(g, new Rectangle2D.Double(x, at, PICTURE, PICTURE_HEIGHT));
         }
         double text = at;
-        for (Part part : sentences()) {
+        for (Part part : words) {
             part.paint(g, x + textLeft(), text, width - textLeft());
             text += part.height(width - textLeft()) + 2;
         }
@@ -105,9 +116,32 @@ record StepPart(Step step, Plan plan, Phrases phrases, Type type, Palette palett
         g.draw(box);
     }
 
-    /** The rows in as many columns as fit. */
-    private record RowsPart(List<RowLine> rows, Type type, Palette palette) implements Part {
-        private double box() {
+    /**
+     * A line of rows in columns.
+     *
+     * @param each width of a column
+     */
+    private record RowsPart(List<RowLine> rows, double each, Type type, Palette palette) implements Part {
+        private static final double BETWEEN = 18;
+
+        /** All rows in as many columns as fit, a part for each line. */
+        static List<Part> lines(List<RowLine> rows, Type type, Palette palette, double width) {
+            double widest = 0;
+            for (RowLine row : rows) {
+                widest = Math.max(widest, TextPart.width(text(row), type.essential()));
+            }
+            double cell = box(type) + 8 + widest + BETWEEN;
+            int columns = (int) Math.max(1, Math.min(rows.size(), Math.floor((width + BETWEEN) / cell)));
+            double each = Math.min(width / columns, cell * 1.25);
+            List<Part> lines = new ArrayList<>();
+            for (int i = 0; i < rows.size(); i += columns) {
+                List<RowLine> line = rows.subList(i, Math.min(rows.size(), i + columns));
+                lines.add(new RowsPart(line, each, type, palette));
+            }
+            return lines;
+        }
+
+        private static double box(Type type) {
             return type.large() * 0.72;
         }
 
@@ -115,40 +149,18 @@ record StepPart(Step step, Plan plan, Phrases phrases, Type type, Palette palett
             return row.label() + " " + row.arrow() + " " + row.brief();
         }
 
-        private double cell() {
-            double widest = 0;
-            for (RowLine row : rows) {
-                widest = Math.max(widest, TextPart.width(text(row), type.essential()));
-            }
-            return box() + 8 + widest + 18;
-        }
-
-        private int columns(double width) {
-            return (int) Math.max(1, Math.min(rows.size(), Math.floor((width + 18) / cell())));
-        }
-
-        private double line() {
+        @Override
+        public double height(double width) {
             return type.large() * 1.32;
         }
 
         @Override
-        public double height(double width) {
-            int columns = columns(width);
-            int lines = (rows.size() + columns - 1) / columns;
-            return lines * line();
-        }
-
-        @Override
         public void paint(Graphics2D g, double x, double y, double width) {
-            int columns = columns(width);
-            double each = Math.min(width / columns, cell() * 1.25);
             for (int i = 0; i < rows.size(); i++) {
-                int column = i % columns;
-                int line = i / columns;
-                double left = x + column * each;
-                double top = y + line * line();
-                Ticks.box(g, left + 1, top + type.large() * 0.28, box(), palette);
-                new TextPart(text(rows.get(i)), type.essential(), palette.ink()).paint(g, left + box() + 8, top, width);
+                double left = x + i * each;
+                Ticks.box(g, left + 1, y + type.large() * 0.28, box(type), palette);
+                new TextPart(text(rows.get(i)), type.essential(), palette.ink())
+                        .paint(g, left + box(type) + 8, y, width);
             }
         }
     }

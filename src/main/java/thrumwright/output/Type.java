@@ -15,6 +15,8 @@ record Type(Fonts fonts, double distance) {
     /** Minutes of arc at which what is read while weaving stands (NUREG-0700 rev. 2, 1.3.1-4; at least 16). */
     static final double MINUTES = 20;
 
+    private static final float LARGEST_HEADING = 34;
+
     /** Capital height in mm that is seen under so many minutes of arc (NUREG-0700 rev. 2: H = distance × minutes × 6.283/21600). */
     static double capitalHeight(double metres, double minutes) {
         return metres * 1000 * minutes * 2 * Math.PI / 21600;
@@ -29,8 +31,9 @@ record Type(Fonts fonts, double distance) {
         return fonts.bold().deriveFont(26f);
     }
 
+    /** Of a step's name; no larger than fits a line. */
     Font heading() {
-        return fonts.bold().deriveFont(large());
+        return fonts.bold().deriveFont(Math.min(LARGEST_HEADING, large()));
     }
 
     Font essential() {

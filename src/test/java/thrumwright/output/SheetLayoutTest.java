@@ -63,7 +63,9 @@ class SheetLayoutTest {
         RandomPieces pieces = new RandomPieces(31);
         for (int i = 0; i < 60; i++) {
             Plan plan = Plan.of(pieces.next());
-            SheetPages pages = SheetLayout.of(plan, paper, fonts, Palette.onPaper(), 1, Locale.UK);
+            double distance = pieces.random().nextDouble(0.4, 2);
+            PageSetup setup = new PageSetup(paper, i % 2 == 0, pieces.random().nextDouble(5, 30), distance);
+            SheetPages pages = SheetLayout.of(plan, setup, fonts, Palette.onPaper(), Locale.UK);
             assertThat(pages.count()).isPositive();
             for (int page = 0; page < pages.count(); page++) {
                 List<Pages.Placed> parts = pages.parts(page);
@@ -72,13 +74,13 @@ class SheetLayoutTest {
                 for (Pages.Placed part : parts) {
                     assertThat(part.y()).isGreaterThanOrEqualTo(below - HAIR);
                     assertThat(part.x()).isGreaterThanOrEqualTo(0);
-                    assertThat(part.x() + part.width()).isLessThanOrEqualTo(paper.width());
+                    assertThat(part.x() + part.width()).isLessThanOrEqualTo(setup.width());
                     assertThat(part.height()).isCloseTo(part.part().height(part.width()), within(HAIR));
                     below = part.y() + part.height();
                 }
                 assertThat(below)
                         .as("page %d of %s", page, plan.piece().title())
-                        .isLessThan(paper.height() - 36);
+                        .isLessThan(setup.height() - 10);
             }
         }
     }
@@ -88,7 +90,8 @@ class SheetLayoutTest {
     void partsPaintWhereTheyAre() {
         RandomPieces pieces = new RandomPieces(32);
         for (int i = 0; i < 6; i++) {
-            SheetPages pages = SheetLayout.of(Plan.of(pieces.next()), Paper.A4, fonts, Palette.onPaper(), 1, Locale.UK);
+            SheetPages pages = SheetLayout.of(
+                    Plan.of(pieces.next()), PageSetup.usual(Paper.A4), fonts, Palette.onPaper(), Locale.UK);
             for (int page = 0; page < pages.count(); page++) {
                 for (Pages.Placed placed : pages.parts(page)) {
                     assertInside(placed);
@@ -145,7 +148,7 @@ class SheetLayoutTest {
 
     private byte[] pdf(Plan plan) throws IOException {
         ByteArrayOutputStream out = new ByteArrayOutputStream();
-        PdfFile.write(SheetLayout.of(plan, Paper.A4, fonts, Palette.onPaper(), 1, Locale.UK), fonts, out);
+        PdfFile.write(SheetLayout.of(plan, PageSetup.usual(Paper.A4), fonts, Palette.onPaper(), Locale.UK), fonts, out);
         return out.toByteArray();
     }
 }
