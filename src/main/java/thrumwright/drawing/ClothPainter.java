@@ -110,8 +110,8 @@ final class ClothPainter {
         }
     }
 
-    private static Detail detail(View view, Placed block) {
-        return Detail.of(view.length(block.picture().setting().relaxed()));
+    private Detail detail(View view, Placed block) {
+        return Detail.of(view.length(block.picture().setting().relaxed()) * Detail.device(g));
     }
 
     private static boolean meets(View view, Placed block, Rectangle2D visible) {

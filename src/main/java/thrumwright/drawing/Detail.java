@@ -1,12 +1,14 @@
 package thrumwright.drawing;
 
+import java.awt.Graphics2D;
+
 /** How finely yarns are drawn: small ones need fewer points and less light. */
 enum Detail {
     FINE(0.012),
     COARSE(0.08);
 
-    /** From so many page units a yarn is drawn finely. */
-    private static final double FINE_FROM = 5;
+    /** From so many device units a yarn is drawn finely. */
+    private static final double FINE_FROM = 6;
 
     private final double unseen;
 
@@ -14,9 +16,14 @@ enum Detail {
         this.unseen = unseen;
     }
 
-    /** @param thickness of the yarn, page units */
+    /** @param thickness of the yarn, device units */
     static Detail of(double thickness) {
         return thickness >= FINE_FROM ? FINE : COARSE;
+    }
+
+    /** Device units to a page unit: more than 1 on a dense screen or in a picture file. */
+    static double device(Graphics2D g) {
+        return Math.sqrt(Math.abs(g.getTransform().getDeterminant()));
     }
 
     /** What the eye can't see, as a share of the yarn's diameter. */

@@ -46,7 +46,7 @@ final class WarpPen {
         }
     }
 
-    /** All ends at once, from one place across them to another, as shares of their thickness from the middle. */
+    /** On every end from one place across it to another, as shares of their thickness from the middle. */
     private void bars(
             double spacing,
             double width,
@@ -57,16 +57,12 @@ final class WarpPen {
             double left,
             double right,
             Color shade) {
-        Path2D bars = new Path2D.Double();
+        g.setColor(shade);
+        double high = view.y(fromY) - view.y(toY);
         for (int end = first; end <= last; end++) {
             double x = view.x(end * spacing);
-            bars.append(
-                    new Rectangle2D.Double(
-                            x + left * width, view.y(toY), (right - left) * width, view.y(fromY) - view.y(toY)),
-                    false);
+            g.fill(new Rectangle2D.Double(x + left * width, view.y(toY), (right - left) * width, high));
         }
-        g.setColor(shade);
-        g.fill(bars);
     }
 
     private void ply(double spacing, double width, int first, int last, double fromY, double toY) {

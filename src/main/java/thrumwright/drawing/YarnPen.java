@@ -11,15 +11,16 @@ import java.util.List;
  * where they are big enough, their ply.
  */
 final class YarnPen {
-    /** From so many page units a yarn is thick enough to show its ply, its soft light, its ridge, and its rim. */
-    private static final double PLY_FROM = 6;
+    /** From so many device units a yarn is thick enough to show its ply, its soft light, its ridge, and its rim. */
+    private static final double PLY_FROM = 7;
 
     /** About so many points has an outline. */
     private static final int POINTS = 24;
 
-    private static final double SOFT_FROM = 5;
+    private static final double SOFT_FROM = 6;
     private static final double RIDGE_FROM = 2.2;
     private static final double RIM_FROM = 1.1;
+    private static final double FADED_BELOW = 5;
 
     private final Graphics2D g;
     private final View view;
@@ -74,24 +75,25 @@ final class YarnPen {
         List<Spine> spines =
                 stretches.stream().map(stretch -> Spine.of(view, stretch)).toList();
         double thickest = spines.stream().mapToDouble(Spine::thickest).max().orElse(0);
-        boolean rimmed = thickest >= (tone.lit() ? RIM_FROM : SOFT_FROM);
+        double seen = thickest * Detail.device(g);
+        boolean rimmed = seen >= (tone.lit() ? RIM_FROM : SOFT_FROM);
         // the rims of thin yarns are most of them: they must not make the cloth darker
-        double faded = Math.max(0, Math.min(1, (SOFT_FROM - thickest) / SOFT_FROM));
+        double faded = Math.max(0, Math.min(1, (FADED_BELOW - seen) / FADED_BELOW));
         fill(spines, rimmed ? Palette.mixed(tone.rim(), tone.body(), 0.6 * faded) : tone.body(), 1, 0, 0);
         if (rimmed) {
             // as fine as a hair on a thick yarn
-            double rim = Math.min(0.11, 0.9 / thickest + 0.02);
+            double rim = Math.min(0.11, 0.9 / seen + 0.02);
             fill(spines, tone.body(), 1 - 2 * rim, 0, 0.1);
         }
-        if (tone.lit() && thickest >= SOFT_FROM) {
+        if (tone.lit() && seen >= SOFT_FROM) {
             fill(spines, tone.soft(), 0.58, 0.08, 0.5);
         }
-        if (tone.lit() && thickest >= SOFT_FROM) {
+        if (tone.lit() && seen >= SOFT_FROM) {
             fill(spines, tone.ridge(), 0.26, 0.14, 0.75);
-        } else if (tone.lit() && thickest >= RIDGE_FROM) {
+        } else if (tone.lit() && seen >= RIDGE_FROM) {
             ridge(spines, thickest);
         }
-        if (tone.lit() && thickest >= PLY_FROM) {
+        if (tone.lit() && seen >= PLY_FROM) {
             ply(spines, thickest);
         }
     }
