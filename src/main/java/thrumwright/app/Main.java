@@ -6,7 +6,7 @@ import java.io.FileOutputStream;
 import java.io.IOException;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.Optional;
 import thrumwright.commandline.Commands;
@@ -20,25 +20,31 @@ public final class Main {
 
     /**
      * Opens the window with no argument or with the name of a piece's file; else does what the arguments ask for. Without
-     * a display the demo piece's step sheet is written instead of opening the window.
+     * a display the piece's plan is shown instead of opening the window; of the demo piece the step sheet is written too.
      */
     public static void main(String[] arguments) throws IOException {
         PrintStream out = utf8(FileDescriptor.out);
         PrintStream err = utf8(FileDescriptor.err);
-        if (arguments.length == 0 && GraphicsEnvironment.isHeadless()) {
-            System.exit(withoutWindow(out, err));
-        }
         Optional<Path> file = pieceFile(arguments);
-        if (arguments.length == 0 || file.isPresent() && !GraphicsEnvironment.isHeadless()) {
+        boolean window = arguments.length == 0 || file.isPresent();
+        if (window && GraphicsEnvironment.isHeadless()) {
+            System.exit(withoutWindow(file, out, err));
+        }
+        if (window) {
             EditorApp.open(file);
             return;
         }
         System.exit(Commands.run(arguments, System.in, out, err, UserFolder.structures(), Version.number()));
     }
 
-    private static int withoutWindow(PrintStream out, PrintStream err) {
+    private static int withoutWindow(Optional<Path> file, PrintStream out, PrintStream err) {
         try {
-            new WithoutWindow(out).show(Path.of("").toAbsolutePath());
+            WithoutWindow shown = new WithoutWindow(out);
+            if (file.isPresent()) {
+                shown.plan(file.get());
+            } else {
+                shown.show(Path.of("").toAbsolutePath());
+            }
             return 0;
         } catch (FileProblem e) {
             err.println(e.getMessage());
@@ -46,13 +52,14 @@ public final class Main {
         }
     }
 
-    /** A single argument that names a file is a piece to open. */
+    /** A single argument that ends like a file of a piece is one to open, whether or not it is there. */
     private static Optional<Path> pieceFile(String[] arguments) {
-        if (arguments.length != 1 || arguments[0].startsWith("-") || !arguments[0].endsWith(".json")) {
+        boolean one = arguments.length == 1 && !arguments[0].startsWith("-") && arguments[0].endsWith(".json");
+        try {
+            return one ? Optional.of(Path.of(arguments[0])) : Optional.empty();
+        } catch (InvalidPathException e) {
             return Optional.empty();
         }
-        Path file = Path.of(arguments[0]);
-        return Files.isRegularFile(file) ? Optional.of(file) : Optional.empty();
     }
 
     /** The terminal as UTF-8 whatever the locale says: ½, × and ☐ must come out. */

@@ -41,6 +41,22 @@ final class WithoutWindow {
         out.println();
         out.println("There is no display, so no window was opened. The step sheet is here:");
         out.println("  " + sheet);
+        wayToWindow();
+    }
+
+    /**
+     * Prints the summary of a piece's plan, and says what next.
+     *
+     * @throws FileProblem if the piece can't be read
+     */
+    void plan(Path file) throws FileProblem {
+        out.print(PlanText.of(Plan.of(PieceFile.read(SafeFile.read(file)).piece())));
+        out.println();
+        out.println("There is no display, so no window was opened. “sheet " + file + "” writes the step sheet.");
+        wayToWindow();
+    }
+
+    private void wayToWindow() {
         out.println("For the window, run the same command on a desktop, or over “ssh -X”, or under “xvfb-run”.");
     }
 

@@ -49,7 +49,9 @@ final class BeginCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws Exception {
-        Structure structure = StructuresCommand.find(Structures.with(commands.ownStructures()), id, spec);
+        Structures structures = Structures.with(commands.ownStructures());
+        structures.problems().forEach(commands.console().err()::println);
+        Structure structure = StructuresCommand.find(structures, id, spec);
         if (!to.equals("-") && java.nio.file.Files.exists(Files.path(to))) {
             throw new ParameterException(spec.commandLine(), to + " is there already; give another name.");
         }

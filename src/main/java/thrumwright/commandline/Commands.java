@@ -13,7 +13,7 @@ import thrumwright.store.FileProblem;
  * All that can be asked on the command line.
  *
  * <p>Exit codes: 0 done, 1 the piece has a problem (only {@code check}), 2 asked wrongly, 3 a file can't be read or
- * written.
+ * written, 4 the program itself failed.
  */
 @Command(
         name = "thrumwright",
@@ -32,7 +32,8 @@ import thrumwright.store.FileProblem;
         footer = {
             "",
             "A FILE of “-” is the standard input.",
-            "Exit codes: 0 done; 1 the piece has a problem (check); 2 asked wrongly; 3 a file can't be read or written."
+            "Exit codes: 0 done; 1 the piece has a problem (check); 2 asked wrongly; 3 a file can't be read or written; "
+                    + "4 the program itself failed."
         },
         exitCodeOnInvalidInput = Commands.ASKED_WRONGLY)
 public final class Commands implements Runnable {
@@ -40,6 +41,7 @@ public final class Commands implements Runnable {
     static final int PROBLEM_FOUND = 1;
     static final int ASKED_WRONGLY = 2;
     static final int FILE_TROUBLE = 3;
+    static final int OWN_FAULT = 4;
 
     private final Console console;
     private final Path ownStructures;
@@ -77,12 +79,15 @@ public final class Commands implements Runnable {
         return code;
     }
 
-    private int trouble(Exception problem) throws Exception {
+    private int trouble(Exception problem) {
         if (problem instanceof FileProblem) {
             console.err().println(problem.getMessage());
             return FILE_TROUBLE;
         }
-        throw problem;
+        console.err()
+                .println("Something went wrong inside the program; your files are as they were. Please report this:");
+        console.err().println("  " + problem + ", in " + problem.getStackTrace()[0]);
+        return OWN_FAULT;
     }
 
     Console console() {

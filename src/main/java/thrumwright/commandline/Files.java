@@ -2,7 +2,6 @@ package thrumwright.commandline;
 
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import thrumwright.store.FileProblem;
@@ -25,7 +24,7 @@ final class Files {
             return PieceFile.read(SafeFile.read(path(name)));
         }
         try {
-            return PieceFile.read(new String(console.in().readAllBytes(), StandardCharsets.UTF_8));
+            return PieceFile.read(SafeFile.text(console.in(), "The standard input"));
         } catch (IOException e) {
             throw SafeFile.problem("The standard input can't be read.", e);
         }

@@ -114,7 +114,7 @@ final class FileWork {
 
     private boolean write(Path path) {
         try {
-            SafeFile.write(path, session.toSave().text());
+            SafeFile.write(path, session.toSave());
             session.saved(path);
             stamp = Stamp.of(path);
             window.room().settings().used(path);

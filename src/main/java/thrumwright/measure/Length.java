@@ -55,7 +55,7 @@ public final class Length implements Comparable<Length> {
     }
 
     private static Length read(String typed, Unit usual) {
-        String text = typed.strip().replaceAll("\\s+", " ");
+        String text = Numbers.spaced(typed);
         String plain = Numbers.plain(text);
         if (plain.startsWith("-") || plain.startsWith("−")) {
             throw new BadMeasure("“" + text + "” is less than nothing; a length is 0 or more.");
@@ -74,7 +74,8 @@ public final class Length implements Comparable<Length> {
             bare = part.group(4) == null;
             Unit unit = bare ? usual : Unit.spelt(part.group(4)).orElseThrow(() -> notALength(text));
             if (unit == null) {
-                throw new BadMeasure("“" + text + "” has no unit; write it like “12 mm”, “1.5 cm” or “1/2 in”.");
+                throw new BadMeasure(
+                        "“" + Numbers.brief(text) + "” has no unit; write it like “12 mm”, “1.5 cm” or “1/2 in”.");
             }
             if (last != null && (bare || unit.millimetres() >= last.millimetres())) {
                 throw notALength(text);
@@ -90,8 +91,8 @@ public final class Length implements Comparable<Length> {
     }
 
     private static BadMeasure notALength(String text) {
-        String shown = text.length() > 40 ? text.substring(0, 40) + "…" : text;
-        return new BadMeasure("“" + shown + "” is not a length; write it like “12 mm”, “1.5 cm” or “1/2 in”.");
+        return new BadMeasure(
+                "“" + Numbers.brief(text) + "” is not a length; write it like “12 mm”, “1.5 cm” or “1/2 in”.");
     }
 
     private static Length checked(String text, double millimetres) {

@@ -27,6 +27,16 @@ final class Numbers {
 
     private Numbers() {}
 
+    /** The same text with single plain spaces, none at its ends; spaces that don't break count as well. */
+    static String spaced(String typed) {
+        return typed.replaceAll("[\\s\\h]+", " ").strip();
+    }
+
+    /** A text to be quoted in a sentence. */
+    static String brief(String text) {
+        return text.length() > 40 ? text.substring(0, 40) + "…" : text;
+    }
+
     /** The same text with ½ and its like spelt out and each apart from what stands before it. */
     static String plain(String text) {
         StringBuilder plain = new StringBuilder();

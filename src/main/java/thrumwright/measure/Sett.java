@@ -28,7 +28,7 @@ public final class Sett {
 
     /** @throws BadMeasure if it is no sett or is beyond the range */
     public static Sett parse(String typed) {
-        String text = typed.strip().replaceAll("\\s+", " ");
+        String text = Numbers.spaced(typed);
         Matcher match = FORM.matcher(text);
         double ends = match.matches() ? Numbers.value(match.group(1)) : Double.NaN;
         if (Double.isNaN(ends)) {
@@ -56,7 +56,8 @@ public final class Sett {
     }
 
     private static BadMeasure notASett(String text) {
-        return new BadMeasure("“" + text + "” is not a sett; write it like “3/cm”, “8/in” or “30/10 cm”.");
+        return new BadMeasure(
+                "“" + Numbers.brief(text) + "” is not a sett; write it like “3/cm”, “8/in” or “30/10 cm”.");
     }
 
     /** Ends per millimetre. */

@@ -1,11 +1,8 @@
 package thrumwright.piece;
 
-import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import thrumwright.block.Block;
-import thrumwright.block.OrderingCord;
 import thrumwright.measure.Length;
 import thrumwright.measure.Sett;
 import thrumwright.measure.UnitSystem;
@@ -23,17 +20,7 @@ public final class Beginnings {
     public static Piece with(Structure structure, UnitSystem units) {
         Piece empty = empty(units);
         End start = structure.fittedTo(empty);
-        return empty.withStart(start).withTop(new Top.FollowsStart(orderingCords(start)));
-    }
-
-    private static Set<String> orderingCords(End end) {
-        Set<String> ids = new HashSet<>();
-        for (Block block : end.blocks()) {
-            if (block instanceof OrderingCord) {
-                ids.add(block.id());
-            }
-        }
-        return ids;
+        return empty.withStart(start).withTop(Top.FollowsStart.withoutOrderingCords(start));
     }
 
     /** A piece without any block. */

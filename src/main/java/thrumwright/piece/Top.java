@@ -2,6 +2,9 @@ package thrumwright.piece;
 
 import java.util.Objects;
 import java.util.Set;
+import java.util.stream.Collectors;
+import thrumwright.block.Block;
+import thrumwright.block.OrderingCord;
 
 /** How the top end comes about. */
 public sealed interface Top {
@@ -9,6 +12,14 @@ public sealed interface Top {
     record FollowsStart(Set<String> leftOut) implements Top {
         public FollowsStart {
             leftOut = Set.copyOf(leftOut);
+        }
+
+        /** The usual top: ordering cords are needed at the start only. */
+        public static FollowsStart withoutOrderingCords(End start) {
+            return new FollowsStart(start.blocks().stream()
+                    .filter(OrderingCord.class::isInstance)
+                    .map(Block::id)
+                    .collect(Collectors.toUnmodifiableSet()));
         }
     }
 

@@ -26,6 +26,28 @@ final class BlockReader {
             "“ordering cord”, “plain band”, “twining”, “soumak”, “half hitches”, “hem fold”, "
                     + "“open warp” or “warp finish”";
 
+    /** All that blocks of any kind may have. */
+    private static final Set<String> ALL_FIELDS = Set.of(
+            "of",
+            "yarn",
+            "comesOut",
+            "from",
+            "picks",
+            "height",
+            "first",
+            "for",
+            "rows",
+            "group",
+            "twist",
+            "slant",
+            "countered",
+            "over",
+            "under",
+            "firstTurn",
+            "bar",
+            "ends",
+            "hanging");
+
     private BlockReader() {}
 
     /** @param yarns the ids of the yarns that a block may have for its own; empty: any */
@@ -42,6 +64,7 @@ final class BlockReader {
         List<Block> blocks = new ArrayList<>();
         for (Fields block : fields.objects(name, "block", End.MOST_BLOCKS)) {
             blocks.add(block.made(() -> block(block, yarns)));
+            block.without(ALL_FIELDS, "a block of this kind");
             block.done();
         }
         return blocks;
@@ -49,8 +72,7 @@ final class BlockReader {
 
     private static Block block(Fields fields, Optional<Set<String>> yarns) throws FileProblem {
         String kind = fields.text("kind", "one of " + KINDS);
-        Tag tag =
-                new Tag(fields.text("id", "a name that no other block of this end has"), fields.text("label", "", ""));
+        Tag tag = new Tag(fields.id("a name that no other block of this end has"), fields.text("label", "", ""));
         return switch (kind) {
             case "ordering cord" ->
                 new OrderingCord(

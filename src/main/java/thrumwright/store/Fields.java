@@ -9,11 +9,15 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
+import java.util.regex.Pattern;
 import thrumwright.measure.BadMeasure;
 import thrumwright.measure.Length;
 
 /** The fields of one JSON object, asked for one by one; what nobody asked for is unknown and kept. */
 final class Fields {
+    private static final int LONGEST_TEXT = 10_000;
+    private static final Pattern NUMBER = Pattern.compile("[^eE]*(?:[eE][+-]?\\d{1,3})?");
+
     private final Node.Obj object;
     private final String path;
     private final String place;
@@ -33,6 +37,20 @@ final class Fields {
             return new Fields(object, "", "", unknown);
         }
         throw new FileProblem(node.spot(), "", "a piece begins with “{”.", null);
+    }
+
+    /**
+     * Refuses a field that has a meaning elsewhere but not here: it is a mistake, and no field of another version.
+     *
+     * @param others all fields that an object of this sort may have
+     * @param what what this object is
+     */
+    void without(Set<String> others, String what) throws FileProblem {
+        for (String name : object.fields().keySet()) {
+            if (others.contains(name) && !asked.contains(name)) {
+                throw problem(name, "this doesn't belong to " + what + "; take it out.", null);
+            }
+        }
     }
 
     /** Call when all known fields have been asked for. */
@@ -84,9 +102,25 @@ final class Fields {
 
     private String text(String name, Node value, String like) throws FileProblem {
         if (value instanceof Node.Text text) {
+            if (text.value().length() > LONGEST_TEXT) {
+                throw problem(
+                        name,
+                        "this text is too long: " + text.value().length() + " characters; at most " + LONGEST_TEXT
+                                + " are kept.",
+                        null);
+            }
             return text.value();
         }
         throw problem(name, "this must be text in quotation marks, " + like + ".", null);
+    }
+
+    /** What others refer to it by. */
+    String id(String like) throws FileProblem {
+        String id = text("id", like);
+        if (id.isBlank()) {
+            throw problem("id", "this is empty; give " + like + ".", null);
+        }
+        return id;
     }
 
     /** The id of one of those yarns. */
@@ -142,7 +176,7 @@ final class Fields {
     double number(String name, double least, double most) throws FileProblem {
         String like = "a number from " + plain(least) + " to " + plain(most);
         Node value = needed(name, like);
-        if (value instanceof Node.Num number) {
+        if (value instanceof Node.Num number && NUMBER.matcher(number.digits()).matches()) {
             BigDecimal parsed = new BigDecimal(number.digits());
             if (parsed.compareTo(BigDecimal.valueOf(least)) >= 0 && parsed.compareTo(BigDecimal.valueOf(most)) <= 0) {
                 return parsed.doubleValue();
@@ -225,6 +259,7 @@ final class Fields {
             throw problem(name, "this list is too long; at most " + most + " are taken.", null);
         }
         List<Fields> all = new ArrayList<>();
+        Set<String> ids = new HashSet<>();
         for (int i = 0; i < items.size(); i++) {
             String at = join(path, name) + " › " + each + " " + (i + 1);
             if (!(items.get(i) instanceof Node.Obj inner)) {
@@ -232,7 +267,11 @@ final class Fields {
             }
             String id = inner.fields().get("id") instanceof Node.Text text ? text.value() : "";
             String called = id.isEmpty() ? at : at + " “" + id + "”";
-            all.add(new Fields(inner, called, place + "/" + name + "#" + (id.isEmpty() ? i : id), unknown));
+            Fields fields = new Fields(inner, called, place + "/" + name + "#" + (id.isEmpty() ? i : id), unknown);
+            if (!id.isEmpty() && !ids.add(id)) {
+                throw fields.problem("id", "another " + each + " before has this id; give each its own.", null);
+            }
+            all.add(fields);
         }
         return all;
     }

@@ -18,14 +18,21 @@ import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
+import java.util.regex.Pattern;
 
 /** Reads JSON into nodes that know their place, within limits, and writes them. */
 final class Json {
     private static final int DEEPEST = 50;
-    private static final int LONGEST_TEXT = 10_000;
+    private static final int LONGEST_TEXT = 100_000;
     private static final int LONGEST_NUMBER = 40;
     private static final int MOST_CHARACTERS = 2_000_000;
+    /** Some editors begin a file with this invisible sign. */
+    private static final String BYTE_ORDER_MARK = "\uFEFF";
+
+    private static final Pattern HALF_CHARACTER =
+            Pattern.compile("[\\uD800-\\uDBFF](?![\\uDC00-\\uDFFF])|(?<![\\uD800-\\uDBFF])[\\uDC00-\\uDFFF]");
 
     private static final JsonFactory FACTORY = JsonFactory.builder()
             .enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION)
@@ -44,7 +51,8 @@ final class Json {
         if (text.length() > MOST_CHARACTERS) {
             throw new FileProblem("The file is far too long to be a piece: more than two million characters.", null);
         }
-        try (JsonParser parser = FACTORY.createParser(text)) {
+        String document = text.startsWith(BYTE_ORDER_MARK) ? text.substring(1) : text;
+        try (JsonParser parser = FACTORY.createParser(document)) {
             return whole(parser);
         } catch (IOException e) {
             throw new UncheckedIOException(e);
@@ -77,8 +85,8 @@ final class Json {
     private static String sentence(JsonProcessingException problem) {
         String original = problem.getOriginalMessage();
         if (original.startsWith("Duplicate field")) {
-            return "the field " + original.substring("Duplicate field ".length())
-                    + " is there twice; keep one of them.";
+            String name = original.substring("Duplicate field ".length()).replaceAll("^'|'$", "");
+            return "the field “" + name + "” is there twice; keep one of them.";
         }
         return "this is not JSON; look for a comma, colon, quotation mark or bracket that is missing or one too many.";
     }
@@ -137,7 +145,15 @@ final class Json {
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
-        return text.append('\n').toString();
+        return whole(text.append('\n').toString());
+    }
+
+    /** Half a character can't be written in UTF-8: it is spelt out, so that it isn't lost. */
+    private static String whole(String text) {
+        return HALF_CHARACTER
+                .matcher(text)
+                .replaceAll(half -> String.format(
+                        Locale.ROOT, "\\\\u%04x", (int) half.group().charAt(0)));
     }
 
     private static void write(Node node, JsonGenerator generator) throws IOException {

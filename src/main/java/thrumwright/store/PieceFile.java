@@ -27,6 +27,23 @@ public record PieceFile(Piece piece, Unknown unknown) {
         return PieceWriter.write(piece, unknown);
     }
 
+    /**
+     * As {@link #text()}, but never a text that couldn't be read again, such as one with a far too long note.
+     *
+     * @throws FileProblem saying where and what
+     */
+    public String checkedText() throws FileProblem {
+        String text = text();
+        try {
+            if (read(text).piece().equals(piece)) {
+                return text;
+            }
+        } catch (FileProblem e) {
+            throw new FileProblem("The piece can't be kept as it is. " + e.getMessage(), e);
+        }
+        throw new FileProblem("The piece can't be kept as it is: it would read back differently.", null);
+    }
+
     public PieceFile with(Piece other) {
         return new PieceFile(other, unknown);
     }

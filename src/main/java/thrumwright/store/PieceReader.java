@@ -60,6 +60,7 @@ final class PieceReader {
         Optional<Fields> materials = fields.optionalObject("materials");
         String cord = warp.yarnId();
         String waste = warp.yarnId();
+        End start = BlockReader.end(fields, "start", Optional.of(ids));
         if (materials.isPresent()) {
             Fields parts = materials.get();
             cord = parts.has("cord") ? parts.yarn("cord", ids) : cord;
@@ -76,8 +77,8 @@ final class PieceReader {
                 waste,
                 design(fields.object("design"), ids),
                 habits,
-                BlockReader.end(fields, "start", Optional.of(ids)),
-                top(fields.object("top"), ids));
+                start,
+                top(fields, start, ids));
     }
 
     private static Loom loom(Fields fields) throws FileProblem {
@@ -127,7 +128,7 @@ final class PieceReader {
                     Optional.of(inner.made(() -> new Sample(inner.whole("picks", 1, 100_000), inner.length("height"))));
             inner.done();
         }
-        String id = fields.text("id", "a name that no other yarn has");
+        String id = fields.id("a name that no other yarn has");
         return new Yarn(
                 id,
                 fields.text("name", "what the yarn is called", id),
@@ -153,6 +154,8 @@ final class PieceReader {
             }
             throw fields.problem("a thickness is a “diameter”, “wraps” or a “count”.");
         });
+        fields.without(
+                Set.of("diameter", "wraps", "in", "count", "plies", "system"), "a thickness given in another way");
         fields.done();
         return thickness;
     }
@@ -189,6 +192,11 @@ final class PieceReader {
                 fields.length("overlap", usual.overlap())));
         fields.done();
         return habits;
+    }
+
+    private static Top top(Fields whole, End start, Set<String> ids) throws FileProblem {
+        Optional<Fields> given = whole.optionalObject("top");
+        return given.isPresent() ? top(given.get(), ids) : Top.FollowsStart.withoutOrderingCords(start);
     }
 
     private static Top top(Fields fields, Set<String> ids) throws FileProblem {

@@ -1,6 +1,7 @@
 package thrumwright.store;
 
 import java.io.IOException;
+import java.io.InputStream;
 import java.nio.ByteBuffer;
 import java.nio.channels.FileChannel;
 import java.nio.charset.CharacterCodingException;
@@ -8,6 +9,7 @@ import java.nio.charset.CodingErrorAction;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.AccessDeniedException;
 import java.nio.file.AtomicMoveNotSupportedException;
+import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.NoSuchFileException;
@@ -18,7 +20,8 @@ import java.nio.file.attribute.PosixFileAttributeView;
 
 /** Reads and writes files so that nothing is lost: the old file is there until the new one is whole. */
 public final class SafeFile {
-    private static final long MOST_BYTES = 8_000_000;
+    private static final int MOST_BYTES = 8_000_000;
+    private static final int MOST_LINKS = 40;
 
     private SafeFile() {}
 
@@ -29,28 +32,55 @@ public final class SafeFile {
 
     /** @throws FileProblem if it can't be read, isn't text, or is far too long */
     public static String read(Path file) throws FileProblem {
-        try {
-            if (Files.size(file) > MOST_BYTES) {
-                throw new FileProblem(file + " is far too long to be a piece.", null);
-            }
-            return StandardCharsets.UTF_8
-                    .newDecoder()
-                    .onMalformedInput(CodingErrorAction.REPORT)
-                    .decode(ByteBuffer.wrap(Files.readAllBytes(file)))
-                    .toString();
+        if (Files.isDirectory(file)) {
+            throw new FileProblem(file + " is a folder, not a file.", null);
+        }
+        try (InputStream in = Files.newInputStream(file)) {
+            return text(in, file.toString());
         } catch (NoSuchFileException e) {
             throw new FileProblem("There is no file " + file + ".", e);
         } catch (AccessDeniedException e) {
             throw new FileProblem("You aren't allowed to read " + file + ".", e);
-        } catch (CharacterCodingException e) {
-            throw new FileProblem(file + " is not a text file in UTF-8.", e);
         } catch (IOException e) {
-            throw new FileProblem(file + " can't be read.", e);
+            throw new FileProblem(file + " can't be read" + reason(e) + ".", e);
         }
     }
 
     /**
-     * Puts a text into a file: first whole beside it, then in its place.
+     * All the text that a stream has.
+     *
+     * @param name what to call it in a message
+     * @throws FileProblem if it isn't text, or is far too long
+     * @throws IOException if it can't be read
+     */
+    public static String text(InputStream in, String name) throws FileProblem, IOException {
+        byte[] bytes = in.readNBytes(MOST_BYTES + 1);
+        if (bytes.length > MOST_BYTES) {
+            throw new FileProblem(name + " is far too long to be a piece.", null);
+        }
+        try {
+            return StandardCharsets.UTF_8
+                    .newDecoder()
+                    .onMalformedInput(CodingErrorAction.REPORT)
+                    .decode(ByteBuffer.wrap(bytes))
+                    .toString();
+        } catch (CharacterCodingException e) {
+            throw new FileProblem(name + " is not a text file in UTF-8.", e);
+        }
+    }
+
+    /**
+     * Puts a piece into a file, once it is sure that it can be read back.
+     *
+     * @throws FileProblem if that can't be done; the old file is then as it was
+     */
+    public static void write(Path file, PieceFile piece) throws FileProblem {
+        write(file, piece.checkedText());
+    }
+
+    /**
+     * Puts a text into a file: first whole beside it, then in its place. What is no ordinary file, such as a printer or a
+     * pipe, is written to as it stands.
      *
      * @throws FileProblem if that can't be done; the old file is then as it was
      */
@@ -60,23 +90,53 @@ public final class SafeFile {
 
     /** As {@link #write(Path, String)}, for any bytes. */
     public static void write(Path file, byte[] bytes) throws FileProblem {
-        Path beside = null;
         try {
-            Path target = Files.exists(file) ? file.toRealPath() : file.toAbsolutePath();
-            Path folder = target.getParent();
-            if (folder == null || Files.isDirectory(target)) {
+            Path target = target(file);
+            if (Files.isDirectory(target)) {
                 throw new FileProblem(file + " is a folder; give the name of a file in it.", null);
+            } else if (!Files.exists(target) || Files.isRegularFile(target)) {
+                replace(target, bytes);
+            } else {
+                Files.write(target, bytes, StandardOpenOption.WRITE);
             }
-            beside = Files.createTempFile(folder, "." + target.getFileName(), ".new");
-            fill(beside, bytes);
-            keepPermissions(target, beside);
-            move(beside, target);
         } catch (NoSuchFileException e) {
             throw new FileProblem("There is no folder for " + file + ".", e);
         } catch (AccessDeniedException e) {
             throw new FileProblem("You aren't allowed to write " + file + ".", e);
         } catch (IOException e) {
-            throw new FileProblem(file + " can't be written; the old file is as it was.", e);
+            throw new FileProblem(file + " can't be written" + reason(e) + "; the old file is as it was.", e);
+        }
+    }
+
+    /** What the system says, such as that the disk is full. */
+    private static String reason(IOException problem) {
+        boolean told = problem instanceof FileSystemException said
+                && said.getReason() != null
+                && !said.getReason().isBlank();
+        return told ? " (" + ((FileSystemException) problem).getReason() + ")" : "";
+    }
+
+    /** The file itself, though links lead to it; it need not be there. */
+    private static Path target(Path file) throws IOException {
+        Path target = file.toAbsolutePath();
+        for (int links = 0; Files.isSymbolicLink(target); links++) {
+            if (links == MOST_LINKS) {
+                throw new FileSystemException(file.toString(), null, "its links lead nowhere");
+            }
+            target = target.resolveSibling(Files.readSymbolicLink(target));
+        }
+        return target;
+    }
+
+    private static void replace(Path target, byte[] bytes) throws IOException, FileProblem {
+        if (Files.exists(target) && !Files.isWritable(target)) {
+            throw new AccessDeniedException(target.toString());
+        }
+        Path beside = Files.createTempFile(target.getParent(), ".thrumwright-", ".new");
+        try {
+            fill(beside, bytes);
+            keepPermissions(target, beside);
+            move(beside, target);
         } finally {
             remove(beside);
         }
@@ -121,9 +181,7 @@ public final class SafeFile {
 
     private static void remove(Path beside) throws FileProblem {
         try {
-            if (beside != null) {
-                Files.deleteIfExists(beside);
-            }
+            Files.deleteIfExists(beside);
         } catch (IOException e) {
             throw new FileProblem("The unfinished file " + beside + " couldn't be removed; you may delete it.", e);
         }

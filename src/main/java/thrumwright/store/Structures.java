@@ -1,6 +1,7 @@
 package thrumwright.store;
 
 import java.io.IOException;
+import java.nio.file.DirectoryIteratorException;
 import java.nio.file.DirectoryStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -62,7 +63,7 @@ public record Structures(List<Structure> all, List<String> problems) {
         if (Files.isDirectory(folder)) {
             try (DirectoryStream<Path> each = Files.newDirectoryStream(folder, "*.json")) {
                 each.forEach(files::add);
-            } catch (IOException e) {
+            } catch (IOException | DirectoryIteratorException e) {
                 problems.add("The folder " + folder + " can't be read.");
             }
         }

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.io.InputStream;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -28,11 +29,15 @@ class CommandsTest {
     private record Answer(int code, String out, String err) {}
 
     private Answer ask(String in, String... arguments) {
+        return ask(new ByteArrayInputStream(in.getBytes(StandardCharsets.UTF_8)), arguments);
+    }
+
+    private Answer ask(InputStream in, String... arguments) {
         ByteArrayOutputStream out = new ByteArrayOutputStream();
         ByteArrayOutputStream err = new ByteArrayOutputStream();
         int code = Commands.run(
                 arguments,
-                new ByteArrayInputStream(in.getBytes(StandardCharsets.UTF_8)),
+                in,
                 new PrintStream(out, true, StandardCharsets.UTF_8),
                 new PrintStream(err, true, StandardCharsets.UTF_8),
                 folder.resolve("own"),
@@ -98,6 +103,23 @@ class CommandsTest {
         assertThat(answer.err()).startsWith("Line 1, column 1").doesNotContain("at thrumwright");
         assertThat(ask("", "plan", folder.resolve("nowhere.json").toString()).err())
                 .startsWith("There is no file ");
+    }
+
+    @Test
+    void inputThatIsNoTextOrWithoutEndIsRefused() {
+        byte[] noText = {(byte) 0xff, '{', '}'};
+        assertThat(ask(new ByteArrayInputStream(noText), "check", "-"))
+                .isEqualTo(new Answer(
+                        Commands.FILE_TROUBLE,
+                        "",
+                        "The standard input is not a text file in UTF-8." + System.lineSeparator()));
+        InputStream endless = new InputStream() {
+            @Override
+            public int read() {
+                return ' ';
+            }
+        };
+        assertThat(ask(endless, "check", "-").err()).contains("far too long");
     }
 
     @ParameterizedTest

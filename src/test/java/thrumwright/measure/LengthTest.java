@@ -72,6 +72,10 @@ class LengthTest {
     @Test
     void equalMeansTypedAlike() {
         assertThat(Length.parse("1 cm")).isNotEqualTo(Length.parse("10 mm")).isEqualTo(Length.parse("1  cm"));
+        assertThat(Length.parse("1\u00a0cm"))
+                .isEqualTo(Length.parse("1\u202fcm"))
+                .isEqualTo(Length.parse("1 cm"));
+        assertThat(Sett.parse("30/10\u00a0cm")).isEqualTo(Sett.parse("30/10 cm"));
     }
 
     @ParameterizedTest

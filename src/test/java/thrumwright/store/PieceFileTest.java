@@ -3,12 +3,22 @@ package thrumwright.store;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import java.nio.charset.StandardCharsets;
+import java.util.List;
 import java.util.Set;
 import java.util.random.RandomGenerator;
 import java.util.random.RandomGeneratorFactory;
 import org.junit.jupiter.api.Test;
+import thrumwright.block.Block;
+import thrumwright.measure.Length;
+import thrumwright.measure.UnitSystem;
+import thrumwright.piece.Habits;
 import thrumwright.piece.Piece;
+import thrumwright.piece.Place;
 import thrumwright.testing.RandomPieces;
+import thrumwright.yarn.CountSystem;
+import thrumwright.yarn.Thickness;
+import thrumwright.yarn.Yarn;
 
 class PieceFileTest {
     @Test
@@ -52,6 +62,97 @@ class PieceFileTest {
                 .text(BuiltIn.DEMO.names().get(0))
                 .replace("\"open\": \"70 cm\"", "\"open\": \"27 1/2 in\"");
         assertThat(PieceFile.read(text).text()).contains("\"open\": \"27 1/2 in\"");
+    }
+
+    /** What comes with the program is written as the program writes. */
+    @Test
+    void theDemoPiecesAndStructuresAreWrittenAsTheProgramWrites() throws FileProblem {
+        for (String name : BuiltIn.DEMO.names()) {
+            assertThat(PieceFile.read(BuiltIn.DEMO.text(name)).text()).isEqualTo(BuiltIn.DEMO.text(name));
+        }
+        for (String name : BuiltIn.STRUCTURES.names()) {
+            String text = BuiltIn.STRUCTURES.text(name);
+            assertThat(StructureFile.write(StructureFile.read(text))).isEqualTo(text);
+        }
+    }
+
+    @Test
+    void everyWayToGiveAThicknessReadsBack() throws FileProblem {
+        Piece demo = demo();
+        for (CountSystem system : CountSystem.values()) {
+            Thickness counted = new Thickness.Counted(8.25, system.ofTheSingle() ? 3 : 1, system);
+            assertReadsBack(withThickness(demo, counted));
+        }
+        assertReadsBack(withThickness(demo, new Thickness.Wraps(4.5, Length.parse("1 cm"))));
+        assertReadsBack(withThickness(demo, new Thickness.Measured(Length.parse("1/32 in"))));
+    }
+
+    private static Piece demo() throws FileProblem {
+        return PieceFile.read(BuiltIn.DEMO.text("saltmarsh-panel.json")).piece();
+    }
+
+    private static Piece withThickness(Piece piece, Thickness thickness) {
+        return piece.withYarns(piece.yarns().stream()
+                .map(yarn -> new Yarn(
+                        yarn.id(),
+                        yarn.name(),
+                        yarn.colour(),
+                        yarn.fibre(),
+                        thickness,
+                        yarn.firmness(),
+                        yarn.sample(),
+                        yarn.stock()))
+                .toList());
+    }
+
+    private static void assertReadsBack(Piece piece) throws FileProblem {
+        String text = new PieceFile(piece, Unknown.none()).checkedText();
+        byte[] onDisk = text.getBytes(StandardCharsets.UTF_8);
+        assertThat(PieceFile.read(new String(onDisk, StandardCharsets.UTF_8)).piece())
+                .isEqualTo(piece);
+    }
+
+    @Test
+    void oddCharactersReadBack() throws FileProblem {
+        for (String title :
+                List.of("", " ", "a\nb\t\"c\"\\", "\u0000\u001f", "潮\uD83E\uDDF6 ½″", "half \uD83E", "\uDDF6 half")) {
+            assertReadsBack(demo().withTitle(title));
+        }
+    }
+
+    @Test
+    void whatCouldNotBeReadAgainIsNotWritten() throws FileProblem {
+        assertReadsBack(demo().withNote("n".repeat(10_000)));
+        PieceFile file = new PieceFile(demo().withNote("n".repeat(10_001)), Unknown.none());
+        assertThatThrownBy(file::checkedText)
+                .isInstanceOf(FileProblem.class)
+                .hasMessage("The piece can't be kept as it is. Line 4, column 11, note: "
+                        + "this text is too long: 10001 characters; at most 10000 are kept.");
+    }
+
+    @Test
+    void aFileMayBeginWithAByteOrderMark() throws FileProblem {
+        String text = BuiltIn.DEMO.text("saltmarsh-panel.json");
+        assertThat(PieceFile.read("\uFEFF" + text.replace("\n", "\r\n")).piece())
+                .isEqualTo(demo());
+    }
+
+    /** All that a file written by hand needs; the rest has usual values. */
+    @Test
+    void aShortFileWillDo() throws FileProblem {
+        Piece piece = PieceFile.read("""
+                {"thrumwright": 1, "title": "Short",
+                 "loom": {"open": "60 cm", "clearance": "6 cm", "workingRoom": "12 cm", "warpPerEnd": "80 cm"},
+                 "warp": {"width": "20 cm", "sett": "3/cm", "yarn": "cord"},
+                 "yarns": [{"id": "cord", "colour": "#e9e1cf", "fibre": "cotton", "thickness": {"diameter": "1 mm"}}],
+                 "design": {"height": "25 cm", "firstStripe": "cord", "lastStripe": "cord"},
+                 "start": [{"kind": "ordering cord", "id": "order", "of": "warp cord"},
+                           {"kind": "twining", "id": "edge", "of": "warp cord"}]}
+                """).piece();
+        assertThat(piece.habits()).isEqualTo(Habits.usual(UnitSystem.METRIC));
+        assertThat(piece.cordId()).isEqualTo("cord");
+        assertThat(piece.end(Place.TOP).blocks()).extracting(Block::id).containsExactly("edge");
+        assertReadsBack(piece);
     }
 
     /** A file cut off anywhere is refused with a place and a sentence, never with anything else. */

@@ -9,8 +9,11 @@ import java.nio.file.Path;
 import java.nio.file.attribute.PosixFilePermissions;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.condition.EnabledOnOs;
+import org.junit.jupiter.api.condition.OS;
 import org.junit.jupiter.api.io.TempDir;
 
 class SafeFileTest {
@@ -49,6 +52,94 @@ class SafeFileTest {
                 .isInstanceOf(FileProblem.class)
                 .hasMessageStartingWith("There is no folder");
         assertThat(names()).containsExactly("folder.json");
+    }
+
+    @Test
+    void aLinkThatLeadsNowhereYetIsFollowed() throws FileProblem, IOException {
+        Path target = Files.createDirectory(folder.resolve("shelf")).resolve("piece.json");
+        Path link = Files.createSymbolicLink(folder.resolve("link.json"), Path.of("shelf", "piece.json"));
+        SafeFile.write(link, "new");
+        assertThat(Files.isSymbolicLink(link)).isTrue();
+        assertThat(Files.readString(target)).isEqualTo("new");
+        Path circle = Files.createSymbolicLink(folder.resolve("circle.json"), Path.of("circle.json"));
+        assertThatThrownBy(() -> SafeFile.write(circle, "x"))
+                .isInstanceOf(FileProblem.class)
+                .hasMessageContaining("its links lead nowhere");
+    }
+
+    @Test
+    void longNamesCanBeWritten() throws FileProblem, IOException {
+        Path file = folder.resolve("n".repeat(250) + ".json");
+        SafeFile.write(file, "text");
+        assertThat(Files.readString(file)).isEqualTo("text");
+    }
+
+    @Test
+    @EnabledOnOs({OS.LINUX, OS.MAC})
+    void whatIsNoOrdinaryFileStaysWhatItIs() throws FileProblem {
+        Path nothing = Path.of("/dev/null");
+        SafeFile.write(nothing, "text");
+        assertThat(Files.isRegularFile(nothing)).isFalse();
+        assertThat(nothing).exists();
+    }
+
+    @Test
+    void aPieceThatCouldNotBeReadAgainLeavesTheOldFile() throws FileProblem, IOException {
+        Path file = folder.resolve("piece.json");
+        PieceFile demo = PieceFile.read(BuiltIn.DEMO.text("first-wave.json"));
+        SafeFile.write(file, demo);
+        PieceFile tooLong = demo.with(demo.piece().withTitle("t".repeat(10_001)));
+        assertThatThrownBy(() -> SafeFile.write(file, tooLong))
+                .isInstanceOf(FileProblem.class)
+                .hasMessageContaining("title: this text is too long");
+        assertThat(PieceFile.read(SafeFile.read(file)).piece()).isEqualTo(demo.piece());
+        assertThat(names()).containsExactly("piece.json");
+    }
+
+    /** Whenever the program is cut off while it writes, the file is whole: what it was or what it was to be. */
+    @Test
+    void aProgramCutOffWhileWritingLeavesAWholeFile() throws Exception {
+        Path file = folder.resolve("piece.json");
+        Files.writeString(file, EndlessWriter.text('a'));
+        Set<String> whole = Set.of(EndlessWriter.text('a'), EndlessWriter.text('b'));
+        boolean caughtInTheMiddle = false;
+        for (int round = 0; round < 8; round++) {
+            Process writer = new ProcessBuilder(
+                            Path.of(System.getProperty("java.home"), "bin", "java")
+                                    .toString(),
+                            "-cp",
+                            System.getProperty("java.class.path"),
+                            EndlessWriter.class.getName(),
+                            file.toString())
+                    .redirectError(ProcessBuilder.Redirect.INHERIT)
+                    .start();
+            assertThat(writer.getInputStream().read()).isEqualTo('!');
+            Thread.sleep(3 + 7L * round);
+            writer.destroyForcibly().waitFor();
+            assertThat(whole).contains(SafeFile.read(file));
+            caughtInTheMiddle |= names().size() > 1;
+        }
+        assertThat(caughtInTheMiddle).as("cut off at least once while writing").isTrue();
+    }
+
+    /** Writes one text and another into a file, over and over, until it is cut off. */
+    static final class EndlessWriter {
+        private EndlessWriter() {}
+
+        static String text(char filling) {
+            return String.valueOf(filling).repeat(4_000_000);
+        }
+
+        public static void main(String[] arguments) throws FileProblem {
+            Path file = Path.of(arguments[0]);
+            SafeFile.write(file, text('b'));
+            System.out.print('!');
+            System.out.flush();
+            while (true) {
+                SafeFile.write(file, text('a'));
+                SafeFile.write(file, text('b'));
+            }
+        }
     }
 
     @Test
