@@ -105,6 +105,11 @@ public record Palette(
         return (0.2126 * colour.getRed() + 0.7152 * colour.getGreen() + 0.0722 * colour.getBlue()) / 255;
     }
 
+    /** A colour much nearer to the paper, to write on. */
+    public Color pale(Color colour) {
+        return coloured ? mixed(colour, paper, 0.6) : mixed(faint, paper, 0.85);
+    }
+
     /** So much of the way from one colour to another, 0 to 1. */
     static Color mixed(Color from, Color to, double share) {
         return new Color(

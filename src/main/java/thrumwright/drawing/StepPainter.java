@@ -19,6 +19,7 @@ import thrumwright.block.WarpFinish;
 import thrumwright.plan.BlockPlan;
 import thrumwright.plan.EndPlan;
 import thrumwright.plan.Plan;
+import thrumwright.plan.Work;
 import thrumwright.yarn.Yarn;
 
 /**
@@ -50,6 +51,30 @@ public final class StepPainter {
         within.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
         new StepPainter(within, palette, font).draw(box, plan, end, block);
         within.dispose();
+    }
+
+    /**
+     * A twined or soumak row alone, as it must lean or as it must not; nothing goes outside the box.
+     *
+     * @param right whether to draw it as it must be
+     */
+    public void leaning(Rectangle2D box, Plan plan, Work work, boolean right) {
+        Graphics2D within = (Graphics2D) g.create();
+        within.clip(box);
+        within.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
+        new StepPainter(within, palette, font).lean(box, plan, right ? work : StepScene.leaningWrong(work));
+        within.dispose();
+    }
+
+    private void lean(Rectangle2D box, Plan plan, Work work) {
+        StepScene scene = StepScene.of(work);
+        Setting few = scene.setting();
+        double scale =
+                Math.min(box.getWidth() / (few.span() + 2 * few.spacing()), box.getHeight() * 0.7 / scene.height());
+        double left = box.getCenterX() - scale * few.span() / 2;
+        View view = new View(scale, left, box.getCenterY() + scale * scene.height() / 2);
+        List<ClothPainter.Placed> placed = List.of(new ClothPainter.Placed(scene.picture(), 0, scene.height()));
+        cloth(view, placed, List.of(), few, plan.piece().warpYarn(), box);
     }
 
     private void draw(Rectangle2D box, Plan plan, EndPlan end, BlockPlan block) {

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import thrumwright.block.HalfHitch;
+import thrumwright.block.Lean;
 import thrumwright.block.OrderingCord;
 import thrumwright.block.PlainBand;
 import thrumwright.block.Posts;
@@ -41,6 +42,15 @@ record StepScene(Work work, BlockPicture picture, List<Tail> tails) {
         Work few = shortened(whole, setting(whole, ends(whole), whole.block() instanceof OrderingCord));
         BlockPicture picture = BlockPicture.atWork(few);
         return new StepScene(few, picture, Tail.hung(picture.tails(0)));
+    }
+
+    /** The same work with every stitch leaning the other way: the common mistake. */
+    static Work leaningWrong(Work work) {
+        List<Row> rows = work.rows().stream()
+                .map(row ->
+                        new Row(row.number(), row.shed(), row.from(), row.lean().map(Lean::other)))
+                .toList();
+        return new Work(work.block(), work.yarn(), work.setting(), rows, work.cut());
     }
 
     private static Setting setting(Work work, int ends, boolean posts) {

@@ -11,7 +11,7 @@ import thrumwright.sheet.CutLine;
 /** A line of the cut list: box, how many, length, widths, yarn, for what. */
 record CutPart(CutLine cut, Phrases phrases, Type type, Palette palette) implements Part {
     private static final double BOX = 12;
-    private static final double[] COLUMNS = {0, 0.04, 0.11, 0.25, 0.35, 0.65};
+    private static final double[] COLUMNS = {0, 0.04, 0.11, 0.235, 0.325, 0.66};
 
     static Part header(Phrases phrases, Type type, Palette palette) {
         return new Header(phrases, type, palette);
@@ -34,13 +34,13 @@ record CutPart(CutLine cut, Phrases phrases, Type type, Palette palette) impleme
     }
 
     private Part yarn() {
-        return new TextPart(cut.yarnAndRole(), type.body(), palette.ink());
+        return new TextPart(cut.yarnAndRole(), type.table(), palette.ink());
     }
 
     private Part use() {
         String place = phrases.say(cut.place() == Place.START ? "cut.start" : "cut.top");
         String text = cut.use() + ", " + place + ", " + phrases.say("cut.step") + " " + cut.step();
-        return new TextPart(cut.shared().isEmpty() ? text : text + "; " + cut.shared(), type.body(), palette.ink());
+        return new TextPart(cut.shared().isEmpty() ? text : text + "; " + cut.shared(), type.table(), palette.ink());
     }
 
     @Override
@@ -66,6 +66,6 @@ record CutPart(CutLine cut, Phrases phrases, Type type, Palette palette) impleme
     }
 
     private void text(String text, int column, Graphics2D g, double x, double y, double width) {
-        new TextPart(text, type.strong(), palette.ink()).paint(g, x + COLUMNS[column] * width, y, width);
+        new TextPart(text, type.tableStrong(), palette.ink()).paint(g, x + COLUMNS[column] * width, y, width);
     }
 }

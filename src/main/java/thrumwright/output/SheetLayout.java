@@ -6,11 +6,13 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import thrumwright.drawing.Fonts;
 import thrumwright.drawing.Palette;
 import thrumwright.drawing.PiecePicture;
 import thrumwright.measure.Phrases;
 import thrumwright.piece.Place;
+import thrumwright.plan.EndPlan;
 import thrumwright.plan.Plan;
 import thrumwright.sheet.Chapter;
 import thrumwright.sheet.CutLine;
@@ -22,6 +24,9 @@ import thrumwright.sheet.YarnLine;
 public final class SheetLayout {
     private static final double FOOTER = 18;
     private static final double SPACE = 10;
+    /** Sizes to try, the best to read first. */
+    private static final List<Double> DENSITIES = List.of(1.0, 0.95, 0.9, 0.85, 1.05);
+
     /** Height of the first picture as a share of the page: at most, and at least if all lists are to fit beside it. */
     private static final double LARGEST = 0.26;
 
@@ -36,20 +41,33 @@ public final class SheetLayout {
     private final Pages pages;
     private final PageSetup setup;
 
-    private SheetLayout(Plan plan, PageSetup setup, Fonts fonts, Palette palette, Locale locale) {
+    private SheetLayout(Plan plan, PageSetup setup, Fonts fonts, Palette palette, Locale locale, double density) {
         this.plan = plan;
         this.sheet = StepSheet.of(plan, locale);
         this.picture = PiecePicture.of(plan);
-        this.type = new Type(fonts, setup.distance());
+        this.type = new Type(fonts, setup.distance(), density);
         this.palette = palette;
         this.phrases = Phrases.of("thrumwright.sheet.steps", locale);
         this.setup = setup;
         this.pages = new Pages(setup, FOOTER);
     }
 
-    /** Lays a sheet out. */
+    /** Lays a sheet out; somewhat denser where that saves pages with hardly anything on them. */
     public static SheetPages of(Plan plan, PageSetup setup, Fonts fonts, Palette palette, Locale locale) {
-        return new SheetLayout(plan, setup, fonts, palette, locale).pages();
+        SheetPages best = null;
+        int leastEmpty = Integer.MAX_VALUE;
+        for (double density : DENSITIES) {
+            SheetPages pages = new SheetLayout(plan, setup, fonts, palette, locale, density).pages();
+            int empty = pages.nearlyEmpty();
+            if (empty < leastEmpty) {
+                best = pages;
+                leastEmpty = empty;
+            }
+            if (empty == 0) {
+                break;
+            }
+        }
+        return best;
     }
 
     private SheetPages pages() {
@@ -57,6 +75,7 @@ public final class SheetLayout {
         for (Chapter chapter : sheet.chapters()) {
             chapter(chapter);
         }
+        gauges();
         return new SheetPages(setup, sheet.title(), type, palette, pages.pages());
     }
 
@@ -93,8 +112,9 @@ public final class SheetLayout {
                     i > 0
                             ? line
                             : new TogetherPart(List.of(
-                                    new SpacePart(SPACE),
+                                    new TearPart(phrases.say("cut.tear"), type, palette),
                                     heading(phrases.say("heading.cuts")),
+                                    new TextPart(sheet.cutNote(), type.small(), palette.faint()),
                                     CutPart.header(phrases, type, palette),
                                     line)));
         }
@@ -129,12 +149,36 @@ public final class SheetLayout {
         opening.add(new TextPart(chapter.title(), type.title(), palette.ink()));
         chapter.opening().forEach(sentence -> opening.add(new TextPart(sentence, type.body(), palette.ink())));
         place(chapter)
-                .ifPresent(place -> opening.add(
-                        new EndPart(picture, place, numbers(chapter), type, palette, pages.height() * 0.24)));
+                .ifPresent(place -> opening.add(new EndPart(
+                        picture, place, numbers(chapter), type, palette, pages.height() * 0.24 * type.density())));
         opening.addAll(parts(chapter.steps().get(0)));
         pages.addTogether(opening);
         for (Step step : chapter.steps().subList(1, chapter.steps().size())) {
             pages.addTogether(parts(step));
+        }
+    }
+
+    /** Strips at true size; each end's may be cut out and held against the weaving. */
+    private void gauges() {
+        List<EndPlan> ends = Stream.of(plan.start(), plan.top())
+                .filter(end -> end.height() > 0)
+                .toList();
+        if (ends.isEmpty()) {
+            return;
+        }
+        pages.newPage();
+        List<Part> head = List.of(
+                new TextPart(phrases.say("gauge.title"), type.title(), palette.ink()),
+                new TextPart(phrases.say("gauge.use"), type.body(), palette.ink()),
+                new SpacePart(SPACE),
+                new CheckLinePart(plan.piece().habits().units(), phrases, type, palette));
+        pages.addTogether(head);
+        double most = pages.height() - height(head) - 4 * SPACE;
+        for (EndPlan end : ends) {
+            List<Part> strips = GaugePart.strips(end, plan.piece().shown(), type, palette, most);
+            String key = end.place() == Place.START ? "gauge.start" : "gauge.top";
+            pages.addTogether(List.of(new SpacePart(SPACE), heading(phrases.say(key)), strips.get(0)));
+            strips.subList(1, strips.size()).forEach(pages::add);
         }
     }
 

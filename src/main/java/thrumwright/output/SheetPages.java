@@ -10,6 +10,8 @@ import thrumwright.drawing.Palette;
  * points.
  */
 public final class SheetPages {
+    private static final double NEARLY_EMPTY = 0.3;
+
     private final PageSetup setup;
     private final String title;
     private final Type type;
@@ -34,6 +36,17 @@ public final class SheetPages {
 
     public int count() {
         return pages.size();
+    }
+
+    /** How many pages have hardly anything on them. */
+    int nearlyEmpty() {
+        double room = setup.height() - 2 * setup.marginPoints();
+        return (int) pages.stream()
+                .filter(page -> {
+                    Pages.Placed last = page.get(page.size() - 1);
+                    return last.y() + last.height() - setup.marginPoints() < NEARLY_EMPTY * room;
+                })
+                .count();
     }
 
     /** The parts of a page, for checks of the layout. */

@@ -6,10 +6,13 @@ import java.awt.geom.Line2D;
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import thrumwright.drawing.Palette;
 import thrumwright.drawing.StepPainter;
 import thrumwright.measure.Phrases;
+import thrumwright.plan.BlockPlan;
 import thrumwright.plan.Plan;
+import thrumwright.plan.Work;
 import thrumwright.sheet.RowLine;
 import thrumwright.sheet.Step;
 
@@ -17,10 +20,12 @@ import thrumwright.sheet.Step;
  * The head of a step: a box to tick, its number and title in large type, and its drawing with what to do beside it. Its
  * rows in large type with a box each, and the height to reach, follow as parts of their own.
  */
-record StepPart(Step step, Plan plan, Type type, Palette palette, List<Part> words) implements Part {
+record StepPart(Step step, Plan plan, Phrases phrases, Type type, Palette palette, List<Part> words) implements Part {
     private static final double GAP = 7;
     private static final double PICTURE = 62 * Paper.POINTS;
-    private static final double PICTURE_HEIGHT = 41 * Paper.POINTS;
+    private static final double PICTURE_SHAPE = 0.66;
+    private static final double LEAN_SHAPE = 0.32;
+    private static final double CAPTION = 15;
 
     /**
      * All parts of a step, in order.
@@ -32,16 +37,20 @@ record StepPart(Step step, Plan plan, Type type, Palette palette, List<Part> wor
             Step step, Plan plan, Phrases phrases, Type type, Palette palette, double pageWidth, double pageHeight) {
         List<Part> parts = new ArrayList<>();
         List<Part> words = words(step, phrases, type, palette);
-        StepPart head = new StepPart(step, plan, type, palette, words);
+        StepPart head = new StepPart(step, plan, phrases, type, palette, words);
         if (head.height(pageWidth) <= pageHeight) {
             parts.add(head);
         } else {
-            parts.add(new StepPart(step, plan, type, palette, List.of()));
+            parts.add(new StepPart(step, plan, phrases, type, palette, List.of()));
             parts.addAll(words);
         }
         parts.addAll(RowsPart.lines(step.rows(), type, palette, pageWidth));
         if (!step.reach().isEmpty()) {
-            parts.add(new ReachPart(step, type, palette));
+            double high = step.picture()
+                    .flatMap(shown -> plan.end(shown.place()).block(shown.blockId()))
+                    .map(BlockPlan::height)
+                    .orElse(0.0);
+            parts.add(new ReachPart(step, high, type, palette));
         }
         return parts;
     }
@@ -58,12 +67,39 @@ record StepPart(Step step, Plan plan, Type type, Palette palette, List<Part> wor
         return parts;
     }
 
+    private double picture() {
+        return PICTURE * type.density();
+    }
+
+    private double pictureHeight() {
+        return PICTURE_SHAPE * picture();
+    }
+
+    private double leanHeight() {
+        return LEAN_SHAPE * picture();
+    }
+
     private boolean drawn() {
         return step.picture().isPresent();
     }
 
+    /** The work whose stitches lean, if this step has such. */
+    private Optional<Work> leaning() {
+        return step.picture()
+                .flatMap(shown -> plan.end(shown.place()).block(shown.blockId()))
+                .flatMap(BlockPlan::work)
+                .filter(work -> work.rows().get(0).lean().isPresent());
+    }
+
+    private double pictures() {
+        if (!drawn()) {
+            return 0;
+        }
+        return pictureHeight() + (leaning().isPresent() ? GAP + leanHeight() + CAPTION : 0);
+    }
+
     private double textLeft() {
-        return drawn() ? PICTURE + 12 : 0;
+        return drawn() ? picture() + 12 : 0;
     }
 
     private Part title() {
@@ -82,7 +118,7 @@ record StepPart(Step step, Plan plan, Type type, Palette palette, List<Part> wor
 
     @Override
     public double height(double width) {
-        double body = Math.max(textHeight(width), drawn() ? PICTURE_HEIGHT : 0);
+        double body = Math.max(textHeight(width), pictures());
         return 2 * GAP + title().height(width - box() - 10) + body;
     }
 
@@ -96,7 +132,13 @@ record StepPart(Step step, Plan plan, Type type, Palette palette, List<Part> wor
         title().paint(g, x + box() + 10, at, width - box() - 10);
         at += title().height(width - box() - 10);
         if (drawn()) {
-            picture(g, new Rectangle2D.Double(x, at, PICTURE, PICTURE_HEIGHT));
+            picture(g, new Rectangle2D.Double(x, at, picture(), pictureHeight()));
+            double below = at + pictureHeight() + GAP;
+            leaning().ifPresent(work -> {
+                double half = (picture() - GAP) / 2;
+                lean(g, work, true, new Rectangle2D.Double(x, below, half, leanHeight()));
+                lean(g, work, false, new Rectangle2D.Double(x + half + GAP, below, half, leanHeight()));
+            });
         }
         double text = at;
         for (Part part : words) {
@@ -114,6 +156,20 @@ record StepPart(Step step, Plan plan, Type type, Palette palette, List<Part> wor
         g.setColor(palette.faint());
         g.setStroke(new BasicStroke(0.5f));
         g.draw(box);
+    }
+
+    /** How the row looks when it is right, or when it is wrong: said and crossed out, not only drawn. */
+    private void lean(Graphics2D g, Work work, boolean right, Rectangle2D box) {
+        new StepPainter(g, palette, type.body()).leaning(box, plan, work, right);
+        g.setColor(right ? palette.faint() : palette.accent());
+        g.setStroke(new BasicStroke(right ? 0.5f : 1f));
+        g.draw(box);
+        if (!right) {
+            g.draw(new Line2D.Double(box.getMinX(), box.getMaxY(), box.getMaxX(), box.getMinY()));
+            g.draw(new Line2D.Double(box.getMinX(), box.getMinY(), box.getMaxX(), box.getMaxY()));
+        }
+        new TextPart(phrases.say(right ? "picture.right" : "picture.wrong"), type.small(), palette.ink())
+                .paint(g, box.getMinX(), box.getMaxY() + 1, box.getWidth());
     }
 
     /**
@@ -166,13 +222,22 @@ record StepPart(Step step, Plan plan, Type type, Palette palette, List<Part> wor
     }
 
     /** The height to reach: in large type, and in words. */
-    private record ReachPart(Step step, Type type, Palette palette) implements Part {
+    private record ReachPart(Step step, double block, Type type, Palette palette) implements Part {
+        /** Blocks up to so many mm are drawn at their true height beside the words. */
+        private static final double TRUE_SIZE_UP_TO = 60;
+
+        private static final double BAR = 12;
+
+        private double bar() {
+            return block <= TRUE_SIZE_UP_TO ? block * Paper.POINTS : 0;
+        }
+
         private String brief() {
             return "↑ " + step.reachBrief();
         }
 
         private double left() {
-            return TextPart.width(brief(), type.essential()) + 14;
+            return TextPart.width(brief(), type.essential()) + 14 + (bar() > 0 ? 2 * BAR : 0);
         }
 
         private Part words() {
@@ -181,16 +246,29 @@ record StepPart(Step step, Plan plan, Type type, Palette palette, List<Part> wor
 
         @Override
         public double height(double width) {
-            return Math.max(type.large() * 1.3, words().height(width - left()));
+            return Math.max(bar() + 8, Math.max(type.large() * 1.3, words().height(width - left())));
         }
 
         @Override
         public void paint(Graphics2D g, double x, double y, double width) {
             double height = height(width);
-            new TextPart(brief(), type.essential(), palette.ink()).paint(g, x, y, width);
+            double brief = (height - type.large() * 1.3) / 2;
+            new TextPart(brief(), type.essential(), palette.ink()).paint(g, x, y + brief, width);
+            if (bar() > 0) {
+                trueSize(g, x + left() - 1.7 * BAR, y + (height - bar()) / 2);
+            }
             Part words = words();
             double spare = (height - words.height(width - left())) / 2;
             words.paint(g, x + left(), y + spare, width - left());
+        }
+
+        /** The block's height as it is on the loom, to hold against the weaving. */
+        private void trueSize(Graphics2D g, double x, double top) {
+            g.setColor(palette.ink());
+            g.setStroke(new BasicStroke(0.8f, BasicStroke.CAP_BUTT, BasicStroke.JOIN_MITER));
+            g.draw(new Line2D.Double(x, top, x + BAR, top));
+            g.draw(new Line2D.Double(x, top + bar(), x + BAR, top + bar()));
+            g.draw(new Line2D.Double(x + BAR / 2, top, x + BAR / 2, top + bar()));
         }
     }
 }

@@ -8,8 +8,9 @@ import thrumwright.drawing.Fonts;
  *
  * @param fonts the program's own
  * @param distance from the eye to the hanging sheet, m
+ * @param density size of drawings and of what is read from close by, 1 as usual; less fits more on a page
  */
-record Type(Fonts fonts, double distance) {
+record Type(Fonts fonts, double distance, double density) {
     /** Capital height over type size of Source Sans 3, measured on its H. */
     static final double CAPITAL = 0.654;
     /** Minutes of arc at which what is read while weaving stands (NUREG-0700 rev. 2, 1.3.1-4; at least 16). */
@@ -27,6 +28,19 @@ record Type(Fonts fonts, double distance) {
         return (float) (capitalHeight(distance, MINUTES) / CAPITAL * Paper.POINTS);
     }
 
+    private float close(double points) {
+        return (float) (points * density);
+    }
+
+    /** Of tables. */
+    Font table() {
+        return fonts.regular().deriveFont(close(11.5));
+    }
+
+    Font tableStrong() {
+        return fonts.semibold().deriveFont(close(11.5));
+    }
+
     Font title() {
         return fonts.bold().deriveFont(26f);
     }
@@ -41,15 +55,15 @@ record Type(Fonts fonts, double distance) {
     }
 
     Font strong() {
-        return fonts.semibold().deriveFont(12.5f);
+        return fonts.semibold().deriveFont(close(12.5));
     }
 
     Font body() {
-        return fonts.regular().deriveFont(12.5f);
+        return fonts.regular().deriveFont(close(12.5));
     }
 
     Font aside() {
-        return fonts.italic().deriveFont(11.5f);
+        return fonts.italic().deriveFont(close(11.5));
     }
 
     Font small() {

@@ -7,7 +7,8 @@ import thrumwright.sheet.YarnLine;
 /** What one yarn comes to. */
 record YarnPart(YarnLine line, Type type, Palette palette) implements Part {
     private Part text() {
-        String text = line.yarn().name() + ": " + line.length() + ", " + line.mass() + " (" + line.uses() + ")";
+        String text = line.yarn().name() + ": " + line.length() + ", " + line.mass() + " (" + line.uses() + "). "
+                + line.buy();
         return new TextPart(text, type.body(), palette.ink());
     }
 

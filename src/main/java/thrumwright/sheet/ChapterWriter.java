@@ -42,7 +42,7 @@ final class ChapterWriter {
         chapters.add(
                 new Chapter(Chapter.Kind.START, phrases.say("chapter.start"), startOpening(), steps(plan.start())));
         chapters.add(design());
-        chapters.add(new Chapter(Chapter.Kind.TOP, phrases.say("chapter.top"), topOpening(), steps(plan.top())));
+        chapters.add(new Chapter(Chapter.Kind.TOP, phrases.say("chapter.top"), topOpening(), topSteps()));
         List<Step> offLoom = new OffLoom(plan, phrases, words).steps(number);
         chapters.add(new Chapter(
                 Chapter.Kind.OFF_LOOM, phrases.say("chapter.off-loom"), List.of(phrases.say("off.opening")), offLoom));
@@ -98,6 +98,17 @@ final class ChapterWriter {
                 steps.add(step(end, block));
             }
         }
+        return steps;
+    }
+
+    /** The top begins with a look at the design's last pick, from which it goes on. */
+    private List<Step> topSteps() {
+        if (plan.top().blocks().isEmpty()) {
+            return List.of();
+        }
+        List<Step> steps = new ArrayList<>();
+        steps.add(plain("design.end.title", List.of(phrases.say("design.end"))));
+        steps.addAll(steps(plan.top()));
         return steps;
     }
 
@@ -182,10 +193,7 @@ final class ChapterWriter {
                 Chapter.Kind.DESIGN,
                 phrases.say("chapter.design"),
                 List.of(),
-                List.of(
-                        plain("design.stop.title", stop),
-                        plain("design.begin.title", begin),
-                        plain("design.end.title", List.of(phrases.say("design.end")))));
+                List.of(plain("design.stop.title", stop), plain("design.begin.title", begin)));
     }
 
     private Step plain(String titleKey, List<String> sentences) {

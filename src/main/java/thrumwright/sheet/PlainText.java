@@ -31,11 +31,13 @@ public final class PlainText {
             sheet.findings().forEach(finding -> wrapped(finding, "  • ", "    "));
         }
         heading(phrases.say("heading.cuts"), '-');
+        wrapped(sheet.cutNote(), "  ", "  ");
         sheet.cuts().forEach(this::cut);
         heading(phrases.say("heading.yarns"), '-');
         for (YarnLine line : sheet.yarns()) {
             wrapped(
-                    line.yarn().name() + ": " + line.length() + ", " + line.mass() + " (" + line.uses() + ")",
+                    line.yarn().name() + ": " + line.length() + ", " + line.mass() + " (" + line.uses() + "). "
+                            + line.buy(),
                     "  ",
                     "      ");
         }

@@ -7,8 +7,11 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import thrumwright.block.Material;
+import thrumwright.measure.Length;
 import thrumwright.measure.Phrases;
 import thrumwright.measure.Shown;
+import thrumwright.measure.Unit;
+import thrumwright.measure.UnitSystem;
 import thrumwright.piece.Piece;
 import thrumwright.piece.Place;
 import thrumwright.plan.BlockPlan;
@@ -39,7 +42,7 @@ final class SheetWriter {
 
     StepSheet sheet() {
         List<Chapter> chapters = new ChapterWriter(plan, phrases, words).chapters();
-        return new StepSheet(piece.title(), facts(), findings(), cuts(chapters), yarns(), chapters);
+        return new StepSheet(piece.title(), facts(), findings(), cutNote(), cuts(chapters), yarns(), chapters);
     }
 
     private List<Fact> facts() {
@@ -92,6 +95,14 @@ final class SheetWriter {
         return plan.findings().stream().map(Finding::sentence).toList();
     }
 
+    private String cutNote() {
+        return phrases.say(
+                "cut.note",
+                Map.of(
+                        "tail", shown.cut(piece.habits().tail().mm()),
+                        "tie", shown.cut(piece.habits().tie().mm())));
+    }
+
     private List<CutLine> cuts(List<Chapter> chapters) {
         List<CutLine> cuts = new ArrayList<>();
         for (Chapter chapter : chapters) {
@@ -140,9 +151,21 @@ final class SheetWriter {
                     total.yarn(),
                     String.join(", ", uses(total)),
                     shown.total(total.length()),
-                    shown.mass(total.grams())));
+                    shown.mass(total.grams()),
+                    buy(total)));
         }
         return lines;
+    }
+
+    /** What is in stock needn't be bought; the rest in whole tens of metres or yards. */
+    private String buy(YarnTotal total) {
+        double stock = total.yarn().stock().map(Length::mm).orElse(0.0);
+        double missing = total.length() - stock;
+        if (missing <= 0) {
+            return phrases.say("yarn.in-stock");
+        }
+        double step = 10 * (piece.habits().units() == UnitSystem.INCHES ? Unit.YARD : Unit.METRE).millimetres();
+        return phrases.say("yarn.buy", Map.of("length", shown.total(Math.ceil(missing / step - 1e-9) * step)));
     }
 
     private Set<String> uses(YarnTotal total) {

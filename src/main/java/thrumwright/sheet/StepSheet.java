@@ -10,6 +10,7 @@ import thrumwright.plan.Plan;
  * @param title the piece's title
  * @param facts loom, warp, size and lines, for the head
  * @param findings what the weaver should know before beginning, in plain sentences
+ * @param cutNote what all cuts include
  * @param cuts what to cut, in the order of use
  * @param yarns what each yarn comes to
  * @param chapters start, design, top, off the loom; none is empty
@@ -18,6 +19,7 @@ public record StepSheet(
         String title,
         List<Fact> facts,
         List<String> findings,
+        String cutNote,
         List<CutLine> cuts,
         List<YarnLine> yarns,
         List<Chapter> chapters) {
