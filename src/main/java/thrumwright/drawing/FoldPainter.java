@@ -8,6 +8,8 @@ import java.awt.RenderingHints;
 import java.awt.geom.Ellipse2D;
 import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
+import java.util.Optional;
+import thrumwright.block.Shed;
 import thrumwright.measure.Shown;
 import thrumwright.piece.Place;
 import thrumwright.plan.BlockPlan;
@@ -17,7 +19,7 @@ import thrumwright.plan.Plan;
 import thrumwright.plan.Work;
 
 /**
- * The hem from the side, cut along one warp end: the warp as a line, yarns as sections at their true size, the hem
+ * The hem from the side, cut along the first warp end: the warp as a line, yarns as sections at their true size, the hem
  * turned back at its true thickness. The front of the cloth is to the right.
  */
 public final class FoldPainter {
@@ -161,13 +163,13 @@ public final class FoldPainter {
         for (int i = 0; i < rows; i++) {
             double u = from + (i + 0.5) * each;
             int row = upwards ? i : rows - 1 - i;
-            boolean shed = work.rows().get(row).shed().isPresent();
+            Optional<Shed> shed = work.rows().get(row).shed();
             double radius = (work.setting().warp() + work.setting().beaten()) / 2;
-            boolean over = row % 2 == 0;
-            if (!shed || over) {
+            boolean over = shed.equals(Optional.of(Shed.OVER_FIRST));
+            if (shed.isEmpty() || over) {
                 section(placing, bend, u, radius, work, each);
             }
-            if (!shed || !over) {
+            if (shed.isEmpty() || !over) {
                 section(placing, bend, u, -radius, work, each);
             }
         }
@@ -211,7 +213,10 @@ public final class FoldPainter {
         double beaten = plan.piece().stripe(end.place()).beaten();
         double radius = (plan.piece().warpYarn().diameter() + beaten) / 2;
         Color colour = palette.yarn(plan.piece().stripe(end.place()).colour());
-        boolean over = true;
+        Shed first = end.place() == Place.START
+                ? end.after().nextShed()
+                : plan.afterDesign().lastShed().orElse(Shed.OVER_FIRST);
+        boolean over = first == Shed.OVER_FIRST;
         for (double u = from + beaten / 2; u < last; u += beaten) {
             double[] at = bend.at(u);
             double outward = over ? radius : -radius;
@@ -226,18 +231,16 @@ public final class FoldPainter {
         }
     }
 
-    /** A bar beside the hem that is to take it. */
+    /** A bar beside the hem that is to take it, and an arrow to where it goes: between the layers. */
     private void sleeve(Placing placing, Bend bend, Hem hem) {
         hem.sleeve().ifPresent(sleeve -> {
             double size = sleeve.bar() * placing.scale();
-            double x = placing.x(-2 * bend.radius() - hem.thickness()) - size;
+            double gap = Math.max(14, 0.35 * size);
+            double edge = placing.x(-2 * bend.radius() - hem.thickness() / 2);
             double y = placing.y(hem.depth() / 2 - bend.outside());
-            Ellipse2D bar = new Ellipse2D.Double(x, y - size / 2, size, size);
-            g.setColor(palette.post());
-            g.fill(bar);
-            g.setColor(palette.faint());
-            g.setStroke(new BasicStroke(0.8f));
-            g.draw(bar);
+            Ellipse2D bar = new Ellipse2D.Double(edge - gap - size, y - size / 2, size, size);
+            dot(g, bar, palette.post());
+            new Arrow(g, palette).level(edge - gap, placing.x(-bend.radius()), y, Math.min(4, 0.25 * gap));
         });
     }
 

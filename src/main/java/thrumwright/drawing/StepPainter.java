@@ -5,7 +5,6 @@ import java.awt.Font;
 import java.awt.Graphics2D;
 import java.awt.RenderingHints;
 import java.awt.geom.Line2D;
-import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.List;
@@ -137,21 +136,7 @@ public final class StepPainter {
         }
         double to = view.x(edge - way * tip);
         double from = view.x(edge - way * (tip + long_));
-        arrow(from, to, view.y(y), view.length(0.2 * few.spacing()));
-    }
-
-    private void arrow(double from, double to, double y, double size) {
-        double back = from < to ? -size : size;
-        Path2D arrow = new Path2D.Double(new Line2D.Double(from, y, to, y));
-        arrow.moveTo(to + 1.25 * back, y - size);
-        arrow.lineTo(to, y);
-        arrow.lineTo(to + 1.25 * back, y + size);
-        g.setColor(palette.paper());
-        g.setStroke(new BasicStroke((float) (size * 1.1), BasicStroke.CAP_ROUND, BasicStroke.JOIN_ROUND));
-        g.draw(arrow);
-        g.setColor(palette.ink());
-        g.setStroke(new BasicStroke((float) (size * 0.45), BasicStroke.CAP_ROUND, BasicStroke.JOIN_ROUND));
-        g.draw(arrow);
+        new Arrow(g, palette).level(from, to, view.y(y), view.length(0.2 * few.spacing()));
     }
 
     /** The gap between what was woven before and what comes next, with its height. */
