@@ -1,8 +1,7 @@
 package thrumwright.output;
 
-import java.awt.BasicStroke;
 import java.awt.Graphics2D;
-import java.awt.geom.Line2D;
+import java.awt.geom.Rectangle2D;
 import thrumwright.drawing.Palette;
 import thrumwright.measure.Phrases;
 import thrumwright.measure.UnitSystem;
@@ -10,6 +9,7 @@ import thrumwright.measure.UnitSystem;
 /** A line of a known length: 100 mm, or 4 inches. If it isn't so long on paper, the page was printed too small or large. */
 record CheckLinePart(UnitSystem units, Phrases phrases, Type type, Palette palette) implements Part {
     private static final double BAR = 5;
+    private static final double THIN = 0.6;
 
     /** In points. */
     double length() {
@@ -32,10 +32,10 @@ record CheckLinePart(UnitSystem units, Phrases phrases, Type type, Palette palet
     public void paint(Graphics2D g, double x, double y, double width) {
         double middle = y + BAR + 1;
         g.setColor(palette.ink());
-        g.setStroke(new BasicStroke(0.5f, BasicStroke.CAP_BUTT, BasicStroke.JOIN_MITER));
-        g.draw(new Line2D.Double(x, middle, x + length(), middle));
-        g.draw(new Line2D.Double(x, middle - BAR, x, middle + BAR));
-        g.draw(new Line2D.Double(x + length(), middle - BAR, x + length(), middle + BAR));
+        // filled, not stroked, so that its outer edges are exactly so far apart
+        g.fill(new Rectangle2D.Double(x, middle - THIN / 2, length(), THIN));
+        g.fill(new Rectangle2D.Double(x, middle - BAR, THIN, 2 * BAR));
+        g.fill(new Rectangle2D.Double(x + length() - THIN, middle - BAR, THIN, 2 * BAR));
         words().paint(g, x, y + 2 * BAR + 6, width);
     }
 }
