@@ -2,8 +2,9 @@ package thrumwright.editor;
 
 import java.awt.BorderLayout;
 import java.awt.Dimension;
-import java.awt.Rectangle;
 import java.awt.Toolkit;
+import java.awt.event.ComponentAdapter;
+import java.awt.event.ComponentEvent;
 import java.awt.event.WindowAdapter;
 import java.awt.event.WindowEvent;
 import java.util.Locale;
@@ -19,8 +20,10 @@ import javax.swing.JTabbedPane;
 import javax.swing.JViewport;
 import javax.swing.ScrollPaneConstants;
 import javax.swing.UIManager;
+import thrumwright.editor.canvas.AmountEntry;
 import thrumwright.editor.canvas.LabelColumn;
 import thrumwright.editor.canvas.PieceCanvas;
+import thrumwright.editor.canvas.WidthRule;
 import thrumwright.editor.edit.Change;
 import thrumwright.editor.edit.Edits;
 import thrumwright.editor.edit.Session;
@@ -52,6 +55,8 @@ final class EditorWindow {
     private final Commands commands;
     private final FileWork files;
     private final BlockWork blocks;
+    private final AmountEntry amount;
+    private final ClipboardWork clipboard;
 
     EditorWindow(Workroom room, Session session) {
         this.room = room;
@@ -63,7 +68,7 @@ final class EditorWindow {
         this.canvas = new PieceCanvas(session, texts, room.theme().palette());
         this.labels = new LabelColumn(canvas);
         this.forms = new FormTabs(desk);
-        this.commands = new Commands(new CommandTexts(Locale.UK, menuKey()), Icons::of, desk::takeOver);
+        this.commands = new Commands(new CommandTexts(Locale.UK, menuKey()), Icons::of, this::takeOver);
         this.files = new FileWork(
                 this,
                 new Dialogs(
@@ -74,8 +79,11 @@ final class EditorWindow {
                                 .findFirst()
                                 .map(java.nio.file.Path::getParent)
                                 .orElse(java.nio.file.Path.of(System.getProperty("user.home")))));
+        this.amount = new AmountEntry(labels, canvas, edits);
+        labels.setAmountAsked(spot -> amount.open());
         this.blocks = new BlockWork(session, edits, canvas);
-        canvas.setGestures(new thrumwright.editor.canvas.Gesturing(desk.edits(), desk::takeOver));
+        this.clipboard = new ClipboardWork(this, edits);
+        canvas.setGestures(new thrumwright.editor.canvas.Gesturing(desk.edits(), this::takeOver));
         build();
     }
 
@@ -88,11 +96,13 @@ final class EditorWindow {
     }
 
     private void build() {
+        size();
         addCommands();
         frame.setName("editor");
-        frame.setJMenuBar(new Menus(commands, texts, session).bar(room, files));
+        Menus menus = new Menus(commands, texts, session);
+        frame.setJMenuBar(menus.bar(room, files));
         JPanel top = new JPanel(new BorderLayout());
-        top.add(new Menus(commands, texts, session).toolBar());
+        top.add(menus.toolBar());
         top.add(messages.component(), BorderLayout.SOUTH);
         frame.add(top, BorderLayout.NORTH);
         frame.add(middle());
@@ -101,17 +111,18 @@ final class EditorWindow {
         frame.add(status, BorderLayout.SOUTH);
         commands.bindWindow(frame.getRootPane());
         commands.bindCanvas(canvas);
+        canvas.setMenuAsked(event -> menus.popup().show(canvas, event.getX(), event.getY()));
+        new FileDrop(files::open).on(frame.getRootPane());
         frame.setDefaultCloseOperation(JFrame.DO_NOTHING_ON_CLOSE);
         frame.addWindowListener(new WindowAdapter() {
             @Override
             public void windowClosing(WindowEvent event) {
-                desk.takeOver();
+                takeOver();
                 files.close();
             }
         });
         session.listen(this::changed);
         changed(Change.FILE);
-        size();
     }
 
     private JComponent middle() {
@@ -127,7 +138,16 @@ final class EditorWindow {
         left.setName("canvasAndViews");
         left.setResizeWeight(1);
         left.setBorder(null);
-        views.setPreferredSize(new Dimension(400, 160));
+        int screen = frame.getHeight() > 0 ? frame.getHeight() : 860;
+        views.setPreferredSize(new Dimension(400, Math.max(118, Math.min(200, screen / 5))));
+        views.setMinimumSize(new Dimension(200, 60));
+        left.addComponentListener(new ComponentAdapter() {
+            @Override
+            public void componentResized(ComponentEvent event) {
+                left.removeComponentListener(this);
+                left.setDividerLocation(left.getHeight() - views.getPreferredSize().height - left.getDividerSize());
+            }
+        });
         JSplitPane whole = new JSplitPane(JSplitPane.HORIZONTAL_SPLIT, left, forms.component());
         whole.setName("canvasAndForms");
         whole.setResizeWeight(1);
@@ -149,9 +169,8 @@ final class EditorWindow {
         scroll.getViewport().setScrollMode(JViewport.SIMPLE_SCROLL_MODE);
         scroll.setRowHeaderView(labels);
         scroll.getRowHeader().setScrollMode(JViewport.SIMPLE_SCROLL_MODE);
-        JPanel above = new JPanel();
-        above.setPreferredSize(new Dimension(10, 24));
-        scroll.setColumnHeaderView(above);
+        scroll.setColumnHeaderView(new WidthRule(canvas));
+        scroll.getColumnHeader().setScrollMode(JViewport.SIMPLE_SCROLL_MODE);
         scroll.setCorner(ScrollPaneConstants.UPPER_LEFT_CORNER, labels.titles());
         return scroll;
     }
@@ -159,8 +178,17 @@ final class EditorWindow {
     private void addCommands() {
         files.addTo(commands);
         blocks.addTo(commands);
+        commands.add("amount", amount::open, () -> !session.selection().isEmpty());
+        commands.add("rules", () -> canvas.setRules(!canvas.rules()));
+        clipboard.addTo(commands);
         commands.add("undo", session::undo, () -> session.history().undoName().isPresent());
         commands.add("redo", session::redo, () -> session.history().redoName().isPresent());
+    }
+
+    /** Takes over whatever is being typed anywhere in the window. */
+    private void takeOver() {
+        amount.take();
+        desk.takeOver();
     }
 
     private void changed(Change change) {
@@ -171,6 +199,7 @@ final class EditorWindow {
         frame.setTitle(texts.say(key, Map.of("title", title)));
         frame.getRootPane().putClientProperty("Window.documentModified", session.dirty());
         status.setText(Summary.of(session.plan(), texts));
+        status.setToolTipText(status.getText());
         commands.refresh();
         undoNames();
         if (change == Change.SELECTION) {
@@ -191,12 +220,8 @@ final class EditorWindow {
     }
 
     private void size() {
-        Rectangle screen = frame.getGraphicsConfiguration() == null
-                ? new Rectangle(0, 0, 1280, 800)
-                : frame.getGraphicsConfiguration().getBounds();
         frame.setMinimumSize(new Dimension(860, 540));
-        frame.setSize(Math.min(1320, screen.width), Math.min(860, screen.height));
-        frame.setLocationByPlatform(true);
+        new Geometry(room.settings()).restore(frame, room.windows().size());
     }
 
     void themeChanged() {
@@ -238,6 +263,7 @@ final class EditorWindow {
     }
 
     void dispose() {
+        new Geometry(room.settings()).remember(frame);
         frame.dispose();
         room.closed(this);
     }

@@ -1,5 +1,6 @@
 package thrumwright.editor;
 
+import java.awt.event.KeyEvent;
 import java.nio.file.Path;
 import javax.swing.Action;
 import javax.swing.Box;
@@ -11,6 +12,7 @@ import javax.swing.JMenuItem;
 import javax.swing.JPopupMenu;
 import javax.swing.JRadioButtonMenuItem;
 import javax.swing.JToolBar;
+import javax.swing.KeyStroke;
 import javax.swing.event.MenuEvent;
 import javax.swing.event.MenuListener;
 import thrumwright.block.Block;
@@ -40,10 +42,11 @@ final class Menus {
         file.add(recent(room, files));
         add(file, null, "save", "save-as", null, "sheet-a4", "sheet-letter", null, "close");
         bar.add(file);
-        bar.add(menu("menu.edit", "undo", "redo", null, "duplicate", "delete", null, "select-all"));
+        bar.add(menu(
+                "menu.edit", "undo", "redo", null, "cut", "copy", "paste", "duplicate", "delete", null, "select-all"));
         JMenu block = menu("menu.block");
         addKinds(block.getPopupMenu());
-        add(block, null, "up", "down", null, "top-follows", "top-own");
+        add(block, null, "amount", "up", "down", null, "top-follows", "top-own");
         bar.add(block);
         JMenu view = menu(
                 "menu.view",
@@ -117,9 +120,23 @@ final class Menus {
     }
 
     private JMenuItem item(String id) {
-        JMenuItem item = new JMenuItem(commands.get(id));
+        JMenuItem item = commands.onCanvas(id) ? new ShownOnly(commands.get(id)) : new JMenuItem(commands.get(id));
         item.setName("menu." + id);
         return item;
+    }
+
+    /** Shows its key, which counts on the canvas only: in a list or a field it means something else. */
+    private static final class ShownOnly extends JMenuItem {
+        private static final long serialVersionUID = 1L;
+
+        ShownOnly(Action action) {
+            super(action);
+        }
+
+        @Override
+        protected boolean processKeyBinding(KeyStroke key, KeyEvent event, int condition, boolean pressed) {
+            return false;
+        }
     }
 
     /** An item for every kind of block. */
@@ -127,6 +144,26 @@ final class Menus {
         for (Block block : NewBlocks.all(UnitSystem.METRIC)) {
             menu.add(item("add-" + Words.key(block)));
         }
+    }
+
+    /** For a press of the other mouse button on the canvas. */
+    JPopupMenu popup() {
+        JPopupMenu popup = new JPopupMenu();
+        popup.setName("blockMenu");
+        popup.add(item("amount"));
+        popup.addSeparator();
+        JMenu kinds = new JMenu(texts.say("tool.add"));
+        addKinds(kinds.getPopupMenu());
+        popup.add(kinds);
+        popup.addSeparator();
+        for (String id : new String[] {"cut", "copy", "paste", "duplicate", "delete", null, "up", "down"}) {
+            if (id == null) {
+                popup.addSeparator();
+            } else {
+                popup.add(item(id));
+            }
+        }
+        return popup;
     }
 
     JToolBar toolBar() {

@@ -55,7 +55,8 @@ public record CanvasMap(PiecePicture picture, View view, List<Spot> spots) {
                 double bottom = lowest(end, block);
                 ofEnd.add(new Spot(place, block, own.y(bottom + block.height()), own.y(bottom)));
             }
-            ofEnd.sort(Comparator.comparingDouble(Spot::middle));
+            // to the hundredth of a pixel, so that what lies at one height keeps its order
+            ofEnd.sort(Comparator.comparingLong(spot -> Math.round(spot.middle() * 100)));
             spots.addAll(ofEnd);
         }
         return new CanvasMap(picture, view, spots);

@@ -1,10 +1,14 @@
 package thrumwright.editor.canvas;
 
+import java.awt.Point;
 import java.awt.event.MouseEvent;
 import java.util.Optional;
+import javax.swing.SwingUtilities;
 import thrumwright.editor.canvas.CanvasMap.Spot;
 import thrumwright.editor.edit.Edits;
 import thrumwright.editor.edit.Selection;
+import thrumwright.editor.edit.Session;
+import thrumwright.piece.Place;
 
 /** Which gesture a press of the mouse begins. */
 public final class Gesturing implements PieceCanvas.Gestures {
@@ -20,11 +24,34 @@ public final class Gesturing implements PieceCanvas.Gestures {
     @Override
     public Optional<Gesture> begin(PieceCanvas canvas, MouseEvent event, Optional<Spot> spot) {
         takeOver.run();
-        if (spot.isEmpty()) {
-            canvas.session().select(Selection.none());
-            return Optional.empty();
+        if (SwingUtilities.isMiddleMouseButton(event)) {
+            return Optional.of(new PanGesture(canvas, event.getLocationOnScreen()));
         }
-        canvas.session().select(Selections.clicked(canvas.session(), spot.get(), event));
-        return Optional.empty();
+        Optional<Spot> edge = Hover.edge(canvas, event.getY());
+        if (edge.isPresent()) {
+            return Optional.of(new AmountGesture(canvas, edits, edge.get(), event.getPoint()));
+        }
+        return spot.isEmpty() ? onNothing(canvas, event) : onBlock(canvas, event, spot.get());
+    }
+
+    private static Optional<Gesture> onNothing(PieceCanvas canvas, MouseEvent event) {
+        canvas.session().select(Selection.none());
+        return Optional.of(new PanGesture(canvas, event.getLocationOnScreen()));
+    }
+
+    /** A block that is selected already stays so, since the weaver may be about to drag all that are. */
+    private Optional<Gesture> onBlock(PieceCanvas canvas, MouseEvent event, Spot spot) {
+        Session session = canvas.session();
+        boolean plain = event.getModifiersEx() == MouseEvent.BUTTON1_DOWN_MASK;
+        if (!plain || !session.selection().has(spot.place(), spot.id())) {
+            session.select(Selections.clicked(session, spot, event));
+        }
+        boolean fixed = spot.place() == Place.TOP && session.piece().topFollows();
+        return plain && !fixed ? Optional.of(new MoveGesture(canvas, edits, spot, event.getPoint())) : Optional.empty();
+    }
+
+    /** Whether the mouse has gone far enough to be meant. */
+    static boolean meant(Point from, MouseEvent event) {
+        return from.distance(event.getPoint()) >= 4;
     }
 }

@@ -47,6 +47,9 @@ public final class PieceCanvas extends JComponent implements Scrollable, Accessi
 
     private static final int ABOVE = 36;
     private static final int NUDGE = 24;
+    private static final int NARROW = 500;
+    /** How much of the picture stays in the window, pixels. */
+    private static final int STAYS = 30;
 
     private final transient Session session;
     private final transient Texts texts;
@@ -60,6 +63,7 @@ public final class PieceCanvas extends JComponent implements Scrollable, Accessi
     private transient Consumer<MouseEvent> menuAsked = event -> {};
     private transient Gestures gestures = (canvas, event, spot) -> Optional.empty();
     private int leastHeight;
+    private boolean rules = true;
 
     /** A picture of a part of the canvas, in device pixels. */
     private record Drawn(
@@ -176,9 +180,34 @@ public final class PieceCanvas extends JComponent implements Scrollable, Accessi
 
     private View view() {
         double scale = scale();
-        double left = (getWidth() - picture.span() * scale) / 2;
+        double left = (getWidth() + leftSide() - rightSide() - picture.span() * scale) / 2;
         double base = (getHeight() + picture.height() * scale) / 2;
         return new View(scale, left, base);
+    }
+
+    /** Whether rules are shown beside the picture; in a narrow window the picture needs the room. */
+    public boolean ruled() {
+        return rules && room().width >= NARROW;
+    }
+
+    public void setRules(boolean shown) {
+        rules = shown;
+        map = null;
+        revalidate();
+        tellMapListeners();
+        repaint();
+    }
+
+    public boolean rules() {
+        return rules;
+    }
+
+    private int leftSide() {
+        return ruled() ? CanvasRules.LEFT : BESIDE;
+    }
+
+    private int rightSide() {
+        return ruled() ? CanvasRules.WIDTH + 6 : BESIDE;
     }
 
     public Zoom zoom() {
@@ -188,7 +217,7 @@ public final class PieceCanvas extends JComponent implements Scrollable, Accessi
     /** Pixels per mm. */
     public double scale() {
         Dimension room = room();
-        double byWidth = Math.max(1, room.width - 2 * BESIDE) / (picture.span() + 2 * picture.margin());
+        double byWidth = Math.max(1, room.width - leftSide() - rightSide()) / (picture.span() + 2 * picture.margin());
         double byHeight = Math.max(1, room.height - 2 * ABOVE) / Math.max(1, picture.height());
         double scale = switch (zoom.kind()) {
             case PIECE -> Math.min(byWidth, byHeight);
@@ -226,11 +255,14 @@ public final class PieceCanvas extends JComponent implements Scrollable, Accessi
         map = null;
         revalidate();
         if (getParent() instanceof JViewport viewport) {
-            viewport.validate();
+            viewport.getParent().validate();
             View after = view();
             int left = (int) Math.round(after.x(x)) - (fixed.x - seen.x);
             int top = (int) Math.round(after.y(y)) - (fixed.y - seen.y);
-            scrollRectToVisible(new Rectangle(left, top, seen.width, seen.height));
+            Dimension extent = viewport.getExtentSize();
+            viewport.setViewPosition(new Point(
+                    Math.max(0, Math.min(left, getWidth() - extent.width)),
+                    Math.max(0, Math.min(top, getHeight() - extent.height))));
         }
         tellMapListeners();
         repaint();
@@ -261,11 +293,16 @@ public final class PieceCanvas extends JComponent implements Scrollable, Accessi
         }
     }
 
+    /** Where the scale was chosen freely there is room around the picture, so that any point of it can be anywhere. */
     @Override
     public Dimension getPreferredSize() {
         double scale = scale();
-        double width = (picture.span() + 2 * picture.margin()) * scale + 2 * BESIDE;
-        double height = picture.height() * scale + 2 * ABOVE;
+        Dimension room = room();
+        boolean free = zoom.kind() == Zoom.Kind.FREE && getParent() instanceof JViewport;
+        double around = free ? Math.max(0, room.width - 2 * STAYS) : leftSide() + rightSide();
+        double above = free ? Math.max(0, room.height - 2 * STAYS) : 2 * ABOVE;
+        double width = (picture.span() + 2 * picture.margin()) * scale + around;
+        double height = picture.height() * scale + above;
         return new Dimension((int) Math.floor(width), (int) Math.max(leastHeight, Math.floor(height)));
     }
 
@@ -306,6 +343,9 @@ public final class PieceCanvas extends JComponent implements Scrollable, Accessi
             g.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
             g.setRenderingHint(RenderingHints.KEY_TEXT_ANTIALIASING, RenderingHints.VALUE_TEXT_ANTIALIAS_ON);
             new CanvasMarks(g, this).paint(part);
+            if (ruled()) {
+                new CanvasRules((Graphics2D) g.create(), this).paint(part);
+            }
             gesture.ifPresent(current -> current.paint(g));
         } finally {
             g.dispose();

@@ -300,7 +300,7 @@ final class BlockForm {
         Field follow = () -> box.setSelected(desk.session().shown().top() instanceof Top.FollowsStart top
                 && !top.leftOut().contains(id));
         follow.refresh();
-        panel.add(box, "skip 1");
+        panel.add(box, "span 2");
         panel.follow(follow);
     }
 

@@ -183,7 +183,7 @@ final class FieldPanel extends JPanel implements Scrollable {
         JCheckBox flag(String key, Predicate<T> get, BiFunction<T, Boolean, T> set) {
             JCheckBox box = new JCheckBox(desk.texts().say("field." + key));
             box.setName("field." + key);
-            add(box, "skip 1");
+            add(box, "span 2");
             fields.add(new FlagField<>(desk, subject, get, set, box));
             tip(key, box);
             return box;

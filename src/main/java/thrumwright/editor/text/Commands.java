@@ -73,6 +73,11 @@ public final class Commands {
         return command;
     }
 
+    /** Whether a command's keys count on the canvas only. */
+    public boolean onCanvas(String id) {
+        return texts.get(id).onCanvas();
+    }
+
     public Set<String> ids() {
         return Set.copyOf(commands.keySet());
     }

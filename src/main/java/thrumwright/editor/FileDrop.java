@@ -1,0 +1,47 @@
+package thrumwright.editor;
+
+import java.awt.datatransfer.DataFlavor;
+import java.awt.datatransfer.UnsupportedFlavorException;
+import java.io.File;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.function.Consumer;
+import javax.swing.JRootPane;
+import javax.swing.TransferHandler;
+
+/** Opens pieces that are dropped on a window. */
+final class FileDrop extends TransferHandler {
+    private static final long serialVersionUID = 1L;
+
+    private final transient Consumer<Path> open;
+
+    FileDrop(Consumer<Path> open) {
+        this.open = open;
+    }
+
+    void on(JRootPane root) {
+        root.setTransferHandler(this);
+    }
+
+    @Override
+    public boolean canImport(TransferSupport support) {
+        return support.isDrop() && support.isDataFlavorSupported(DataFlavor.javaFileListFlavor);
+    }
+
+    @Override
+    public boolean importData(TransferSupport support) {
+        if (!canImport(support)) {
+            return false;
+        }
+        try {
+            Object data = support.getTransferable().getTransferData(DataFlavor.javaFileListFlavor);
+            for (Object each : (List<?>) data) {
+                open.accept(((File) each).toPath());
+            }
+            return true;
+        } catch (UnsupportedFlavorException | IOException e) {
+            return false;
+        }
+    }
+}

@@ -1,0 +1,75 @@
+package thrumwright.editor;
+
+import java.awt.Frame;
+import java.awt.GraphicsConfiguration;
+import java.awt.GraphicsDevice;
+import java.awt.GraphicsEnvironment;
+import java.awt.Rectangle;
+import java.util.Optional;
+import javax.swing.JFrame;
+
+/** Remembers where a window was and how large. */
+final class Geometry {
+    private static final int SHIFT = 28;
+
+    private final Settings settings;
+
+    Geometry(Settings settings) {
+        this.settings = settings;
+    }
+
+    void remember(JFrame frame) {
+        boolean whole = (frame.getExtendedState() & Frame.MAXIMIZED_BOTH) != 0;
+        Rectangle bounds = frame.getBounds();
+        settings.put(
+                "window", bounds.x + "," + bounds.y + "," + bounds.width + "," + bounds.height + "," + (whole ? 1 : 0));
+    }
+
+    /** @param already how many windows there are, so that none covers another wholly */
+    void restore(JFrame frame, int already) {
+        int[] kept = settings.get("window").flatMap(Geometry::numbers).orElse(null);
+        Rectangle screen = screen(frame);
+        Rectangle wanted = kept == null
+                ? new Rectangle(
+                        screen.x + screen.width / 20,
+                        screen.y + screen.height / 20,
+                        Math.min(1320, screen.width * 9 / 10),
+                        Math.min(860, screen.height * 9 / 10))
+                : new Rectangle(kept[0], kept[1], kept[2], kept[3]);
+        wanted.translate(already * SHIFT, already * SHIFT);
+        frame.setBounds(seen(wanted) ? wanted : new Rectangle(screen.x, screen.y, wanted.width, wanted.height));
+        if (kept != null && kept[4] == 1) {
+            frame.setExtendedState(Frame.MAXIMIZED_BOTH);
+        }
+    }
+
+    private static Rectangle screen(JFrame frame) {
+        GraphicsConfiguration configuration = frame.getGraphicsConfiguration();
+        return configuration == null ? new Rectangle(0, 0, 1400, 900) : configuration.getBounds();
+    }
+
+    /** Whether enough of the title bar lies on some screen to take hold of it. */
+    private static boolean seen(Rectangle window) {
+        Rectangle title = new Rectangle(window.x, window.y, window.width, 30);
+        for (GraphicsDevice device :
+                GraphicsEnvironment.getLocalGraphicsEnvironment().getScreenDevices()) {
+            Rectangle common = device.getDefaultConfiguration().getBounds().intersection(title);
+            if (common.width >= 100 && common.height >= 20) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private static Optional<int[]> numbers(String text) {
+        if (!text.matches("-?\\d{1,5}(,-?\\d{1,5}){4}")) {
+            return Optional.empty();
+        }
+        String[] parts = text.split(",");
+        int[] numbers = new int[parts.length];
+        for (int i = 0; i < parts.length; i++) {
+            numbers[i] = Integer.parseInt(parts[i]);
+        }
+        return Optional.of(numbers);
+    }
+}

@@ -1,0 +1,154 @@
+package thrumwright.editor.canvas;
+
+import com.formdev.flatlaf.FlatClientProperties;
+import java.awt.Color;
+import java.awt.Rectangle;
+import java.awt.event.FocusAdapter;
+import java.awt.event.FocusEvent;
+import java.awt.event.KeyAdapter;
+import java.awt.event.KeyEvent;
+import javax.swing.BorderFactory;
+import javax.swing.JTextField;
+import javax.swing.UIManager;
+import thrumwright.block.Block;
+import thrumwright.editor.edit.Amounts;
+import thrumwright.editor.edit.Edits;
+import thrumwright.editor.edit.Session;
+import thrumwright.editor.look.Prose;
+import thrumwright.piece.Place;
+
+/**
+ * Types an amount right on the label: Enter takes it over, Escape gives it up. What can't be taken stays there, with the
+ * reason below.
+ */
+public final class AmountEntry {
+    private final LabelColumn column;
+    private final PieceCanvas canvas;
+    private final Session session;
+    private final Edits edits;
+    private final JTextField field = new JTextField();
+    private final Prose reason = new Prose("");
+    private Place place = Place.START;
+    private String id = "";
+
+    public AmountEntry(LabelColumn column, PieceCanvas canvas, Edits edits) {
+        this.column = column;
+        this.canvas = canvas;
+        this.session = canvas.session();
+        this.edits = edits;
+        field.setName("amountEntry");
+        field.getAccessibleContext().setAccessibleName(canvas.texts().say("field.block.amount"));
+        reason.setName("amountEntry.reason");
+        reason.setOpaque(true);
+        field.setVisible(false);
+        reason.setVisible(false);
+        column.add(field);
+        column.add(reason);
+        column.setComponentZOrder(field, 0);
+        column.setComponentZOrder(reason, 0);
+        listen();
+    }
+
+    private void listen() {
+        field.addActionListener(event -> take());
+        field.addFocusListener(new FocusAdapter() {
+            @Override
+            public void focusLost(FocusEvent event) {
+                if (field.isVisible() && !event.isTemporary()) {
+                    take();
+                }
+            }
+        });
+        field.addKeyListener(new KeyAdapter() {
+            @Override
+            public void keyPressed(KeyEvent event) {
+                if (event.getKeyCode() == KeyEvent.VK_ESCAPE) {
+                    close();
+                }
+            }
+        });
+        canvas.whenMapChanges(this::follow);
+    }
+
+    /** Opens on the block that leads the selection, if it has an amount that can be changed. */
+    public void open() {
+        place = session.selection().place();
+        boolean fixed = place == Place.TOP && session.piece().topFollows();
+        session.selection()
+                .leadIn(session.piece())
+                .filter(block -> Amounts.has(block) && !fixed)
+                .ifPresent(this::open);
+    }
+
+    private void open(Block block) {
+        id = block.id();
+        field.putClientProperty(FlatClientProperties.OUTLINE, null);
+        field.setText(Amounts.text(block));
+        reason.setVisible(false);
+        field.setVisible(true);
+        follow();
+        field.selectAll();
+        field.requestFocusInWindow();
+    }
+
+    private void follow() {
+        if (!field.isVisible()) {
+            return;
+        }
+        column.amountBox(place, id).ifPresentOrElse(this::put, this::close);
+    }
+
+    private void put(Rectangle box) {
+        int width = Math.max(box.width + 26, 90);
+        int height = field.getPreferredSize().height;
+        int x = (int) box.getMaxX() - width + 8;
+        field.setBounds(x, (int) box.getCenterY() - height / 2, width, height);
+        if (reason.isVisible()) {
+            int wide = Math.max(140, column.getWidth() - 16);
+            reason.setSize(wide, 10);
+            int high = reason.getPreferredSize().height;
+            int below = (int) box.getCenterY() + height / 2 + 2;
+            int y = below + high <= column.getHeight() ? below : (int) box.getCenterY() - height / 2 - 2 - high;
+            reason.setBounds(8, y, wide, high);
+        }
+    }
+
+    /** Takes over what is typed, if anything is. */
+    public void take() {
+        if (!field.isVisible()) {
+            return;
+        }
+        try {
+            Block now = session.piece().block(place, id).orElse(null);
+            if (now != null && !field.getText().strip().equals(Amounts.text(now))) {
+                session.edit(edits.amount(place, Amounts.with(now, field.getText(), session.piece(), place)));
+            }
+            close();
+        } catch (IllegalArgumentException e) {
+            refuse(e.getMessage());
+        }
+    }
+
+    private void refuse(String why) {
+        field.putClientProperty(FlatClientProperties.OUTLINE, FlatClientProperties.OUTLINE_ERROR);
+        field.getAccessibleContext().setAccessibleDescription(why);
+        Color colour = UIManager.getColor("Thrumwright.reason");
+        reason.setText(why);
+        reason.setForeground(colour);
+        reason.setBackground(UIManager.getColor("Panel.background"));
+        reason.setBorder(BorderFactory.createCompoundBorder(
+                BorderFactory.createLineBorder(colour), BorderFactory.createEmptyBorder(3, 6, 3, 6)));
+        reason.setVisible(true);
+        follow();
+    }
+
+    private void close() {
+        boolean had = field.isFocusOwner();
+        field.setVisible(false);
+        reason.setVisible(false);
+        column.repaint();
+        if (had) {
+            canvas.requestFocusInWindow();
+        }
+    }
+}

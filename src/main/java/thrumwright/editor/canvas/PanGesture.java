@@ -1,0 +1,42 @@
+package thrumwright.editor.canvas;
+
+import java.awt.Graphics2D;
+import java.awt.Point;
+import java.awt.Rectangle;
+import java.awt.event.MouseEvent;
+
+/** Moves the picture under the window. */
+final class PanGesture implements Gesture {
+    private final PieceCanvas canvas;
+    private Point last;
+
+    /** @param from on the screen, since the canvas itself moves */
+    PanGesture(PieceCanvas canvas, Point from) {
+        this.canvas = canvas;
+        this.last = from;
+    }
+
+    @Override
+    public void drag(MouseEvent event) {
+        Point now = event.getLocationOnScreen();
+        Rectangle seen = canvas.getVisibleRect();
+        seen.translate(last.x - now.x, last.y - now.y);
+        last = now;
+        canvas.scrollRectToVisible(seen);
+    }
+
+    @Override
+    public void release(MouseEvent event) {
+        // It has been done already.
+    }
+
+    @Override
+    public void cancel() {
+        // What was looked at is nothing to be taken back.
+    }
+
+    @Override
+    public void paint(Graphics2D g) {
+        // The picture moves; nothing more is to be seen.
+    }
+}

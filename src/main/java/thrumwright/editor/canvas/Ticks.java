@@ -1,0 +1,64 @@
+package thrumwright.editor.canvas;
+
+import java.util.ArrayList;
+import java.util.List;
+import thrumwright.measure.Shown;
+import thrumwright.measure.UnitSystem;
+
+/**
+ * How a rule is divided, so that its strokes can be told apart and its numbers don't touch.
+ *
+ * @param small from one stroke to the next, mm
+ * @param large from one number to the next, mm; a multiple of the small one
+ */
+public record Ticks(double small, double large, Shown shown) {
+    private static final double[] METRIC = {1, 5, 10, 50, 100, 500, 1000, 5000};
+    private static final double[] INCHES = {
+        25.4 / 16, 25.4 / 8, 25.4 / 4, 25.4 / 2, 25.4, 2 * 25.4, 6 * 25.4, 12 * 25.4, 36 * 25.4
+    };
+    private static final double CLOSEST = 6;
+
+    /** A stroke: where it is, and its number if it has one. */
+    public record Tick(double at, String number) {}
+
+    /**
+     * The finest division that can be read.
+     *
+     * @param scale pixels per mm
+     * @param room pixels that a number needs
+     */
+    public static Ticks of(double scale, double room, Shown shown) {
+        double[] steps = shown.system() == UnitSystem.INCHES ? INCHES : METRIC;
+        double small = first(steps, CLOSEST / scale);
+        double large = first(steps, Math.max(small, room / scale));
+        return new Ticks(small, large, shown);
+    }
+
+    private static double first(double[] steps, double least) {
+        for (double step : steps) {
+            if (step >= least - 1e-9) {
+                return step;
+            }
+        }
+        return steps[steps.length - 1];
+    }
+
+    /** All strokes from one height to another, mm. */
+    public List<Tick> between(double from, double to) {
+        List<Tick> ticks = new ArrayList<>();
+        for (long i = (long) Math.ceil(from / small - 1e-9); i * small <= to + 1e-9; i++) {
+            double at = i * small;
+            boolean numbered = Math.abs(at / large - Math.rint(at / large)) < 1e-6;
+            ticks.add(new Tick(at, numbered ? number(at) : ""));
+        }
+        return ticks;
+    }
+
+    /** In centimetres or inches, without the unit. */
+    private String number(double mm) {
+        if (shown.system() == UnitSystem.INCHES) {
+            return shown.height(mm).replace(" in", "");
+        }
+        return shown.decimals(mm / 10, 1);
+    }
+}

@@ -1,0 +1,60 @@
+package thrumwright.editor.canvas;
+
+import java.awt.Dimension;
+import java.awt.FontMetrics;
+import java.awt.Graphics;
+import java.awt.Graphics2D;
+import java.awt.Rectangle;
+import java.awt.RenderingHints;
+import java.awt.geom.Line2D;
+import javax.swing.JComponent;
+import javax.swing.UIManager;
+import thrumwright.drawing.View;
+
+/** The rule above the canvas: widths from the first warp end. */
+public final class WidthRule extends JComponent {
+    private static final long serialVersionUID = 1L;
+    private static final int HEIGHT = 24;
+
+    private final transient PieceCanvas canvas;
+
+    public WidthRule(PieceCanvas canvas) {
+        this.canvas = canvas;
+        canvas.whenMapChanges(this::repaint);
+    }
+
+    @Override
+    public Dimension getPreferredSize() {
+        return new Dimension(canvas.getPreferredSize().width, HEIGHT);
+    }
+
+    @Override
+    protected void paintComponent(Graphics graphics) {
+        Graphics2D g = (Graphics2D) graphics.create();
+        g.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
+        g.setRenderingHint(RenderingHints.KEY_TEXT_ANTIALIASING, RenderingHints.VALUE_TEXT_ANTIALIAS_ON);
+        g.setColor(UIManager.getColor("Panel.background"));
+        g.fillRect(0, 0, getWidth(), getHeight());
+        g.setFont(UIManager.getFont("Label.font")
+                .deriveFont(UIManager.getFont("Label.font").getSize2D() - 1.5f));
+        FontMetrics metrics = g.getFontMetrics();
+        View view = canvas.map().view();
+        Rectangle seen = getVisibleRect();
+        Ticks ticks = Ticks.of(
+                view.scale(),
+                metrics.stringWidth("000.0") + 8,
+                canvas.session().shown().shown());
+        double from = Math.max(0, view.clothX(seen.getMinX()));
+        double to = Math.min(canvas.picture().span(), view.clothX(seen.getMaxX()));
+        for (Ticks.Tick tick : ticks.between(from, to)) {
+            double x = view.x(tick.at());
+            boolean numbered = !tick.number().isEmpty();
+            g.setColor(UIManager.getColor("Thrumwright.quiet"));
+            g.draw(new Line2D.Double(x, HEIGHT - (numbered ? 8 : 4), x, HEIGHT));
+            if (numbered) {
+                g.drawString(tick.number(), (float) (x - metrics.stringWidth(tick.number()) / 2.0), HEIGHT - 10);
+            }
+        }
+        g.dispose();
+    }
+}

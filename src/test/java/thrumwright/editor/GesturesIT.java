@@ -1,0 +1,270 @@
+package thrumwright.editor;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.awt.Point;
+import java.awt.event.KeyEvent;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import org.assertj.swing.core.MouseButton;
+import org.assertj.swing.edt.GuiActionRunner;
+import org.assertj.swing.fixture.FrameFixture;
+import org.assertj.swing.timing.Condition;
+import org.assertj.swing.timing.Pause;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.RegisterExtension;
+import thrumwright.block.Block;
+import thrumwright.editor.canvas.PieceCanvas;
+import thrumwright.editor.edit.Amounts;
+import thrumwright.editor.edit.Selection;
+import thrumwright.editor.edit.Session;
+import thrumwright.piece.Place;
+import thrumwright.store.Structures;
+import thrumwright.testing.RealScreenOnly;
+import thrumwright.testing.WindowTest;
+
+/** Works on the canvas with mouse and keyboard. */
+class GesturesIT {
+    @RegisterExtension
+    final WindowTest window = new WindowTest();
+
+    private FrameFixture frame;
+    private Session session;
+    private PieceCanvas canvas;
+
+    @BeforeEach
+    void open() {
+        EditorWindow[] editor = new EditorWindow[1];
+        frame = window.show(() -> {
+            Workroom room = new Workroom(
+                    new Settings(Optional.empty()), Structures.builtIn().all());
+            editor[0] = room.open(Optional.empty());
+            return editor[0].frame();
+        });
+        session = editor[0].session();
+        canvas = frame.robot().finder().findByName(frame.target(), "canvas", PieceCanvas.class);
+    }
+
+    private static <T> T onEventThread(Callable<T> work) {
+        return GuiActionRunner.execute(work);
+    }
+
+    private void select(String id) {
+        onEventThread(() -> {
+            session.select(Selection.of(Place.START, id));
+            canvas.requestFocusInWindow();
+            return null;
+        });
+        frame.robot().waitForIdle();
+    }
+
+    private Point on(String id, boolean edge) {
+        return onEventThread(() -> {
+            var spot = canvas.map().spot(Place.START, id).orElseThrow();
+            double y = edge ? spot.top() : spot.middle();
+            return new Point((int) canvas.map().view().x(60), (int) Math.round(y));
+        });
+    }
+
+    private Point screen(Point point) {
+        return onEventThread(() -> {
+            Point corner = canvas.getLocationOnScreen();
+            return new Point(corner.x + point.x, corner.y + point.y);
+        });
+    }
+
+    private void press(Point point) {
+        frame.robot().moveMouse(screen(point));
+        frame.robot().waitForIdle();
+        frame.robot().pressMouse(MouseButton.LEFT_BUTTON);
+        frame.robot().waitForIdle();
+    }
+
+    private void dragTo(Point point) {
+        frame.robot().moveMouse(screen(new Point(point.x + 1, point.y)));
+        frame.robot().moveMouse(screen(point));
+        frame.robot().waitForIdle();
+    }
+
+    private void release() {
+        frame.robot().releaseMouse(MouseButton.LEFT_BUTTON);
+        frame.robot().waitForIdle();
+    }
+
+    private String amount(String id) {
+        return onEventThread(
+                () -> Amounts.text(session.piece().start().block(id).orElseThrow()));
+    }
+
+    private String shown(String id) {
+        return onEventThread(
+                () -> Amounts.text(session.shown().start().block(id).orElseThrow()));
+    }
+
+    private List<String> ids() {
+        return onEventThread(
+                () -> session.piece().start().blocks().stream().map(Block::id).toList());
+    }
+
+    private int steps() {
+        return onEventThread(() -> session.history().names().size());
+    }
+
+    @Test
+    void pullingAnEdgeTriesWholePicksAndOneReleaseIsOneStep() {
+        select("waste");
+        Point edge = on("waste", true);
+        double scale = onEventThread(() -> canvas.scale());
+
+        press(edge);
+        dragTo(new Point(edge.x, (int) Math.round(edge.y - 8 * scale)));
+        waitFor("20 picks to be tried", () -> shown("waste").equals("20 picks"));
+        assertThat(amount("waste")).isEqualTo("12 picks");
+        dragTo(new Point(edge.x, (int) Math.round(edge.y - 10 * scale)));
+        release();
+
+        assertThat(amount("waste")).isEqualTo("22 picks");
+        assertThat(steps()).isEqualTo(1);
+    }
+
+    @Test
+    void escapeGivesAPullUp() {
+        select("waste");
+        Point edge = on("waste", true);
+
+        press(edge);
+        dragTo(new Point(edge.x, edge.y - 30));
+        waitFor("another number to be tried", () -> !shown("waste").equals("12 picks"));
+        frame.robot().pressAndReleaseKey(KeyEvent.VK_ESCAPE);
+        frame.robot().waitForIdle();
+        assertThat(shown("waste")).isEqualTo("12 picks");
+        release();
+
+        assertThat(amount("waste")).isEqualTo("12 picks");
+        assertThat(steps()).isZero();
+    }
+
+    @Test
+    void aBlockIsDraggedToAnotherPlace() {
+        press(on("waste", false));
+        dragTo(new Point(on("facing", false).x, on("facing", false).y - 2));
+        release();
+
+        assertThat(ids()).containsExactly("ordering", "twining", "stiff", "facing", "waste", "soumak", "fold");
+        assertThat(steps()).isEqualTo(1);
+        assertThat(onEventThread(session::selection)).isEqualTo(Selection.of(Place.START, "waste"));
+    }
+
+    @Test
+    void severalBlocksAreSelectedWithShiftAndDeletedTogether() {
+        frame.robot().click(canvas, on("stiff", false));
+        frame.robot().pressKey(KeyEvent.VK_SHIFT);
+        frame.robot().click(canvas, on("waste", false));
+        frame.robot().releaseKey(KeyEvent.VK_SHIFT);
+        frame.robot().waitForIdle();
+        assertThat(onEventThread(() -> session.selection().ids())).containsExactly("stiff", "twining", "waste");
+
+        frame.robot().pressAndReleaseKey(KeyEvent.VK_DELETE);
+        frame.robot().waitForIdle();
+
+        assertThat(ids()).containsExactly("ordering", "facing", "soumak", "fold");
+    }
+
+    @Test
+    void copiedBlocksArePastedAboveTheSelectedOne() {
+        select("twining");
+        key(KeyEvent.VK_C);
+        select("facing");
+        key(KeyEvent.VK_V);
+
+        assertThat(ids())
+                .containsExactly("ordering", "waste", "twining", "stiff", "facing", "twining-2", "soumak", "fold");
+        key(KeyEvent.VK_D);
+        assertThat(ids()).contains("twining-3");
+    }
+
+    private void key(int key) {
+        frame.robot().pressKey(KeyEvent.VK_CONTROL);
+        frame.robot().pressAndReleaseKey(key);
+        frame.robot().releaseKey(KeyEvent.VK_CONTROL);
+        frame.robot().waitForIdle();
+    }
+
+    @Test
+    void anAmountIsTypedOnItsLabel() {
+        select("facing");
+        frame.robot().pressAndReleaseKey(KeyEvent.VK_F2);
+        var entry = frame.textBox("amountEntry");
+        waitForFocus(entry.target());
+        entry.requireText("6 picks");
+
+        entry.selectAll().enterText("lots");
+        frame.robot().pressAndReleaseKey(KeyEvent.VK_ENTER);
+        frame.robot().waitForIdle();
+        entry.requireText("lots").requireVisible();
+        frame.textBox("amountEntry.reason").requireVisible();
+
+        entry.selectAll().enterText("1/2 in");
+        frame.robot().pressAndReleaseKey(KeyEvent.VK_ENTER);
+        frame.robot().waitForIdle();
+        assertThat(amount("facing")).isEqualTo("1/2 in");
+        assertThat(onEventThread(() -> entry.target().isVisible())).isFalse();
+    }
+
+    private static void waitForFocus(java.awt.Component component) {
+        waitFor("the keyboard there", () -> onEventThread(component::isFocusOwner));
+    }
+
+    private static void waitFor(String what, java.util.function.BooleanSupplier there) {
+        Pause.pause(new Condition(what) {
+            @Override
+            public boolean test() {
+                return there.getAsBoolean();
+            }
+        });
+    }
+
+    @Test
+    @RealScreenOnly
+    void theWheelWithControlComesCloserAtThePointer() {
+        double before = onEventThread(canvas::scale);
+        Point point = on("facing", false);
+        double there = onEventThread(() -> canvas.map().view().clothY(point.y));
+
+        frame.robot().moveMouse(screen(point));
+        frame.robot().pressKey(KeyEvent.VK_CONTROL);
+        frame.robot().rotateMouseWheel(-8);
+        frame.robot().releaseKey(KeyEvent.VK_CONTROL);
+        frame.robot().waitForIdle();
+
+        assertThat(onEventThread(canvas::scale)).isGreaterThan(before * 2);
+        Point now = onEventThread(() -> {
+            Point corner = canvas.getLocationOnScreen();
+            Point mouse = java.awt.MouseInfo.getPointerInfo().getLocation();
+            return new Point(mouse.x - corner.x, mouse.y - corner.y);
+        });
+        assertThat(onEventThread(() -> canvas.map().view().clothY(now.y))).isCloseTo(there, within(1.0));
+    }
+
+    private static org.assertj.core.data.Offset<Double> within(double mm) {
+        return org.assertj.core.data.Offset.offset(mm);
+    }
+
+    @Test
+    void theOtherMouseButtonOffersWhatCanBeDone() {
+        frame.robot().click(canvas, on("facing", false), MouseButton.RIGHT_BUTTON, 1);
+        frame.robot().waitForIdle();
+
+        assertThat(onEventThread(session::selection)).isEqualTo(Selection.of(Place.START, "facing"));
+        var item = frame.robot()
+                .finder()
+                .find(component -> component instanceof javax.swing.JMenuItem menu
+                        && "menu.duplicate".equals(menu.getName())
+                        && menu.isShowing());
+        frame.robot().click(item);
+        frame.robot().waitForIdle();
+        assertThat(ids()).contains("facing-2");
+    }
+}
