@@ -52,7 +52,8 @@ final class WithoutWindow {
     void plan(Path file) throws FileProblem {
         out.print(PlanText.of(Plan.of(PieceFile.read(SafeFile.read(file)).piece())));
         out.println();
-        out.println("There is no display, so no window was opened. “sheet " + file + "” writes the step sheet.");
+        out.println("There is no display, so no window was opened. “sheet " + file
+                + " --to NAME.pdf” writes the step sheet.");
         wayToWindow();
     }
 

@@ -110,10 +110,8 @@ public final class SafeFile {
 
     /** What the system says, such as that the disk is full. */
     private static String reason(IOException problem) {
-        boolean told = problem instanceof FileSystemException said
-                && said.getReason() != null
-                && !said.getReason().isBlank();
-        return told ? " (" + ((FileSystemException) problem).getReason() + ")" : "";
+        String said = problem instanceof FileSystemException of ? of.getReason() : problem.getMessage();
+        return said == null || said.isBlank() ? "" : " (" + said + ")";
     }
 
     /** The file itself, though links lead to it; it need not be there. */

@@ -10,6 +10,9 @@ import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.regex.Pattern;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.junit.jupiter.api.Test;
@@ -69,6 +72,35 @@ class CommandsTest {
         assertThat(json.out())
                 .contains("\"thrumwrightPlan\": 1", "\"exact\": 1112.837679", "\"depth\": 14.388717")
                 .endsWith("}\n");
+    }
+
+    @Test
+    void everyFieldOfTheJsonIsInTheDocs() throws IOException {
+        String docs = Files.readString(Path.of("docs", "commandline.md"));
+        Set<String> fields = new TreeSet<>();
+        for (String name : BuiltIn.DEMO.names()) {
+            String json = ask(BuiltIn.DEMO.text(name), "plan", "--json", "-").out();
+            Pattern.compile("\"(\\w+)\":").matcher(json).results().forEach(found -> fields.add(found.group(1)));
+        }
+        assertThat(fields)
+                .hasSizeGreaterThan(40)
+                .allSatisfy(field -> assertThat(docs).contains("`" + field + "`"));
+    }
+
+    @Test
+    void aFaultOfTheProgramItselfIsToldAndHasACodeOfItsOwn() {
+        InputStream faulty = new InputStream() {
+            @Override
+            public int read() {
+                throw new IllegalStateException("a thread slipped");
+            }
+        };
+        Answer answer = ask(faulty, "plan", "-");
+        assertThat(answer.code()).isEqualTo(Commands.OWN_FAULT);
+        assertThat(answer.err())
+                .startsWith("Something went wrong inside the program")
+                .contains("a thread slipped");
+        assertThat(answer.err().lines()).hasSize(2);
     }
 
     @Test

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.attribute.PosixFilePermissions;
@@ -100,11 +101,30 @@ class SafeFileTest {
     @Test
     void aProgramCutOffWhileWritingLeavesAWholeFile() throws Exception {
         Path file = folder.resolve("piece.json");
-        Files.writeString(file, EndlessWriter.text('a'));
         Set<String> whole = Set.of(EndlessWriter.text('a'), EndlessWriter.text('b'));
-        boolean caughtInTheMiddle = false;
-        for (int round = 0; round < 8; round++) {
-            Process writer = new ProcessBuilder(
+        Files.writeString(file, EndlessWriter.text('a'));
+        int unfinished = 0;
+        for (int round = 0; round < 60 && unfinished < 3; round++) {
+            Process writer = EndlessWriter.start(file);
+            assertThat(writer.getInputStream().read()).isEqualTo('!');
+            Thread.sleep(round % 7);
+            writer.destroyForcibly().waitFor();
+            assertThat(whole).contains(SafeFile.read(file));
+            unfinished = names().size() - 1;
+        }
+        assertThat(unfinished).as("times that it was cut off in the middle").isEqualTo(3);
+    }
+
+    /** Writes one text and another into a file, over and over, until it is cut off. */
+    static final class EndlessWriter {
+        private EndlessWriter() {}
+
+        static String text(char filling) {
+            return String.valueOf(filling).repeat(6_000_000);
+        }
+
+        static Process start(Path file) throws IOException {
+            return new ProcessBuilder(
                             Path.of(System.getProperty("java.home"), "bin", "java")
                                     .toString(),
                             "-cp",
@@ -113,31 +133,18 @@ class SafeFileTest {
                             file.toString())
                     .redirectError(ProcessBuilder.Redirect.INHERIT)
                     .start();
-            assertThat(writer.getInputStream().read()).isEqualTo('!');
-            Thread.sleep(3 + 7L * round);
-            writer.destroyForcibly().waitFor();
-            assertThat(whole).contains(SafeFile.read(file));
-            caughtInTheMiddle |= names().size() > 1;
-        }
-        assertThat(caughtInTheMiddle).as("cut off at least once while writing").isTrue();
-    }
-
-    /** Writes one text and another into a file, over and over, until it is cut off. */
-    static final class EndlessWriter {
-        private EndlessWriter() {}
-
-        static String text(char filling) {
-            return String.valueOf(filling).repeat(4_000_000);
         }
 
         public static void main(String[] arguments) throws FileProblem {
             Path file = Path.of(arguments[0]);
-            SafeFile.write(file, text('b'));
+            byte[] one = text('a').getBytes(StandardCharsets.UTF_8);
+            byte[] other = text('b').getBytes(StandardCharsets.UTF_8);
+            SafeFile.write(file, other);
             System.out.print('!');
             System.out.flush();
             while (true) {
-                SafeFile.write(file, text('a'));
-                SafeFile.write(file, text('b'));
+                SafeFile.write(file, one);
+                SafeFile.write(file, other);
             }
         }
     }
