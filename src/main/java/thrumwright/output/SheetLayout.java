@@ -147,6 +147,10 @@ public final class SheetLayout {
         }
         List<Part> opening = new ArrayList<>();
         opening.add(new TextPart(chapter.title(), type.title(), palette.ink()));
+        if (chapter.kind() != Chapter.Kind.DESIGN) {
+            opening.add(new TextPart(chapterHead(), type.small(), palette.faint()));
+            opening.add(new SpacePart(SPACE / 2));
+        }
         chapter.opening().forEach(sentence -> opening.add(new TextPart(sentence, type.body(), palette.ink())));
         place(chapter)
                 .ifPresent(place -> opening.add(new EndPart(
@@ -180,6 +184,18 @@ public final class SheetLayout {
             pages.addTogether(List.of(new SpacePart(SPACE), heading(phrases.say(key)), strips.get(0)));
             strips.subList(1, strips.size()).forEach(pages::add);
         }
+    }
+
+    /** What lets a chapter hang by itself: whose it is, on which loom, and room for the date. */
+    private String chapterHead() {
+        String loom = plan.piece().loom().name();
+        return phrases.say(
+                loom.isBlank() ? "chapter.head.no-loom" : "chapter.head",
+                Map.of(
+                        "piece", sheet.title(),
+                        "loom", loom,
+                        "ends", plan.piece().warp().ends(),
+                        "sett", plan.piece().warp().sett().text()));
     }
 
     private List<Part> parts(Step step) {
