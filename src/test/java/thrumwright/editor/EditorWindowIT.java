@@ -91,6 +91,12 @@ class EditorWindowIT {
         frame.robot().waitForIdle();
     }
 
+    private void focusCanvas() {
+        frame.robot().waitForIdle();
+        onEventThread(() -> canvas().requestFocusInWindow());
+        waitFor("the keyboard at the canvas", () -> onEventThread(() -> canvas().isFocusOwner()));
+    }
+
     private void focus(String field) {
         var text = frame.textBox(field).focus().target();
         waitFor("the keyboard at " + field, () -> onEventThread(text::isFocusOwner));
@@ -211,7 +217,7 @@ class EditorWindowIT {
                 .isEqualTo(3);
         assertThat(label(Place.TOP, "hitches")).isEqualTo("1 row");
 
-        onEventThread(() -> canvas().requestFocusInWindow());
+        focusCanvas();
         press(KeyEvent.VK_UP, KeyEvent.VK_ALT);
         assertThat(onEventThread(() -> editor.session().piece().start().indexOf("hitches")))
                 .isEqualTo(4);
@@ -229,7 +235,7 @@ class EditorWindowIT {
     @Test
     void arrowKeysWalkOverAllBlocksFromTheTopToTheBottom() {
         open(Optional.empty());
-        onEventThread(() -> canvas().requestFocusInWindow());
+        focusCanvas();
 
         press(KeyEvent.VK_HOME, 0);
         assertThat(onEventThread(() -> editor.session().selection())).isEqualTo(Selection.of(Place.TOP, "waste"));
