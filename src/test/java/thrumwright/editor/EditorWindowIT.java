@@ -218,10 +218,10 @@ class EditorWindowIT {
         assertThat(label(Place.TOP, "hitches")).isEqualTo("1 row");
 
         focusCanvas();
-        press(KeyEvent.VK_UP, KeyEvent.VK_ALT);
+        press(KeyEvent.VK_UP, KeyEvent.VK_CONTROL);
         assertThat(onEventThread(() -> editor.session().piece().start().indexOf("hitches")))
                 .isEqualTo(4);
-        press(KeyEvent.VK_DOWN, KeyEvent.VK_ALT);
+        press(KeyEvent.VK_DOWN, KeyEvent.VK_CONTROL);
         assertThat(onEventThread(() -> editor.session().piece().start().indexOf("hitches")))
                 .isEqualTo(3);
 
