@@ -17,6 +17,7 @@ import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
 import java.nio.file.attribute.PosixFileAttributeView;
+import java.util.Objects;
 
 /** Reads and writes files so that nothing is lost: the old file is there until the new one is whole. */
 public final class SafeFile {
@@ -130,7 +131,8 @@ public final class SafeFile {
         if (Files.exists(target) && !Files.isWritable(target)) {
             throw new AccessDeniedException(target.toString());
         }
-        Path beside = Files.createTempFile(target.getParent(), ".thrumwright-", ".new");
+        Path folder = Objects.requireNonNull(target.getParent(), "only a folder has no folder");
+        Path beside = Files.createTempFile(folder, ".thrumwright-", ".new");
         try {
             fill(beside, bytes);
             keepPermissions(target, beside);

@@ -152,8 +152,7 @@ final class PieceForm {
         loom.text(
                 "loom.gap",
                 part -> part.uprights().map(posts -> posts.gap().text()).orElse(""),
-                (part, typed) ->
-                        posts(part, part.uprights().map(Loom.Uprights::diameter), Typing.lengthOrNone(typed, piece())));
+                this::gap);
         loom.text(
                 "loom.clearance",
                 part -> part.clearance().text(),
