@@ -63,8 +63,13 @@ final class OffLoom {
                 List.of("caution.blades", "caution.small-children"));
     }
 
+    /** What a finish needs; for a hem what the hands like, as far as the loom leaves it. */
     private String free(EndPlan end) {
-        return shown.cut(end.finish().map(Finish::needed).orElse(3 * DARN));
+        double edge = end.onLoom() + end.edge();
+        double there =
+                end.place() == Place.START ? edge : plan.piece().loom().open().mm() - edge;
+        double liked = Math.max(0, Math.min(WarpFinish.HANDS, there));
+        return shown.height(end.finish().map(Finish::needed).orElse(liked));
     }
 
     private void end(EndPlan end) {

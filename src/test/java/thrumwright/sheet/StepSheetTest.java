@@ -133,6 +133,14 @@ class StepSheetTest {
                 .contains("Needles and pins hurt");
     }
 
+    /** The panel begins 4 cm above the bar, below 14.4 mm that come out: no more than 5.4 cm can stay beyond its edge. */
+    @Test
+    void noMoreWarpIsToStayThanTheLoomLeaves() {
+        String text = PlainText.of(StepSheet.of(Plan.of(Pieces.panel()), Locale.UK), HEADINGS);
+        assertThat(text.replaceAll("\\s+", " "))
+                .contains("at least 15 cm must stay beyond the top edge, and 5.4 cm beyond the bottom edge");
+    }
+
     @Test
     void plainTextKeepsToItsWidth() {
         RandomPieces pieces = new RandomPieces(23);
