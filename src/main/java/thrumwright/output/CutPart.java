@@ -26,10 +26,12 @@ record CutPart(CutLine cut, Phrases phrases, Type type, Palette palette) impleme
         @Override
         public void paint(Graphics2D g, double x, double y, double width) {
             String[] keys = {null, "cut.count", "cut.length", "cut.widths", "cut.yarn", "cut.for"};
-            for (int i = 1; i < keys.length; i++) {
-                new TextPart(phrases.say(keys[i]), type.small(), palette.faint())
-                        .paint(g, x + COLUMNS[i] * width, y, width);
-            }
+            Structured.row(g, () -> {
+                for (int i = 1; i < keys.length; i++) {
+                    Part head = new TextPart(phrases.say(keys[i]), type.small(), palette.faint());
+                    Structured.part(Role.HEAD, head).paint(g, x + COLUMNS[i] * width, y, width);
+                }
+            });
         }
     }
 
@@ -57,15 +59,23 @@ record CutPart(CutLine cut, Phrases phrases, Type type, Palette palette) impleme
         g.draw(new Line2D.Double(x, y, x + width, y));
         double at = y + 3;
         Ticks.box(g, x + 1, at + 2, BOX, palette);
-        text(cut.count() + " ×", 1, g, x, at, width);
-        text(cut.length(), 2, g, x, at, width);
-        text(cut.widths() + " ×", 3, g, x, at, width);
         Ticks.dot(g, x + COLUMNS[4] * width, at + 3, 10, cut.yarn().colour(), palette);
-        yarn().paint(g, x + COLUMNS[4] * width + 15, at, (COLUMNS[5] - COLUMNS[4]) * width - 22);
-        use().paint(g, x + COLUMNS[5] * width, at, (1 - COLUMNS[5]) * width);
+        Structured.row(g, () -> cells(g, x, at, width));
+    }
+
+    private void cells(Graphics2D g, double x, double y, double width) {
+        text(cut.count() + " ×", 1, g, x, y, width);
+        text(cut.length(), 2, g, x, y, width);
+        text(cut.widths() + " ×", 3, g, x, y, width);
+        cell(yarn()).paint(g, x + COLUMNS[4] * width + 15, y, (COLUMNS[5] - COLUMNS[4]) * width - 22);
+        cell(use()).paint(g, x + COLUMNS[5] * width, y, (1 - COLUMNS[5]) * width);
+    }
+
+    private static Part cell(Part part) {
+        return Structured.part(Role.CELL, part);
     }
 
     private void text(String text, int column, Graphics2D g, double x, double y, double width) {
-        new TextPart(text, type.tableStrong(), palette.ink()).paint(g, x + COLUMNS[column] * width, y, width);
+        cell(new TextPart(text, type.tableStrong(), palette.ink())).paint(g, x + COLUMNS[column] * width, y, width);
     }
 }

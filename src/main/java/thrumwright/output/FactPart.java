@@ -19,7 +19,12 @@ record FactPart(Fact fact, Type type, Palette palette) implements Part {
 
     @Override
     public void paint(Graphics2D g, double x, double y, double width) {
-        new TextPart(fact.name(), type.body(), palette.faint()).paint(g, x, y, NAMES);
-        value().paint(g, x + NAMES, y, width - NAMES);
+        Structured.as(g, Role.LIST, () -> Structured.as(g, Role.ITEM, () -> item(g, x, y, width)));
+    }
+
+    private void item(Graphics2D g, double x, double y, double width) {
+        Part name = new TextPart(fact.name(), type.body(), palette.faint());
+        Structured.part(Role.LABEL, name).paint(g, x, y, NAMES);
+        Structured.part(Role.ENTRY, value()).paint(g, x + NAMES, y, width - NAMES);
     }
 }

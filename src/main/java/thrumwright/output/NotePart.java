@@ -13,8 +13,9 @@ record NotePart(String heading, List<String> sentences, Type type, Palette palet
 
     private List<Part> parts() {
         List<Part> parts = new ArrayList<>();
-        parts.add(new TextPart(heading, type.strong(), palette.ink()));
-        sentences.forEach(sentence -> parts.add(new TextPart("• " + sentence, type.body(), palette.ink())));
+        parts.add(Structured.part(Role.CHAPTER, new TextPart(heading, type.strong(), palette.ink())));
+        sentences.forEach(
+                sentence -> parts.add(Structured.item(new TextPart("• " + sentence, type.body(), palette.ink()))));
         return parts;
     }
 

@@ -1,30 +1,26 @@
 package thrumwright.output;
 
-import de.rototor.pdfbox.graphics2d.PdfBoxGraphics2D;
 import de.rototor.pdfbox.graphics2d.PdfBoxGraphics2DFontTextDrawer;
 import java.awt.Font;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.OutputStream;
-import java.util.Calendar;
-import java.util.GregorianCalendar;
 import java.util.HashMap;
 import java.util.Map;
-import java.util.TimeZone;
 import org.apache.fontbox.ttf.TTFParser;
 import org.apache.fontbox.ttf.TrueTypeFont;
 import org.apache.pdfbox.io.RandomAccessReadBuffer;
 import org.apache.pdfbox.pdmodel.PDDocument;
-import org.apache.pdfbox.pdmodel.PDDocumentInformation;
 import org.apache.pdfbox.pdmodel.PDPage;
-import org.apache.pdfbox.pdmodel.PDPageContentStream;
 import org.apache.pdfbox.pdmodel.common.PDRectangle;
 import org.apache.pdfbox.pdmodel.font.PDFont;
 import org.apache.pdfbox.pdmodel.font.PDType0Font;
-import org.apache.pdfbox.pdmodel.interactive.viewerpreferences.PDViewerPreferences;
 import thrumwright.drawing.Fonts;
 
-/** Writes laid-out pages as a PDF with embedded fonts; the same pages make the same bytes. */
+/**
+ * Writes laid-out pages as a PDF with embedded fonts, tagged for those who hear it read, and fit to be kept (PDF/UA-1,
+ * ISO 14289-1; PDF/A-2a, ISO 19005-2); the same pages make the same bytes.
+ */
 public final class PdfFile {
     private PdfFile() {}
 
@@ -35,48 +31,26 @@ public final class PdfFile {
     public static void write(SheetPages pages, Fonts fonts, OutputStream out) throws IOException {
         try (PDDocument document = new PDDocument()) {
             document.setDocumentId(1L);
-            describe(document, pages.title());
+            PdfDescription.describe(document, pages.title());
+            PdfStructure structure = new PdfStructure(document);
             EmbeddedFonts embedded = new EmbeddedFonts(document, fonts);
             for (int i = 0; i < pages.count(); i++) {
-                addPage(document, pages, i, embedded);
+                addPage(document, pages, i, structure, embedded);
             }
             document.save(out);
         }
     }
 
-    private static void describe(PDDocument document, String title) {
-        PDDocumentInformation information = document.getDocumentInformation();
-        information.setTitle(title);
-        information.setCreator("Thrumwright");
-        information.setProducer("Thrumwright");
-        Calendar fixed = new GregorianCalendar(TimeZone.getTimeZone("UTC"));
-        fixed.setTimeInMillis(0);
-        information.setCreationDate(fixed);
-        information.setModificationDate(fixed);
-        document.getDocumentCatalog().setLanguage("en-GB");
-        PDViewerPreferences preferences =
-                new PDViewerPreferences(document.getDocumentCatalog().getCOSObject());
-        preferences.setPrintScaling(PDViewerPreferences.PRINT_SCALING.None);
-        preferences.setDisplayDocTitle(true);
-        document.getDocumentCatalog().setViewerPreferences(preferences);
-    }
-
-    private static void addPage(PDDocument document, SheetPages pages, int number, EmbeddedFonts fonts)
+    private static void addPage(
+            PDDocument document, SheetPages pages, int number, PdfStructure structure, EmbeddedFonts fonts)
             throws IOException {
         float width = (float) pages.setup().width();
         float height = (float) pages.setup().height();
         PDPage page = new PDPage(new PDRectangle(width, height));
         document.addPage(page);
-        PdfBoxGraphics2D g = new PdfBoxGraphics2D(document, width, height);
-        try {
-            g.setFontTextDrawer(fonts);
-            pages.paint(g, number);
-        } finally {
-            g.dispose();
-        }
-        try (PDPageContentStream content = new PDPageContentStream(document, page)) {
-            content.drawForm(g.getXFormObject());
-        }
+        StructuredGraphics g = new StructuredGraphics(document, page, structure, fonts);
+        pages.paint(g, number);
+        g.finish();
     }
 
     /** The program's fonts and their twins in the document. */

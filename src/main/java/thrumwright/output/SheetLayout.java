@@ -16,6 +16,7 @@ import thrumwright.plan.EndPlan;
 import thrumwright.plan.Plan;
 import thrumwright.sheet.Chapter;
 import thrumwright.sheet.CutLine;
+import thrumwright.sheet.PictureWords;
 import thrumwright.sheet.Step;
 import thrumwright.sheet.StepSheet;
 import thrumwright.sheet.YarnLine;
@@ -35,6 +36,7 @@ public final class SheetLayout {
     private final Plan plan;
     private final StepSheet sheet;
     private final PiecePicture picture;
+    private final PictureWords pictureWords;
     private final Type type;
     private final Palette palette;
     private final Phrases phrases;
@@ -45,6 +47,7 @@ public final class SheetLayout {
         this.plan = plan;
         this.sheet = StepSheet.of(plan, locale);
         this.picture = PiecePicture.of(plan);
+        this.pictureWords = new PictureWords(plan, locale);
         this.type = new Type(fonts, setup.distance(), density);
         this.palette = palette;
         this.phrases = Phrases.of("thrumwright.sheet.steps", locale);
@@ -82,7 +85,7 @@ public final class SheetLayout {
     /** The first page: as large a picture as leaves room for all lists, where that can be. */
     private void front() {
         List<Part> head = new ArrayList<>();
-        head.add(new TextPart(sheet.title(), type.title(), palette.ink()));
+        head.add(Structured.part(Role.TITLE, new TextPart(sheet.title(), type.title(), palette.ink())));
         sheet.facts().forEach(fact -> head.add(new FactPart(fact, type, palette)));
         List<Part> lists = new ArrayList<>();
         if (!sheet.findings().isEmpty()) {
@@ -95,7 +98,8 @@ public final class SheetLayout {
         boolean fits = room >= pages.height() * SMALLEST;
         head.forEach(pages::add);
         pages.gap(SPACE);
-        pages.add(new PiecePart(picture, palette, fits ? Math.min(room, most) : most));
+        pages.add(Structured.figure(
+                pictureWords.piece(), new PiecePart(picture, palette, fits ? Math.min(room, most) : most)));
         lists.forEach(pages::add);
     }
 
@@ -113,7 +117,7 @@ public final class SheetLayout {
                             ? line
                             : new TogetherPart(List.of(
                                     new TearPart(phrases.say("cut.tear"), type, palette),
-                                    heading(phrases.say("heading.cuts")),
+                                    heading(Role.CHAPTER, phrases.say("heading.cuts")),
                                     new TextPart(sheet.cutNote(), type.small(), palette.faint()),
                                     CutPart.header(phrases, type, palette),
                                     line)));
@@ -129,14 +133,19 @@ public final class SheetLayout {
             parts.add(
                     i > 0
                             ? line
-                            : new TogetherPart(
-                                    List.of(new SpacePart(SPACE), heading(phrases.say("heading.yarns")), line)));
+                            : new TogetherPart(List.of(
+                                    new SpacePart(SPACE), heading(Role.CHAPTER, phrases.say("heading.yarns")), line)));
         }
         return parts;
     }
 
-    private Part heading(String text) {
-        return new TextPart(text, type.fonts().bold().deriveFont(17f), palette.ink());
+    private Part heading(Role role, String text) {
+        Part words = new TextPart(text, type.fonts().bold().deriveFont(17f), palette.ink());
+        return Structured.part(role, words);
+    }
+
+    private Part chapterTitle(String text) {
+        return Structured.part(Role.CHAPTER, new TextPart(text, type.title(), palette.ink()));
     }
 
     private void chapter(Chapter chapter) {
@@ -146,15 +155,22 @@ public final class SheetLayout {
             pages.newPage();
         }
         List<Part> opening = new ArrayList<>();
-        opening.add(new TextPart(chapter.title(), type.title(), palette.ink()));
+        opening.add(chapterTitle(chapter.title()));
         if (chapter.kind() != Chapter.Kind.DESIGN) {
             opening.add(new TextPart(chapterHead(), type.small(), palette.faint()));
             opening.add(new SpacePart(SPACE / 2));
         }
         chapter.opening().forEach(sentence -> opening.add(new TextPart(sentence, type.body(), palette.ink())));
         place(chapter)
-                .ifPresent(place -> opening.add(new EndPart(
-                        picture, place, numbers(chapter), type, palette, pages.height() * 0.24 * type.density())));
+                .ifPresent(place -> opening.add(Structured.figure(
+                        pictureWords.end(place, numbers(chapter)),
+                        new EndPart(
+                                picture,
+                                place,
+                                numbers(chapter),
+                                type,
+                                palette,
+                                pages.height() * 0.24 * type.density()))));
         opening.addAll(parts(chapter.steps().get(0)));
         pages.addTogether(opening);
         for (Step step : chapter.steps().subList(1, chapter.steps().size())) {
@@ -172,7 +188,7 @@ public final class SheetLayout {
         }
         pages.newPage();
         List<Part> head = List.of(
-                new TextPart(phrases.say("gauge.title"), type.title(), palette.ink()),
+                chapterTitle(phrases.say("gauge.title")),
                 new TextPart(phrases.say("gauge.use"), type.body(), palette.ink()),
                 new SpacePart(SPACE),
                 new CheckLinePart(plan.piece().habits().units(), phrases, type, palette));
@@ -181,7 +197,7 @@ public final class SheetLayout {
         for (EndPlan end : ends) {
             List<Part> strips = GaugePart.strips(end, plan.piece().shown(), type, palette, most);
             String key = end.place() == Place.START ? "gauge.start" : "gauge.top";
-            pages.addTogether(List.of(new SpacePart(SPACE), heading(phrases.say(key)), strips.get(0)));
+            pages.addTogether(List.of(new SpacePart(SPACE), heading(Role.STEP, phrases.say(key)), strips.get(0)));
             strips.subList(1, strips.size()).forEach(pages::add);
         }
     }

@@ -64,7 +64,7 @@ public final class SheetPages {
         for (Pages.Placed placed : pages.get(page)) {
             placed.part().paint(g, placed.x(), placed.y(), placed.width());
         }
-        footer(g, page);
+        Structured.as(g, Role.ORNAMENT, () -> footer(g, page));
     }
 
     private void footer(Graphics2D g, int page) {

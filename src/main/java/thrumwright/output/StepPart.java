@@ -6,6 +6,7 @@ import java.awt.geom.Line2D;
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import thrumwright.drawing.Palette;
 import thrumwright.drawing.StepPainter;
@@ -103,7 +104,8 @@ record StepPart(Step step, Plan plan, Phrases phrases, Type type, Palette palett
     }
 
     private Part title() {
-        return new TextPart(step.number() + "  " + step.title(), type.heading(), palette.ink());
+        Part text = new TextPart(step.number() + "  " + step.title(), type.heading(), palette.ink());
+        return Structured.part(Role.STEP, text);
     }
 
     private double textHeight(double width) {
@@ -132,7 +134,8 @@ record StepPart(Step step, Plan plan, Phrases phrases, Type type, Palette palett
         title().paint(g, x + box() + 10, at, width - box() - 10);
         at += title().height(width - box() - 10);
         if (drawn()) {
-            picture(g, new Rectangle2D.Double(x, at, picture(), pictureHeight()));
+            Rectangle2D box = new Rectangle2D.Double(x, at, picture(), pictureHeight());
+            Structured.figure(g, step.picture().orElseThrow().says(), box, () -> picture(g, box));
             double below = at + pictureHeight() + GAP;
             leaning().ifPresent(work -> {
                 double half = (picture() - GAP) / 2;
@@ -160,6 +163,12 @@ record StepPart(Step step, Plan plan, Phrases phrases, Type type, Palette palett
 
     /** How the row looks when it is right, or when it is wrong: said and crossed out, not only drawn. */
     private void lean(Graphics2D g, Work work, boolean right, Rectangle2D box) {
+        String lean = phrases.say("lean." + work.rows().get(0).lean().orElseThrow());
+        String says = phrases.say(right ? "picture.lean.right" : "picture.lean.wrong", Map.of("lean", lean));
+        Structured.figure(g, says, box, () -> paintLean(g, work, right, box));
+    }
+
+    private void paintLean(Graphics2D g, Work work, boolean right, Rectangle2D box) {
         new StepPainter(g, palette, type.body()).leaning(box, plan, work, right);
         g.setColor(right ? palette.faint() : palette.accent());
         g.setStroke(new BasicStroke(right ? 0.5f : 1f));
@@ -215,7 +224,7 @@ record StepPart(Step step, Plan plan, Phrases phrases, Type type, Palette palett
             for (int i = 0; i < rows.size(); i++) {
                 double left = x + i * each;
                 Ticks.box(g, left + 1, y + type.large() * 0.28, box(type), palette);
-                new TextPart(text(rows.get(i)), type.essential(), palette.ink())
+                Structured.item(new TextPart(text(rows.get(i)), type.essential(), palette.ink()))
                         .paint(g, left + box(type) + 8, y, width);
             }
         }

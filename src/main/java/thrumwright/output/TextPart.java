@@ -28,8 +28,15 @@ record TextPart(String text, Font font, Color colour) implements Part {
         g.setRenderingHint(RenderingHints.KEY_FRACTIONALMETRICS, RenderingHints.VALUE_FRACTIONALMETRICS_ON);
         g.setFont(font);
         g.setColor(colour);
+        Structured.as(g, Role.TEXT, () -> lines(g, x, y, width));
+    }
+
+    private void lines(Graphics2D g, double x, double y, double width) {
         double baseline = y + font.getSize2D() * 0.98;
-        for (String line : lines(width)) {
+        List<String> lines = lines(width);
+        for (int i = 0; i < lines.size(); i++) {
+            // the space keeps the words apart for those who hear the lines as one
+            String line = i < lines.size() - 1 ? lines.get(i) + " " : lines.get(i);
             g.drawString(line, (float) x, (float) baseline);
             baseline += font.getSize2D() * LEADING;
         }

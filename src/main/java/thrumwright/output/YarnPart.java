@@ -20,6 +20,6 @@ record YarnPart(YarnLine line, Type type, Palette palette) implements Part {
     @Override
     public void paint(Graphics2D g, double x, double y, double width) {
         Ticks.dot(g, x + 1, y + 3, 10, line.yarn().colour(), palette);
-        text().paint(g, x + 18, y, width - 18);
+        Structured.item(text()).paint(g, x + 18, y, width - 18);
     }
 }

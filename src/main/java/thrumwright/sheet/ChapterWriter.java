@@ -26,6 +26,7 @@ final class ChapterWriter {
     private final Phrases phrases;
     private final Words words;
     private final BlockWords blockWords;
+    private final PictureWords pictureWords;
     private int number;
 
     ChapterWriter(Plan plan, Phrases phrases, Words words) {
@@ -35,6 +36,7 @@ final class ChapterWriter {
         this.phrases = phrases;
         this.words = words;
         this.blockWords = new BlockWords(plan, phrases, words);
+        this.pictureWords = new PictureWords(plan, phrases, words);
     }
 
     List<Chapter> chapters() {
@@ -115,7 +117,7 @@ final class ChapterWriter {
     private Step step(EndPlan end, BlockPlan block) {
         String title = words.name(block.block());
         Optional<Step.Picture> picture =
-                Optional.of(new Step.Picture(end.place(), block.block().id()));
+                Optional.of(new Step.Picture(end.place(), block.block().id(), pictureWords.step(end, block)));
         if (block.work().isPresent()) {
             return new Step(
                     ++number,

@@ -30,6 +30,7 @@ final class OffLoom {
     private final Shown shown;
     private final Phrases phrases;
     private final Words words;
+    private final PictureWords pictureWords;
     private final List<Step> steps = new ArrayList<>();
     private int number;
 
@@ -38,6 +39,7 @@ final class OffLoom {
         this.shown = plan.piece().shown();
         this.phrases = phrases;
         this.words = words;
+        this.pictureWords = new PictureWords(plan, phrases, words);
     }
 
     /** @param before the number of the last step so far */
@@ -171,8 +173,8 @@ final class OffLoom {
         addTitled("off.hang", Optional.empty(), values, keys, List.of("caution.overhead"));
     }
 
-    private static Optional<Step.Picture> picture(EndPlan end, String blockId) {
-        return Optional.of(new Step.Picture(end.place(), blockId));
+    private Optional<Step.Picture> picture(EndPlan end, String blockId) {
+        return end.block(blockId).map(block -> new Step.Picture(end.place(), blockId, pictureWords.step(end, block)));
     }
 
     private void addTitled(

@@ -28,8 +28,12 @@ public record Step(
         String reach,
         String reachBrief,
         List<String> cautions) {
-    /** The block that a step's drawing shows. */
-    public record Picture(Place place, String blockId) {}
+    /**
+     * The block that a step's drawing shows.
+     *
+     * @param says what the drawing shows, in words
+     */
+    public record Picture(Place place, String blockId, String says) {}
 
     public Step {
         sentences = List.copyOf(sentences);

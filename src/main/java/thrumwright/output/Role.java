@@ -1,0 +1,40 @@
+package thrumwright.output;
+
+/** What a stretch of a page is: by its standard structure type of ISO 32000-1, 14.8.4. */
+enum Role {
+    TITLE("H1"),
+    CHAPTER("H2"),
+    STEP("H3"),
+    TEXT("P"),
+    FIGURE("Figure"),
+    LABEL("Lbl"),
+    ENTRY("LBody"),
+    HEAD("TH"),
+    CELL("TD"),
+    /** Seen only: rules, running titles, page numbers. */
+    ORNAMENT("Artifact"),
+    LIST("L"),
+    ITEM("LI"),
+    TABLE("Table"),
+    ROW("TR");
+
+    private final String type;
+
+    Role(String type) {
+        this.type = type;
+    }
+
+    String type() {
+        return type;
+    }
+
+    /** Whether it holds other roles instead of text or a drawing. */
+    boolean holdsOthers() {
+        return compareTo(LIST) >= 0;
+    }
+
+    /** Whether two that follow each other are one: a list goes on over several parts and pages. */
+    boolean goesOn() {
+        return this == LIST || this == TABLE;
+    }
+}

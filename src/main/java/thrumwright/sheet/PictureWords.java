@@ -1,0 +1,84 @@
+package thrumwright.sheet;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import thrumwright.block.HemFold;
+import thrumwright.block.OpenWarp;
+import thrumwright.block.WarpFinish;
+import thrumwright.measure.Phrases;
+import thrumwright.piece.Place;
+import thrumwright.plan.BlockPlan;
+import thrumwright.plan.EndPlan;
+import thrumwright.plan.Plan;
+import thrumwright.plan.Words;
+
+/** What the drawings of a sheet show, in words, for those who hear it read. */
+public final class PictureWords {
+    private final Plan plan;
+    private final Phrases phrases;
+    private final Words words;
+
+    public PictureWords(Plan plan, Locale locale) {
+        this(plan, Phrases.of("thrumwright.sheet.steps", locale), new Words(locale));
+    }
+
+    PictureWords(Plan plan, Phrases phrases, Words words) {
+        this.plan = plan;
+        this.phrases = phrases;
+        this.words = words;
+    }
+
+    /** The whole piece, from the bottom up. */
+    public String piece() {
+        return phrases.say(
+                "picture.piece",
+                Map.of(
+                        "start", names(plan.start(), Map.of()),
+                        "design",
+                                plan.piece()
+                                        .shown()
+                                        .height(plan.piece().design().height().mm()),
+                        "top", names(plan.top(), Map.of())));
+    }
+
+    /**
+     * One end, from the bottom up.
+     *
+     * @param numbers of the steps by the identity of their blocks, as far as they stand in the drawing
+     */
+    public String end(Place place, Map<String, Integer> numbers) {
+        EndPlan end = plan.end(place);
+        return phrases.say("picture.end", Map.of("place", words.place(place), "blocks", names(end, numbers)));
+    }
+
+    /** A block of an end, as its step shows it. */
+    String step(EndPlan end, BlockPlan block) {
+        return phrases.say(
+                "picture." + kind(block),
+                Map.of("block", words.name(block.block()), "place", words.place(end.place())));
+    }
+
+    private static String kind(BlockPlan block) {
+        if (block.block() instanceof HemFold) {
+            return "fold";
+        } else if (block.block() instanceof OpenWarp) {
+            return "gap";
+        }
+        return block.block() instanceof WarpFinish ? "finish" : "rows";
+    }
+
+    private String names(EndPlan end, Map<String, Integer> numbers) {
+        if (end.blocks().isEmpty()) {
+            return phrases.say("picture.nothing");
+        }
+        List<String> names = new ArrayList<>();
+        for (BlockPlan block : end.blocks()) {
+            Integer number = numbers.get(block.block().id());
+            String name = words.name(block.block());
+            names.add(number == null ? name : phrases.say("picture.numbered", Map.of("block", name, "step", number)));
+        }
+        return String.join(", ", names);
+    }
+}

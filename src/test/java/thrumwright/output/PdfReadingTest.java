@@ -1,0 +1,101 @@
+package thrumwright.output;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.junit.jupiter.api.Test;
+import thrumwright.drawing.Fonts;
+import thrumwright.drawing.Palette;
+import thrumwright.plan.Plan;
+import thrumwright.sheet.Chapter;
+import thrumwright.sheet.Step;
+import thrumwright.sheet.StepSheet;
+import thrumwright.testing.Pieces;
+import thrumwright.testing.RandomPieces;
+
+/** Someone who hears the sheet read hears all of it, in order. */
+class PdfReadingTest {
+    private final Fonts fonts = Fonts.load();
+
+    private List<PdfReading.Said> read(Plan plan) throws IOException {
+        SheetPages pages = SheetLayout.of(plan, PageSetup.usual(Paper.A4), fonts, Palette.onPaper(), Locale.UK);
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        PdfFile.write(pages, fonts, out);
+        try (PDDocument document = Loader.loadPDF(out.toByteArray())) {
+            return PdfReading.of(document);
+        }
+    }
+
+    private static List<String> texts(List<PdfReading.Said> said, String type) {
+        return said.stream()
+                .filter(each -> each.type().equals(type))
+                .map(PdfReading.Said::text)
+                .toList();
+    }
+
+    @Test
+    void titleChaptersAndStepsAreHeadings() throws IOException {
+        Plan plan = Plan.of(Pieces.panel());
+        StepSheet sheet = StepSheet.of(plan, Locale.UK);
+        List<PdfReading.Said> said = read(plan);
+        assertThat(texts(said, "H1")).containsExactly(sheet.title());
+        assertThat(texts(said, "H2"))
+                .containsSubsequence(
+                        sheet.chapters().stream().map(Chapter::title).toList());
+        assertThat(texts(said, "H3"))
+                .containsSubsequence(sheet.steps().stream()
+                        .map(step -> step.number() + " " + step.title())
+                        .toList());
+    }
+
+    @Test
+    void everySentenceIsOneParagraphAndEveryDrawingHasItsWordsInOrder() throws IOException {
+        RandomPieces pieces = new RandomPieces(43);
+        for (int i = 0; i < 10; i++) {
+            Plan plan = Plan.of(pieces.next());
+            StepSheet sheet = StepSheet.of(plan, Locale.UK);
+            List<String> expected = new ArrayList<>();
+            for (Step step : sheet.steps()) {
+                expected.add("H3 " + step.number() + " " + step.title());
+                step.picture().ifPresent(picture -> expected.add("Figure " + picture.says()));
+                step.sentences().forEach(sentence -> expected.add("P " + sentence));
+                step.rows()
+                        .forEach(row -> expected.add("LBody " + row.label() + " " + row.arrow() + " " + row.brief()));
+            }
+            List<String> heard = read(plan).stream()
+                    .map(said -> said.type() + " " + said.text())
+                    .toList();
+            assertThat(heard).containsSubsequence(expected);
+        }
+    }
+
+    @Test
+    void listsAndTablesAreWhole() throws IOException {
+        Plan plan = Plan.of(Pieces.panel());
+        StepSheet sheet = StepSheet.of(plan, Locale.UK);
+        List<PdfReading.Said> said = read(plan);
+        assertThat(texts(said, "TH")).hasSize(5);
+        assertThat(texts(said, "TD")).hasSize(5 * sheet.cuts().size());
+        assertThat(texts(said, "Lbl"))
+                .containsExactlyElementsOf(
+                        sheet.facts().stream().map(fact -> fact.name()).toList());
+        assertThat(said)
+                .filteredOn(each -> each.type().equals("TD"))
+                .allSatisfy(each -> assertThat(each.within()).containsExactly("Document", "Table", "TR"));
+    }
+
+    @Test
+    void runningTitlesAndPageNumbersAreNotRead() throws IOException {
+        Plan plan = Plan.of(Pieces.panel());
+        assertThat(read(plan)).noneMatch(said -> said.text().matches("\\d+ / \\d+"));
+        assertThat(read(plan).stream()
+                        .filter(said -> said.text().equals(plan.piece().title())))
+                .hasSize(1);
+    }
+}
