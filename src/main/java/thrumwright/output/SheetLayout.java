@@ -89,6 +89,7 @@ public final class SheetLayout {
         sheet.facts().forEach(fact -> head.add(new FactPart(fact, type, palette)));
         List<Part> lists = new ArrayList<>();
         if (!sheet.findings().isEmpty()) {
+            lists.add(new SpacePart(SPACE));
             lists.add(new NotePart(phrases.say("heading.findings"), sheet.findings(), type, palette));
         }
         lists.addAll(cuts());
