@@ -46,6 +46,9 @@ record StepPart(Step step, Plan plan, Phrases phrases, Type type, Palette palett
             parts.addAll(words);
         }
         parts.addAll(RowsPart.lines(step.rows(), type, palette, pageWidth));
+        step.rows().stream()
+                .filter(row -> row.count() > 1)
+                .forEach(row -> parts.add(new TickRunPart(row.count(), palette)));
         if (!step.reach().isEmpty()) {
             double high = step.picture()
                     .flatMap(shown -> plan.end(shown.place()).block(shown.blockId()))

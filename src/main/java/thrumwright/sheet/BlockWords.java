@@ -147,11 +147,12 @@ final class BlockWords {
         List<RowLine> lines = new ArrayList<>();
         int told = rows.size() <= ROWS_TOLD ? rows.size() : 2;
         for (Row row : rows.subList(0, told)) {
-            lines.add(new RowLine(Integer.toString(row.number()), Optional.of(row.from()), text(row), brief(row)));
+            lines.add(new RowLine(Integer.toString(row.number()), 1, Optional.of(row.from()), text(row), brief(row)));
         }
         if (told < rows.size()) {
             lines.add(new RowLine(
                     (told + 1) + "–" + rows.size(),
+                    rows.size() - told,
                     Optional.empty(),
                     phrases.say("rows.so-on"),
                     phrases.say("rows.so-on.brief")));
