@@ -14,6 +14,7 @@ import picocli.CommandLine.Spec;
 import thrumwright.drawing.Fonts;
 import thrumwright.drawing.Palette;
 import thrumwright.measure.Phrases;
+import thrumwright.output.HtmlFile;
 import thrumwright.output.PageSetup;
 import thrumwright.output.Paper;
 import thrumwright.output.PdfFile;
@@ -33,6 +34,7 @@ final class SheetCommand implements Callable<Integer> {
     enum Form {
         PDF,
         PNG,
+        HTML,
         TEXT
     }
 
@@ -100,6 +102,7 @@ final class SheetCommand implements Callable<Integer> {
             case TEXT -> text(plan);
             case PDF -> pdf(plan);
             case PNG -> png(plan);
+            case HTML -> html(plan);
         }
         return Commands.DONE;
     }
@@ -109,7 +112,12 @@ final class SheetCommand implements Callable<Integer> {
             return form;
         }
         String name = to.toLowerCase(Locale.ROOT);
-        return name.endsWith(".pdf") ? Form.PDF : name.endsWith(".png") ? Form.PNG : Form.TEXT;
+        for (Form each : Form.values()) {
+            if (name.endsWith("." + each.name().toLowerCase(Locale.ROOT))) {
+                return each;
+            }
+        }
+        return Form.TEXT;
     }
 
     private void text(Plan plan) throws FileProblem {
@@ -118,8 +126,17 @@ final class SheetCommand implements Callable<Integer> {
     }
 
     private SheetPages pages(Plan plan, Fonts fonts) {
-        Palette palette = grey ? Palette.blackAndWhite(colours(plan)) : Palette.onPaper();
-        return SheetLayout.of(plan, new PageSetup(paper, landscape, margin, distance), fonts, palette, Locale.UK);
+        PageSetup setup = new PageSetup(paper, landscape, margin, distance);
+        return SheetLayout.of(plan, setup, fonts, palette(plan), Locale.UK);
+    }
+
+    private Palette palette(Plan plan) {
+        return grey ? Palette.blackAndWhite(colours(plan)) : Palette.onPaper();
+    }
+
+    private void html(Plan plan) throws FileProblem {
+        String text = HtmlFile.of(plan, Fonts.load(), palette(plan), Locale.UK);
+        Files.write(to, commands.console(), out -> out.writeBytes(text.getBytes(StandardCharsets.UTF_8)));
     }
 
     private static List<Colour> colours(Plan plan) {

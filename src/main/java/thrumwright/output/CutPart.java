@@ -39,10 +39,15 @@ record CutPart(CutLine cut, Phrases phrases, Type type, Palette palette) impleme
         return new TextPart(cut.yarnAndRole(), type.table(), palette.ink());
     }
 
-    private Part use() {
+    /** What a cut is for, and when. */
+    static String use(CutLine cut, Phrases phrases) {
         String place = phrases.say(cut.place() == Place.START ? "cut.start" : "cut.top");
         String text = cut.use() + ", " + place + ", " + phrases.say("cut.step") + " " + cut.step();
-        return new TextPart(cut.shared().isEmpty() ? text : text + "; " + cut.shared(), type.table(), palette.ink());
+        return cut.shared().isEmpty() ? text : text + "; " + cut.shared();
+    }
+
+    private Part use() {
+        return new TextPart(use(cut, phrases), type.table(), palette.ink());
     }
 
     @Override

@@ -1,11 +1,9 @@
 package thrumwright.output;
 
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.Optional;
 import java.util.stream.Stream;
 import thrumwright.drawing.Fonts;
 import thrumwright.drawing.Palette;
@@ -162,13 +160,13 @@ public final class SheetLayout {
             opening.add(new SpacePart(SPACE / 2));
         }
         chapter.opening().forEach(sentence -> opening.add(new TextPart(sentence, type.body(), palette.ink())));
-        place(chapter)
+        chapter.place()
                 .ifPresent(place -> opening.add(Structured.figure(
-                        pictureWords.end(place, numbers(chapter)),
+                        pictureWords.end(place, chapter.numbers()),
                         new EndPart(
                                 picture,
                                 place,
-                                numbers(chapter),
+                                chapter.numbers(),
                                 type,
                                 palette,
                                 pages.height() * 0.24 * type.density()))));
@@ -217,21 +215,5 @@ public final class SheetLayout {
 
     private List<Part> parts(Step step) {
         return StepPart.all(step, plan, phrases, type, palette, pages.width(), pages.height());
-    }
-
-    private static Optional<Place> place(Chapter chapter) {
-        return switch (chapter.kind()) {
-            case START -> Optional.of(Place.START);
-            case TOP -> Optional.of(Place.TOP);
-            case DESIGN, OFF_LOOM -> Optional.empty();
-        };
-    }
-
-    private static Map<String, Integer> numbers(Chapter chapter) {
-        Map<String, Integer> numbers = new HashMap<>();
-        for (Step step : chapter.steps()) {
-            step.picture().ifPresent(shown -> numbers.put(shown.blockId(), step.number()));
-        }
-        return numbers;
     }
 }

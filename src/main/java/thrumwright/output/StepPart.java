@@ -6,7 +6,6 @@ import java.awt.geom.Line2D;
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import thrumwright.drawing.Palette;
 import thrumwright.drawing.StepPainter;
@@ -91,8 +90,7 @@ record StepPart(Step step, Plan plan, Phrases phrases, Type type, Palette palett
     private Optional<Work> leaning() {
         return step.picture()
                 .flatMap(shown -> plan.end(shown.place()).block(shown.blockId()))
-                .flatMap(BlockPlan::work)
-                .filter(work -> work.rows().get(0).lean().isPresent());
+                .flatMap(LeanPicture::leaning);
     }
 
     private double pictures() {
@@ -164,24 +162,13 @@ record StepPart(Step step, Plan plan, Phrases phrases, Type type, Palette palett
         g.draw(box);
     }
 
-    /** How the row looks when it is right, or when it is wrong: said and crossed out, not only drawn. */
     private void lean(Graphics2D g, Work work, boolean right, Rectangle2D box) {
-        String lean = phrases.say("lean." + work.rows().get(0).lean().orElseThrow());
-        String says = phrases.say(right ? "picture.lean.right" : "picture.lean.wrong", Map.of("lean", lean));
-        Structured.figure(g, says, box, () -> paintLean(g, work, right, box));
-    }
-
-    private void paintLean(Graphics2D g, Work work, boolean right, Rectangle2D box) {
-        new StepPainter(g, palette, type.body()).leaning(box, plan, work, right);
-        g.setColor(right ? palette.faint() : palette.accent());
-        g.setStroke(new BasicStroke(right ? 0.5f : 1f));
-        g.draw(box);
-        if (!right) {
-            g.draw(new Line2D.Double(box.getMinX(), box.getMaxY(), box.getMaxX(), box.getMinY()));
-            g.draw(new Line2D.Double(box.getMinX(), box.getMinY(), box.getMaxX(), box.getMaxY()));
-        }
-        new TextPart(phrases.say(right ? "picture.right" : "picture.wrong"), type.small(), palette.ink())
-                .paint(g, box.getMinX(), box.getMaxY() + 1, box.getWidth());
+        LeanPicture lean = new LeanPicture(plan, work, right, phrases, type, palette);
+        Structured.figure(g, lean.says(), box, () -> {
+            lean.paint(g, box);
+            new TextPart(lean.caption(), type.small(), palette.ink())
+                    .paint(g, box.getMinX(), box.getMaxY() + 1, box.getWidth());
+        });
     }
 
     /**

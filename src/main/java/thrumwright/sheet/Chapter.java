@@ -1,6 +1,10 @@
 package thrumwright.sheet;
 
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import thrumwright.piece.Place;
 
 /**
  * A part of the work.
@@ -19,5 +23,23 @@ public record Chapter(Kind kind, String title, List<String> opening, List<Step> 
     public Chapter {
         opening = List.copyOf(opening);
         steps = List.copyOf(steps);
+    }
+
+    /** The end that it is about, if it is about one. */
+    public Optional<Place> place() {
+        return switch (kind) {
+            case START -> Optional.of(Place.START);
+            case TOP -> Optional.of(Place.TOP);
+            case DESIGN, OFF_LOOM -> Optional.empty();
+        };
+    }
+
+    /** The numbers of its steps by the identity of the blocks that they show. */
+    public Map<String, Integer> numbers() {
+        Map<String, Integer> numbers = new HashMap<>();
+        for (Step step : steps) {
+            step.picture().ifPresent(shown -> numbers.put(shown.blockId(), step.number()));
+        }
+        return numbers;
     }
 }

@@ -1,0 +1,173 @@
+package thrumwright.output;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import thrumwright.drawing.Fonts;
+import thrumwright.drawing.Palette;
+import thrumwright.measure.Phrases;
+import thrumwright.plan.BlockPlan;
+import thrumwright.plan.EndPlan;
+import thrumwright.plan.Plan;
+import thrumwright.plan.Work;
+import thrumwright.sheet.Chapter;
+import thrumwright.sheet.CutLine;
+import thrumwright.sheet.PictureWords;
+import thrumwright.sheet.RowLine;
+import thrumwright.sheet.Step;
+import thrumwright.sheet.StepSheet;
+
+/**
+ * A step sheet as one page for a browser: everything within it, boxes to tick, words for every drawing, and good to print.
+ * The same piece makes the same text. Empty elements are closed, so that it can be read as XML too.
+ */
+public final class HtmlFile {
+    private final Plan plan;
+    private final StepSheet sheet;
+    private final Phrases phrases;
+    private final PictureWords pictureWords;
+    private final HtmlPictures pictures;
+    private final Html html = new Html();
+
+    private HtmlFile(Plan plan, Fonts fonts, Palette palette, Locale locale) {
+        this.plan = plan;
+        this.sheet = StepSheet.of(plan, locale);
+        this.phrases = Phrases.of("thrumwright.sheet.steps", locale);
+        this.pictureWords = new PictureWords(plan, locale);
+        this.pictures = new HtmlPictures(plan, fonts, palette);
+    }
+
+    /** The whole page. */
+    public static String of(Plan plan, Fonts fonts, Palette palette, Locale locale) {
+        HtmlFile file = new HtmlFile(plan, fonts, palette, locale);
+        file.write();
+        return file.html.toString();
+    }
+
+    private void write() {
+        html.raw("<!DOCTYPE html>\n<html lang=\"en-GB\">\n<head>\n<meta charset=\"utf-8\"/>\n");
+        html.raw("<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\"/>\n");
+        html.line("title", sheet.title());
+        html.raw("<style>\n" + style() + "</style>\n</head>\n<body>\n<main>\n");
+        html.line("h1", sheet.title());
+        facts();
+        html.picture(pictures.piece(), pictureWords.piece());
+        findings();
+        cuts();
+        yarns();
+        sheet.chapters().forEach(this::chapter);
+        html.raw("</main>\n</body>\n</html>\n");
+    }
+
+    private static String style() {
+        try (InputStream in = HtmlFile.class.getResourceAsStream("/thrumwright/output/sheet.css")) {
+            return new String(in.readAllBytes(), StandardCharsets.UTF_8);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    private void facts() {
+        html.within(
+                "dl",
+                "",
+                () -> sheet.facts().forEach(fact -> {
+                    html.line("dt", fact.name());
+                    html.line("dd", fact.value());
+                }));
+    }
+
+    private void findings() {
+        if (sheet.findings().isEmpty()) {
+            return;
+        }
+        html.within("section", "notes", () -> {
+            html.line("h2", phrases.say("heading.findings"));
+            html.within("ul", "", () -> sheet.findings().forEach(finding -> html.line("li", finding)));
+        });
+    }
+
+    private void cuts() {
+        html.line("h2", phrases.say("heading.cuts"));
+        html.line("p", sheet.cutNote());
+        html.within("table", "", () -> {
+            html.within(
+                    "thead",
+                    "",
+                    () -> html.within("tr", "", () -> {
+                        for (String key : List.of("cut.count", "cut.length", "cut.widths", "cut.yarn", "cut.for")) {
+                            html.raw("<th scope=\"col\">" + Html.escaped(phrases.say(key)) + "</th>\n");
+                        }
+                    }));
+            html.within("tbody", "", () -> sheet.cuts().forEach(this::cut));
+        });
+    }
+
+    private void cut(CutLine cut) {
+        html.within("tr", "", () -> {
+            html.ticked("td", cut.count() + " ×");
+            html.line("td", cut.length());
+            html.line("td", cut.widths() + " ×");
+            html.line("td", cut.yarnAndRole());
+            html.line("td", CutPart.use(cut, phrases));
+        });
+    }
+
+    private void yarns() {
+        html.line("h2", phrases.say("heading.yarns"));
+        html.within("ul", "", () -> sheet.yarns().forEach(line -> html.line("li", YarnPart.text(line))));
+    }
+
+    private void chapter(Chapter chapter) {
+        html.within("section", "chapter", () -> {
+            html.line("h2", chapter.title());
+            chapter.opening().forEach(sentence -> html.line("p", sentence));
+            chapter.place().ifPresent(place -> {
+                Map<String, Integer> numbers = chapter.numbers();
+                html.picture(pictures.end(place, numbers), pictureWords.end(place, numbers));
+            });
+            chapter.steps().forEach(step -> html.within("section", "step", () -> step(step)));
+        });
+    }
+
+    private void step(Step step) {
+        html.ticked("h3", step.number() + " " + step.title());
+        step.picture().ifPresent(this::picture);
+        if (!step.take().isEmpty()) {
+            html.line("p", "take", step.take());
+        }
+        step.sentences().forEach(sentence -> html.line("p", sentence));
+        step.cautions().forEach(caution -> html.line("p", "careful", phrases.say("caution.mark") + " " + caution));
+        if (!step.rows().isEmpty()) {
+            html.within("ul", "rows", () -> step.rows().forEach(this::row));
+        }
+        if (!step.reach().isEmpty()) {
+            html.line("p", "reach", step.reach());
+        }
+    }
+
+    private void row(RowLine row) {
+        html.ticked("li", row.label() + " " + row.arrow() + " " + row.text());
+    }
+
+    private void picture(Step.Picture shown) {
+        EndPlan end = plan.end(shown.place());
+        Optional<BlockPlan> block = end.block(shown.blockId());
+        block.ifPresent(each -> html.picture(pictures.step(end, each), shown.says()));
+        block.flatMap(LeanPicture::leaning)
+                .ifPresent(work -> html.within("div", "lean", () -> {
+                    lean(work, true);
+                    lean(work, false);
+                }));
+    }
+
+    private void lean(Work work, boolean right) {
+        LeanPicture lean = pictures.lean(work, right, phrases);
+        html.picture(pictures.draw(lean), lean.says(), lean.caption());
+    }
+}
