@@ -1,5 +1,7 @@
 package thrumwright.commandline;
 
+import java.io.IOException;
+import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Locale;
@@ -21,6 +23,7 @@ import thrumwright.output.PdfFile;
 import thrumwright.output.PngFile;
 import thrumwright.output.SheetLayout;
 import thrumwright.output.SheetPages;
+import thrumwright.output.SvgFile;
 import thrumwright.plan.Plan;
 import thrumwright.sheet.PlainText;
 import thrumwright.sheet.StepSheet;
@@ -34,6 +37,7 @@ final class SheetCommand implements Callable<Integer> {
     enum Form {
         PDF,
         PNG,
+        SVG,
         HTML,
         TEXT
     }
@@ -50,7 +54,8 @@ final class SheetCommand implements Callable<Integer> {
     @Option(
             names = {"-o", "--to"},
             paramLabel = "NAME",
-            description = "Where to write it; “-” for the standard output. PNG pages are numbered: NAME-1.png …",
+            description =
+                    "Where to write it; “-” for the standard output. PNG and SVG pages are numbered: NAME-1.png …",
             defaultValue = "-")
     private String to;
 
@@ -101,7 +106,9 @@ final class SheetCommand implements Callable<Integer> {
         switch (form()) {
             case TEXT -> text(plan);
             case PDF -> pdf(plan);
-            case PNG -> png(plan);
+            case PNG ->
+                numbered(plan, Form.PNG, (pages, page, out) -> PngFile.write(PngFile.picture(pages, page, dpi), out));
+            case SVG -> numbered(plan, Form.SVG, SvgFile::write);
             case HTML -> html(plan);
         }
         return Commands.DONE;
@@ -149,16 +156,21 @@ final class SheetCommand implements Callable<Integer> {
         Files.write(to, commands.console(), out -> PdfFile.write(pages, fonts, out));
     }
 
-    private void png(Plan plan) throws FileProblem {
+    /** Writes a page. */
+    private interface PageWriter {
+        void write(SheetPages pages, int page, OutputStream out) throws IOException;
+    }
+
+    private void numbered(Plan plan, Form kind, PageWriter writer) throws FileProblem {
         if (to.equals("-")) {
-            throw new ParameterException(spec.commandLine(), "PNG pages need a name: give one with --to.");
+            throw new ParameterException(spec.commandLine(), kind + " pages need a name: give one with --to.");
         }
         SheetPages pages = pages(plan, Fonts.load());
-        String stem = to.toLowerCase(Locale.ROOT).endsWith(".png") ? to.substring(0, to.length() - 4) : to;
+        String ending = "." + kind.name().toLowerCase(Locale.ROOT);
+        String stem = to.toLowerCase(Locale.ROOT).endsWith(ending) ? to.substring(0, to.length() - 4) : to;
         for (int i = 0; i < pages.count(); i++) {
             int page = i;
-            String name = stem + "-" + (i + 1) + ".png";
-            Files.write(name, commands.console(), out -> PngFile.write(PngFile.picture(pages, page, dpi), out));
+            Files.write(stem + "-" + (i + 1) + ending, commands.console(), out -> writer.write(pages, page, out));
         }
     }
 }

@@ -163,7 +163,7 @@ class CommandsTest {
     }
 
     @Test
-    void writesASheetAsTextPdfPngAndHtml() throws IOException {
+    void writesASheetAsTextPdfPngSvgAndHtml() throws IOException {
         String file = demo(1).toString();
         assertThat(ask("", "sheet", file).out()).contains("Reed bed in the wind", "☐ 1 Ordering cord", "½", "×");
         Path pdf = folder.resolve("sheet.pdf");
@@ -177,6 +177,9 @@ class CommandsTest {
         assertThat(ask("", "sheet", file, "-o", png.toString(), "--dpi", "40").code())
                 .isZero();
         assertThat(folder.resolve("page-1.png")).isNotEmptyFile();
+        Path svg = folder.resolve("page.svg");
+        assertThat(ask("", "sheet", file, "-o", svg.toString()).code()).isZero();
+        assertThat(folder.resolve("page-2.svg")).content().contains("<svg ", "viewBox");
         assertThat(ask("", "sheet", file, "--as", "html").out())
                 .startsWith("<!DOCTYPE html>")
                 .contains("<h1>Reed bed in the wind</h1>")
