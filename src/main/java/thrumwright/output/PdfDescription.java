@@ -61,7 +61,9 @@ final class PdfDescription {
 
     private PdfDescription() {}
 
-    static void describe(PDDocument document, String title) throws IOException {
+    static void describe(PDDocument document, String wanted) throws IOException {
+        // XML can't hold control characters, and the title must be the same in both places
+        String title = wanted.replaceAll("\\p{Cntrl}", " ");
         information(document.getDocumentInformation(), title);
         PDDocumentCatalog catalog = document.getDocumentCatalog();
         catalog.setLanguage("en-GB");
@@ -69,7 +71,7 @@ final class PdfDescription {
         preferences.setPrintScaling(PDViewerPreferences.PRINT_SCALING.None);
         preferences.setDisplayDocTitle(true);
         catalog.setViewerPreferences(preferences);
-        byte[] metadata = METADATA.formatted(escaped(title)).getBytes(StandardCharsets.UTF_8);
+        byte[] metadata = METADATA.formatted(Html.escaped(title)).getBytes(StandardCharsets.UTF_8);
         catalog.setMetadata(new PDMetadata(document, new ByteArrayInputStream(metadata)));
         catalog.addOutputIntent(colours(document));
     }
@@ -93,9 +95,5 @@ final class PdfDescription {
         intent.setOutputConditionIdentifier(SRGB);
         intent.setRegistryName("http://www.color.org");
         return intent;
-    }
-
-    private static String escaped(String text) {
-        return text.replace("&", "&amp;").replace("<", "&lt;").replace(">", "&gt;");
     }
 }

@@ -91,6 +91,11 @@ final class PdfStructure {
         return number;
     }
 
+    /** Says what the last element says, for letters that the fonts lack. */
+    void spell(String text) {
+        ((COSDictionary) marks.getObject(marks.size() - 1)).setString(COSName.ACTUAL_TEXT, text);
+    }
+
     /**
      * Adds a figure.
      *

@@ -19,12 +19,22 @@ interface Structured {
      */
     void figure(String alternative, Rectangle2D box, Runnable paint);
 
+    /** Tells the words of the text that is being painted, where its letters alone would not tell them. */
+    void spell(String text);
+
     /** Paints something; where the canvas keeps roles, it keeps this one. */
     static void as(Graphics2D g, Role role, Runnable paint) {
         if (g instanceof Structured structured) {
             structured.as(role, paint);
         } else {
             paint.run();
+        }
+    }
+
+    /** Tells the words of the text that is being painted; a canvas that keeps roles keeps them. */
+    static void spell(Graphics2D g, String text) {
+        if (g instanceof Structured structured) {
+            structured.spell(text);
         }
     }
 

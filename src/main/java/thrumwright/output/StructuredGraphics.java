@@ -25,6 +25,7 @@ final class StructuredGraphics extends PdfBoxGraphics2D implements Structured {
     private final PdfStructure structure;
     private final PDPageContentStream content;
     private boolean marked;
+    private boolean spoken;
 
     StructuredGraphics(PDDocument document, PDPage page, PdfStructure structure, IPdfBoxGraphics2DFontTextDrawer texts)
             throws IOException {
@@ -66,12 +67,21 @@ final class StructuredGraphics extends PdfBoxGraphics2D implements Structured {
         mark(Role.FIGURE, () -> structure.figure(alternative, upright), paint);
     }
 
+    @Override
+    public void spell(String text) {
+        if (spoken) {
+            structure.spell(text);
+        }
+    }
+
     private void mark(Role role, IntSupplier number, Runnable paint) {
         try {
             content.endMarkedContent();
             content.beginMarkedContent(COSName.getPDFName(role.type()), number.getAsInt());
             marked = true;
+            spoken = role != Role.FIGURE;
             paint.run();
+            spoken = false;
             marked = false;
             content.endMarkedContent();
             content.beginMarkedContent(ARTIFACT);

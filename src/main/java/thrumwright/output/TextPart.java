@@ -28,7 +28,12 @@ record TextPart(String text, Font font, Color colour) implements Part {
         g.setRenderingHint(RenderingHints.KEY_FRACTIONALMETRICS, RenderingHints.VALUE_FRACTIONALMETRICS_ON);
         g.setFont(font);
         g.setColor(colour);
-        Structured.as(g, Role.TEXT, () -> lines(g, x, y, width));
+        Structured.as(g, Role.TEXT, () -> {
+            if (font.canDisplayUpTo(text) >= 0) {
+                Structured.spell(g, text);
+            }
+            lines(g, x, y, width);
+        });
     }
 
     private void lines(Graphics2D g, double x, double y, double width) {

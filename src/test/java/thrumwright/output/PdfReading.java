@@ -65,6 +65,8 @@ final class PdfReading {
                 inner.add(type);
                 if (element.getAlternateDescription() != null) {
                     said.add(new Said(within, type, element.getAlternateDescription()));
+                } else if (element.getActualText() != null) {
+                    said.add(new Said(within, type, element.getActualText()));
                 } else if (element.getKids().get(0) instanceof Integer number) {
                     said.add(new Said(within, type, text(page(element), number)));
                 }

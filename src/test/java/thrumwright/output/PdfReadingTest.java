@@ -75,6 +75,13 @@ class PdfReadingTest {
         }
     }
 
+    /** Letters that the fonts lack can't be read from the page, so they are told beside it. */
+    @Test
+    void foreignLettersAreHeardAllTheSame() throws IOException {
+        String title = "潮だまり";
+        assertThat(texts(read(Plan.of(Pieces.panel().withTitle(title))), "H1")).containsExactly(title);
+    }
+
     @Test
     void listsAndTablesAreWhole() throws IOException {
         Plan plan = Plan.of(Pieces.panel());

@@ -76,16 +76,22 @@ class PdfStandardsTest {
     @EnumSource(names = {"A4", "LETTER"})
     void sheetsOfAllSortsKeepTheStandards(Paper paper) throws Exception {
         RandomPieces pieces = new RandomPieces(41 + paper.ordinal());
-        for (int i = 0; i < 2; i++) {
-            byte[] pdf = pdf(pieces.next(), paper);
+        for (int i = 0; i < 3; i++) {
+            byte[] pdf = pdf(narrow(pieces), paper);
             assertKeeps(pdf, PDFAFlavour.PDFUA_1);
             assertKeeps(pdf, PDFAFlavour.PDFA_2_A);
         }
     }
 
+    /** The checker takes long over wide pieces, and they hold nothing that narrow ones don't. */
+    private static Piece narrow(RandomPieces pieces) {
+        Piece piece = pieces.next();
+        return piece.warp().ends() <= 100 ? piece : narrow(pieces);
+    }
+
     @Test
     void aTitleMayHoldAnySign() throws Exception {
-        Piece piece = Pieces.panel().withTitle("Reeds & <sedge> “no. 2” %s");
+        Piece piece = Pieces.panel().withTitle("Reeds & <sedge> “no. 2” %s \u0007 潮だまり");
         assertKeeps(pdf(piece, Paper.A4), PDFAFlavour.PDFUA_1);
         assertKeeps(pdf(piece, Paper.A4), PDFAFlavour.PDFA_2_A);
     }
