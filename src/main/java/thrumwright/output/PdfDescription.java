@@ -33,7 +33,7 @@ final class PdfDescription {
                 xmlns:pdfaExtension="http://www.aiim.org/pdfa/ns/extension/"
                 xmlns:pdfaSchema="http://www.aiim.org/pdfa/ns/schema#"
                 xmlns:pdfaProperty="http://www.aiim.org/pdfa/ns/property#">
-               <dc:title><rdf:Alt><rdf:li xml:lang="x-default">%s</rdf:li></rdf:Alt></dc:title>
+               <dc:title><rdf:Alt><rdf:li xml:lang="x-default">{title}</rdf:li></rdf:Alt></dc:title>
                <dc:language><rdf:Bag><rdf:li>en-GB</rdf:li></rdf:Bag></dc:language>
                <pdf:Producer>Thrumwright</pdf:Producer>
                <xmp:CreatorTool>Thrumwright</xmp:CreatorTool>
@@ -71,7 +71,7 @@ final class PdfDescription {
         preferences.setPrintScaling(PDViewerPreferences.PRINT_SCALING.None);
         preferences.setDisplayDocTitle(true);
         catalog.setViewerPreferences(preferences);
-        byte[] metadata = METADATA.formatted(Html.escaped(title)).getBytes(StandardCharsets.UTF_8);
+        byte[] metadata = METADATA.replace("{title}", Html.escaped(title)).getBytes(StandardCharsets.UTF_8);
         catalog.setMetadata(new PDMetadata(document, new ByteArrayInputStream(metadata)));
         catalog.addOutputIntent(colours(document));
     }
