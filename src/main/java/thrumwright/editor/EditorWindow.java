@@ -220,7 +220,7 @@ final class EditorWindow {
     }
 
     private void size() {
-        frame.setMinimumSize(new Dimension(860, 540));
+        frame.setMinimumSize(new Dimension(760, 480));
         new Geometry(room.settings()).restore(frame, room.windows().size());
     }
 

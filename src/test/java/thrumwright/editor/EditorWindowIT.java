@@ -6,11 +6,13 @@ import java.awt.event.KeyEvent;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import javax.accessibility.Accessible;
 import javax.accessibility.AccessibleContext;
 import javax.accessibility.AccessibleRole;
+import javax.swing.JComponent;
 import org.assertj.swing.core.GenericTypeMatcher;
 import org.assertj.swing.edt.GuiActionRunner;
 import org.assertj.swing.finder.WindowFinder;
@@ -230,6 +232,27 @@ class EditorWindowIT {
                 .isEqualTo(-1);
         press(KeyEvent.VK_Z, KeyEvent.VK_CONTROL);
         assertThat(onEventThread(() -> editor.session().selection())).isEqualTo(Selection.of(Place.START, "hitches"));
+    }
+
+    /** Every view beside the canvas opens, and says what it shows to those who can't see it. */
+    @Test
+    void everyViewOpensAndDescribesItself() {
+        open(Optional.empty());
+        var views = frame.tabbedPane("views");
+        for (String title : views.tabTitles()) {
+            views.selectTab(title);
+            frame.robot().waitForIdle();
+        }
+        for (String picture : List.of("budget", "hems")) {
+            var component = frame.robot().finder().findByName(frame.target(), picture, JComponent.class, false);
+            assertThat(onEventThread(() -> component.getAccessibleContext().getAccessibleDescription()))
+                    .isNotBlank();
+        }
+        frame.robot()
+                .finder()
+                .findAll(frame.target(), component -> "message".equals(component.getName()))
+                .forEach(
+                        message -> assertThat(onEventThread(message::isShowing)).isFalse());
     }
 
     @Test

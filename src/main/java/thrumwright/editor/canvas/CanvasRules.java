@@ -7,10 +7,13 @@ import java.awt.Graphics2D;
 import java.awt.Rectangle;
 import java.awt.geom.Line2D;
 import java.awt.geom.Rectangle2D;
+import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import javax.swing.UIManager;
 import thrumwright.drawing.PiecePicture;
+import thrumwright.drawing.Spread;
 import thrumwright.drawing.View;
 import thrumwright.editor.canvas.CanvasMap.Spot;
 import thrumwright.piece.Place;
@@ -24,7 +27,9 @@ import thrumwright.plan.Plan;
  */
 final class CanvasRules {
     /** How wide a rule is, pixels. */
-    static final int WIDTH = 62;
+    static final int WIDTH = 168;
+    /** Where the names of lines stand, right of the rule's numbers. */
+    private static final int NAMES = 44;
 
     /** Room for the hem's depth at the left, pixels. */
     static final int LEFT = 92;
@@ -34,6 +39,7 @@ final class CanvasRules {
     private final Plan plan;
     private final PiecePicture picture;
     private final View view;
+    private final List<Name> names = new ArrayList<>();
 
     CanvasRules(Graphics2D g, PieceCanvas canvas) {
         this.g = g;
@@ -56,21 +62,19 @@ final class CanvasRules {
                 left,
                 "canvas.line.start",
                 view.y(plan.start().height()),
-                plan.budget().startLine(),
-                1);
+                plan.budget().startLine());
         line(
                 left,
                 "canvas.line.top",
                 view.y(picture.base(Place.TOP)),
-                plan.budget().designEnds(),
-                -1);
+                plan.budget().designEnds());
         stop(left);
+        names(left);
         selected(left);
     }
 
     private void ground(double left, Rectangle seen) {
-        Color paper = canvas.palette().paper();
-        g.setColor(new Color(paper.getRed(), paper.getGreen(), paper.getBlue(), 235));
+        g.setColor(canvas.palette().paper());
         g.fill(new Rectangle2D.Double(left, seen.y, WIDTH, seen.height));
         g.setColor(canvas.palette().faint());
         g.setStroke(new BasicStroke(1));
@@ -102,14 +106,13 @@ final class CanvasRules {
         }
     }
 
-    /** A line from the cloth to the rule, with its name on the design's side. */
-    private void line(double left, String key, double y, double height, int direction) {
-        double from = view.x(picture.span());
+    /** A line from the cloth to the rule, with its name beside it. */
+    private void line(double left, String key, double y, double height) {
+        double from = Math.min(view.x(picture.span()), left - 30);
         g.setColor(canvas.palette().accent());
         g.setStroke(new BasicStroke(1.4f));
         g.draw(new Line2D.Double(from, y, left + 9, y));
-        double base = direction > 0 ? y - 4 : y + g.getFontMetrics().getAscent() + 3;
-        name(left, key, height, base);
+        names.add(new Name(key, height, y));
     }
 
     /** Where the design must have ended at the latest, if there is warp to spare: further up on the top's rule. */
@@ -119,18 +122,31 @@ final class CanvasRules {
         g.setStroke(new BasicStroke(1.4f, BasicStroke.CAP_BUTT, BasicStroke.JOIN_MITER, 10, new float[] {6, 4}, 0));
         if (plan.budget().left() > 0.05) {
             g.draw(new Line2D.Double(left - 26, y, left + 9, y));
-            name(left, "canvas.line.stop", plan.budget().stopLine(), y - 4);
+            names.add(new Name("canvas.line.stop", plan.budget().stopLine(), y));
         }
     }
 
-    private void name(double left, String key, double height, double base) {
-        String text =
-                canvas.texts().say(key, Map.of("height", plan.piece().shown().height(height)));
+    /** A line's name: what it says, and where the line is. */
+    private record Name(String key, double height, double y) {}
+
+    /** Names apart from each other, the highest line first. */
+    private void names(double left) {
+        names.sort(Comparator.comparingDouble(Name::y));
         FontMetrics metrics = g.getFontMetrics();
-        double x = left - metrics.stringWidth(text) - 6;
-        paper(x - 3, base - metrics.getAscent(), metrics.stringWidth(text) + 6, metrics.getHeight());
+        double[] places = Spread.apart(
+                names.stream().mapToDouble(Name::y).toArray(),
+                metrics.getHeight(),
+                Double.NEGATIVE_INFINITY,
+                Double.POSITIVE_INFINITY);
         g.setColor(canvas.palette().accent());
-        g.drawString(text, (float) x, (float) base);
+        g.setStroke(new BasicStroke(1));
+        for (int i = 0; i < places.length; i++) {
+            Name name = names.get(i);
+            g.draw(new Line2D.Double(left + 9, name.y(), left + NAMES - 4, places[i]));
+            String text = canvas.texts()
+                    .say(name.key(), Map.of("height", plan.piece().shown().height(name.height())));
+            g.drawString(text, (float) left + NAMES, (float) (places[i] + metrics.getAscent() / 2.0 - 1));
+        }
     }
 
     private void paper(double x, double y, double width, double height) {

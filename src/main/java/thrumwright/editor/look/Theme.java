@@ -5,6 +5,7 @@ import com.formdev.flatlaf.FlatLaf;
 import com.formdev.flatlaf.FlatLightLaf;
 import java.awt.Color;
 import java.awt.Font;
+import java.awt.GraphicsEnvironment;
 import java.util.function.Supplier;
 import javax.swing.UIManager;
 import javax.swing.UnsupportedLookAndFeelException;
@@ -36,10 +37,17 @@ public enum Theme {
         return palette;
     }
 
+    /** So that texts with marks in them find the font by its name. */
+    private static void register(Fonts fonts) {
+        GraphicsEnvironment environment = GraphicsEnvironment.getLocalGraphicsEnvironment();
+        fonts.files().keySet().forEach(environment::registerFont);
+    }
+
     /** Gives all windows this look, with the program's own font. */
     public void apply(Fonts fonts) {
         FlatLaf.registerCustomDefaultsSource(FOLDER);
         FlatLaf.setUseNativeWindowDecorations(false);
+        register(fonts);
         Font font = fonts.regular().deriveFont(SIZE);
         UIManager.put("defaultFont", new FontUIResource(font));
         Font strong = fonts.semibold().deriveFont(SIZE);

@@ -12,7 +12,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Supplier;
-import javax.swing.JComponent;
 import javax.swing.UIManager;
 import thrumwright.drawing.Palette;
 import thrumwright.drawing.Spread;
@@ -24,7 +23,7 @@ import thrumwright.piece.Place;
 import thrumwright.plan.Budget;
 
 /** The warp from the lower bar (left) to the upper bar (right): what takes how much of it. */
-public final class BudgetView extends JComponent {
+public final class BudgetView extends PictureView {
     private static final long serialVersionUID = 1L;
     private static final int SIDE = 24;
 

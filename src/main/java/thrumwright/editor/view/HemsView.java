@@ -9,7 +9,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Supplier;
-import javax.swing.JComponent;
 import javax.swing.UIManager;
 import thrumwright.drawing.FoldPainter;
 import thrumwright.drawing.Palette;
@@ -20,7 +19,7 @@ import thrumwright.plan.EndPlan;
 import thrumwright.plan.Hem;
 
 /** Both hems from the side, folded, to scale. */
-public final class HemsView extends JComponent {
+public final class HemsView extends PictureView {
     private static final long serialVersionUID = 1L;
     private static final int TITLE = 26;
 
