@@ -27,9 +27,7 @@ import thrumwright.plan.Plan;
  */
 final class CanvasRules {
     /** How wide a rule is, pixels. */
-    static final int WIDTH = 168;
-    /** Where the names of lines stand, right of the rule's numbers. */
-    private static final int NAMES = 44;
+    static final int WIDTH = 62;
 
     /** Room for the hem's depth at the left, pixels. */
     static final int LEFT = 92;
@@ -129,7 +127,7 @@ final class CanvasRules {
     /** A line's name: what it says, and where the line is. */
     private record Name(String key, double height, double y) {}
 
-    /** Names apart from each other, the highest line first. */
+    /** Each above its line, but apart from each other; the highest line first. */
     private void names(double left) {
         names.sort(Comparator.comparingDouble(Name::y));
         FontMetrics metrics = g.getFontMetrics();
@@ -138,14 +136,15 @@ final class CanvasRules {
                 metrics.getHeight(),
                 Double.NEGATIVE_INFINITY,
                 Double.POSITIVE_INFINITY);
-        g.setColor(canvas.palette().accent());
-        g.setStroke(new BasicStroke(1));
         for (int i = 0; i < places.length; i++) {
             Name name = names.get(i);
-            g.draw(new Line2D.Double(left + 9, name.y(), left + NAMES - 4, places[i]));
             String text = canvas.texts()
                     .say(name.key(), Map.of("height", plan.piece().shown().height(name.height())));
-            g.drawString(text, (float) left + NAMES, (float) (places[i] + metrics.getAscent() / 2.0 - 1));
+            double x = left - metrics.stringWidth(text) - 6;
+            double base = places[i] - metrics.getDescent() - 2;
+            paper(x - 3, base - metrics.getAscent(), metrics.stringWidth(text) + 6, metrics.getHeight());
+            g.setColor(canvas.palette().accent());
+            g.drawString(text, (float) x, (float) base);
         }
     }
 
