@@ -13,7 +13,6 @@ import thrumwright.measure.Phrases;
 import thrumwright.plan.BlockPlan;
 import thrumwright.plan.Plan;
 import thrumwright.plan.Work;
-import thrumwright.sheet.RowLine;
 import thrumwright.sheet.Step;
 
 /**
@@ -116,7 +115,7 @@ record StepPart(Step step, Plan plan, Phrases phrases, Type type, Palette palett
     }
 
     private double box() {
-        return type.large() * 0.72;
+        return type.box();
     }
 
     @Override
@@ -169,105 +168,5 @@ record StepPart(Step step, Plan plan, Phrases phrases, Type type, Palette palett
             new TextPart(lean.caption(), type.small(), palette.ink())
                     .paint(g, box.getMinX(), box.getMaxY() + 1, box.getWidth());
         });
-    }
-
-    /**
-     * A line of rows in columns.
-     *
-     * @param each width of a column
-     */
-    private record RowsPart(List<RowLine> rows, double each, Type type, Palette palette) implements Part {
-        private static final double BETWEEN = 18;
-
-        /** All rows in as many columns as fit, a part for each line. */
-        static List<Part> lines(List<RowLine> rows, Type type, Palette palette, double width) {
-            double widest = 0;
-            for (RowLine row : rows) {
-                widest = Math.max(widest, TextPart.width(text(row), type.essential()));
-            }
-            double cell = box(type) + 8 + widest + BETWEEN;
-            int columns = (int) Math.max(1, Math.min(rows.size(), Math.floor((width + BETWEEN) / cell)));
-            double each = Math.min(width / columns, cell * 1.25);
-            List<Part> lines = new ArrayList<>();
-            for (int i = 0; i < rows.size(); i += columns) {
-                List<RowLine> line = rows.subList(i, Math.min(rows.size(), i + columns));
-                lines.add(new RowsPart(line, each, type, palette));
-            }
-            return lines;
-        }
-
-        private static double box(Type type) {
-            return type.large() * 0.72;
-        }
-
-        private static String text(RowLine row) {
-            return row.label() + " " + row.arrow() + " " + row.brief();
-        }
-
-        @Override
-        public double height(double width) {
-            return type.large() * 1.32;
-        }
-
-        @Override
-        public void paint(Graphics2D g, double x, double y, double width) {
-            for (int i = 0; i < rows.size(); i++) {
-                double left = x + i * each;
-                Ticks.box(g, left + 1, y + type.large() * 0.28, box(type), palette);
-                Structured.item(new TextPart(text(rows.get(i)), type.essential(), palette.ink()))
-                        .paint(g, left + box(type) + 8, y, width);
-            }
-        }
-    }
-
-    /** The height to reach: in large type, and in words. */
-    private record ReachPart(Step step, double block, Type type, Palette palette) implements Part {
-        /** Blocks up to so many mm are drawn at their true height beside the words. */
-        private static final double TRUE_SIZE_UP_TO = 60;
-
-        private static final double BAR = 12;
-
-        private double bar() {
-            return block <= TRUE_SIZE_UP_TO ? block * Paper.POINTS : 0;
-        }
-
-        private String brief() {
-            return "↑ " + step.reachBrief();
-        }
-
-        private double left() {
-            return TextPart.width(brief(), type.essential()) + 14 + (bar() > 0 ? 2 * BAR : 0);
-        }
-
-        private Part words() {
-            return new TextPart(step.reach(), type.body(), palette.ink());
-        }
-
-        @Override
-        public double height(double width) {
-            return Math.max(bar() + 8, Math.max(type.large() * 1.3, words().height(width - left())));
-        }
-
-        @Override
-        public void paint(Graphics2D g, double x, double y, double width) {
-            double height = height(width);
-            double brief = (height - type.large() * 1.3) / 2;
-            new TextPart(brief(), type.essential(), palette.ink()).paint(g, x, y + brief, width);
-            if (bar() > 0) {
-                trueSize(g, x + left() - 1.7 * BAR, y + (height - bar()) / 2);
-            }
-            Part words = words();
-            double spare = (height - words.height(width - left())) / 2;
-            words.paint(g, x + left(), y + spare, width - left());
-        }
-
-        /** The block's height as it is on the loom, to hold against the weaving. */
-        private void trueSize(Graphics2D g, double x, double top) {
-            g.setColor(palette.ink());
-            g.setStroke(new BasicStroke(0.8f, BasicStroke.CAP_BUTT, BasicStroke.JOIN_MITER));
-            g.draw(new Line2D.Double(x, top, x + BAR, top));
-            g.draw(new Line2D.Double(x, top + bar(), x + BAR, top + bar()));
-            g.draw(new Line2D.Double(x + BAR / 2, top, x + BAR / 2, top + bar()));
-        }
     }
 }

@@ -28,6 +28,11 @@ record Type(Fonts fonts, double distance, double density) {
         return (float) (capitalHeight(distance, MINUTES) / CAPITAL * Paper.POINTS);
     }
 
+    /** Side of a box to tick beside what is read from the loom, points. */
+    double box() {
+        return large() * 0.72;
+    }
+
     private float close(double points) {
         return (float) (points * density);
     }
