@@ -17,6 +17,7 @@ import thrumwright.block.Side;
 import thrumwright.block.WarpFinish;
 import thrumwright.plan.BlockPlan;
 import thrumwright.plan.EndPlan;
+import thrumwright.plan.Hem;
 import thrumwright.plan.Plan;
 import thrumwright.plan.Work;
 import thrumwright.yarn.Yarn;
@@ -80,9 +81,7 @@ public final class StepPainter {
         if (block.work().isPresent()) {
             work(box, plan, end, block);
         } else if (block.block() instanceof HemFold) {
-            end.hem()
-                    .filter(hem -> hem.cloth() > 0)
-                    .ifPresent(hem -> new FoldPainter(g, palette).paint(box, plan, end, hem, font));
+            end.hem().filter(Hem::folds).ifPresent(hem -> new FoldPainter(g, palette).paint(box, plan, end, hem, font));
         } else if (block.block() instanceof WarpFinish finish) {
             new FinishPainter(g, palette).paint(box, plan, end, finish);
         } else if (block.block() instanceof OpenWarp gap) {

@@ -47,6 +47,11 @@ public record Hem(
         return firstTurn.map(turn -> cloth - turn + BEND * 3 * thickness).orElse(cloth + BEND * thickness);
     }
 
+    /** Whether there is something to fold, and the first turn, if any, leaves some of it. */
+    public boolean folds() {
+        return cloth > 0 && firstTurn.map(turn -> turn < cloth).orElse(true);
+    }
+
     /** What the front gains by the fold, mm. */
     public double gain() {
         return BEND * thickness * (layers() - 1);

@@ -158,7 +158,7 @@ final class ChapterWriter {
                                 Math.abs(block.bottom() - end.hem().get().foldLine()) < 1e-9);
         sentences.add(phrases.say(onSoumak ? "hem-fold.soumak" : "hem-fold.line"));
         end.hem()
-                .filter(hem -> hem.blockId().equals(fold.id()) && hem.cloth() > 0)
+                .filter(hem -> hem.blockId().equals(fold.id()) && hem.folds())
                 .ifPresent(hem ->
                         sentences.add(phrases.say("hem-fold.depth", Map.of("depth", shown.height(hem.depth())))));
         return sentences;

@@ -97,7 +97,7 @@ final class OffLoom {
             }
             addTitled("off.ends", Optional.empty(), values, keys, List.of("caution.needles"));
         }
-        end.hem().filter(hem -> hem.cloth() > 0).ifPresent(hem -> hem(end, hem, values));
+        end.hem().filter(Hem::folds).ifPresent(hem -> hem(end, hem, values));
     }
 
     /** What comes out, the outermost first: the waste next to the edge protects it to the last. */

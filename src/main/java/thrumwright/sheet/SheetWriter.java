@@ -80,11 +80,7 @@ final class SheetWriter {
     }
 
     private void hemFact(List<Fact> facts, EndPlan end, String key) {
-        end.hem()
-                .filter(hem -> hem.cloth() > 0)
-                .map(Hem::depth)
-                .map(shown::height)
-                .ifPresent(depth -> facts.add(fact(key, depth)));
+        end.hem().filter(Hem::folds).map(Hem::depth).map(shown::height).ifPresent(depth -> facts.add(fact(key, depth)));
     }
 
     private Fact fact(String key, String value) {

@@ -85,6 +85,19 @@ class SheetLayoutTest {
         }
     }
 
+    /** Whatever a piece is like, its pages can be painted. */
+    @Test
+    void everyPageCanBePainted() {
+        RandomPieces pieces = new RandomPieces(777);
+        for (int i = 0; i < 60; i++) {
+            SheetPages pages = SheetLayout.of(
+                    Plan.of(pieces.next()), PageSetup.usual(Paper.A4), fonts, Palette.onPaper(), Locale.UK);
+            for (int page = 0; page < pages.count(); page++) {
+                assertThat(PngFile.picture(pages, page, 20).getWidth()).isEqualTo(165);
+            }
+        }
+    }
+
     /** What a part paints stays in the place that it asked for. */
     @Test
     void partsPaintWhereTheyAre() {

@@ -34,7 +34,7 @@ public record BlockWording(String name, String amount, String height, String cut
         if (block.block() instanceof HemFold) {
             return plan.end(place)
                     .hem()
-                    .filter(hem -> hem.blockId().equals(block.block().id()) && hem.cloth() > 0)
+                    .filter(hem -> hem.blockId().equals(block.block().id()) && hem.folds())
                     .map(hem -> texts.say("label.depth", Map.of("depth", shown.height(hem.depth()))))
                     .orElse("");
         }

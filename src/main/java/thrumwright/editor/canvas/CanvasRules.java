@@ -157,7 +157,7 @@ final class CanvasRules {
     /** The depth of a hem, from its fold to its outer edge, left of the picture. */
     private void hem(Place place) {
         EndPlan end = plan.end(place);
-        if (end.hem().filter(hem -> hem.cloth() > 0).isEmpty()) {
+        if (end.hem().filter(Hem::folds).isEmpty()) {
             return;
         }
         Hem hem = end.hem().get();

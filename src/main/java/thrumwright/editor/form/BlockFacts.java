@@ -46,7 +46,7 @@ final class BlockFacts {
         block.work().ifPresent(this::work);
         plan.end(place)
                 .hem()
-                .filter(hem -> hem.blockId().equals(block.block().id()) && hem.cloth() > 0)
+                .filter(hem -> hem.blockId().equals(block.block().id()) && hem.folds())
                 .ifPresent(this::hem);
         plan.end(place)
                 .finish()

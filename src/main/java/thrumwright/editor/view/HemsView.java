@@ -44,7 +44,7 @@ public final class HemsView extends PictureView {
 
     private String title(EndPlan end) {
         String place = Texts.capitalised(texts.words().place(end.place()));
-        Optional<Hem> hem = end.hem().filter(there -> there.cloth() > 0);
+        Optional<Hem> hem = end.hem().filter(Hem::folds);
         return hem.map(there -> texts.say(
                         "hems.depth",
                         Map.of(
@@ -75,7 +75,7 @@ public final class HemsView extends PictureView {
             Rectangle2D box =
                     new Rectangle2D.Double(column * half + 14, TITLE, half - 28, Math.max(30, getHeight() - TITLE - 6));
             Font font = UIManager.getFont("Label.font");
-            end.hem().filter(hem -> hem.cloth() > 0).ifPresent(hem -> {
+            end.hem().filter(Hem::folds).ifPresent(hem -> {
                 Graphics2D own = (Graphics2D) g.create();
                 own.clip(box);
                 new FoldPainter(own, palette.get()).paint(box, session.plan(), end, hem, font);
