@@ -45,6 +45,24 @@ class GesturesIT {
         });
         session = editor[0].session();
         canvas = frame.robot().finder().findByName(frame.target(), "canvas", PieceCanvas.class);
+        settle();
+    }
+
+    /** A window that was just shown still lays itself out; a press meanwhile would miss what it is meant for. */
+    private void settle() {
+        Object[] before = new Object[1];
+        int[] alike = new int[1];
+        waitFor("the canvas to lie still", () -> {
+            frame.robot().waitForIdle();
+            Object now = onEventThread(() -> List.of(
+                    canvas.isShowing(),
+                    canvas.getBounds(),
+                    canvas.getLocationOnScreen(),
+                    canvas.map().view()));
+            alike[0] = now.equals(before[0]) ? alike[0] + 1 : 0;
+            before[0] = now;
+            return alike[0] >= 5;
+        });
     }
 
     private static <T> T onEventThread(Callable<T> work) {
