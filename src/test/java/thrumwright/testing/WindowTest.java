@@ -1,6 +1,7 @@
 package thrumwright.testing;
 
 import java.awt.Frame;
+import java.awt.Toolkit;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -13,6 +14,8 @@ import org.assertj.swing.edt.FailOnThreadViolationRepaintManager;
 import org.assertj.swing.edt.GuiActionRunner;
 import org.assertj.swing.fixture.FrameFixture;
 import org.assertj.swing.image.ScreenshotTaker;
+import org.assertj.swing.timing.Condition;
+import org.assertj.swing.timing.Pause;
 import org.junit.jupiter.api.extension.AfterEachCallback;
 import org.junit.jupiter.api.extension.BeforeEachCallback;
 import org.junit.jupiter.api.extension.ExtensionContext;
@@ -36,6 +39,11 @@ import org.junit.jupiter.api.extension.ExtensionContext;
  */
 public final class WindowTest implements BeforeEachCallback, AfterEachCallback {
     private static final Path SCREENSHOTS = Path.of("target", "screenshots");
+
+    /** Milliseconds between two looks at a window, and how many looks it must have stayed the same. */
+    private static final long STILL_EVERY = 40;
+
+    private static final int STILL_FOR = 6;
 
     private final List<Throwable> uncaught = new CopyOnWriteArrayList<>();
     private Thread.UncaughtExceptionHandler usualHandler;
@@ -72,7 +80,28 @@ public final class WindowTest implements BeforeEachCallback, AfterEachCallback {
     /** Makes a frame on the event thread, shows it in its own size and waits until it is there. */
     public FrameFixture show(Callable<? extends Frame> maker) {
         Frame frame = GuiActionRunner.execute(maker::call);
-        return new FrameFixture(robot, frame).show();
+        FrameFixture fixture = new FrameFixture(robot, frame).show();
+        settle(frame);
+        return fixture;
+    }
+
+    /** A window that was only just put on the screen may still move or lay itself out; a click meanwhile would miss. */
+    private void settle(Frame frame) {
+        Object[] before = new Object[1];
+        int[] alike = new int[1];
+        Pause.pause(new Condition("the window to lie still") {
+            @Override
+            public boolean test() {
+                robot.waitForIdle();
+                Pause.pause(STILL_EVERY);
+                Object now = GuiActionRunner.execute(
+                        () -> List.of(frame.isShowing(), frame.getBounds(), frame.getLocationOnScreen()));
+                alike[0] = now.equals(before[0]) ? alike[0] + 1 : 0;
+                before[0] = now;
+                return alike[0] >= STILL_FOR;
+            }
+        });
+        Toolkit.getDefaultToolkit().sync();
     }
 
     private static void keepPicture(ExtensionContext context) throws IOException {
