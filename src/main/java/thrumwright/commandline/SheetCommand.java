@@ -93,22 +93,21 @@ final class SheetCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws Exception {
-        if (!(distance >= 0.4 && distance <= 2)) {
-            throw new ParameterException(spec.commandLine(), "The distance lies between 0.4 and 2 metres.");
-        }
-        if (!(margin >= 5 && margin <= 40)) {
-            throw new ParameterException(spec.commandLine(), "Margins are 5 to 40 mm wide.");
-        }
         if (dpi < 30 || dpi > 600) {
             throw new ParameterException(spec.commandLine(), "PNG pages have 30 to 600 dots per inch.");
         }
+        PageSetup setup = setup();
         Plan plan = Plan.of(Files.piece(file, commands.console()).piece());
         switch (form()) {
             case TEXT -> text(plan);
-            case PDF -> pdf(plan);
+            case PDF -> pdf(plan, setup);
             case PNG ->
-                numbered(plan, Form.PNG, (pages, page, out) -> PngFile.write(PngFile.picture(pages, page, dpi), out));
-            case SVG -> numbered(plan, Form.SVG, SvgFile::write);
+                numbered(
+                        plan,
+                        setup,
+                        Form.PNG,
+                        (pages, page, out) -> PngFile.write(PngFile.picture(pages, page, dpi), out));
+            case SVG -> numbered(plan, setup, Form.SVG, SvgFile::write);
             case HTML -> html(plan);
         }
         return Commands.DONE;
@@ -132,8 +131,16 @@ final class SheetCommand implements Callable<Integer> {
         Files.write(to, commands.console(), out -> out.writeBytes(text.getBytes(StandardCharsets.UTF_8)));
     }
 
-    private SheetPages pages(Plan plan, Fonts fonts) {
-        PageSetup setup = new PageSetup(paper, landscape, margin, distance);
+    /** What the pages' setup refuses was asked wrongly. */
+    private PageSetup setup() {
+        try {
+            return new PageSetup(paper, landscape, margin, distance);
+        } catch (IllegalArgumentException refusal) {
+            throw new ParameterException(spec.commandLine(), refusal.getMessage(), refusal);
+        }
+    }
+
+    private SheetPages pages(Plan plan, PageSetup setup, Fonts fonts) {
         return SheetLayout.of(plan, setup, fonts, palette(plan), Locale.UK);
     }
 
@@ -150,9 +157,9 @@ final class SheetCommand implements Callable<Integer> {
         return plan.piece().yarns().stream().map(Yarn::colour).toList();
     }
 
-    private void pdf(Plan plan) throws FileProblem {
+    private void pdf(Plan plan, PageSetup setup) throws FileProblem {
         Fonts fonts = Fonts.load();
-        SheetPages pages = pages(plan, fonts);
+        SheetPages pages = pages(plan, setup, fonts);
         Files.write(to, commands.console(), out -> PdfFile.write(pages, fonts, out));
     }
 
@@ -161,11 +168,11 @@ final class SheetCommand implements Callable<Integer> {
         void write(SheetPages pages, int page, OutputStream out) throws IOException;
     }
 
-    private void numbered(Plan plan, Form kind, PageWriter writer) throws FileProblem {
+    private void numbered(Plan plan, PageSetup setup, Form kind, PageWriter writer) throws FileProblem {
         if (to.equals("-")) {
             throw new ParameterException(spec.commandLine(), kind + " pages need a name: give one with --to.");
         }
-        SheetPages pages = pages(plan, Fonts.load());
+        SheetPages pages = pages(plan, setup, Fonts.load());
         String ending = "." + kind.name().toLowerCase(Locale.ROOT);
         String stem = to.toLowerCase(Locale.ROOT).endsWith(ending) ? to.substring(0, to.length() - 4) : to;
         for (int i = 0; i < pages.count(); i++) {

@@ -6,7 +6,7 @@ import java.text.DecimalFormat;
 import java.text.DecimalFormatSymbols;
 import java.util.Locale;
 
-/** Shows decimal numbers without needless zeros. */
+/** Rounds decimal numbers, and shows them without needless zeros. */
 public final class Decimals {
     private Decimals() {}
 
@@ -20,5 +20,14 @@ public final class Decimals {
         DecimalFormat format = new DecimalFormat("0", DecimalFormatSymbols.getInstance(locale));
         format.setMaximumFractionDigits(places);
         return format.format(rounded.signum() == 0 ? BigDecimal.ZERO : rounded);
+    }
+
+    /**
+     * The smallest multiple of {@code step} that isn't below {@code value}; a hair of rounding doesn't count.
+     *
+     * @param step more than 0
+     */
+    public static double roundedUp(double value, double step) {
+        return Math.ceil(value / step - 1e-9) * step;
     }
 }

@@ -41,12 +41,13 @@ public final class SheetLayout {
     private final Pages pages;
     private final PageSetup setup;
 
-    private SheetLayout(Plan plan, PageSetup setup, Fonts fonts, Palette palette, Locale locale, double density) {
-        this.plan = plan;
-        this.sheet = StepSheet.of(plan, locale);
-        this.picture = PiecePicture.of(plan);
+    private SheetLayout(
+            StepSheet sheet, PiecePicture picture, PageSetup setup, Type type, Palette palette, Locale locale) {
+        this.plan = picture.plan();
+        this.sheet = sheet;
+        this.picture = picture;
         this.pictureWords = new PictureWords(plan, locale);
-        this.type = new Type(fonts, setup.distance(), density);
+        this.type = type;
         this.palette = palette;
         this.phrases = Phrases.of("thrumwright.sheet.steps", locale);
         this.setup = setup;
@@ -55,10 +56,13 @@ public final class SheetLayout {
 
     /** Lays a sheet out; somewhat denser where that saves pages with hardly anything on them. */
     public static SheetPages of(Plan plan, PageSetup setup, Fonts fonts, Palette palette, Locale locale) {
+        StepSheet sheet = StepSheet.of(plan, locale);
+        PiecePicture picture = PiecePicture.of(plan);
         SheetPages best = null;
         int leastEmpty = Integer.MAX_VALUE;
         for (double density : DENSITIES) {
-            SheetPages pages = new SheetLayout(plan, setup, fonts, palette, locale, density).pages();
+            Type type = new Type(fonts, setup.distance(), density);
+            SheetPages pages = new SheetLayout(sheet, picture, setup, type, palette, locale).pages();
             int empty = pages.nearlyEmpty();
             if (empty < leastEmpty) {
                 best = pages;

@@ -1,5 +1,6 @@
 package thrumwright.plan;
 
+import thrumwright.measure.Decimals;
 import thrumwright.piece.Habits;
 
 /**
@@ -15,16 +16,11 @@ public record Butterflies(int count, double each) {
         double overlap = habits.overlap().mm();
         int count = length <= handful ? 1 : (int) Math.ceil((length - overlap) / (handful - overlap) - 1e-9);
         double each = (length + (count - 1) * overlap) / count;
-        return new Butterflies(count, roundedUp(each, habits.step().mm()));
+        return new Butterflies(count, Decimals.roundedUp(each, habits.step().mm()));
     }
 
     /** All of them together, mm. */
     public double total() {
         return count * each;
-    }
-
-    /** The smallest multiple of {@code step} that isn't below {@code length}; a hair of rounding doesn't count. */
-    static double roundedUp(double length, double step) {
-        return Math.ceil(length / step - 1e-9) * step;
     }
 }

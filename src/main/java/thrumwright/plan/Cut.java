@@ -2,6 +2,7 @@ package thrumwright.plan;
 
 import thrumwright.block.Setting;
 import thrumwright.block.YarnBlock;
+import thrumwright.measure.Decimals;
 import thrumwright.piece.Habits;
 
 /**
@@ -19,9 +20,8 @@ public record Cut(double exact, double ease, double hanging, double length, doub
         double exact = block.length(setting);
         double ease = exact * habits.ease();
         double hanging = 2 * (block.tied() ? habits.tie() : habits.tail()).mm();
-        double length =
-                Butterflies.roundedUp(exact + ease + hanging, habits.step().mm());
-        double widths = Butterflies.roundedUp(length / reference, 0.5);
+        double length = Decimals.roundedUp(exact + ease + hanging, habits.step().mm());
+        double widths = Decimals.roundedUp(length / reference, 0.5);
         return new Cut(exact, ease, hanging, length, widths, Butterflies.of(length, habits));
     }
 }

@@ -14,6 +14,7 @@ import thrumwright.piece.Place;
  * @param after what the next row after it goes on from
  * @param edge height above its lowest line where the finished piece ends, mm: the outer line of the outermost block
  *     that stays
+ * @param free warp between the edge and the loom's bar, mm
  */
 public record EndPlan(
         Place place,
@@ -22,6 +23,7 @@ public record EndPlan(
         Course before,
         Course after,
         double edge,
+        double free,
         Optional<Hem> hem,
         Optional<Finish> finish) {
     public EndPlan {

@@ -48,8 +48,9 @@ final class EndPlanner {
             after = after(after, block);
         }
         double edge = edge(blocks);
-        Optional<Finish> finish = finish(blocks, onLoom + edge);
-        return new EndPlan(place, onLoom, blocks, before, after, edge, hem(blocks, edge), finish);
+        double onLoomEdge = onLoom + edge;
+        double free = place == Place.START ? onLoomEdge : piece.loom().open().mm() - onLoomEdge;
+        return new EndPlan(place, onLoom, blocks, before, after, edge, free, hem(blocks, edge), finish(blocks, free));
     }
 
     private static Course after(Course course, BlockPlan plan) {
@@ -84,8 +85,7 @@ final class EndPlanner {
         return start && !blocks.isEmpty() ? blocks.get(blocks.size() - 1).top() : 0;
     }
 
-    private Optional<Finish> finish(List<BlockPlan> blocks, double edgeOnLoom) {
-        double free = place == Place.START ? edgeOnLoom : piece.loom().open().mm() - edgeOnLoom;
+    private Optional<Finish> finish(List<BlockPlan> blocks, double free) {
         return blocks.stream()
                 .map(BlockPlan::block)
                 .filter(WarpFinish.class::isInstance)

@@ -67,10 +67,7 @@ final class OffLoom {
 
     /** What a finish needs; for a hem what the hands like, as far as the loom leaves it. */
     private String free(EndPlan end) {
-        double edge = end.onLoom() + end.edge();
-        double there =
-                end.place() == Place.START ? edge : plan.piece().loom().open().mm() - edge;
-        double liked = Math.max(0, Math.min(WarpFinish.HANDS, there));
+        double liked = Math.max(0, Math.min(WarpFinish.HANDS, end.free()));
         return shown.height(end.finish().map(Finish::needed).orElse(liked));
     }
 

@@ -7,6 +7,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import thrumwright.block.Material;
+import thrumwright.measure.Decimals;
 import thrumwright.measure.Length;
 import thrumwright.measure.Phrases;
 import thrumwright.measure.Shown;
@@ -122,7 +123,7 @@ final class SheetWriter {
                         "cut.shared", Map.of("length", shown.cut(work.cut().length())));
         double each = butterflies.count() == 1 ? work.cut().length() : butterflies.each();
         double widths =
-                butterflies.count() == 1 ? work.cut().widths() : Math.ceil(each / piece.reference() * 2 - 1e-9) / 2;
+                butterflies.count() == 1 ? work.cut().widths() : Decimals.roundedUp(each / piece.reference(), 0.5);
         return new CutLine(
                 place,
                 work.block().id(),
@@ -161,7 +162,7 @@ final class SheetWriter {
             return phrases.say("yarn.in-stock");
         }
         double step = 10 * (piece.habits().units() == UnitSystem.INCHES ? Unit.YARD : Unit.METRE).millimetres();
-        return phrases.say("yarn.buy", Map.of("length", shown.total(Math.ceil(missing / step - 1e-9) * step)));
+        return phrases.say("yarn.buy", Map.of("length", shown.total(Decimals.roundedUp(missing, step))));
     }
 
     private Set<String> uses(YarnTotal total) {

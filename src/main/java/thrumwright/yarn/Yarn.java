@@ -62,4 +62,28 @@ public record Yarn(
     public Yarn withId(String other) {
         return new Yarn(other, name, colour, fibre, thickness, firmness, sample, stock);
     }
+
+    public Yarn withName(String other) {
+        return new Yarn(id, other, colour, fibre, thickness, firmness, sample, stock);
+    }
+
+    public Yarn withFibre(Fibre other) {
+        return new Yarn(id, name, colour, other, thickness, firmness, sample, stock);
+    }
+
+    public Yarn withThickness(Thickness other) {
+        return new Yarn(id, name, colour, fibre, other, firmness, sample, stock);
+    }
+
+    public Yarn withFirmness(Firmness other) {
+        return new Yarn(id, name, colour, fibre, thickness, other, sample, stock);
+    }
+
+    public Yarn withSample(Optional<Sample> other) {
+        return new Yarn(id, name, colour, fibre, thickness, firmness, other, stock);
+    }
+
+    public Yarn withStock(Optional<Length> other) {
+        return new Yarn(id, name, colour, fibre, thickness, firmness, sample, other);
+    }
 }
