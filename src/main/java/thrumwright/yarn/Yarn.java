@@ -63,18 +63,6 @@ public record Yarn(
         return new Yarn(other, name, colour, fibre, thickness, firmness, sample, stock);
     }
 
-    public Yarn withName(String other) {
-        return new Yarn(id, other, colour, fibre, thickness, firmness, sample, stock);
-    }
-
-    public Yarn withFibre(Fibre other) {
-        return new Yarn(id, name, colour, other, thickness, firmness, sample, stock);
-    }
-
-    public Yarn withThickness(Thickness other) {
-        return new Yarn(id, name, colour, fibre, other, firmness, sample, stock);
-    }
-
     public Yarn withFirmness(Firmness other) {
         return new Yarn(id, name, colour, fibre, thickness, other, sample, stock);
     }

@@ -217,44 +217,15 @@ final class YarnForm {
                 "yarn.thickness",
                 part -> part.thickness().text(),
                 (part, typed) -> with(part, part.name(), part.fibre(), Thickness.parse(typed)));
-        yarn.oneOf(
-                "yarn.firmness",
-                "firmness",
-                Firmness.values(),
-                Yarn::firmness,
-                (part, firmness) -> new Yarn(
-                        part.id(),
-                        part.name(),
-                        part.colour(),
-                        part.fibre(),
-                        part.thickness(),
-                        firmness,
-                        part.sample(),
-                        part.stock()));
+        yarn.oneOf("yarn.firmness", "firmness", Firmness.values(), Yarn::firmness, Yarn::withFirmness);
         yarn.text(
                 "yarn.sample",
                 part -> part.sample().map(YarnForm::sample).orElse(""),
-                (part, typed) -> new Yarn(
-                        part.id(),
-                        part.name(),
-                        part.colour(),
-                        part.fibre(),
-                        part.thickness(),
-                        part.firmness(),
-                        sample(typed),
-                        part.stock()));
+                (part, typed) -> part.withSample(sample(typed)));
         yarn.text(
                 "yarn.stock",
                 part -> part.stock().map(Length::text).orElse(""),
-                (part, typed) -> new Yarn(
-                        part.id(),
-                        part.name(),
-                        part.colour(),
-                        part.fibre(),
-                        part.thickness(),
-                        part.firmness(),
-                        part.sample(),
-                        stock(typed)));
+                (part, typed) -> part.withStock(stock(typed)));
         panel.prose(() -> desk.session().shown().yarns().stream()
                 .filter(known -> known.id().equals(id))
                 .findFirst()
