@@ -71,7 +71,8 @@ class DocsTest {
         List<String> examples = blocks("docs/files.md", "json");
         assertThat(examples).hasSize(2);
         assertThat(Plan.of(PieceFile.read(examples.get(0)).piece()).findings()).isEmpty();
-        assertThat(StructureFile.read(examples.get(1)).end().blocks()).hasSize(2);
+        assertThat(StructureFile.read(examples.get(1)).structure().end().blocks())
+                .hasSize(2);
     }
 
     @Test

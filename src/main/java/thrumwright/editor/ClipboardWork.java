@@ -7,6 +7,7 @@ import java.awt.datatransfer.StringSelection;
 import java.awt.datatransfer.UnsupportedFlavorException;
 import java.io.IOException;
 import java.util.List;
+import java.util.Optional;
 import thrumwright.block.Block;
 import thrumwright.editor.edit.Edits;
 import thrumwright.editor.edit.Selection;
@@ -47,7 +48,9 @@ final class ClipboardWork {
     private void copy() {
         List<Block> blocks = session.selection().blocksIn(session.piece());
         String name = window.room().texts().say("clipboard.name");
-        String text = StructureFile.write(new Structure("copied-blocks", name, name, "", name, new End(blocks)));
+        String text = StructureFile.of(new Structure(
+                        "copied-blocks", name, name, "", Optional.empty(), List.of(), name, new End(blocks)))
+                .text();
         try {
             clipboard().setContents(new StringSelection(text), null);
         } catch (IllegalStateException e) {
@@ -63,7 +66,7 @@ final class ClipboardWork {
     private void paste() {
         try {
             String text = (String) clipboard().getData(DataFlavor.stringFlavor);
-            paste(StructureFile.read(text).end().blocks());
+            paste(StructureFile.read(text).structure().end().blocks());
         } catch (UnsupportedFlavorException | IOException | FileProblem e) {
             window.problem(window.room().texts().say("clipboard.no-blocks"));
         } catch (IllegalStateException e) {

@@ -1,8 +1,10 @@
 package thrumwright.measure;
 
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.MissingResourceException;
+import java.util.Optional;
 import java.util.ResourceBundle;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -45,6 +47,22 @@ public final class Phrases {
 
     public String say(String key) {
         return say(key, Map.of());
+    }
+
+    /** The names of a sentence's places, in their order. */
+    public static List<String> places(String sentence) {
+        return PLACE.matcher(sentence).results().map(place -> place.group(1)).toList();
+    }
+
+    /** A brace that belongs to no place, with a little of what follows it. */
+    public static Optional<String> stray(String sentence) {
+        String rest = PLACE.matcher(sentence).replaceAll(" ");
+        int open = rest.indexOf('{');
+        int at = open >= 0 ? open : rest.indexOf('}');
+        return at < 0
+                ? Optional.empty()
+                : Optional.of(
+                        Numbers.brief(rest.substring(at).lines().findFirst().orElse("")));
     }
 
     /** Fills a sentence that came from elsewhere, such as a teacher's own wording. */

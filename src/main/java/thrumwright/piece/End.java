@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.UnaryOperator;
 import thrumwright.block.Block;
+import thrumwright.block.OwnWords;
 import thrumwright.block.YarnBlock;
 
 /**
@@ -30,6 +31,7 @@ public record End(List<Block> blocks) {
             if (!ids.add(block.id())) {
                 throw new IllegalArgumentException("two blocks have the id “" + block.id() + "”");
             }
+            OwnWords.check(block);
         }
     }
 

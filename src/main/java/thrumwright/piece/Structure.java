@@ -1,6 +1,10 @@
 package thrumwright.piece;
 
+import java.util.List;
+import java.util.Locale;
 import java.util.Objects;
+import java.util.Optional;
+import java.util.stream.Stream;
 import thrumwright.block.Block;
 import thrumwright.block.Material;
 import thrumwright.block.MaterialRole;
@@ -12,18 +16,41 @@ import thrumwright.block.YarnBlock;
  * @param id unique among the structures
  * @param use when to use it
  * @param needs what it asks for: free warp, posts, a bar
+ * @param difficulty how much it asks of the hands, if somebody said so
+ * @param goodFor what weavers look for when this is the answer, such as “no fringe” or “hang from a bar”
  * @param source where it comes from, or “common practice, no source”
  */
-public record Structure(String id, String name, String use, String needs, String source, End end) {
+public record Structure(
+        String id,
+        String name,
+        String use,
+        String needs,
+        Optional<Difficulty> difficulty,
+        List<String> goodFor,
+        String source,
+        End end) {
     public Structure {
         Objects.requireNonNull(name);
         Objects.requireNonNull(use);
         Objects.requireNonNull(needs);
+        Objects.requireNonNull(difficulty);
+        goodFor = List.copyOf(goodFor);
         Objects.requireNonNull(source);
         Objects.requireNonNull(end);
         if (!id.matches("[a-z0-9-]{1,60}")) {
             throw new IllegalArgumentException("A structure's id is made of small letters, digits and hyphens.");
         }
+    }
+
+    /**
+     * Whether it answers to every word of what somebody looks for, wherever the word stands: in its name, in what it is
+     * good for, when to use it or what it needs. Upper and lower case are alike.
+     */
+    public boolean answers(String sought) {
+        String all =
+                String.join(" ", name, use, needs, String.join(" ", goodFor)).toLowerCase(Locale.ROOT);
+        return Stream.of(sought.toLowerCase(Locale.ROOT).strip().split("[\\s,;]+"))
+                .allMatch(all::contains);
     }
 
     /** Its stack for a piece; a yarn that the piece doesn't have gives way to the weft. */

@@ -27,6 +27,7 @@ final class ChapterWriter {
     private final Words words;
     private final BlockWords blockWords;
     private final PictureWords pictureWords;
+    private final OwnWording ownWording;
     private int number;
 
     ChapterWriter(Plan plan, Phrases phrases, Words words) {
@@ -37,6 +38,7 @@ final class ChapterWriter {
         this.words = words;
         this.blockWords = new BlockWords(plan, phrases, words);
         this.pictureWords = new PictureWords(plan, phrases, words);
+        this.ownWording = new OwnWording(plan, phrases, words);
     }
 
     List<Chapter> chapters() {
@@ -116,6 +118,7 @@ final class ChapterWriter {
 
     private Step step(EndPlan end, BlockPlan block) {
         String title = words.name(block.block());
+        List<String> own = ownWording.sentences(end, block);
         Optional<Step.Picture> picture =
                 Optional.of(new Step.Picture(end.place(), block.block().id(), pictureWords.step(end, block)));
         if (block.work().isPresent()) {
@@ -125,7 +128,7 @@ final class ChapterWriter {
                     picture,
                     Optional.of(block.work().get().yarn()),
                     blockWords.take(block.work().get()),
-                    blockWords.sentences(block.work().get()),
+                    own.isEmpty() ? blockWords.sentences(block.work().get()) : own,
                     blockWords.rows(block.work().get()),
                     reach(end, block),
                     shown.height(end.reach(block)),
@@ -143,7 +146,7 @@ final class ChapterWriter {
                 picture,
                 Optional.empty(),
                 "",
-                sentences,
+                own.isEmpty() ? sentences : own,
                 List.of(),
                 open ? reach(end, block) : "",
                 open ? shown.height(end.reach(block)) : "",

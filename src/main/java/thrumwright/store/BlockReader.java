@@ -12,6 +12,7 @@ import thrumwright.block.Lean;
 import thrumwright.block.Material;
 import thrumwright.block.OpenWarp;
 import thrumwright.block.OrderingCord;
+import thrumwright.block.OwnWords;
 import thrumwright.block.PlainBand;
 import thrumwright.block.Soumak;
 import thrumwright.block.Tag;
@@ -63,7 +64,9 @@ final class BlockReader {
     private static List<Block> blocks(Fields fields, String name, Optional<Set<String>> yarns) throws FileProblem {
         List<Block> blocks = new ArrayList<>();
         for (Fields block : fields.objects(name, "block", End.MOST_BLOCKS)) {
-            blocks.add(block.made(() -> block(block, yarns)));
+            Block made = block.made(() -> block(block, yarns));
+            block.checked("words", () -> OwnWords.check(made));
+            blocks.add(made);
             block.without(ALL_FIELDS, "a block of this kind");
             block.done();
         }
@@ -72,7 +75,10 @@ final class BlockReader {
 
     private static Block block(Fields fields, Optional<Set<String>> yarns) throws FileProblem {
         String kind = fields.text("kind", "one of " + KINDS);
-        Tag tag = new Tag(fields.id("a name that no other block of this end has"), fields.text("label", "", ""));
+        Tag tag = new Tag(
+                fields.id("a name that no other block of this end has"),
+                fields.text("label", "", ""),
+                fields.text("words", "", ""));
         return switch (kind) {
             case "ordering cord" ->
                 new OrderingCord(

@@ -70,7 +70,8 @@ final class BlockWriter {
         return new Writing()
                 .with("kind", kind)
                 .with("id", block.id())
-                .withText("label", block.tag().label());
+                .withText("label", block.tag().label())
+                .withText("words", block.tag().words());
     }
 
     private static Writing band(PlainBand band) {

@@ -11,6 +11,7 @@ import thrumwright.block.Shed;
 import thrumwright.block.Side;
 import thrumwright.block.WarpFinish;
 import thrumwright.measure.UnitSystem;
+import thrumwright.piece.Difficulty;
 import thrumwright.piece.Habits;
 import thrumwright.yarn.CountSystem;
 import thrumwright.yarn.Fibre;
@@ -37,6 +38,10 @@ final class Choices<T> {
             .with("plied", WarpFinish.Kind.PLIED)
             .with("plaited", WarpFinish.Kind.PLAITED)
             .with("darned", WarpFinish.Kind.DARNED);
+    static final Choices<Difficulty> DIFFICULTY = new Choices<Difficulty>()
+            .with("first piece", Difficulty.FIRST_PIECE)
+            .with("some practice", Difficulty.SOME_PRACTICE)
+            .with("patient hands", Difficulty.PATIENT_HANDS);
     static final Choices<Fibre> FIBRE = new Choices<Fibre>()
             .with("cotton", Fibre.COTTON)
             .with("wool", Fibre.WOOL)

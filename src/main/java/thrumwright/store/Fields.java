@@ -299,6 +299,15 @@ final class Fields {
         throw problem(name, "this must be a list, “[ … ]”, not " + shown(value) + ".", null);
     }
 
+    /** Looks at something made of one field; what is refused becomes a problem of that field. */
+    void checked(String name, Runnable check) throws FileProblem {
+        try {
+            check.run();
+        } catch (BadMeasure e) {
+            throw problem(name, e.getMessage(), e);
+        }
+    }
+
     /** Makes something of the fields; what its constructor refuses becomes a problem of this object. */
     <T> T made(Maker<T> maker) throws FileProblem {
         try {

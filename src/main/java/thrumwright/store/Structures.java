@@ -33,7 +33,8 @@ public record Structures(List<Structure> all, List<String> problems) {
         Map<String, Structure> found = new LinkedHashMap<>();
         for (String file : BuiltIn.STRUCTURES.names()) {
             try {
-                Structure structure = StructureFile.read(BuiltIn.STRUCTURES.text(file));
+                Structure structure =
+                        StructureFile.read(BuiltIn.STRUCTURES.text(file)).structure();
                 found.put(structure.id(), structure);
             } catch (FileProblem e) {
                 throw new IllegalStateException("the built-in structure " + file + " is damaged: " + e.getMessage(), e);
@@ -49,7 +50,7 @@ public record Structures(List<Structure> all, List<String> problems) {
         List<String> problems = new ArrayList<>();
         for (Path file : files(folder, problems)) {
             try {
-                Structure structure = StructureFile.read(SafeFile.read(file));
+                Structure structure = StructureFile.read(SafeFile.read(file)).structure();
                 found.put(structure.id(), structure);
             } catch (FileProblem e) {
                 problems.add(file.getFileName() + ": " + e.getMessage());

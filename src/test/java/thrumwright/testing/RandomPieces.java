@@ -165,7 +165,8 @@ public final class RandomPieces {
     }
 
     private Block block(String id, List<Yarn> yarns) {
-        Tag tag = new Tag(id, random.nextInt(4) == 0 ? name() : "");
+        Tag tag = new Tag(
+                id, random.nextInt(4) == 0 ? name() : "", random.nextInt(6) == 0 ? "Now {block}: {height}." : "");
         Lean lean = random.nextBoolean() ? Lean.S : Lean.Z;
         Optional<Shed> shed = random.nextInt(5) == 0 ? Optional.of(shed()) : Optional.empty();
         int under = random.nextInt(1, 4);

@@ -12,7 +12,6 @@ import thrumwright.block.Block;
 import thrumwright.block.Material;
 import thrumwright.block.MaterialRole;
 import thrumwright.block.OrderingCord;
-import thrumwright.block.Tag;
 import thrumwright.block.YarnBlock;
 import thrumwright.measure.Phrases;
 import thrumwright.piece.End;
@@ -83,8 +82,7 @@ public final class Edits {
 
     /** With an id that the end doesn't have, and with a yarn that the piece has. */
     private static Block fitted(Block block, Piece piece, End end, String stem) {
-        Block fitted = block.withTag(
-                new Tag(end.freeId(stem.replaceFirst("-\\d+$", "")), block.tag().label()));
+        Block fitted = block.withTag(block.tag().withId(end.freeId(stem.replaceFirst("-\\d+$", ""))));
         boolean foreign = fitted instanceof YarnBlock yarn
                 && yarn.use().material() instanceof Material.Own own
                 && piece.yarns().stream().noneMatch(known -> known.id().equals(own.yarnId()));

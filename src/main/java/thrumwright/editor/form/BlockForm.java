@@ -17,7 +17,6 @@ import thrumwright.block.PlainBand;
 import thrumwright.block.Shed;
 import thrumwright.block.Side;
 import thrumwright.block.Soumak;
-import thrumwright.block.Tag;
 import thrumwright.block.Twining;
 import thrumwright.block.Use;
 import thrumwright.block.WarpFinish;
@@ -72,7 +71,7 @@ final class BlockForm {
         section.text(
                 "block.label",
                 part -> part.tag().label(),
-                (part, typed) -> part.withTag(new Tag(part.id(), typed.strip())));
+                (part, typed) -> part.withTag(part.tag().withLabel(typed.strip())));
         panel.prose(
                 () -> desk.session().shown().block(place, id).map(this::about).orElse(""));
         if (Amounts.has(block)) {

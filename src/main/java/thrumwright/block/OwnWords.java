@@ -1,0 +1,74 @@
+package thrumwright.block;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import thrumwright.measure.BadMeasure;
+import thrumwright.measure.Phrases;
+
+/**
+ * A weaver's or teacher's own wording of a block's step. Places in braces, such as {@code {picks}}, are filled in with what
+ * the plan says; which there are depends on the kind of the block.
+ */
+public final class OwnWords {
+    /** The most characters of an own wording: more wouldn't be read with yarn in both hands. */
+    public static final int MOST = 1000;
+
+    private static final List<String> OF_ALL = List.of("block", "place", "height", "reach");
+    private static final List<String> OF_YARN =
+            List.of("yarn", "cut", "widths", "pieces", "rows", "picks", "side", "otherSide", "endSide", "tail");
+
+    private OwnWords() {}
+
+    /** The places that the wording of a block may have; the same for all blocks of one class. */
+    public static List<String> places(Block block) {
+        List<String> places = new ArrayList<>(OF_ALL);
+        if (block instanceof YarnBlock) {
+            places.addAll(OF_YARN);
+        }
+        if (block instanceof PlainBand || block instanceof OrderingCord) {
+            places.add("shed");
+        } else if (block instanceof Twining) {
+            places.addAll(List.of("lean", "group"));
+        } else if (block instanceof Soumak) {
+            places.addAll(List.of("lean", "over", "under"));
+        } else if (block instanceof HalfHitch) {
+            places.add("group");
+        } else if (block instanceof HemFold) {
+            places.addAll(List.of("depth", "layers"));
+        } else if (block instanceof WarpFinish) {
+            places.addAll(List.of("group", "groups", "hanging", "free"));
+        }
+        return places;
+    }
+
+    /**
+     * Looks a block's own wording over.
+     *
+     * @throws BadMeasure if it is too long or has a place that can't be filled, listing those that can
+     */
+    public static void check(Block block) {
+        String words = block.tag().words();
+        if (words.length() > MOST) {
+            throw new BadMeasure(
+                    "Your own words for a step have at most " + MOST + " characters, not " + words.length() + ".");
+        }
+        List<String> known = places(block);
+        Optional<String> wrong = Phrases.places(words).stream()
+                .filter(place -> !known.contains(place))
+                .findFirst();
+        if (wrong.isPresent()) {
+            throw new BadMeasure("There is nothing to put in the place {" + wrong.get() + "} of this block; it knows "
+                    + listed(known) + ".");
+        }
+        Phrases.stray(words).ifPresent(stray -> {
+            throw new BadMeasure("“" + stray + "” is no place; write one like {" + known.get(known.size() - 1)
+                    + "}. This block knows " + listed(known) + ".");
+        });
+    }
+
+    private static String listed(List<String> places) {
+        return places.stream().map(place -> "{" + place + "}").collect(Collectors.joining(", "));
+    }
+}

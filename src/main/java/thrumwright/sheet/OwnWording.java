@@ -1,0 +1,119 @@
+package thrumwright.sheet;
+
+import java.util.HashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import thrumwright.block.Block;
+import thrumwright.block.HalfHitch;
+import thrumwright.block.Row;
+import thrumwright.block.Soumak;
+import thrumwright.block.Twining;
+import thrumwright.block.WarpFinish;
+import thrumwright.measure.Phrases;
+import thrumwright.measure.Shown;
+import thrumwright.piece.Place;
+import thrumwright.plan.BlockPlan;
+import thrumwright.plan.EndPlan;
+import thrumwright.plan.Finish;
+import thrumwright.plan.Hem;
+import thrumwright.plan.Plan;
+import thrumwright.plan.Words;
+import thrumwright.plan.Work;
+
+/** A block's own wording, its places filled in from the plan. */
+public final class OwnWording {
+    private final Plan plan;
+    private final Shown shown;
+    private final Phrases phrases;
+    private final Words words;
+
+    public OwnWording(Plan plan, Locale locale) {
+        this(plan, Phrases.of("thrumwright.sheet.steps", locale), new Words(locale));
+    }
+
+    OwnWording(Plan plan, Phrases phrases, Words words) {
+        this.plan = plan;
+        this.shown = plan.piece().shown();
+        this.phrases = phrases;
+        this.words = words;
+    }
+
+    /** The sentences of a block's own wording, one for each line; none if it has no wording of its own. */
+    public List<String> sentences(EndPlan end, BlockPlan block) {
+        return fill(block.block().tag().words(), end, block);
+    }
+
+    /** As {@link #sentences}, for a wording that the block doesn't have yet. */
+    public List<String> fill(String wording, EndPlan end, BlockPlan block) {
+        Map<String, Object> values = values(end, block);
+        return wording.lines()
+                .map(String::strip)
+                .filter(line -> !line.isEmpty())
+                .map(line -> Phrases.fill(line, values))
+                .toList();
+    }
+
+    /** What stands in each of {@link thrumwright.block.OwnWords#places}. */
+    private Map<String, Object> values(EndPlan end, BlockPlan plan) {
+        Block block = plan.block();
+        Map<String, Object> values = new HashMap<>();
+        values.put("block", words.name(block));
+        values.put("place", words.place(end.place()));
+        values.put("height", shown.height(plan.height()));
+        values.put("reach", shown.height(end.reach(plan)));
+        plan.work().ifPresent(work -> work(work, values));
+        hem(end.hem(), values);
+        if (block instanceof WarpFinish finish) {
+            finish(end.finish(), finish, values);
+        }
+        return values;
+    }
+
+    private void work(Work work, Map<String, Object> values) {
+        values.put("yarn", work.yarn().name());
+        values.put("cut", shown.cut(work.cut().length()));
+        values.put("widths", shown.halves(work.cut().widths()));
+        values.put("pieces", work.cut().butterflies().count());
+        values.put("rows", work.rows().size());
+        values.put("picks", work.rows().size());
+        values.put("side", words.side(work.begins()));
+        values.put("otherSide", words.side(work.begins().other()));
+        values.put("endSide", words.side(work.ends()));
+        values.put("tail", shown.cut(plan.piece().habits().tail().mm()));
+        Row first = work.rows().get(0);
+        first.shed().ifPresent(shed -> values.put("shed", words.shed(shed)));
+        first.lean().ifPresent(lean -> values.put("lean", phrases.say("lean." + lean)));
+        if (work.block() instanceof Twining twining) {
+            values.put("group", twining.endsPerGroup());
+        } else if (work.block() instanceof Soumak soumak) {
+            values.put("over", soumak.over());
+            values.put("under", soumak.under());
+        } else if (work.block() instanceof HalfHitch hitch) {
+            values.put("group", hitch.endsPerGroup());
+        }
+    }
+
+    private void hem(Optional<Hem> hem, Map<String, Object> values) {
+        values.put("depth", shown.height(hem.filter(Hem::folds).map(Hem::depth).orElse(0.0)));
+        values.put("layers", hem.map(Hem::layers).orElse(1));
+    }
+
+    /** Of several finishes in one end only the first is planned; the others say what they are. */
+    private void finish(Optional<Finish> planned, WarpFinish finish, Map<String, Object> values) {
+        values.put("group", finish.endsPerGroup());
+        values.put("groups", finish.groups(plan.piece().warp().ends()).size());
+        values.put("hanging", shown.cut(finish.hanging().mm()));
+        values.put(
+                "free",
+                shown.cut(planned.map(Finish::needed)
+                        .orElseGet(() -> finish.freeWarp(plan.piece().warpYarn().diameter()))));
+    }
+
+    /** For a block of an end as it is planned, if it is there. */
+    public List<String> preview(Place place, String blockId, String wording) {
+        EndPlan end = plan.end(place);
+        return end.block(blockId).map(block -> fill(wording, end, block)).orElse(List.of());
+    }
+}
