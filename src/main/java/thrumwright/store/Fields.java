@@ -12,6 +12,7 @@ import java.util.function.Function;
 import java.util.regex.Pattern;
 import thrumwright.measure.BadMeasure;
 import thrumwright.measure.Length;
+import thrumwright.measure.Sett;
 
 /** The fields of one JSON object, asked for one by one; what nobody asked for is unknown and kept. */
 final class Fields {
@@ -65,6 +66,11 @@ final class Fields {
     boolean has(String name) {
         Node value = object.fields().get(name);
         return value != null && !(value instanceof Node.Nothing);
+    }
+
+    /** Whether a field is there and holds a text. */
+    boolean isText(String name) {
+        return object.fields().get(name) instanceof Node.Text;
     }
 
     private Optional<Node> value(String name) {
@@ -132,6 +138,11 @@ final class Fields {
         return id;
     }
 
+    Optional<String> optionalYarn(String name, Set<String> ids) throws FileProblem {
+        asked.add(name);
+        return has(name) ? Optional.of(yarn(name, ids)) : Optional.empty();
+    }
+
     /** A value that is written as text and read by {@code reader}, which refuses with a sentence. */
     <T> T parsed(String name, String like, Function<String, T> reader) throws FileProblem {
         String text = text(name, like);
@@ -154,6 +165,15 @@ final class Fields {
     Optional<Length> optionalLength(String name) throws FileProblem {
         asked.add(name);
         return has(name) ? Optional.of(length(name)) : Optional.empty();
+    }
+
+    Sett sett(String name) throws FileProblem {
+        return parsed(name, "a sett like “3/cm” or “8/in”", Sett::parse);
+    }
+
+    Optional<Sett> optionalSett(String name) throws FileProblem {
+        asked.add(name);
+        return has(name) ? Optional.of(sett(name)) : Optional.empty();
     }
 
     int whole(String name, int least, int most) throws FileProblem {
@@ -254,6 +274,15 @@ final class Fields {
 
     /** The objects of a list; each is known by its id where it has one. */
     List<Fields> objects(String name, String each, int most) throws FileProblem {
+        return objects(name, each, most, true);
+    }
+
+    /** The objects of a list; each is known by its position from 0. */
+    List<Fields> objectsByPosition(String name, String each, int most) throws FileProblem {
+        return objects(name, each, most, false);
+    }
+
+    private List<Fields> objects(String name, String each, int most, boolean byId) throws FileProblem {
         List<Node> items = items(name, "a list, “[ … ]”");
         if (items.size() > most) {
             throw problem(name, "this list is too long; at most " + most + " are taken.", null);
@@ -265,7 +294,7 @@ final class Fields {
             if (!(items.get(i) instanceof Node.Obj inner)) {
                 throw new FileProblem(items.get(i).spot(), at, "this must be an object, “{ … }”.", null);
             }
-            String id = inner.fields().get("id") instanceof Node.Text text ? text.value() : "";
+            String id = byId && inner.fields().get("id") instanceof Node.Text text ? text.value() : "";
             String called = id.isEmpty() ? at : at + " “" + id + "”";
             Fields fields = new Fields(inner, called, place + "/" + name + "#" + (id.isEmpty() ? i : id), unknown);
             if (!id.isEmpty() && !ids.add(id)) {

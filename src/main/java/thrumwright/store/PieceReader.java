@@ -7,7 +7,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
-import thrumwright.measure.Sett;
 import thrumwright.measure.UnitSystem;
 import thrumwright.piece.Design;
 import thrumwright.piece.End;
@@ -24,17 +23,22 @@ import thrumwright.yarn.Yarn;
 
 /** Reads a piece. */
 final class PieceReader {
-    private static final int MOST_YARNS = 200;
+    static final int MOST_YARNS = 200;
 
     private PieceReader() {}
 
     static PieceFile read(String text) throws FileProblem {
         Map<String, Map<String, Node>> unknown = new HashMap<>();
-        Fields fields = Fields.of(Json.read(text), unknown);
+        Piece piece = whole(Fields.of(Json.read(text), unknown));
+        return new PieceFile(piece, new Unknown(unknown));
+    }
+
+    /** The piece that an object holds, with its version. */
+    static Piece whole(Fields fields) throws FileProblem {
         version(fields, "thrumwright", PieceFile.VERSION, "a piece");
         Piece piece = fields.made(() -> piece(fields));
         fields.done();
-        return new PieceFile(piece, new Unknown(unknown));
+        return piece;
     }
 
     static void version(Fields fields, String name, int known, String what) throws FileProblem {
@@ -83,13 +87,7 @@ final class PieceReader {
 
     private static Loom loom(Fields fields) throws FileProblem {
         Optional<Fields> posts = fields.optionalObject("posts");
-        Optional<Loom.Uprights> uprights = Optional.empty();
-        if (posts.isPresent()) {
-            Fields inner = posts.get();
-            uprights = Optional.of(inner.made(() -> new Loom.Uprights(inner.length("diameter"), inner.length("gap"))));
-            inner.done();
-        }
-        Optional<Loom.Uprights> both = uprights;
+        Optional<Loom.Uprights> both = posts.isPresent() ? Optional.of(uprights(posts.get())) : Optional.empty();
         Loom loom = fields.made(() -> new Loom(
                 fields.text("name", "what the loom is called", ""),
                 fields.length("open"),
@@ -101,16 +99,19 @@ final class PieceReader {
         return loom;
     }
 
+    static Loom.Uprights uprights(Fields fields) throws FileProblem {
+        Loom.Uprights uprights = fields.made(() -> new Loom.Uprights(fields.length("diameter"), fields.length("gap")));
+        fields.done();
+        return uprights;
+    }
+
     private static Warp warp(Fields fields, Set<String> ids) throws FileProblem {
-        Warp warp = fields.made(() -> new Warp(
-                fields.length("width"),
-                fields.parsed("sett", "a sett like “3/cm” or “8/in”", Sett::parse),
-                fields.yarn("yarn", ids)));
+        Warp warp = fields.made(() -> new Warp(fields.length("width"), fields.sett("sett"), fields.yarn("yarn", ids)));
         fields.done();
         return warp;
     }
 
-    private static List<Yarn> yarns(Fields fields) throws FileProblem {
+    static List<Yarn> yarns(Fields fields) throws FileProblem {
         List<Yarn> yarns = new ArrayList<>();
         for (Fields yarn : fields.objects("yarns", "yarn", MOST_YARNS)) {
             yarns.add(yarn.made(() -> yarn(yarn)));

@@ -19,10 +19,15 @@ final class PieceWriter {
     }
 
     static String write(Piece piece, Unknown unknown) {
-        return Json.write(new PieceWriter(unknown).piece(piece));
+        return Json.write(whole(piece, unknown));
     }
 
-    private Node piece(Piece piece) {
+    /** A piece as an object, with its version. */
+    static Node.Obj whole(Piece piece, Unknown unknown) {
+        return new PieceWriter(unknown).piece(piece);
+    }
+
+    private Node.Obj piece(Piece piece) {
         Writing warp = new Writing()
                 .with("width", piece.warp().width())
                 .with("sett", piece.warp().sett().text())
@@ -45,17 +50,18 @@ final class PieceWriter {
 
     private Node loom(Loom loom) {
         Writing writing = new Writing().with("name", loom.name()).with("open", loom.open());
-        loom.uprights()
-                .ifPresent(posts -> writing.with(
-                        "posts",
-                        new Writing()
-                                .with("diameter", posts.diameter())
-                                .with("gap", posts.gap())
-                                .done(unknown, "/loom/posts")));
+        loom.uprights().ifPresent(posts -> writing.with("posts", posts(posts, unknown, "/loom/posts")));
         return writing.with("clearance", loom.clearance())
                 .with("workingRoom", loom.workingRoom())
                 .with("warpPerEnd", loom.warpPerEnd())
                 .done(unknown, "/loom");
+    }
+
+    static Node posts(Loom.Uprights posts, Unknown unknown, String place) {
+        return new Writing()
+                .with("diameter", posts.diameter())
+                .with("gap", posts.gap())
+                .done(unknown, place);
     }
 
     static Node yarns(List<Yarn> yarns, Unknown unknown) {

@@ -2,6 +2,7 @@ package thrumwright.store;
 
 import java.util.HashMap;
 import java.util.Map;
+import java.util.function.UnaryOperator;
 
 /**
  * Fields of a file that this version doesn't know. They are kept by the place where they stood, that of a block or a
@@ -20,6 +21,24 @@ public final class Unknown {
 
     Map<String, Node> at(String place) {
         return byPlace.getOrDefault(place, Map.of());
+    }
+
+    /** What stands within a place, as seen from there. */
+    Unknown within(String place) {
+        Map<String, Map<String, Node>> inner = new HashMap<>();
+        byPlace.forEach((at, fields) -> {
+            if (at.equals(place) || at.startsWith(place + "/")) {
+                inner.put(at.substring(place.length()), fields);
+            }
+        });
+        return new Unknown(inner);
+    }
+
+    /** The same at other places. */
+    Unknown moved(UnaryOperator<String> where) {
+        Map<String, Map<String, Node>> moved = new HashMap<>();
+        byPlace.forEach((at, fields) -> moved.put(where.apply(at), fields));
+        return new Unknown(moved);
     }
 
     public boolean isEmpty() {

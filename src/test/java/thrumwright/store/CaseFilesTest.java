@@ -25,14 +25,29 @@ class CaseFilesTest {
     /** Each case: a line “what : instead”, then lines of the expected sentence, then an empty line. */
     @TestFactory
     Stream<DynamicTest> robust() throws IOException {
-        String whole = BuiltIn.DEMO.text("saltmarsh-panel.json");
-        return cases("robust/refusals.txt").stream()
+        return refused("robust/refusals.txt", "saltmarsh-panel.json", PieceFile::read);
+    }
+
+    @TestFactory
+    Stream<DynamicTest> robustClasses() throws IOException {
+        ClassFile.PieceSource pieces = ClassFile.PieceSource.in(Path.of("demo", "class"));
+        return refused("robust/class-refusals.txt", "class/tuesday-class.json", text -> ClassFile.read(text, pieces));
+    }
+
+    /** Reads a text, or refuses it. */
+    private interface Reader {
+        Object read(String text) throws FileProblem;
+    }
+
+    private static Stream<DynamicTest> refused(String cases, String demo, Reader reader) throws IOException {
+        String whole = BuiltIn.DEMO.text(demo);
+        return cases(cases).stream()
                 .map(lines -> DynamicTest.dynamicTest(lines.get(0), () -> {
                     String[] swap = (lines.get(0) + " ").split(" ==> ", 2);
                     swap[1] = swap[1].strip();
                     assertThat(whole).contains(swap[0]);
                     String broken = whole.replace(swap[0], swap[1]);
-                    FileProblem problem = catchThrowableOfType(FileProblem.class, () -> PieceFile.read(broken));
+                    FileProblem problem = catchThrowableOfType(FileProblem.class, () -> reader.read(broken));
                     assertThat(problem).as("must be refused").isNotNull();
                     assertThat(problem.getMessage()).isEqualTo(String.join(" ", lines.subList(1, lines.size())));
                 }));
