@@ -1,6 +1,7 @@
 package thrumwright.plan;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import thrumwright.block.Block;
@@ -85,8 +86,18 @@ final class EndPlanner {
         return start && !blocks.isEmpty() ? blocks.get(blocks.size() - 1).top() : 0;
     }
 
+    /** From the outer edge to the design. */
+    private List<BlockPlan> inward(List<BlockPlan> blocks) {
+        List<BlockPlan> inward = new ArrayList<>(blocks);
+        if (place == Place.TOP) {
+            Collections.reverse(inward);
+        }
+        return inward;
+    }
+
+    /** Of several the outermost counts, so that a top which follows has the same as the start. */
     private Optional<Finish> finish(List<BlockPlan> blocks, double free) {
-        return blocks.stream()
+        return inward(blocks).stream()
                 .map(BlockPlan::block)
                 .filter(WarpFinish.class::isInstance)
                 .map(WarpFinish.class::cast)
@@ -98,9 +109,11 @@ final class EndPlanner {
                         free));
     }
 
+    /** Of several folds the outermost counts. */
     private Optional<Hem> hem(List<BlockPlan> blocks, double edge) {
-        for (int i = 0; i < blocks.size(); i++) {
-            if (blocks.get(i).block() instanceof HemFold fold) {
+        for (BlockPlan block : inward(blocks)) {
+            if (block.block() instanceof HemFold fold) {
+                int i = blocks.indexOf(block);
                 double line = foldLine(blocks, i);
                 return Optional.of(new Hem(
                         fold.id(),

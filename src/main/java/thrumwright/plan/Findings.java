@@ -13,9 +13,6 @@ import thrumwright.plan.Finding.Code;
 
 /** Looks a whole plan over. */
 final class Findings {
-    /** Hems that differ by less than this look alike, mm. */
-    private static final double SAME_DEPTH = 1;
-
     private final Plan plan;
     private final Piece piece;
     private final Shown shown;
@@ -76,7 +73,7 @@ final class Findings {
         }
         double below = plan.start().hem().get().depth();
         double above = plan.top().hem().get().depth();
-        if (Math.abs(below - above) >= SAME_DEPTH) {
+        if (Math.abs(below - above) >= Front.SAME_DEPTH) {
             boolean oneTakesABar = plan.start().hem().get().sleeve().isPresent()
                     != plan.top().hem().get().sleeve().isPresent();
             whole(
