@@ -29,14 +29,27 @@ public final class PdfFile {
      * @throws IOException if it can't be written to
      */
     public static void write(SheetPages pages, Fonts fonts, OutputStream out) throws IOException {
+        write(pages, fonts, out, Progress.UNWATCHED);
+    }
+
+    /**
+     * As {@link #write(SheetPages, Fonts, OutputStream)}; nothing is written to {@code out} before all pages are done.
+     *
+     * @param progress is told of every page
+     * @throws Stopped if it is asked to stop
+     * @throws IOException if it can't be written to
+     */
+    public static void write(SheetPages pages, Fonts fonts, OutputStream out, Progress progress) throws IOException {
         try (PDDocument document = new PDDocument()) {
             document.setDocumentId(1L);
             PdfDescription.describe(document, pages.title());
             PdfStructure structure = new PdfStructure(document);
             EmbeddedFonts embedded = new EmbeddedFonts(document, fonts);
             for (int i = 0; i < pages.count(); i++) {
+                progress.reached(i, pages.count());
                 addPage(document, pages, i, structure, embedded);
             }
+            progress.reached(pages.count(), pages.count());
             document.save(out);
         }
     }
