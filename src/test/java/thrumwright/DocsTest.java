@@ -12,7 +12,10 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
+import thrumwright.piece.Piece;
+import thrumwright.piece.Structure;
 import thrumwright.plan.Cut;
+import thrumwright.plan.EndPlan;
 import thrumwright.plan.Plan;
 import thrumwright.store.BuiltIn;
 import thrumwright.store.FileProblem;
@@ -64,6 +67,28 @@ class DocsTest {
             rows++;
         }
         assertThat(rows).isEqualTo(6);
+    }
+
+    /** Ends that no demo piece has, worked by hand on the warp of one. */
+    @Test
+    void theHandWorkedStructuresAgree() throws IOException, FileProblem {
+        Matcher row = Pattern.compile("\\| ([a-z-]+) on ([a-z-]+) \\| ([a-z -]+) \\| ([0-9.]+) \\|")
+                .matcher(Files.readString(Path.of("docs/method.md")));
+        int rows = 0;
+        while (row.find()) {
+            Piece piece =
+                    PieceFile.read(BuiltIn.DEMO.text(row.group(2) + ".json")).piece();
+            Structure structure = StructureFile.read(BuiltIn.STRUCTURES.text(row.group(1) + ".json"))
+                    .structure();
+            EndPlan start = Plan.of(piece.withStart(structure.fittedTo(piece))).start();
+            double value = switch (row.group(3)) {
+                case "free warp needed" -> start.finish().orElseThrow().needed();
+                default -> throw new IllegalArgumentException(row.group(3));
+            };
+            assertThat(value).as(row.group()).isCloseTo(Double.parseDouble(row.group(4)), within(0.0006));
+            rows++;
+        }
+        assertThat(rows).isPositive();
     }
 
     @Test

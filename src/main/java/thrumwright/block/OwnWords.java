@@ -37,7 +37,7 @@ public final class OwnWords {
             places.add("group");
         } else if (block instanceof HemFold) {
             places.addAll(List.of("depth", "layers"));
-        } else if (block instanceof WarpFinish) {
+        } else if (block instanceof EdgeFinish) {
             places.addAll(List.of("group", "groups", "hanging", "free"));
         }
         return places;

@@ -1,19 +1,13 @@
 package thrumwright.drawing;
 
-import java.awt.BasicStroke;
 import java.awt.Color;
 import java.awt.Graphics2D;
-import java.awt.geom.AffineTransform;
 import java.awt.geom.Line2D;
 import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
-import thrumwright.block.Course;
-import thrumwright.block.Setting;
 import thrumwright.block.WarpFinish;
-import thrumwright.piece.Place;
 import thrumwright.plan.EndPlan;
 import thrumwright.plan.Plan;
 
@@ -25,19 +19,15 @@ final class FinishPainter {
 
     private final Graphics2D g;
     private final Palette palette;
+    private final EdgePen pen;
 
     FinishPainter(Graphics2D g, Palette palette) {
         this.g = g;
         this.palette = palette;
+        this.pen = new EdgePen(g, palette);
     }
 
     void paint(Rectangle2D box, Plan plan, EndPlan end, WarpFinish finish) {
-        AffineTransform kept = g.getTransform();
-        if (end.place() == Place.TOP) {
-            // the top's warp ends stand up from the edge
-            g.translate(0, box.getMinY() + box.getMaxY());
-            g.scale(1, -1);
-        }
         Color warp = palette.yarn(plan.piece().warpYarn().colour());
         int size = Math.max(1, Math.min(finish.endsPerGroup(), 6));
         boolean darned = finish.kind() == WarpFinish.Kind.DARNED;
@@ -48,28 +38,10 @@ final class FinishPainter {
             double first = left + group * size * pitch;
             group(finish.kind(), group * size, first, pitch, size, edge, box.getMaxY(), warp);
         }
-        cloth(box, edge, left, pitch, GROUPS * size, plan, end);
+        pen.cloth(box, edge, left, pitch, GROUPS * size, plan, end);
         if (darned) {
             darnedBack(box, left, pitch, GROUPS * size, edge, warp);
         }
-        g.setTransform(kept);
-    }
-
-    /** The edge of the cloth, in the design's yarn on as many ends. */
-    private void cloth(Rectangle2D box, double edge, double left, double pitch, int ends, Plan plan, EndPlan end) {
-        double thick = Math.min(pitch * 0.6, (edge - box.getMinY()) * 0.3);
-        Setting setting = new Setting(ends, pitch, pitch * 0.25, thick, thick / 2, Optional.empty());
-        int picks = (int) Math.ceil((edge - box.getMinY()) / setting.beaten()) + 1;
-        BlockPicture band = BlockPicture.picks(plan.piece().stripe(end.place()), setting, picks, Course.beginning());
-        new ClothPainter(g, palette, true, Face.FRONT)
-                .blocks(
-                        new View(1, left, edge),
-                        List.of(new ClothPainter.Placed(band, 0, band.height())),
-                        List.of(),
-                        setting,
-                        plan.piece().warpYarn(),
-                        0,
-                        band.height());
     }
 
     /** Where the ends lie behind the cloth. */
@@ -79,16 +51,9 @@ final class FinishPainter {
             double x = left + i * pitch + beside(i, ends) * pitch;
             Line2D line =
                     new Line2D.Double(x, edge, x, box.getMinY() + (edge - box.getMinY()) * (0.12 + 0.14 * (i % 3)));
-            dashed(line, thin * 2.2f, thin, Palette.mixed(warp, Color.BLACK, 0.65));
-            dashed(line, thin, thin, warp);
+            pen.dashed(line, thin * 2.2f, thin, Palette.mixed(warp, Color.BLACK, 0.65));
+            pen.dashed(line, thin, thin, warp);
         }
-    }
-
-    private void dashed(Line2D line, float width, float unit, Color colour) {
-        g.setColor(colour);
-        g.setStroke(new BasicStroke(
-                width, BasicStroke.CAP_ROUND, BasicStroke.JOIN_ROUND, 10, new float[] {3 * unit, 4 * unit}, 0));
-        g.draw(line);
     }
 
     private void group(
@@ -108,17 +73,17 @@ final class FinishPainter {
         switch (kind) {
             case KNOTTED -> {
                 hanging(first, pitch, size, edge, middle, knot, bottom, width, warp);
-                knot(middle, knot, width * 2.4, warp);
+                pen.knot(middle, knot, width * 2.4, warp);
             }
             case PLIED -> {
                 gather(first, pitch, size, edge, middle, knot, width, warp);
                 twisted(middle, knot, bottom * 0.9 + edge * 0.1, width * 1.6, 2, warp);
-                knot(middle, bottom * 0.9 + edge * 0.1, width * 2.2, warp);
+                pen.knot(middle, bottom * 0.9 + edge * 0.1, width * 2.2, warp);
             }
             case PLAITED -> {
                 gather(first, pitch, size, edge, middle, knot, width, warp);
                 twisted(middle, knot, bottom * 0.9 + edge * 0.1, width * 1.8, 3, warp);
-                knot(middle, bottom * 0.9 + edge * 0.1, width * 2.2, warp);
+                pen.knot(middle, bottom * 0.9 + edge * 0.1, width * 2.2, warp);
             }
             case DARNED -> darned(before, first, pitch, size, edge, bottom, width, warp);
         }
@@ -146,7 +111,7 @@ final class FinishPainter {
                     knot + (bottom - knot) * 0.5,
                     middle + spread * 1.2,
                     bottom - (bottom - edge) * 0.06);
-            cord(end, width, warp);
+            pen.cord(end, width, warp);
         }
     }
 
@@ -163,20 +128,8 @@ final class FinishPainter {
                     knot - (knot - edge) * 0.3,
                     middle + (x - middle) * 0.25,
                     knot);
-            cord(end, width, warp);
+            pen.cord(end, width, warp);
         }
-    }
-
-    /** An overhand knot from the front: two loops crossing. */
-    private void knot(double x, double y, double size, Color warp) {
-        Path2D loop = new Path2D.Double();
-        loop.moveTo(x - size * 0.75, y - size * 0.25);
-        loop.curveTo(x - size * 0.2, y - size * 0.75, x + size * 0.9, y - size * 0.3, x + size * 0.6, y + size * 0.35);
-        cord(loop, size * 0.62, warp);
-        Path2D across = new Path2D.Double();
-        across.moveTo(x + size * 0.75, y - size * 0.3);
-        across.curveTo(x + size * 0.2, y + size * 0.1, x - size * 0.2, y + size * 0.25, x - size * 0.7, y + size * 0.4);
-        cord(across, size * 0.62, warp);
     }
 
     /**
@@ -242,20 +195,7 @@ final class FinishPainter {
             Path2D loop = new Path2D.Double();
             loop.moveTo(x, edge - 2);
             loop.curveTo(x, turn, back, turn, back, edge - 2);
-            cord(loop, width, warp);
+            pen.cord(loop, width, warp);
         }
-    }
-
-    private void cord(Path2D path, double width, Color colour) {
-        stroke(path, width * 1.16 + 0.4, Palette.mixed(colour, Color.BLACK, 0.46));
-        stroke(path, width * 0.92, Palette.mixed(colour, Color.BLACK, 0.06));
-        stroke(path, width * 0.55, Palette.mixed(colour, Color.WHITE, 0.16));
-        stroke(path, width * 0.22, Palette.mixed(colour, Color.WHITE, 0.38));
-    }
-
-    private void stroke(Path2D path, double width, Color colour) {
-        g.setStroke(new BasicStroke((float) width, BasicStroke.CAP_ROUND, BasicStroke.JOIN_ROUND));
-        g.setColor(colour);
-        g.draw(path);
     }
 }

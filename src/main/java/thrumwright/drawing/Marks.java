@@ -6,6 +6,7 @@ import java.awt.Graphics2D;
 import java.awt.geom.Line2D;
 import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
+import thrumwright.block.KnotRows;
 import thrumwright.block.Setting;
 import thrumwright.block.WarpFinish;
 import thrumwright.plan.Finish;
@@ -13,6 +14,9 @@ import thrumwright.plan.Finish;
 /** What is drawn over the cloth and is no yarn: the line of a fold, the frame of what comes out again, which warp ends
  * belong together. */
 final class Marks {
+    /** More rows of knots than this aren't told apart. */
+    private static final int MOST_ROWS = 2;
+
     private final Graphics2D g;
     private final View view;
     private final Palette palette;
@@ -65,29 +69,48 @@ final class Marks {
     }
 
     /**
-     * Which warp ends are knotted, plied or plaited together: a brace for each group, on the side away from the cloth;
-     * a small loop for each end that is darned back.
+     * Which warp ends are worked together: a brace for each group, on the side away from the cloth, and for each row of
+     * knots; a small loop for each end that goes by itself.
      *
      * @param edge where the cloth ends that stays
      * @param outward the way from the cloth to the loose ends: −1 down, +1 up
      */
     void finish(Setting setting, Finish finish, double edge, int outward) {
         double s = setting.spacing();
-        boolean darned = finish.block().kind() == WarpFinish.Kind.DARNED;
+        double depth = Math.min(0.75 * s, 3);
         Path2D braces = new Path2D.Double();
-        int end = 0;
-        for (int size : finish.groups()) {
-            int steps = darned ? size : 1;
-            for (int i = 0; i < steps; i++) {
-                double from = (darned ? end + i - 0.28 : end - 0.36) * s;
-                double to = (darned ? end + i + 0.28 : end + size - 0.64) * s;
-                brace(braces, from, to, edge, outward * Math.min(0.75 * s, 3));
+        if (finish.block() instanceof KnotRows knots) {
+            int rows = Math.min(knots.rows(), MOST_ROWS);
+            double each = outward * depth / rows;
+            for (int row = 0; row < rows; row++) {
+                for (KnotRows.Bunch bunch : knots.bunches(setting.ends(), row)) {
+                    group(braces, s, bunch.first(), bunch.count(), edge + row * each, each);
+                }
             }
-            end += size;
+        } else {
+            groups(braces, s, finish, edge, outward * depth);
         }
         float unit = (float) Math.max(0.7, Math.min(1.4, view.length(s) * 0.1));
         stroke(braces, palette.paper(), unit * 2);
         stroke(braces, palette.ink(), unit);
+    }
+
+    private void groups(Path2D braces, double s, Finish finish, double edge, double depth) {
+        boolean single = finish.block() instanceof WarpFinish fringe && fringe.kind() == WarpFinish.Kind.DARNED;
+        int end = 0;
+        for (int size : finish.groups()) {
+            for (int i = 0; single && i < size; i++) {
+                brace(braces, (end + i - 0.28) * s, (end + i + 0.28) * s, edge, depth);
+            }
+            if (!single) {
+                group(braces, s, end, size, edge, depth);
+            }
+            end += size;
+        }
+    }
+
+    private void group(Path2D braces, double s, int first, int count, double edge, double depth) {
+        brace(braces, (first - 0.36) * s, (first + count - 0.64) * s, edge, depth);
     }
 
     private void brace(Path2D path, double from, double to, double edge, double depth) {

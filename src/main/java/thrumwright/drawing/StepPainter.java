@@ -9,12 +9,12 @@ import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import thrumwright.block.EdgeFinish;
 import thrumwright.block.HemFold;
 import thrumwright.block.OpenWarp;
 import thrumwright.block.Row;
 import thrumwright.block.Setting;
 import thrumwright.block.Side;
-import thrumwright.block.WarpFinish;
 import thrumwright.plan.BlockPlan;
 import thrumwright.plan.EndPlan;
 import thrumwright.plan.Hem;
@@ -82,8 +82,8 @@ public final class StepPainter {
             work(box, plan, end, block);
         } else if (block.block() instanceof HemFold) {
             end.hem().filter(Hem::folds).ifPresent(hem -> new FoldPainter(g, palette).paint(box, plan, end, hem, font));
-        } else if (block.block() instanceof WarpFinish finish) {
-            new FinishPainter(g, palette).paint(box, plan, end, finish);
+        } else if (block.block() instanceof EdgeFinish finish) {
+            new EdgePainter(g, palette).paint(box, plan, end, finish);
         } else if (block.block() instanceof OpenWarp gap) {
             open(box, plan, end, block, gap);
         }

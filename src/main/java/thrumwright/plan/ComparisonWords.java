@@ -7,13 +7,14 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import thrumwright.block.Block;
+import thrumwright.block.EdgeFinish;
 import thrumwright.block.HalfHitch;
 import thrumwright.block.HemFold;
+import thrumwright.block.KnotRows;
 import thrumwright.block.Lean;
 import thrumwright.block.PlainBand;
 import thrumwright.block.Soumak;
 import thrumwright.block.Twining;
-import thrumwright.block.WarpFinish;
 import thrumwright.measure.Phrases;
 import thrumwright.measure.Shown;
 import thrumwright.plan.BlockPair.Aspect;
@@ -70,13 +71,17 @@ public final class ComparisonWords {
                 .orElseGet(() -> phrases.say(keys.get(2), Map.of(one, top.orElseThrow())));
     }
 
-    private String fringe(WarpFinish finish) {
-        String key = "fringe." + finish.kind().name().toLowerCase(Locale.ROOT);
+    private String fringe(EdgeFinish finish) {
+        String key = "fringe." + Words.key(finish);
         return phrases.say(
                 phrases.has(key) ? key : "fringe.other",
                 Map.of(
                         "name", decapitalised(words.kind(finish)),
-                        "length", shown.height(finish.hanging().mm()),
+                        "length",
+                                finish.length()
+                                        .map(length -> shown.height(length.mm()))
+                                        .orElse(""),
+                        "rows", finish instanceof KnotRows knots ? knots.rows() : 1,
                         "ends", finish.endsPerGroup()));
     }
 
@@ -233,7 +238,7 @@ public final class ComparisonWords {
             return Optional.of(group(hitch.endsPerGroup()));
         } else if (block instanceof Soumak soumak) {
             return Optional.of(phrases.say("way.soumak", Map.of("over", soumak.over(), "under", soumak.under())));
-        } else if (block instanceof WarpFinish finish) {
+        } else if (block instanceof EdgeFinish finish) {
             return Optional.of(fringe(finish));
         } else if (block instanceof HemFold fold) {
             return Optional.of(fold(fold));

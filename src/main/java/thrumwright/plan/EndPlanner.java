@@ -6,12 +6,12 @@ import java.util.List;
 import java.util.Optional;
 import thrumwright.block.Block;
 import thrumwright.block.Course;
+import thrumwright.block.EdgeFinish;
 import thrumwright.block.HemFold;
 import thrumwright.block.OpenWarp;
 import thrumwright.block.Row;
 import thrumwright.block.Setting;
 import thrumwright.block.Soumak;
-import thrumwright.block.WarpFinish;
 import thrumwright.block.YarnBlock;
 import thrumwright.measure.Length;
 import thrumwright.piece.Piece;
@@ -99,13 +99,13 @@ final class EndPlanner {
     private Optional<Finish> finish(List<BlockPlan> blocks, double free) {
         return inward(blocks).stream()
                 .map(BlockPlan::block)
-                .filter(WarpFinish.class::isInstance)
-                .map(WarpFinish.class::cast)
+                .filter(EdgeFinish.class::isInstance)
+                .map(EdgeFinish.class::cast)
                 .findFirst()
                 .map(block -> new Finish(
                         block,
                         block.groups(piece.warp().ends()),
-                        block.freeWarp(piece.warpYarn().diameter()),
+                        block.freeWarp(piece.setting(piece.warpYarn())),
                         free));
     }
 

@@ -1,7 +1,7 @@
 package thrumwright.plan;
 
 import java.util.List;
-import thrumwright.block.WarpFinish;
+import thrumwright.block.EdgeFinish;
 
 /**
  * What becomes of the warp ends at one end.
@@ -10,7 +10,7 @@ import thrumwright.block.WarpFinish;
  * @param needed free warp that each end needs beyond the edge, mm
  * @param free what there is between the edge and the loom's bar, mm
  */
-public record Finish(WarpFinish block, List<Integer> groups, double needed, double free) {
+public record Finish(EdgeFinish block, List<Integer> groups, double needed, double free) {
     public Finish {
         groups = List.copyOf(groups);
     }

@@ -6,9 +6,9 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import thrumwright.block.EdgeFinish;
 import thrumwright.block.Lean;
 import thrumwright.block.Row;
-import thrumwright.block.WarpFinish;
 import thrumwright.piece.Place;
 import thrumwright.plan.Alignment.Line;
 import thrumwright.plan.FrontDifference.Aspect;
@@ -20,7 +20,7 @@ import thrumwright.plan.FrontDifference.Aspect;
  * @param hem finished depth, mm
  * @param fringe what hangs at the edge
  */
-record Front(List<FrontBand> bands, Optional<Double> hem, Optional<WarpFinish> fringe) {
+record Front(List<FrontBand> bands, Optional<Double> hem, Optional<EdgeFinish> fringe) {
     /** Less than this isn't seen, mm. */
     private static final double SEEN = 1e-6;
 
@@ -32,9 +32,7 @@ record Front(List<FrontBand> bands, Optional<Double> hem, Optional<WarpFinish> f
 
     static Front of(EndPlan end) {
         Optional<Hem> hem = end.hem().filter(Hem::folds);
-        Optional<WarpFinish> fringe = end.finish()
-                .map(Finish::block)
-                .filter(finish -> hem.isEmpty() && finish.kind() != WarpFinish.Kind.DARNED);
+        Optional<EdgeFinish> fringe = end.finish().map(Finish::block).filter(finish -> hem.isEmpty() && finish.hangs());
         return new Front(bands(end, hem.map(Hem::foldLine).orElse(end.edge())), hem.map(Hem::depth), fringe);
     }
 

@@ -6,6 +6,7 @@ import java.util.Optional;
 import thrumwright.block.Block;
 import thrumwright.block.HalfHitch;
 import thrumwright.block.HemFold;
+import thrumwright.block.KnotRows;
 import thrumwright.block.OpenWarp;
 import thrumwright.block.OrderingCord;
 import thrumwright.block.PlainBand;
@@ -53,6 +54,8 @@ public final class Words {
             return "hem-fold";
         } else if (block instanceof OpenWarp) {
             return "open-warp";
+        } else if (block instanceof KnotRows) {
+            return "knot-rows";
         }
         return "finish-" + lower(((WarpFinish) block).kind());
     }

@@ -4,9 +4,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import thrumwright.block.EdgeFinish;
 import thrumwright.block.HemFold;
 import thrumwright.block.OpenWarp;
-import thrumwright.block.WarpFinish;
 import thrumwright.measure.Phrases;
 import thrumwright.measure.Shown;
 import thrumwright.piece.Piece;
@@ -98,7 +98,7 @@ final class ChapterWriter {
         List<Step> steps = new ArrayList<>();
         for (BlockPlan block : end.blocks()) {
             // warp ends are finished off the loom; on the loom there is nothing to do for them
-            if (!(block.block() instanceof WarpFinish)) {
+            if (!(block.block() instanceof EdgeFinish)) {
                 steps.add(step(end, block));
             }
         }

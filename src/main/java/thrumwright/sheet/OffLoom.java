@@ -7,10 +7,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.TreeMap;
-import java.util.stream.Collectors;
+import thrumwright.block.EdgeFinish;
 import thrumwright.block.HemFold;
-import thrumwright.block.WarpFinish;
 import thrumwright.measure.Phrases;
 import thrumwright.measure.Shown;
 import thrumwright.piece.Place;
@@ -67,7 +65,7 @@ final class OffLoom {
 
     /** What a finish needs; for a hem what the hands like, as far as the loom leaves it. */
     private String free(EndPlan end) {
-        double liked = Math.max(0, Math.min(WarpFinish.HANDS, end.free()));
+        double liked = Math.max(0, Math.min(EdgeFinish.HANDS, end.free()));
         return shown.height(end.finish().map(Finish::needed).orElse(liked));
     }
 
@@ -112,34 +110,15 @@ final class OffLoom {
     }
 
     private void finish(EndPlan end, Finish finish, Map<String, Object> values) {
-        WarpFinish block = finish.block();
-        String kind = Words.key(block);
-        values.put("groups", finish.groups().size());
-        values.put("sizes", sizes(finish));
-        values.put("hanging", shown.cut(block.hanging().mm()));
-        values.put("needed", shown.cut(finish.needed()));
-        values.put("ends", block.endsPerGroup());
+        FinishWords told = new FinishWords(shown, phrases);
+        values.putAll(told.values(finish));
         List<String> keys = new ArrayList<>();
         if (!comingOut(end).isEmpty()) {
             keys.add("off.finish.out");
         }
-        if (block.kind() != WarpFinish.Kind.DARNED) {
-            keys.add("off.finish.groups");
-        }
-        keys.add(kind + ".do");
-        keys.add(kind + ".end");
-        List<String> cautions =
-                block.kind() == WarpFinish.Kind.DARNED ? List.of("caution.needles") : List.of("caution.fringe");
-        add(words.name(block), picture(end, block.id()), values, keys, cautions);
-    }
-
-    /** “24 of 3” or “2 of 5 and 22 of 4”. */
-    private String sizes(Finish finish) {
-        Map<Integer, Long> counted = finish.groups().stream()
-                .collect(Collectors.groupingBy(size -> size, TreeMap::new, Collectors.counting()));
-        return counted.entrySet().stream()
-                .map(entry -> phrases.say("sizes", Map.of("count", entry.getValue(), "ends", entry.getKey())))
-                .collect(Collectors.joining(phrases.say("list.and")));
+        keys.addAll(told.keys(finish));
+        EdgeFinish block = finish.block();
+        add(words.name(block), picture(end, block.id()), values, keys, told.cautions(block));
     }
 
     private void hem(EndPlan end, Hem hem, Map<String, Object> values) {

@@ -6,11 +6,12 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import thrumwright.block.Block;
+import thrumwright.block.EdgeFinish;
 import thrumwright.block.HalfHitch;
 import thrumwright.block.Row;
 import thrumwright.block.Soumak;
 import thrumwright.block.Twining;
-import thrumwright.block.WarpFinish;
+import thrumwright.measure.Length;
 import thrumwright.measure.Phrases;
 import thrumwright.measure.Shown;
 import thrumwright.piece.Place;
@@ -65,7 +66,7 @@ public final class OwnWording {
         values.put("reach", shown.height(end.reach(plan)));
         plan.work().ifPresent(work -> work(work, values));
         hem(end.hem(), values);
-        if (block instanceof WarpFinish finish) {
+        if (block instanceof EdgeFinish finish) {
             finish(end.finish(), finish, values);
         }
         return values;
@@ -101,14 +102,15 @@ public final class OwnWording {
     }
 
     /** Of several finishes in one end only the first is planned; the others say what they are. */
-    private void finish(Optional<Finish> planned, WarpFinish finish, Map<String, Object> values) {
+    private void finish(Optional<Finish> planned, EdgeFinish finish, Map<String, Object> values) {
         values.put("group", finish.endsPerGroup());
         values.put("groups", finish.groups(plan.piece().warp().ends()).size());
-        values.put("hanging", shown.cut(finish.hanging().mm()));
+        values.put("hanging", shown.cut(finish.length().map(Length::mm).orElse(0.0)));
         values.put(
                 "free",
                 shown.cut(planned.map(Finish::needed)
-                        .orElseGet(() -> finish.freeWarp(plan.piece().warpYarn().diameter()))));
+                        .orElseGet(() -> finish.freeWarp(
+                                plan.piece().setting(plan.piece().warpYarn())))));
     }
 
     /** For a block of an end as it is planned, if it is there. */

@@ -4,9 +4,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import thrumwright.block.EdgeFinish;
 import thrumwright.block.HemFold;
 import thrumwright.block.OpenWarp;
-import thrumwright.block.WarpFinish;
 import thrumwright.measure.Phrases;
 import thrumwright.piece.Place;
 import thrumwright.plan.BlockPlan;
@@ -66,7 +66,7 @@ public final class PictureWords {
         } else if (block.block() instanceof OpenWarp) {
             return "gap";
         }
-        return block.block() instanceof WarpFinish ? "finish" : "rows";
+        return block.block() instanceof EdgeFinish ? "finish" : "rows";
     }
 
     private String names(EndPlan end, Map<String, Integer> numbers) {

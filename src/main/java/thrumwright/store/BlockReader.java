@@ -8,6 +8,7 @@ import thrumwright.block.Amount;
 import thrumwright.block.Block;
 import thrumwright.block.HalfHitch;
 import thrumwright.block.HemFold;
+import thrumwright.block.KnotRows;
 import thrumwright.block.Lean;
 import thrumwright.block.Material;
 import thrumwright.block.OpenWarp;
@@ -25,7 +26,7 @@ import thrumwright.piece.End;
 final class BlockReader {
     private static final String KINDS =
             "“ordering cord”, “plain band”, “twining”, “soumak”, “half hitches”, “hem fold”, "
-                    + "“open warp” or “warp finish”";
+                    + "“open warp”, “warp finish” or “rows of knots”";
 
     /** All that blocks of any kind may have. */
     private static final Set<String> ALL_FIELDS = Set.of(
@@ -47,7 +48,9 @@ final class BlockReader {
             "firstTurn",
             "bar",
             "ends",
-            "hanging");
+            "hanging",
+            "split",
+            "apart");
 
     private BlockReader() {}
 
@@ -112,6 +115,14 @@ final class BlockReader {
             case "open warp" -> new OpenWarp(tag, fields.length("height"));
             case "warp finish" ->
                 new WarpFinish(tag, fields.choice("ends", Choices.FINISH), group(fields), fields.length("hanging"));
+            case "rows of knots" ->
+                new KnotRows(
+                        tag,
+                        fields.whole("rows", 1, KnotRows.MOST_ROWS, 1),
+                        fields.whole("group", 2, 24, 2),
+                        fields.flag("split", false),
+                        fields.optionalLength("apart"),
+                        fields.length("hanging"));
             default -> throw fields.problem("kind", "this must be one of " + KINDS + ", not “" + kind + "”.", null);
         };
     }

@@ -6,6 +6,7 @@ import thrumwright.block.Amount;
 import thrumwright.block.Block;
 import thrumwright.block.HalfHitch;
 import thrumwright.block.HemFold;
+import thrumwright.block.KnotRows;
 import thrumwright.block.Material;
 import thrumwright.block.OpenWarp;
 import thrumwright.block.OrderingCord;
@@ -58,6 +59,13 @@ final class BlockWriter {
             return begun(block, "hem fold").with("firstTurn", fold.firstTurn()).with("bar", fold.bar());
         } else if (block instanceof OpenWarp open) {
             return begun(block, "open warp").with("height", open.height());
+        } else if (block instanceof KnotRows knots) {
+            return begun(block, "rows of knots")
+                    .with("rows", knots.rows())
+                    .with("group", knots.endsPerGroup())
+                    .with("split", knots.split(), false)
+                    .with("apart", knots.apart())
+                    .with("hanging", knots.hanging());
         }
         WarpFinish finish = (WarpFinish) block;
         return begun(block, "warp finish")

@@ -22,6 +22,7 @@ import thrumwright.block.Block;
 import thrumwright.block.Course;
 import thrumwright.block.HalfHitch;
 import thrumwright.block.HemFold;
+import thrumwright.block.KnotRows;
 import thrumwright.block.Lean;
 import thrumwright.block.MaterialRole;
 import thrumwright.block.OpenWarp;
@@ -284,6 +285,9 @@ class PaintersTest {
         for (WarpFinish.Kind kind : WarpFinish.Kind.values()) {
             blocks.add(new WarpFinish(Tag.of(kind.name()), kind, 4, Length.parse("8 cm")));
         }
+        blocks.add(
+                new KnotRows(Tag.of("lattice"), 3, 4, true, Optional.of(Length.parse("2 cm")), Length.parse("8 cm")));
+        blocks.add(new KnotRows(Tag.of("locked"), 2, 2, false, Optional.empty(), Length.parse("8 cm")));
         return Plan.of(Pieces.panel().withStart(new End(blocks)));
     }
 }

@@ -11,6 +11,7 @@ import thrumwright.block.Amount;
 import thrumwright.block.Block;
 import thrumwright.block.HalfHitch;
 import thrumwright.block.HemFold;
+import thrumwright.block.KnotRows;
 import thrumwright.block.Lean;
 import thrumwright.block.Material;
 import thrumwright.block.MaterialRole;
@@ -170,7 +171,7 @@ public final class RandomPieces {
         Lean lean = random.nextBoolean() ? Lean.S : Lean.Z;
         Optional<Shed> shed = random.nextInt(5) == 0 ? Optional.of(shed()) : Optional.empty();
         int under = random.nextInt(1, 4);
-        return switch (random.nextInt(9)) {
+        return switch (random.nextInt(10)) {
             case 0 -> new OrderingCord(tag, use(yarns), random.nextInt(1, 5), shed);
             case 1, 2 ->
                 new PlainBand(
@@ -199,6 +200,14 @@ public final class RandomPieces {
                         random.nextInt(3) == 0 ? Optional.of(length(2, 12)) : Optional.empty(),
                         random.nextInt(3) == 0 ? Optional.of(length(5, 25)) : Optional.empty());
             case 7 -> new OpenWarp(tag, length(1, 40));
+            case 8 ->
+                new KnotRows(
+                        tag,
+                        random.nextInt(1, 5),
+                        random.nextInt(2, 9),
+                        random.nextBoolean(),
+                        random.nextBoolean() ? Optional.of(length(5, 40)) : Optional.empty(),
+                        length(20, 200));
             default ->
                 new WarpFinish(tag, WarpFinish.Kind.values()[random.nextInt(4)], random.nextInt(1, 9), length(20, 200));
         };

@@ -2,8 +2,8 @@ package thrumwright.editor.canvas;
 
 import java.util.Map;
 import java.util.Optional;
+import thrumwright.block.EdgeFinish;
 import thrumwright.block.HemFold;
-import thrumwright.block.WarpFinish;
 import thrumwright.editor.edit.Amounts;
 import thrumwright.editor.text.Texts;
 import thrumwright.measure.Shown;
@@ -38,7 +38,7 @@ public record BlockWording(String name, String amount, String height, String cut
                     .map(hem -> texts.say("label.depth", Map.of("depth", shown.height(hem.depth()))))
                     .orElse("");
         }
-        return block.block() instanceof WarpFinish ? "" : shown.height(block.height());
+        return block.block() instanceof EdgeFinish ? "" : shown.height(block.height());
     }
 
     private static String cut(Butterflies butterflies, Shown shown) {

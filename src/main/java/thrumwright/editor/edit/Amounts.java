@@ -5,6 +5,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import thrumwright.block.Amount;
 import thrumwright.block.Block;
+import thrumwright.block.EdgeFinish;
 import thrumwright.block.HalfHitch;
 import thrumwright.block.HemFold;
 import thrumwright.block.OpenWarp;
@@ -13,7 +14,6 @@ import thrumwright.block.PlainBand;
 import thrumwright.block.Setting;
 import thrumwright.block.Soumak;
 import thrumwright.block.Twining;
-import thrumwright.block.WarpFinish;
 import thrumwright.block.YarnBlock;
 import thrumwright.measure.BadMeasure;
 import thrumwright.measure.Length;
@@ -45,8 +45,8 @@ public final class Amounts {
             return new Amount.Picks(cord.picks()).text();
         } else if (block instanceof OpenWarp open) {
             return open.height().text();
-        } else if (block instanceof WarpFinish finish) {
-            return finish.hanging().text();
+        } else if (block instanceof EdgeFinish finish) {
+            return finish.length().map(Length::text).orElse("");
         }
         return rows(block).map(rows -> rows + (rows == 1 ? " row" : " rows")).orElse("");
     }
@@ -73,9 +73,8 @@ public final class Amounts {
         UnitSystem units = piece.habits().units();
         if (block instanceof OpenWarp open) {
             return new OpenWarp(open.tag(), Length.parse(text, units.usual()));
-        } else if (block instanceof WarpFinish finish) {
-            return new WarpFinish(
-                    finish.tag(), finish.kind(), finish.endsPerGroup(), Length.parse(text, units.usual()));
+        } else if (block instanceof EdgeFinish finish) {
+            return finish.withLength(Length.parse(text, units.usual()));
         } else if (block instanceof PlainBand band) {
             return band.withAmount(Amount.parse(text));
         }

@@ -6,6 +6,7 @@ import thrumwright.block.Amount;
 import thrumwright.block.Block;
 import thrumwright.block.HalfHitch;
 import thrumwright.block.HemFold;
+import thrumwright.block.KnotRows;
 import thrumwright.block.Lean;
 import thrumwright.block.MaterialRole;
 import thrumwright.block.OpenWarp;
@@ -41,7 +42,18 @@ public final class NewBlocks {
                 finish("knots", WarpFinish.Kind.KNOTTED, 4, inches ? "3 in" : "8 cm"),
                 finish("plied", WarpFinish.Kind.PLIED, 4, inches ? "3 in" : "8 cm"),
                 finish("plait", WarpFinish.Kind.PLAITED, 6, inches ? "3 in" : "8 cm"),
-                finish("darned", WarpFinish.Kind.DARNED, 1, inches ? "2 in" : "5 cm"));
+                finish("darned", WarpFinish.Kind.DARNED, 1, inches ? "2 in" : "5 cm"),
+                new KnotRows(
+                        tag("rows"),
+                        3,
+                        4,
+                        true,
+                        Optional.of(Length.parse(inches ? "3/4 in" : "2 cm")),
+                        fringe(inches)));
+    }
+
+    private static Length fringe(boolean inches) {
+        return Length.parse(inches ? "3 in" : "8 cm");
     }
 
     /** The one whose kind has that key (see {@link Words#key}). */

@@ -7,8 +7,10 @@ import java.util.Optional;
 import javax.swing.JButton;
 import javax.swing.JCheckBox;
 import thrumwright.block.Block;
+import thrumwright.block.EdgeFinish;
 import thrumwright.block.HalfHitch;
 import thrumwright.block.HemFold;
+import thrumwright.block.KnotRows;
 import thrumwright.block.Lean;
 import thrumwright.block.Material;
 import thrumwright.block.MaterialRole;
@@ -75,7 +77,7 @@ final class BlockForm {
         panel.prose(
                 () -> desk.session().shown().block(place, id).map(this::about).orElse(""));
         if (Amounts.has(block)) {
-            String key = block instanceof WarpFinish ? "block.hanging" : "block.amount";
+            String key = block instanceof EdgeFinish ? "block.hanging" : "block.amount";
             section.text(
                     key,
                     Amounts::text,
@@ -150,6 +152,8 @@ final class BlockForm {
             fold();
         } else if (block instanceof WarpFinish) {
             finish();
+        } else if (block instanceof KnotRows) {
+            knots();
         }
     }
 
@@ -240,6 +244,34 @@ final class BlockForm {
                 "block.group",
                 part -> String.valueOf(part.endsPerGroup()),
                 (part, typed) -> new WarpFinish(part.tag(), part.kind(), typing.whole(typed), part.hanging()));
+    }
+
+    private void knots() {
+        FieldPanel.Section<KnotRows> knots = section(KnotRows.class);
+        knots.text(
+                "block.knot-rows",
+                part -> String.valueOf(part.rows()),
+                (part, typed) -> part.withRows(typing.whole(typed)));
+        knots.text(
+                "block.group",
+                part -> String.valueOf(part.endsPerGroup()),
+                (part, typed) -> new KnotRows(
+                        part.tag(), part.rows(), typing.whole(typed), part.split(), part.apart(), part.hanging()));
+        knots.flag(
+                "block.split",
+                KnotRows::split,
+                (part, split) -> new KnotRows(
+                        part.tag(), part.rows(), part.endsPerGroup(), split, part.apart(), part.hanging()));
+        knots.text(
+                "block.apart",
+                part -> part.apart().map(Object::toString).orElse(""),
+                (part, typed) -> new KnotRows(
+                        part.tag(),
+                        part.rows(),
+                        part.endsPerGroup(),
+                        part.split(),
+                        Typing.lengthOrNone(typed, desk.session().piece()),
+                        part.hanging()));
     }
 
     private void yarn() {

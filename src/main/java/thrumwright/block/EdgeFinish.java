@@ -1,0 +1,79 @@
+package thrumwright.block;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Optional;
+import thrumwright.measure.BadMeasure;
+import thrumwright.measure.Length;
+import thrumwright.yarn.Packing;
+
+/**
+ * What becomes of the warp ends once the piece is off the loom. It has no height in the stack; it stands at the edge that
+ * stays.
+ */
+public sealed interface EdgeFinish extends Block permits WarpFinish, KnotRows {
+    /**
+     * An overhand knot takes at most so many bundle diameters of each end: the tight trefoil, closed (Denne, Diao,
+     * Sullivan, Geom. Topol. 10 (2006)); an upper figure for the open knot.
+     */
+    double KNOT = 16.372;
+    /** Free warp that the hands need to work any finish, mm (from memory). */
+    double HANDS = 150;
+
+    /** Warp ends that are worked together; 1 where they go one by one. */
+    int endsPerGroup();
+
+    /** The length that the weaver chose: how long the fringe hangs, or how far the ends lie back; empty if there is none. */
+    Optional<Length> length();
+
+    /** Whether something of them hangs at the edge when the piece is done. */
+    boolean hangs();
+
+    /** The same finish with another such length; one that has none stays as it is. */
+    EdgeFinish withLength(Length other);
+
+    /**
+     * Free warp that each end needs beyond the edge, mm, and never less than the hands need.
+     *
+     * @param warp the warp yarn on its own warp
+     */
+    double freeWarp(Setting warp);
+
+    /** The sizes of the groups from the left: m = round(N/g) of them, differing by at most one, the larger outside. */
+    default List<Integer> groups(int ends) {
+        int count = groupCount(ends);
+        int larger = ends % count;
+        List<Integer> sizes = new ArrayList<>(Collections.nCopies(count, ends / count));
+        for (int i = 0; i < larger / 2; i++) {
+            sizes.set(i, ends / count + 1);
+            sizes.set(count - 1 - i, ends / count + 1);
+        }
+        if (larger % 2 != 0) {
+            sizes.set(count / 2, ends / count + 1);
+        }
+        return sizes;
+    }
+
+    private int groupCount(int ends) {
+        return Math.max(1, (int) Math.round((double) ends / endsPerGroup()));
+    }
+
+    /** Size of the largest group on so many ends: ⌈N/m⌉. */
+    default int largestGroup(int ends) {
+        int count = groupCount(ends);
+        return (ends + count - 1) / count;
+    }
+
+    /** Diameter of one group's bundle, mm. */
+    default double bundle(double warpDiameter) {
+        return warpDiameter * Packing.ratio(endsPerGroup());
+    }
+
+    /** @throws BadMeasure unless the length is more than 0 and at most 1 m */
+    static void checkLength(Length length) {
+        if (!(length.mm() > 0 && length.mm() <= 1000)) {
+            throw new BadMeasure("A fringe is longer than 0 and at most 1 m, not “" + length + "”.");
+        }
+    }
+}

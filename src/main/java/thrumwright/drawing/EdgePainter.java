@@ -1,0 +1,36 @@
+package thrumwright.drawing;
+
+import java.awt.Graphics2D;
+import java.awt.geom.AffineTransform;
+import java.awt.geom.Rectangle2D;
+import thrumwright.block.EdgeFinish;
+import thrumwright.block.KnotRows;
+import thrumwright.block.WarpFinish;
+import thrumwright.piece.Place;
+import thrumwright.plan.EndPlan;
+import thrumwright.plan.Plan;
+
+/** What becomes of a few warp ends at the edge, hanging down at the start, standing up at the top. */
+final class EdgePainter {
+    private final Graphics2D g;
+    private final Palette palette;
+
+    EdgePainter(Graphics2D g, Palette palette) {
+        this.g = g;
+        this.palette = palette;
+    }
+
+    void paint(Rectangle2D box, Plan plan, EndPlan end, EdgeFinish finish) {
+        AffineTransform kept = g.getTransform();
+        if (end.place() == Place.TOP) {
+            g.translate(0, box.getMinY() + box.getMaxY());
+            g.scale(1, -1);
+        }
+        if (finish instanceof WarpFinish fringe) {
+            new FinishPainter(g, palette).paint(box, plan, end, fringe);
+        } else if (finish instanceof KnotRows knots) {
+            new KnotRowsPainter(g, palette).paint(box, plan, end, knots);
+        }
+        g.setTransform(kept);
+    }
+}

@@ -1,0 +1,85 @@
+package thrumwright.sheet;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
+import thrumwright.block.EdgeFinish;
+import thrumwright.block.KnotRows;
+import thrumwright.block.WarpFinish;
+import thrumwright.measure.Length;
+import thrumwright.measure.Phrases;
+import thrumwright.measure.Shown;
+import thrumwright.plan.Finish;
+import thrumwright.plan.Words;
+
+/** What to do with the warp ends, and what to take care of. */
+final class FinishWords {
+    private final Shown shown;
+    private final Phrases phrases;
+
+    FinishWords(Shown shown, Phrases phrases) {
+        this.shown = shown;
+        this.phrases = phrases;
+    }
+
+    /** What the sentences may name. */
+    Map<String, Object> values(Finish finish) {
+        EdgeFinish block = finish.block();
+        Map<String, Object> values = new HashMap<>();
+        values.put("groups", finish.groups().size());
+        values.put("sizes", sizes(finish));
+        values.put("hanging", shown.cut(block.length().map(Length::mm).orElse(0.0)));
+        values.put("needed", shown.cut(finish.needed()));
+        values.put("ends", block.endsPerGroup());
+        if (block instanceof KnotRows knots) {
+            values.put("rows", knots.rows());
+            values.put(
+                    "apart",
+                    knots.apart().map(apart -> shown.height(apart.mm())).orElse(""));
+        }
+        return values;
+    }
+
+    /** The sentences' keys, in order. */
+    List<String> keys(Finish finish) {
+        List<String> keys = new ArrayList<>();
+        EdgeFinish block = finish.block();
+        if (block instanceof KnotRows knots) {
+            keys.add("off.finish.groups");
+            keys.add("knot-rows.first");
+            if (knots.rows() > 1) {
+                keys.add((knots.split() ? "knot-rows.split" : "knot-rows.same")
+                        + (knots.apart().isPresent() ? ".apart" : ".close"));
+            }
+            if (knots.rows() > 2 && knots.split()) {
+                keys.add("knot-rows.by-turns");
+            }
+            keys.add("knot-rows.end");
+            return keys;
+        }
+        if (((WarpFinish) block).kind() != WarpFinish.Kind.DARNED) {
+            keys.add("off.finish.groups");
+        }
+        keys.add(Words.key(block) + ".do");
+        keys.add(Words.key(block) + ".end");
+        return keys;
+    }
+
+    List<String> cautions(EdgeFinish block) {
+        return block instanceof WarpFinish finish && finish.kind() == WarpFinish.Kind.DARNED
+                ? List.of("caution.needles")
+                : List.of("caution.fringe");
+    }
+
+    /** “24 of 3” or “2 of 5 and 22 of 4”. */
+    private String sizes(Finish finish) {
+        Map<Integer, Long> counted = finish.groups().stream()
+                .collect(Collectors.groupingBy(size -> size, TreeMap::new, Collectors.counting()));
+        return counted.entrySet().stream()
+                .map(entry -> phrases.say("sizes", Map.of("count", entry.getValue(), "ends", entry.getKey())))
+                .collect(Collectors.joining(phrases.say("list.and")));
+    }
+}
