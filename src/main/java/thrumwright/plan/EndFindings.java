@@ -7,7 +7,6 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import thrumwright.block.Block;
-import thrumwright.block.HalfHitch;
 import thrumwright.block.HemFold;
 import thrumwright.block.OrderingCord;
 import thrumwright.block.PlainBand;
@@ -30,18 +29,20 @@ final class EndFindings {
     private final EndPlan end;
     private final Words words;
     private final Shown shown;
+    private final RepairFinder repairs;
     private final List<Finding> found = new ArrayList<>();
 
-    EndFindings(Plan plan, EndPlan end, Words words) {
+    EndFindings(Plan plan, EndPlan end, Words words, RepairFinder repairs) {
         this.piece = plan.piece();
         this.end = end;
         this.words = words;
         this.shown = piece.shown();
+        this.repairs = repairs;
     }
 
     List<Finding> all() {
         if (end.blocks().isEmpty()) {
-            add(Code.NOTHING_HERE, Optional.empty(), Map.of());
+            add(Code.NOTHING_HERE, Optional.empty(), Map.of(), repairs.nothingHere(end));
             return found;
         }
         for (BlockPlan block : end.blocks()) {
@@ -78,7 +79,8 @@ final class EndFindings {
                     Map.of(
                             "yarn", work.yarn().name(),
                             "stripe", stripe.name(),
-                            "which", words.say(key)));
+                            "which", words.say(key)),
+                    repairs.stripeYarn(end, block));
         }
     }
 
@@ -103,7 +105,7 @@ final class EndFindings {
             List<Row> rows = block.work().get().rows();
             Optional<Shed> first = rows.get(0).shed();
             if (first.isPresent() && first.equals(last)) {
-                about(Code.SAME_SHED, block, Map.of("shed", words.shed(first.get())));
+                about(Code.SAME_SHED, block, Map.of("shed", words.shed(first.get())), repairs.sameShed(end, block));
             }
             last = rows.get(rows.size() - 1).shed();
         }
@@ -114,15 +116,13 @@ final class EndFindings {
     }
 
     private void protection() {
-        boolean holds = outside().stream()
-                .anyMatch(block ->
-                        block.stays() && (block.block() instanceof Twining || block.block() instanceof HalfHitch));
+        boolean holds = outside().stream().anyMatch(block -> block.stays() && RepairFinder.holds(block.block()));
         if (!holds) {
-            add(Code.NOTHING_HOLDS, Optional.empty(), Map.of());
+            add(Code.NOTHING_HOLDS, Optional.empty(), Map.of(), repairs.nothingHolds(end));
         }
         boolean waste = end.blocks().stream().anyMatch(block -> block.comesOut() && block.block() instanceof PlainBand);
         if (!waste) {
-            add(Code.NO_WASTE, Optional.empty(), Map.of());
+            add(Code.NO_WASTE, Optional.empty(), Map.of(), repairs.noWaste(end));
         }
     }
 
@@ -153,17 +153,15 @@ final class EndFindings {
                         .filter(block -> block.block() instanceof HemFold)
                         .count()
                 > 1) {
-            about(Code.SEVERAL_FOLDS, fold, Map.of());
+            about(Code.SEVERAL_FOLDS, fold, Map.of(), repairs.severalFolds(end, hem));
         }
         if (!(hem.cloth() > 0)) {
             about(Code.HEM_EMPTY, fold, Map.of());
             return;
         }
-        boolean stiff = outside().stream()
-                .anyMatch(
-                        block -> block.block() instanceof PlainBand band && band.purpose() == PlainBand.Purpose.STIFF);
+        boolean stiff = outside().stream().anyMatch(block -> RepairFinder.band(block.block(), PlainBand.Purpose.STIFF));
         if (!stiff) {
-            about(Code.NO_STIFF_BAND, fold, Map.of());
+            about(Code.NO_STIFF_BAND, fold, Map.of(), repairs.noStiffBand(end));
         }
         depth(hem, fold);
         firstTurn(hem, fold);
@@ -177,9 +175,9 @@ final class EndFindings {
                 "least", shown.height(SHALLOW),
                 "most", shown.height(deepest));
         if (hem.depth() < SHALLOW) {
-            about(Code.HEM_SHALLOW, fold, values);
+            about(Code.HEM_SHALLOW, fold, values, repairs.hemDepth(end, SHALLOW - hem.depth()));
         } else if (hem.depth() > deepest) {
-            about(Code.HEM_DEEP, fold, values);
+            about(Code.HEM_DEEP, fold, values, repairs.hemDepth(end, deepest - hem.depth()));
         }
     }
 
@@ -195,7 +193,8 @@ final class EndFindings {
                                 "cloth",
                                 shown.height(hem.cloth()),
                                 "most",
-                                shown.height(hem.cloth() / 2))));
+                                shown.height(hem.cloth() / 2)),
+                        repairs.firstTurn(end, hem)));
     }
 
     private void sleeve(Hem hem, Block fold) {
@@ -208,7 +207,8 @@ final class EndFindings {
                                 "bar", shown.height(sleeve.bar()),
                                 "needed", shown.height(sleeve.depth()),
                                 "depth", shown.height(hem.depth()),
-                                "more", shown.height(sleeve.depth() - hem.depth()))));
+                                "more", shown.height(sleeve.depth() - hem.depth())),
+                        repairs.hemDepth(end, sleeve.depth() - hem.depth())));
     }
 
     private void finish(Finish finish) {
@@ -219,25 +219,34 @@ final class EndFindings {
                     Map.of(
                             "needed", shown.height(finish.needed()),
                             "free", shown.height(Math.max(0, finish.free())),
-                            "more", shown.height(finish.needed() - finish.free())));
+                            "more", shown.height(finish.needed() - finish.free())),
+                    repairs.freeWarp(end, finish));
         }
     }
 
     private void about(Code code, BlockPlan block, Map<String, ?> values) {
-        about(code, block.block(), values);
+        about(code, block.block(), values, Optional.empty());
+    }
+
+    private void about(Code code, BlockPlan block, Map<String, ?> values, Optional<Repair> repair) {
+        about(code, block.block(), values, repair);
     }
 
     private void about(Code code, Block block, Map<String, ?> values) {
-        Map<String, Object> named = new HashMap<>(values);
-        named.put("block", words.name(block));
-        add(code, Optional.of(block.id()), named);
+        about(code, block, values, Optional.empty());
     }
 
-    private void add(Code code, Optional<String> blockId, Map<String, ?> values) {
+    private void about(Code code, Block block, Map<String, ?> values, Optional<Repair> repair) {
+        Map<String, Object> named = new HashMap<>(values);
+        named.put("block", words.name(block));
+        add(code, Optional.of(block.id()), named, repair);
+    }
+
+    private void add(Code code, Optional<String> blockId, Map<String, ?> values, Optional<Repair> repair) {
         Map<String, Object> placed = new HashMap<>(values);
         placed.put("place", words.place(end.place()));
         placed.put("Place", capitalised(words.place(end.place())));
-        found.add(words.finding(code, Optional.of(end.place()), blockId, placed));
+        found.add(words.finding(code, Optional.of(end.place()), blockId, placed, repair));
     }
 
     private static String capitalised(String text) {

@@ -11,8 +11,15 @@ import thrumwright.piece.Place;
  * @param place the end that it is about; empty: the whole piece
  * @param blockId the block that it is about, if one
  * @param sentence what is the matter and what to do
+ * @param repair what to do in one step, where there is one right thing to do
  */
-public record Finding(Severity severity, Code code, Optional<Place> place, Optional<String> blockId, String sentence) {
+public record Finding(
+        Severity severity,
+        Code code,
+        Optional<Place> place,
+        Optional<String> blockId,
+        String sentence,
+        Optional<Repair> repair) {
     /** All kinds of findings. */
     public enum Code {
         TOO_THICK(Severity.PROBLEM),
@@ -54,5 +61,6 @@ public record Finding(Severity severity, Code code, Optional<Place> place, Optio
         Objects.requireNonNull(place);
         Objects.requireNonNull(blockId);
         Objects.requireNonNull(sentence);
+        Objects.requireNonNull(repair);
     }
 }

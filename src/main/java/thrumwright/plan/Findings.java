@@ -16,6 +16,7 @@ final class Findings {
     private final Plan plan;
     private final Piece piece;
     private final Shown shown;
+    private final RepairFinder repairs;
     private final Words words = new Words(Locale.UK);
     private final List<Finding> found = new ArrayList<>();
 
@@ -23,11 +24,12 @@ final class Findings {
         this.plan = plan;
         this.piece = plan.piece();
         this.shown = piece.shown();
+        this.repairs = new RepairFinder(plan);
     }
 
     List<Finding> all() {
-        found.addAll(new EndFindings(plan, plan.start(), words).all());
-        addTop(new EndFindings(plan, plan.top(), words).all());
+        found.addAll(new EndFindings(plan, plan.start(), words, repairs).all());
+        addTop(new EndFindings(plan, plan.top(), words, repairs).all());
         fit();
         hemsAlike();
         stock();
@@ -63,7 +65,8 @@ final class Findings {
                     Map.of(
                             "short", shown.height(-left),
                             "top", shown.height(plan.top().height()),
-                            "room", shown.height(plan.budget().workingRoom())));
+                            "room", shown.height(plan.budget().workingRoom())),
+                    repairs.doesNotFit(-left));
         }
     }
 
@@ -78,7 +81,8 @@ final class Findings {
                     != plan.top().hem().get().sleeve().isPresent();
             whole(
                     oneTakesABar ? Code.HEMS_DIFFER_FOR_A_BAR : Code.HEMS_DIFFER,
-                    Map.of("below", shown.height(below), "above", shown.height(above)));
+                    Map.of("below", shown.height(below), "above", shown.height(above)),
+                    oneTakesABar ? Optional.empty() : repairs.hemsAlike(below, above));
         }
     }
 
@@ -112,11 +116,15 @@ final class Findings {
     private void reference() {
         if (piece.habits().widthsOf() == Habits.WidthsOf.LOOM
                 && piece.loom().uprights().isEmpty()) {
-            whole(Code.WIDTHS_OF_WARP, Map.of());
+            whole(Code.WIDTHS_OF_WARP, Map.of(), repairs.widthsOfWarp());
         }
     }
 
     private void whole(Code code, Map<String, ?> values) {
-        found.add(words.finding(code, Optional.empty(), Optional.empty(), values));
+        whole(code, values, Optional.empty());
+    }
+
+    private void whole(Code code, Map<String, ?> values, Optional<Repair> repair) {
+        found.add(words.finding(code, Optional.empty(), Optional.empty(), values, repair));
     }
 }

@@ -79,9 +79,15 @@ public final class Words {
         return phrases.say(key);
     }
 
-    Finding finding(Finding.Code code, Optional<Place> place, Optional<String> blockId, Map<String, ?> values) {
+    /** @param values for the sentence's places */
+    Finding finding(
+            Finding.Code code,
+            Optional<Place> place,
+            Optional<String> blockId,
+            Map<String, ?> values,
+            Optional<Repair> repair) {
         String sentence = phrases.say("finding." + lower(code), values);
-        return new Finding(code.severity(), code, place, blockId, sentence);
+        return new Finding(code.severity(), code, place, blockId, sentence, repair);
     }
 
     private static String lower(Enum<?> value) {

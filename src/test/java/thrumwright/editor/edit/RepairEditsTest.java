@@ -1,0 +1,207 @@
+package thrumwright.editor.edit;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.EnumMap;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import org.junit.jupiter.api.Test;
+import thrumwright.block.Amount;
+import thrumwright.block.HemFold;
+import thrumwright.block.Material;
+import thrumwright.block.MaterialRole;
+import thrumwright.block.PlainBand;
+import thrumwright.block.Shed;
+import thrumwright.block.Tag;
+import thrumwright.block.YarnBlock;
+import thrumwright.editor.text.Texts;
+import thrumwright.measure.Length;
+import thrumwright.piece.Design;
+import thrumwright.piece.End;
+import thrumwright.piece.Piece;
+import thrumwright.piece.Place;
+import thrumwright.piece.Top;
+import thrumwright.plan.Finding;
+import thrumwright.plan.Finding.Code;
+import thrumwright.plan.Plan;
+import thrumwright.plan.RepairWords;
+import thrumwright.plan.Severity;
+import thrumwright.store.PieceFile;
+import thrumwright.store.Unknown;
+import thrumwright.testing.Pieces;
+import thrumwright.testing.RandomPieces;
+
+class RepairEditsTest {
+    /** What a program can't decide, or what no change of the piece can mend. */
+    private static final Set<Code> WITHOUT = EnumSet.of(
+            Code.TOO_THICK,
+            Code.HEM_EMPTY,
+            Code.HEMS_DIFFER_FOR_A_BAR,
+            Code.NO_POSTS,
+            Code.STOCK_SHORT,
+            Code.LAST_PICK_ASSUMED);
+
+    private final Texts texts = Texts.of(Locale.UK);
+    private final RepairEdits repairs =
+            new RepairEdits(new Edits(texts.phrases(), texts.words()), new RepairWords(Locale.UK));
+    private final Piece panel = Pieces.panel();
+
+    /** Afterwards the finding is gone, and no problem is there that wasn't there before. */
+    @Test
+    void aRepairMendsWhatItIsForAndNothingElseBreaks() {
+        RandomPieces pieces = new RandomPieces(41);
+        Map<Code, Integer> named = new EnumMap<>(Code.class);
+        Map<Code, Integer> offered = new EnumMap<>(Code.class);
+        for (int i = 0; i < 3000; i++) {
+            Piece piece = pieces.next();
+            Plan plan = Plan.of(piece);
+            for (Finding finding : plan.findings()) {
+                finding.repair().ifPresent(repair -> named.merge(finding.code(), 1, Integer::sum));
+                repairs.of(plan, finding).ifPresent(edit -> {
+                    offered.merge(finding.code(), 1, Integer::sum);
+                    checkMends(plan, finding, edit);
+                });
+            }
+        }
+        assertThat(named.keySet()).doesNotContainAnyElementsOf(WITHOUT);
+        assertThat(sum(offered)).as("most of what is named is offered too").isGreaterThan(sum(named) * 4 / 5);
+        assertThat(offered.keySet()).containsExactlyInAnyOrderElementsOf(EnumSet.complementOf(EnumSet.copyOf(WITHOUT)));
+    }
+
+    private static int sum(Map<Code, Integer> counts) {
+        return counts.values().stream().mapToInt(Integer::intValue).sum();
+    }
+
+    private static void checkMends(Plan before, Finding finding, Edit edit) {
+        Plan after = Plan.of(edit.change().apply(before.piece()));
+        assertThat(after.findings()).as(edit.name()).noneMatch(other -> RepairEdits.same(other, finding));
+        assertThat(after.findings().stream()
+                        .filter(other -> other.severity() == Severity.PROBLEM)
+                        .filter(other -> before.findings().stream().noneMatch(had -> RepairEdits.same(had, other))))
+                .as(edit.name())
+                .isEmpty();
+        assertThat(edit.name()).isNotBlank().doesNotContain("{").doesNotEndWith(".");
+    }
+
+    /** The one repair of a piece's one finding, done. */
+    private Piece repaired(Piece piece, Code code, String name) {
+        Plan plan = Plan.of(piece);
+        Finding finding = plan.findings().stream()
+                .filter(found -> found.code() == code)
+                .findFirst()
+                .orElseThrow();
+        Edit edit = repairs.of(plan, finding).orElseThrow();
+        assertThat(edit.name()).isEqualTo(name);
+        return edit.change().apply(piece);
+    }
+
+    private Piece withStart(End start) {
+        return panel.withStart(start);
+    }
+
+    @Test
+    void theStripesYarnIsTaken() {
+        YarnBlock facing = (YarnBlock) panel.start().block("facing").orElseThrow();
+        YarnBlock other = facing.withUse(facing.use().with(new Material.Part(MaterialRole.WARP_CORD)));
+        Piece after = repaired(
+                withStart(panel.start().replaced(other)), Code.OTHER_COLOUR, "use the first stripe’s yarn, Teal wool");
+        assertThat(after.start().block("facing")).contains(facing);
+    }
+
+    @Test
+    void aPickIsAddedBeforeAShedThatIsAskedFor() {
+        PlainBand facing = (PlainBand) panel.start().block("facing").orElseThrow();
+        PlainBand asked = new PlainBand(
+                facing.tag(), facing.use(), facing.purpose(), facing.amount(), Optional.of(Shed.OVER_FIRST));
+        Piece piece = withStart(panel.start().replaced(asked));
+        assertThat(repaired(piece, Code.SAME_SHED, "add a pick to Stiff band")
+                        .start()
+                        .block("stiff"))
+                .contains(((PlainBand) panel.start().block("stiff").orElseThrow()).withAmount(new Amount.Picks(7)));
+    }
+
+    @Test
+    void whatIsMissingIsPutWhereItBelongs() {
+        Piece bare = withStart(panel.start().without(Set.of("waste", "twining", "stiff")));
+        Piece held = repaired(bare, Code.NOTHING_HOLDS, "add a row of twining at the outer edge");
+        Piece stiff = repaired(held, Code.NO_STIFF_BAND, "add a stiff band of 6 picks");
+        Piece whole = repaired(stiff, Code.NO_WASTE, "add a waste band of 12 picks outside the edge");
+        assertThat(whole).isEqualTo(panel);
+    }
+
+    @Test
+    void atATopOfItsOwnEverythingIsPutTheOtherWayRound() {
+        End top = panel.end(Place.TOP);
+        Piece bare = panel.withTop(new Top.OnItsOwn(top.without(Set.of("waste", "twining", "stiff"))));
+        Piece held = repaired(bare, Code.NOTHING_HOLDS, "add a row of twining at the outer edge");
+        Piece stiff = repaired(held, Code.NO_STIFF_BAND, "add a stiff band of 6 picks");
+        Piece whole = repaired(stiff, Code.NO_WASTE, "add a waste band of 12 picks outside the edge");
+        assertThat(whole.end(Place.TOP).blocks().stream()
+                        .map(block -> texts.words().kind(block)))
+                .containsExactlyElementsOf(top.blocks().stream()
+                        .map(block -> texts.words().kind(block))
+                        .toList());
+    }
+
+    @Test
+    void aTopThatFollowsGetsBackWhatWasLeftOut() {
+        Piece without = panel.withTop(new Top.FollowsStart(Set.of("ordering", "waste")));
+        assertThat(repaired(without, Code.NO_WASTE, "repeat Waste band at the top"))
+                .isEqualTo(panel);
+    }
+
+    @Test
+    void theDesignIsShortenedByWhatItIsTooHigh() {
+        Design design = panel.design();
+        Piece high = panel.withDesign(new Design(
+                Length.parse("60 cm"),
+                design.firstYarnId(),
+                design.lastYarnId(),
+                design.lastShed(),
+                design.lastSide(),
+                0));
+        double left = Plan.of(high).budget().left();
+        String height = Length.of(Math.floor(600 + left) / 10, thrumwright.measure.Unit.CENTIMETRE)
+                .text();
+        Piece after = repaired(high, Code.DOES_NOT_FIT, "shorten the design to " + height);
+        assertThat(Plan.of(after).budget().left()).isBetween(0.0, 1.0);
+    }
+
+    @Test
+    void hemsAreMadeAlikeAtATopOfItsOwn() {
+        PlainBand facing = (PlainBand) panel.end(Place.TOP).block("facing").orElseThrow();
+        Piece deeper =
+                panel.withTop(new Top.OnItsOwn(panel.end(Place.TOP).replaced(facing.withAmount(new Amount.Picks(11)))));
+        Piece after = repaired(deeper, Code.HEMS_DIFFER, "give Facing 6 picks, 5 fewer");
+        Plan plan = Plan.of(after);
+        assertThat(Math.abs(plan.start().hem().orElseThrow().depth()
+                        - plan.top().hem().orElseThrow().depth()))
+                .isLessThanOrEqualTo(1);
+    }
+
+    @Test
+    void theFacingGivesWayToABar() {
+        HemFold bar = new HemFold(Tag.of("fold"), Optional.empty(), Optional.of(Length.parse("15 mm")));
+        Piece after = repaired(
+                withStart(panel.start().replaced(bar)), Code.SLEEVE_TOO_NARROW, "give Facing 22 picks, 16 more");
+        assertThat(Plan.of(after).start().hem().orElseThrow().depth()).isBetween(29.56, 31.6);
+    }
+
+    @Test
+    void aRepairIsOneStepThatCanBeTakenBack() {
+        Session session = new Session(
+                new PieceFile(withStart(panel.start().without(Set.of("waste"))), Unknown.none()), Optional.empty());
+        Finding finding = session.plan().findings().get(0);
+        Edit edit = repairs.of(session.plan(), finding).orElseThrow();
+        Piece before = session.piece();
+        session.edit(edit);
+        assertThat(session.plan().findings()).isEmpty();
+        assertThat(session.history().names()).isEqualTo(List.of("add a waste band of 12 picks outside the edge"));
+        session.undo();
+        assertThat(session.piece()).isEqualTo(before);
+    }
+}
