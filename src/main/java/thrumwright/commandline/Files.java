@@ -1,6 +1,5 @@
 package thrumwright.commandline;
 
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
@@ -14,11 +13,6 @@ final class Files {
 
     private Files() {}
 
-    /** Something that writes bytes. */
-    interface Writer {
-        void write(ByteArrayOutputStream out) throws IOException;
-    }
-
     static PieceFile piece(String name, Commands.Console console) throws FileProblem {
         if (!name.equals(STANDARD)) {
             return PieceFile.read(SafeFile.read(path(name)));
@@ -31,17 +25,11 @@ final class Files {
     }
 
     /** To a file, or to the standard output. */
-    static void write(String name, Commands.Console console, Writer writer) throws FileProblem {
-        ByteArrayOutputStream bytes = new ByteArrayOutputStream();
-        try {
-            writer.write(bytes);
-        } catch (IOException e) {
-            throw SafeFile.problem(name + " can't be written.", e);
-        }
+    static void write(String name, Commands.Console console, byte[] bytes) throws FileProblem {
         if (name.equals(STANDARD)) {
-            console.out().writeBytes(bytes.toByteArray());
+            console.out().writeBytes(bytes);
         } else {
-            SafeFile.write(path(name), bytes.toByteArray());
+            SafeFile.write(path(name), bytes);
             console.err().println("Written: " + name);
         }
     }

@@ -18,10 +18,10 @@ public record PageSetup(Paper paper, boolean landscape, double margin, double di
     public PageSetup {
         Objects.requireNonNull(paper);
         if (!(margin >= 5 && margin <= 40)) {
-            throw new IllegalArgumentException("Margins are 5 to 40 mm wide.");
+            throw new IllegalArgumentException("Margins are 5 to 40 mm wide, or ¼ to 1½ in.");
         }
         if (!(distance >= 0.4 && distance <= 2)) {
-            throw new IllegalArgumentException("The distance lies between 0.4 and 2 metres.");
+            throw new IllegalArgumentException("The sheet hangs 0.4 to 2 m away, or 16 in to 6½ ft.");
         }
     }
 

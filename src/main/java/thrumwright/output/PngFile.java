@@ -2,6 +2,7 @@ package thrumwright.output;
 
 import java.awt.Color;
 import java.awt.Graphics2D;
+import java.awt.Rectangle;
 import java.awt.RenderingHints;
 import java.awt.image.BufferedImage;
 import java.io.IOException;
@@ -19,14 +20,24 @@ public final class PngFile {
      */
     public static BufferedImage picture(SheetPages pages, int page, double dpi) {
         double scale = dpi / 72;
-        BufferedImage image = new BufferedImage(
-                (int) Math.round(pages.setup().width() * scale),
-                (int) Math.round(pages.setup().height() * scale),
-                BufferedImage.TYPE_INT_RGB);
+        int width = (int) Math.round(pages.setup().width() * scale);
+        int height = (int) Math.round(pages.setup().height() * scale);
+        return picture(pages, page, scale, new Rectangle(width, height));
+    }
+
+    /**
+     * A part of a page as a picture.
+     *
+     * @param scale dots per point
+     * @param part of the page so scaled, dots
+     */
+    public static BufferedImage picture(SheetPages pages, int page, double scale, Rectangle part) {
+        BufferedImage image = new BufferedImage(part.width, part.height, BufferedImage.TYPE_INT_RGB);
         Graphics2D g = image.createGraphics();
         g.setColor(Color.WHITE);
         g.fillRect(0, 0, image.getWidth(), image.getHeight());
         smooth(g);
+        g.translate(-part.x, -part.y);
         g.scale(scale, scale);
         pages.paint(g, page);
         g.dispose();

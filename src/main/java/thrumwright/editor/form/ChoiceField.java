@@ -13,8 +13,7 @@ import javax.swing.JList;
 
 /** A field to choose from a list. */
 final class ChoiceField<T, V> implements Field {
-    private final Desk desk;
-    private final Subject<T> subject;
+    private final Holder<T> holder;
     private final String label;
     private final Supplier<List<Choice<V>>> choices;
     private final Function<T, V> get;
@@ -23,15 +22,13 @@ final class ChoiceField<T, V> implements Field {
     private boolean refreshing;
 
     ChoiceField(
-            Desk desk,
-            Subject<T> subject,
+            Holder<T> holder,
             String label,
             Supplier<List<Choice<V>>> choices,
             Function<T, V> get,
             BiFunction<T, V, T> set,
             JComboBox<Choice<V>> component) {
-        this.desk = desk;
-        this.subject = subject;
+        this.holder = holder;
         this.label = label;
         this.choices = choices;
         this.get = get;
@@ -59,7 +56,7 @@ final class ChoiceField<T, V> implements Field {
             return;
         }
         V value = component.getItemAt(component.getSelectedIndex()).value();
-        desk.change(subject, label, part -> set.apply(part, value), null);
+        holder.change(label, part -> set.apply(part, value), null);
     }
 
     @Override
@@ -70,7 +67,7 @@ final class ChoiceField<T, V> implements Field {
             component.removeAllItems();
             wanted.forEach(component::addItem);
         }
-        Optional<V> value = subject.in().apply(desk.session().shown()).map(get);
+        Optional<V> value = holder.value().map(get);
         int index = -1;
         for (int i = 0; i < wanted.size(); i++) {
             if (value.isPresent() && wanted.get(i).value().equals(value.get())) {

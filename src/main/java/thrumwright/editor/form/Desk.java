@@ -37,6 +37,11 @@ public final class Desk {
         return texts;
     }
 
+    /** A part of the piece as fields see it. */
+    <T> Holder<T> holder(Subject<T> subject) {
+        return new PartHolder<>(subject);
+    }
+
     /**
      * Changes a part of the piece.
      *
@@ -51,19 +56,6 @@ public final class Desk {
                         .map(part -> subject.with().apply(piece, change.apply(part)))
                         .orElse(piece));
         session.edit(edit, run);
-    }
-
-    /** Keeps what was typed in a field and can't be taken. */
-    void keep(String field, String typed) {
-        unfinished.put(field, typed);
-    }
-
-    void forget(String field) {
-        unfinished.remove(field);
-    }
-
-    Optional<String> kept(String field) {
-        return Optional.ofNullable(unfinished.get(field));
     }
 
     /** How many fields hold something that can't be taken yet. */
@@ -88,5 +80,52 @@ public final class Desk {
     public void takeOver() {
         List.copyOf(takers).forEach(Runnable::run);
         session.endRun();
+    }
+
+    private final class PartHolder<T> implements Holder<T> {
+        private final Subject<T> subject;
+
+        PartHolder(Subject<T> subject) {
+            this.subject = subject;
+        }
+
+        @Override
+        public Optional<T> value() {
+            return subject.in().apply(session.shown());
+        }
+
+        @Override
+        public void change(String label, UnaryOperator<T> change, Object run) {
+            Desk.this.change(subject, label, change, run);
+        }
+
+        @Override
+        public void endRun() {
+            session.endRun();
+        }
+
+        @Override
+        public void dropRun(Object run) {
+            session.dropRun(run);
+        }
+
+        @Override
+        public void keep(String field, String typed) {
+            unfinished.put(key(field), typed);
+        }
+
+        @Override
+        public void forget(String field) {
+            unfinished.remove(key(field));
+        }
+
+        @Override
+        public Optional<String> kept(String field) {
+            return Optional.ofNullable(unfinished.get(key(field)));
+        }
+
+        private String key(String field) {
+            return subject.key() + "/" + field;
+        }
     }
 }

@@ -6,24 +6,21 @@ import javax.swing.JCheckBox;
 
 /** A field that is so or not. */
 final class FlagField<T> implements Field {
-    private final Desk desk;
-    private final Subject<T> subject;
+    private final Holder<T> holder;
     private final Predicate<T> get;
     private final JCheckBox component;
 
-    FlagField(Desk desk, Subject<T> subject, Predicate<T> get, BiFunction<T, Boolean, T> set, JCheckBox component) {
-        this.desk = desk;
-        this.subject = subject;
+    FlagField(Holder<T> holder, Predicate<T> get, BiFunction<T, Boolean, T> set, JCheckBox component) {
+        this.holder = holder;
         this.get = get;
         this.component = component;
         refresh();
-        component.addActionListener(event ->
-                desk.change(subject, component.getText(), part -> set.apply(part, component.isSelected()), null));
+        component.addActionListener(
+                event -> holder.change(component.getText(), part -> set.apply(part, component.isSelected()), null));
     }
 
     @Override
     public void refresh() {
-        component.setSelected(
-                subject.in().apply(desk.session().shown()).filter(get).isPresent());
+        component.setSelected(holder.value().filter(get).isPresent());
     }
 }

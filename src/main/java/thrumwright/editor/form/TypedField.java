@@ -22,8 +22,7 @@ final class TypedField<T> implements Field {
     /** How long the weaver may pause before the reason is shown, ms. */
     private static final int PATIENCE = 700;
 
-    private final Desk desk;
-    private final Subject<T> subject;
+    private final Holder<T> holder;
     private final String key;
     private final String label;
     private final Function<T, String> get;
@@ -37,17 +36,15 @@ final class TypedField<T> implements Field {
     private boolean refreshing;
 
     TypedField(
-            Desk desk,
-            Subject<T> subject,
+            Holder<T> holder,
             String key,
             String label,
             Function<T, String> get,
             BiFunction<T, String, T> set,
             JTextComponent component,
             JTextComponent reason) {
-        this.desk = desk;
-        this.subject = subject;
-        this.key = subject.key() + "/" + key;
+        this.holder = holder;
+        this.key = key;
         this.label = label;
         this.get = get;
         this.set = set;
@@ -57,9 +54,9 @@ final class TypedField<T> implements Field {
         reason.setVisible(false);
         value().ifPresent(text -> {
             lastSeen = text;
-            component.setText(desk.kept(this.key).orElse(text));
+            component.setText(holder.kept(key).orElse(text));
         });
-        desk.kept(this.key).ifPresent(typed -> attempt(typed).ifPresent(this::mark));
+        holder.kept(key).ifPresent(typed -> attempt(typed).ifPresent(this::mark));
         listen();
     }
 
@@ -111,7 +108,7 @@ final class TypedField<T> implements Field {
     }
 
     private Optional<String> value() {
-        return subject.in().apply(desk.session().shown()).map(get);
+        return holder.value().map(get);
     }
 
     private void typed() {
@@ -128,7 +125,7 @@ final class TypedField<T> implements Field {
             lastSeen = value().orElse("");
             return;
         }
-        desk.keep(key, text);
+        holder.keep(key, text);
         wrong = why;
         patience.restart();
     }
@@ -137,7 +134,7 @@ final class TypedField<T> implements Field {
     private Optional<String> attempt(String text) {
         try {
             refreshing = true;
-            desk.change(subject, label, part -> set.apply(part, text), run);
+            holder.change(label, part -> set.apply(part, text), run);
             return Optional.empty();
         } catch (IllegalArgumentException e) {
             return Optional.of(e.getMessage());
@@ -164,7 +161,7 @@ final class TypedField<T> implements Field {
     private void clear() {
         patience.stop();
         wrong = Optional.empty();
-        desk.forget(key);
+        holder.forget(key);
         component.putClientProperty(FlatClientProperties.OUTLINE, null);
         component.getAccessibleContext().setAccessibleDescription(component.getToolTipText());
         if (reason.isVisible()) {
@@ -176,7 +173,7 @@ final class TypedField<T> implements Field {
     /** As it was before the weaver typed here. */
     private void giveUp() {
         if (run != null) {
-            desk.session().dropRun(run);
+            holder.dropRun(run);
             run = null;
         }
         clear();
@@ -187,7 +184,7 @@ final class TypedField<T> implements Field {
     public void takeOver() {
         if (run != null) {
             run = null;
-            desk.session().endRun();
+            holder.endRun();
         }
         if (wrong.isPresent()) {
             patience.stop();

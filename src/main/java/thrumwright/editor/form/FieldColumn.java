@@ -1,0 +1,218 @@
+package thrumwright.editor.form;
+
+import java.awt.Dimension;
+import java.awt.Rectangle;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.BiFunction;
+import java.util.function.Function;
+import java.util.function.Predicate;
+import java.util.function.Supplier;
+import javax.swing.JCheckBox;
+import javax.swing.JComboBox;
+import javax.swing.JComponent;
+import javax.swing.JLabel;
+import javax.swing.JPanel;
+import javax.swing.JTextArea;
+import javax.swing.JTextField;
+import javax.swing.Scrollable;
+import javax.swing.UIManager;
+import javax.swing.text.JTextComponent;
+import net.miginfocom.swing.MigLayout;
+import thrumwright.editor.look.Prose;
+import thrumwright.editor.text.Texts;
+
+/** Fields one under the other, with their labels beside them and, where it is needed, a reason under them. */
+class FieldColumn extends JPanel implements Scrollable {
+    private static final long serialVersionUID = 1L;
+
+    private final transient Texts texts;
+    private final transient List<Field> fields = new ArrayList<>();
+
+    FieldColumn(Texts texts) {
+        super(new MigLayout(
+                "insets 10 12 12 12, wrap 2, hidemode 3, fillx",
+                "[shrink 50, 70:pref:150]8[grow, fill, 90:150:]",
+                "[]6[]"));
+        this.texts = texts;
+    }
+
+    /** What the fields about one thing are added to. */
+    <T> Section<T> about(Holder<T> holder) {
+        return new Section<>(holder);
+    }
+
+    void heading(String key) {
+        JLabel heading = new JLabel(texts.say(key));
+        heading.setFont(UIManager.getFont("h3.font"));
+        add(heading, "span 2, gaptop " + (getComponentCount() == 0 ? 0 : 12));
+    }
+
+    /** A sentence that follows the piece; nothing where it is empty. */
+    void prose(Supplier<String> sentence) {
+        Prose prose = new Prose(sentence.get());
+        prose.setForeground(UIManager.getColor("Thrumwright.quiet"));
+        prose.setVisible(!prose.getText().isEmpty());
+        add(prose, "span 2, growx, wmin 40");
+        fields.add(() -> {
+            String text = sentence.get();
+            if (!text.equals(prose.getText())) {
+                prose.setText(text);
+                prose.setVisible(!text.isEmpty());
+            }
+        });
+    }
+
+    void wide(JComponent component) {
+        add(component, "span 2, growx");
+    }
+
+    /** Whatever else follows the piece. */
+    void follow(Field field) {
+        fields.add(field);
+    }
+
+    void refresh() {
+        fields.forEach(Field::refresh);
+    }
+
+    void takeOver() {
+        fields.forEach(Field::takeOver);
+    }
+
+    /** Adds fields about one thing. */
+    final class Section<T> {
+        private final Holder<T> holder;
+
+        private Section(Holder<T> holder) {
+            this.holder = holder;
+        }
+
+        JTextField text(String key, Function<T, String> get, BiFunction<T, String, T> set) {
+            JTextField field = new JTextField(8);
+            typed(key, field, field, get, set);
+            return field;
+        }
+
+        JTextArea lines(String key, Function<T, String> get, BiFunction<T, String, T> set) {
+            JTextArea area = new JTextArea(3, 8);
+            area.setLineWrap(true);
+            area.setWrapStyleWord(true);
+            area.setFocusTraversalKeys(java.awt.KeyboardFocusManager.FORWARD_TRAVERSAL_KEYS, null);
+            javax.swing.JScrollPane scroll = new javax.swing.JScrollPane(area);
+            typed(key, area, scroll, get, set);
+            return area;
+        }
+
+        private void typed(
+                String key,
+                JTextComponent field,
+                JComponent shown,
+                Function<T, String> get,
+                BiFunction<T, String, T> set) {
+            String label = labelled(key, field, shown);
+            Prose reason = new Prose("");
+            reason.setForeground(UIManager.getColor("Thrumwright.reason"));
+            reason.setName(field.getName() + ".reason");
+            add(reason, "skip 1, growx, wmin 40");
+            fields.add(new TypedField<>(holder, key, label, get, set, field, reason));
+            tip(key, field);
+        }
+
+        private void tip(String key, JComponent field) {
+            if (texts.phrases().has("field." + key + ".tip")) {
+                field.setToolTipText(texts.say("field." + key + ".tip"));
+            }
+        }
+
+        private String labelled(String key, JComponent field, JComponent shown) {
+            String text = texts.say("field." + key);
+            JLabel label = new JLabel(text);
+            label.setLabelFor(field);
+            field.setName("field." + key);
+            add(label);
+            add(shown, "growx");
+            return text;
+        }
+
+        <V> JComboBox<Choice<V>> choice(
+                String key, Supplier<List<Choice<V>>> choices, Function<T, V> get, BiFunction<T, V, T> set) {
+            JComboBox<Choice<V>> box = new JComboBox<>();
+            box.setPrototypeDisplayValue(Choice.of(null, "over the first end"));
+            String label = labelled(key, box, box);
+            fields.add(new ChoiceField<>(holder, label, choices, get, set, box));
+            tip(key, box);
+            return box;
+        }
+
+        /** A choice of an enum's values, with their names under a key. */
+        <V extends Enum<V>> void oneOf(
+                String key, String names, V[] values, Function<T, V> get, BiFunction<T, V, T> set) {
+            choice(key, () -> named(names, values), get, set);
+        }
+
+        /** As {@link #oneOf}, with none of them as a choice too. */
+        <V extends Enum<V>> void oneOrNone(
+                String key,
+                String names,
+                String none,
+                V[] values,
+                Function<T, Optional<V>> get,
+                BiFunction<T, Optional<V>, T> set) {
+            choice(
+                    key,
+                    () -> {
+                        List<Choice<Optional<V>>> all = new ArrayList<>();
+                        all.add(Choice.of(Optional.empty(), texts.say(none)));
+                        named(names, values)
+                                .forEach(choice -> all.add(Choice.of(Optional.of(choice.value()), choice.text())));
+                        return all;
+                    },
+                    get,
+                    set);
+        }
+
+        private <V extends Enum<V>> List<Choice<V>> named(String names, V[] values) {
+            List<Choice<V>> all = new ArrayList<>();
+            for (V value : values) {
+                all.add(Choice.of(value, texts.name(names, value)));
+            }
+            return all;
+        }
+
+        JCheckBox flag(String key, Predicate<T> get, BiFunction<T, Boolean, T> set) {
+            JCheckBox box = new JCheckBox(texts.say("field." + key));
+            box.setName("field." + key);
+            add(box, "span 2");
+            fields.add(new FlagField<>(holder, get, set, box));
+            tip(key, box);
+            return box;
+        }
+    }
+
+    @Override
+    public Dimension getPreferredScrollableViewportSize() {
+        return new Dimension(300, 400);
+    }
+
+    @Override
+    public int getScrollableUnitIncrement(Rectangle visible, int orientation, int direction) {
+        return 20;
+    }
+
+    @Override
+    public int getScrollableBlockIncrement(Rectangle visible, int orientation, int direction) {
+        return visible.height * 4 / 5;
+    }
+
+    @Override
+    public boolean getScrollableTracksViewportWidth() {
+        return true;
+    }
+
+    @Override
+    public boolean getScrollableTracksViewportHeight() {
+        return false;
+    }
+}
