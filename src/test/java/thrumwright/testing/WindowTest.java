@@ -1,5 +1,7 @@
 package thrumwright.testing;
 
+import java.awt.Component;
+import java.awt.Container;
 import java.awt.Frame;
 import java.awt.Toolkit;
 import java.io.IOException;
@@ -19,6 +21,7 @@ import org.assertj.swing.timing.Pause;
 import org.junit.jupiter.api.extension.AfterEachCallback;
 import org.junit.jupiter.api.extension.BeforeEachCallback;
 import org.junit.jupiter.api.extension.ExtensionContext;
+import thrumwright.editor.canvas.PieceCanvas;
 
 /**
  * A robot at the mouse and keyboard for one test of a whole window. Register it as a field of a class named
@@ -96,12 +99,22 @@ public final class WindowTest implements BeforeEachCallback, AfterEachCallback {
                 Pause.pause(STILL_EVERY);
                 Object now = GuiActionRunner.execute(
                         () -> List.of(frame.isShowing(), frame.getBounds(), frame.getLocationOnScreen()));
-                alike[0] = now.equals(before[0]) ? alike[0] + 1 : 0;
+                boolean sharp = GuiActionRunner.execute(() -> sharp(frame));
+                alike[0] = now.equals(before[0]) && sharp ? alike[0] + 1 : 0;
                 before[0] = now;
                 return alike[0] >= STILL_FOR;
             }
         });
         Toolkit.getDefaultToolkit().sync();
+    }
+
+    /** Whether every canvas shows its cloth as it is, and not yet what it painted before. */
+    public static boolean sharp(Container container) {
+        boolean sharp = !(container instanceof PieceCanvas canvas) || !canvas.isShowing() || canvas.sharp();
+        for (Component child : container.getComponents()) {
+            sharp &= !(child instanceof Container inner) || sharp(inner);
+        }
+        return sharp;
     }
 
     private static void keepPicture(ExtensionContext context) throws IOException {

@@ -5,6 +5,7 @@ import java.awt.Color;
 import java.awt.Dimension;
 import java.awt.Graphics;
 import java.awt.Graphics2D;
+import java.awt.GraphicsConfiguration;
 import java.awt.Point;
 import java.awt.Rectangle;
 import java.awt.RenderingHints;
@@ -15,10 +16,8 @@ import java.awt.event.MouseEvent;
 import java.awt.event.MouseWheelEvent;
 import java.awt.geom.AffineTransform;
 import java.awt.geom.Rectangle2D;
-import java.awt.image.BufferedImage;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Consumer;
 import javax.accessibility.Accessible;
@@ -29,7 +28,6 @@ import javax.swing.Scrollable;
 import javax.swing.SwingConstants;
 import javax.swing.SwingUtilities;
 import thrumwright.drawing.Palette;
-import thrumwright.drawing.PiecePainter;
 import thrumwright.drawing.PiecePicture;
 import thrumwright.drawing.View;
 import thrumwright.editor.canvas.CanvasMap.Spot;
@@ -57,25 +55,13 @@ public final class PieceCanvas extends JComponent implements Scrollable, Accessi
     private transient Palette palette;
     private transient PiecePicture picture;
     private transient CanvasMap map;
-    private transient Drawn drawn;
+    private final transient ClothTiles cloth = new ClothTiles(this::repaintSeen);
     private transient Zoom zoom = Zoom.fitting(Zoom.Kind.PIECE);
     private transient Optional<Gesture> gesture = Optional.empty();
     private transient Consumer<MouseEvent> menuAsked = event -> {};
     private transient Gestures gestures = (canvas, event, spot) -> Optional.empty();
     private int leastHeight;
     private boolean rules = true;
-
-    /** A picture of a part of the canvas, in device pixels. */
-    private record Drawn(
-            PiecePicture of, View view, Rectangle part, double density, Palette palette, BufferedImage image) {
-        boolean shows(PiecePicture other, View where, Rectangle what, double dots, Palette colours) {
-            return of == other
-                    && view.equals(where)
-                    && part.equals(what)
-                    && density == dots
-                    && Objects.equals(palette, colours);
-        }
-    }
 
     /** What a press of the mouse begins. */
     @FunctionalInterface
@@ -132,7 +118,6 @@ public final class PieceCanvas extends JComponent implements Scrollable, Accessi
     /** Other colours, when the theme changes. */
     public void setPalette(Palette other) {
         palette = other;
-        drawn = null;
         repaint();
     }
 
@@ -182,7 +167,12 @@ public final class PieceCanvas extends JComponent implements Scrollable, Accessi
         double scale = scale();
         double left = (getWidth() + leftSide() - rightSide() - picture.span() * scale) / 2;
         double base = (getHeight() + picture.height() * scale) / 2;
-        return new View(scale, left, base);
+        return new View(scale, onPixel(left), onPixel(base));
+    }
+
+    /** On the border of two device pixels, so that what has been painted stays good when the canvas moves. */
+    private double onPixel(double place) {
+        return Math.round(place * density()) / density();
     }
 
     /** Whether rules are shown beside the picture; in a narrow window the picture needs the room. */
@@ -331,15 +321,20 @@ public final class PieceCanvas extends JComponent implements Scrollable, Accessi
         return getParent() != null && getParent().getHeight() >= getPreferredSize().height;
     }
 
+    private void repaintSeen() {
+        repaint(getVisibleRect());
+    }
+
     @Override
     protected void paintComponent(Graphics graphics) {
         Graphics2D g = (Graphics2D) graphics.create();
         try {
             Rectangle part = getVisibleRect();
-            g.drawImage(
-                    image(part, g.getTransform().getScaleX()),
-                    toPart(part, g.getTransform().getScaleX()),
-                    null);
+            if (isPaintingForPrint()) {
+                paintAtOnce((Graphics2D) g.create(), part);
+            } else {
+                paintTiles((Graphics2D) g.create(), part);
+            }
             g.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
             g.setRenderingHint(RenderingHints.KEY_TEXT_ANTIALIASING, RenderingHints.VALUE_TEXT_ANTIALIAS_ON);
             new CanvasMarks(g, this).paint(part);
@@ -352,33 +347,49 @@ public final class PieceCanvas extends JComponent implements Scrollable, Accessi
         }
     }
 
-    private static AffineTransform toPart(Rectangle part, double density) {
-        AffineTransform transform = AffineTransform.getTranslateInstance(part.x, part.y);
-        transform.scale(1 / density, 1 / density);
-        return transform;
-    }
-
-    /** The cloth is drawn once for a part of the canvas and kept until that changes. */
-    private BufferedImage image(Rectangle part, double density) {
-        View view = map().view();
-        if (drawn != null && drawn.shows(picture, view, part, density, palette)) {
-            return drawn.image();
-        }
-        BufferedImage image = new BufferedImage(
-                (int) Math.max(1, Math.ceil(part.width * density)),
-                (int) Math.max(1, Math.ceil(part.height * density)),
-                BufferedImage.TYPE_INT_RGB);
-        Graphics2D g = image.createGraphics();
-        g.scale(density, density);
-        g.translate(-part.x, -part.y);
-        g.setClip(part);
+    /** For a picture of the window, which can't wait for anything. */
+    private void paintAtOnce(Graphics2D g, Rectangle part) {
+        g.clip(part);
         g.setColor(palette.paper());
         g.fill(part);
-        double bare = Math.max(0, (getHeight() / view.scale() - picture.height()) / 2) + 2;
-        new PiecePainter(g, palette, false).piece(view, picture, bare);
+        scene(g.getTransform().getScaleX()).paint(g, map().view());
         g.dispose();
-        drawn = new Drawn(picture, view, part, density, palette, image);
-        return image;
+    }
+
+    private void paintTiles(Graphics2D g, Rectangle part) {
+        AffineTransform transform = g.getTransform();
+        double density = transform.getScaleX();
+        View view = map().view();
+        int left = (int) Math.round(transform.getTranslateX() + view.left() * density);
+        int base = (int) Math.round(transform.getTranslateY() + view.base() * density);
+        g.setTransform(AffineTransform.getTranslateInstance(left, base));
+        cloth.draw(g, scene(density), seen(part, density), getGraphicsConfiguration());
+        g.dispose();
+    }
+
+    private ClothScene scene(double density) {
+        return new ClothScene(picture, palette, map().view().scale(), density);
+    }
+
+    /** A part of the canvas in device pixels from the cloth's corner, and a pixel more all round. */
+    private Rectangle seen(Rectangle part, double density) {
+        View view = map().view();
+        int left = (int) Math.floor((part.x - view.left()) * density) - 1;
+        int top = (int) Math.floor((part.y - view.base()) * density) - 1;
+        int right = (int) Math.ceil((part.getMaxX() - view.left()) * density) + 1;
+        int bottom = (int) Math.ceil((part.getMaxY() - view.base()) * density) + 1;
+        return new Rectangle(left, top, right - left, bottom - top);
+    }
+
+    /** Device pixels per pixel of the canvas. */
+    private double density() {
+        GraphicsConfiguration screen = getGraphicsConfiguration();
+        return screen == null ? 1 : screen.getDefaultTransform().getScaleX();
+    }
+
+    /** Whether all of the cloth that can be seen is there as sharp as it can be. */
+    public boolean sharp() {
+        return cloth.sharp(scene(density()), seen(getVisibleRect(), density()));
     }
 
     /** The block's field on the canvas, across the warp. */
