@@ -47,8 +47,7 @@ public record PlainBand(Tag tag, Use use, Purpose purpose, Amount amount, Option
     /** n(N−1)ℓ + (n−1)·turn. */
     @Override
     public double length(Setting setting) {
-        int picks = rowCount(setting);
-        return (double) picks * (setting.ends() - 1) * setting.space() + (picks - 1) * setting.turn(setting.beaten());
+        return setting.plain(rowCount(setting));
     }
 
     @Override

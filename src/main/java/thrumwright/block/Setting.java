@@ -53,6 +53,11 @@ public record Setting(int ends, double spacing, double warp, double relaxed, dou
         return 2 * weavingRadius() * (angle + 1 / Math.tan(angle));
     }
 
+    /** Yarn in so many plain picks over the whole warp, mm: n(N−1)ℓ + (n−1)·turn(t). */
+    public double plain(int picks) {
+        return (double) picks * (ends - 1) * space() + (picks - 1) * turn(beaten);
+    }
+
     /** Half way round the edge end while climbing so much. */
     public double turn(double climb) {
         return Math.hypot(Math.PI * gauge() / 2, climb);

@@ -92,7 +92,7 @@ record EndPart(PiecePicture picture, Place place, Map<String, Integer> numbers, 
     }
 
     private double spacing() {
-        return picture.plan().piece().warp().sett().spacing();
+        return picture.plan().piece().warp().spacing();
     }
 
     private void label(Graphics2D g, Label label, double edge, double x, double at) {

@@ -9,6 +9,7 @@ import java.util.Set;
 import thrumwright.block.Block;
 import thrumwright.block.Material;
 import thrumwright.block.MaterialRole;
+import thrumwright.block.Posts;
 import thrumwright.block.Setting;
 import thrumwright.block.YarnBlock;
 import thrumwright.measure.Shown;
@@ -35,6 +36,11 @@ public record Piece(
         Habits habits,
         End start,
         Top top) {
+    /** A measured ease is believed between these. */
+    public static final double LEAST_EASE = -0.25;
+
+    public static final double MOST_EASE = 1;
+
     /** @throws IllegalArgumentException if a yarn is missing or twice there; the message is for the user */
     public Piece {
         Objects.requireNonNull(title);
@@ -110,15 +116,31 @@ public record Piece(
         };
     }
 
-    /** A yarn on this piece's warp. */
+    /**
+     * A yarn on this piece's warp as it stands in the cloth. Where the cloth draws in, the ends stand closer and the posts
+     * as much farther off, since the posts stay where they are.
+     */
     public Setting setting(Yarn yarn) {
+        double moved = (warp.ends() - 1) * (warp.sett().spacing() - warp.spacing()) / 2;
         return new Setting(
                 warp.ends(),
-                warp.sett().spacing(),
+                warp.spacing(),
                 warpYarn().diameter(),
                 yarn.diameter(),
                 yarn.beaten(),
-                loom.posts());
+                loom.posts().map(posts -> new Posts(posts.diameter(), Math.max(0, posts.gap() + moved))));
+    }
+
+    /** Share of a yarn's length that is laid in before beating: as measured in use, else as is usual. */
+    public double ease(Yarn yarn) {
+        return measuredEase(yarn)
+                .filter(ease -> ease >= LEAST_EASE && ease <= MOST_EASE)
+                .orElse(habits.ease());
+    }
+
+    /** The ease that the yarn used for some picks comes to, likely or not: used ÷ worked out − 1. */
+    public Optional<Double> measuredEase(Yarn yarn) {
+        return yarn.usage().map(usage -> usage.length().mm() / setting(yarn).plain(usage.picks()) - 1);
     }
 
     /** The blocks of an end in weaving order; those of a top that follows the start are reflected and free. */
@@ -148,7 +170,7 @@ public record Piece(
             return nominal;
         }
         Setting setting = setting(warpYarn());
-        return loom.posts()
+        return setting.posts()
                 .map(posts -> setting.span() + setting.warp() + 2 * (posts.gap() + posts.diameter()))
                 .orElse(nominal);
     }

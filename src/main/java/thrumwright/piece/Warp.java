@@ -1,6 +1,7 @@
 package thrumwright.piece;
 
 import java.util.Objects;
+import java.util.Optional;
 import thrumwright.measure.BadMeasure;
 import thrumwright.measure.Length;
 import thrumwright.measure.Sett;
@@ -11,13 +12,20 @@ import thrumwright.measure.Sett;
  * @param width nominal width
  * @param sett how closely it stands
  * @param yarnId its yarn
+ * @param woven how wide the cloth was measured while weaving, edge to edge; empty: not measured
  */
-public record Warp(Length width, Sett sett, String yarnId) {
+public record Warp(Length width, Sett sett, String yarnId, Optional<Length> woven) {
     /** The most warp ends of a piece. */
     public static final int MOST_ENDS = 10_000;
 
+    /** A measured width between these shares of the nominal one is believed. */
+    private static final double LEAST_WOVEN = 0.5;
+
+    private static final double MOST_WOVEN = 1.2;
+
     public Warp {
         Objects.requireNonNull(yarnId);
+        Objects.requireNonNull(woven);
         if (width.mm() > 10_000) {
             throw new BadMeasure("A warp is at most 10 m wide, not “" + width + "”.");
         }
@@ -28,6 +36,11 @@ public record Warp(Length width, Sett sett, String yarnId) {
         }
     }
 
+    /** Its cloth not measured yet. */
+    public Warp(Length width, Sett sett, String yarnId) {
+        this(width, sett, yarnId, Optional.empty());
+    }
+
     /** N = round(width × sett). */
     public int ends() {
         return (int) Math.round(width.mm() * sett.perMillimetre());
@@ -36,5 +49,48 @@ public record Warp(Length width, Sett sett, String yarnId) {
     /** Nominal width W = N·s in mm. */
     public double nominalWidth() {
         return ends() * sett.spacing();
+    }
+
+    /** Whether the measured width, if there is one, can be that of this warp. */
+    public boolean wovenLikely() {
+        return woven.isEmpty() || 1 - measuredDrawIn() >= LEAST_WOVEN && 1 - measuredDrawIn() <= MOST_WOVEN;
+    }
+
+    private double measuredDrawIn() {
+        return 1 - woven.orElseThrow().mm() / nominalWidth();
+    }
+
+    /**
+     * Draw-in δ: the share by which the cloth is narrower than the warp; below 0 where it spreads. 0 if it wasn't
+     * measured, or can't be right.
+     */
+    public double drawIn() {
+        return woven.isPresent() && wovenLikely() ? measuredDrawIn() : 0;
+    }
+
+    /** From one end's middle to the next in the cloth, mm: s·(1 − δ). */
+    public double spacing() {
+        return sett.spacing() * (1 - drawIn());
+    }
+
+    /** Width of the cloth in mm: N·s·(1 − δ). */
+    public double clothWidth() {
+        return ends() * spacing();
+    }
+
+    public Warp withWidth(Length other) {
+        return new Warp(other, sett, yarnId, woven);
+    }
+
+    public Warp withSett(Sett other) {
+        return new Warp(width, other, yarnId, woven);
+    }
+
+    public Warp withYarn(String otherId) {
+        return new Warp(width, sett, otherId, woven);
+    }
+
+    public Warp withWoven(Optional<Length> other) {
+        return new Warp(width, sett, yarnId, other);
     }
 }

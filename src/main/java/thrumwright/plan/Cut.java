@@ -16,9 +16,9 @@ import thrumwright.piece.Habits;
  * @param butterflies the same length shared into handfuls
  */
 public record Cut(double exact, double ease, double hanging, double length, double widths, Butterflies butterflies) {
-    static Cut of(YarnBlock block, Setting setting, Habits habits, double reference) {
+    static Cut of(YarnBlock block, Setting setting, Habits habits, double easing, double reference) {
         double exact = block.length(setting);
-        double ease = exact * habits.ease();
+        double ease = exact * easing;
         double hanging = 2 * (block.tied() ? habits.tie() : habits.tail()).mm();
         double length = Decimals.roundedUp(exact + ease + hanging, habits.step().mm());
         double widths = Decimals.roundedUp(length / reference, 0.5);

@@ -71,7 +71,12 @@ final class EndPlanner {
         Yarn yarn = piece.yarnOf(block, place);
         Setting setting = piece.setting(yarn);
         List<Row> rows = block.rows(setting, before);
-        return new Work(block, yarn, setting, rows, Cut.of(block, setting, piece.habits(), piece.reference()));
+        return new Work(
+                block,
+                yarn,
+                setting,
+                rows,
+                Cut.of(block, setting, piece.habits(), piece.ease(yarn), piece.reference()));
     }
 
     /** The outer line of the outermost block that stays; the line next to the design if none does. */

@@ -42,7 +42,10 @@ public record Finding(
         STOCK_SHORT(Severity.PROBLEM),
         NOTHING_HERE(Severity.CAUTION),
         LAST_PICK_ASSUMED(Severity.NOTE),
-        WIDTHS_OF_WARP(Severity.NOTE);
+        WIDTHS_OF_WARP(Severity.NOTE),
+        WOVEN_WIDTH_UNLIKELY(Severity.CAUTION),
+        YARN_USED_UNLIKELY(Severity.CAUTION),
+        DRAWS_IN(Severity.CAUTION);
 
         private final Severity severity;
 

@@ -10,9 +10,14 @@ import thrumwright.measure.Shown;
 import thrumwright.piece.Habits;
 import thrumwright.piece.Piece;
 import thrumwright.plan.Finding.Code;
+import thrumwright.yarn.Usage;
+import thrumwright.yarn.Yarn;
 
 /** Looks a whole plan over. */
 final class Findings {
+    /** A cloth that draws in by more than this strains its edge ends (common practice, no source). */
+    private static final double MUCH_DRAW_IN = 0.1;
+
     private final Plan plan;
     private final Piece piece;
     private final Shown shown;
@@ -35,6 +40,7 @@ final class Findings {
         stock();
         lastPick();
         reference();
+        measured();
         found.sort(Comparator.comparing(Finding::severity));
         return found;
     }
@@ -118,6 +124,40 @@ final class Findings {
                 && piece.loom().uprights().isEmpty()) {
             whole(Code.WIDTHS_OF_WARP, Map.of(), repairs.widthsOfWarp());
         }
+    }
+
+    /** What was measured on this piece and can't be right, or isn't as it should be. */
+    private void measured() {
+        double nominal = piece.warp().nominalWidth();
+        piece.warp().woven().ifPresent(woven -> {
+            Map<String, Object> values = Map.of(
+                    "woven",
+                    shown.cut(woven.mm()),
+                    "nominal",
+                    shown.cut(nominal),
+                    "share",
+                    shown.decimals(100 * piece.warp().drawIn(), 1));
+            if (!piece.warp().wovenLikely()) {
+                whole(Code.WOVEN_WIDTH_UNLIKELY, values);
+            } else if (piece.warp().drawIn() > MUCH_DRAW_IN) {
+                whole(Code.DRAWS_IN, values);
+            }
+        });
+        for (Yarn yarn : piece.yarns()) {
+            piece.measuredEase(yarn)
+                    .filter(ease -> ease < Piece.LEAST_EASE || ease > Piece.MOST_EASE)
+                    .ifPresent(ease -> usedUnlikely(yarn, yarn.usage().orElseThrow()));
+        }
+    }
+
+    private void usedUnlikely(Yarn yarn, Usage usage) {
+        whole(
+                Code.YARN_USED_UNLIKELY,
+                Map.of(
+                        "yarn", yarn.name(),
+                        "picks", usage.picks(),
+                        "used", shown.cut(usage.length().mm()),
+                        "worked", shown.cut(piece.setting(yarn).plain(usage.picks()))));
     }
 
     private void whole(Code code, Map<String, ?> values) {

@@ -38,9 +38,9 @@ public record Plan(
         return piece.warp().ends() * piece.loom().warpPerEnd().mm();
     }
 
-    /** Finished width, mm: the nominal width of the warp. */
+    /** Finished width, mm: that of the cloth, with what it draws in. */
     public double finishedWidth() {
-        return piece.warp().nominalWidth();
+        return piece.warp().clothWidth();
     }
 
     /** Finished height without fringes, mm: the design off the loom and what both ends show in front. */

@@ -58,6 +58,18 @@ final class SheetWriter {
                                 "yarn", piece.warpYarn().name(),
                                 "sett", piece.warp().sett().text(),
                                 "width", shown.cut(piece.warp().nominalWidth())))));
+        piece.warp()
+                .woven()
+                .filter(woven -> piece.warp().wovenLikely())
+                .ifPresent(woven -> facts.add(fact(
+                        "draw-in",
+                        phrases.say(
+                                "fact.draw-in.value",
+                                Map.of(
+                                        "woven",
+                                        shown.cut(woven.mm()),
+                                        "share",
+                                        shown.decimals(100 * piece.warp().drawIn(), 1))))));
         facts.add(fact(
                 "size",
                 phrases.say(

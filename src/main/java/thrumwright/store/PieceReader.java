@@ -19,6 +19,7 @@ import thrumwright.yarn.Colour;
 import thrumwright.yarn.Firmness;
 import thrumwright.yarn.Sample;
 import thrumwright.yarn.Thickness;
+import thrumwright.yarn.Usage;
 import thrumwright.yarn.Yarn;
 
 /** Reads a piece. */
@@ -106,7 +107,11 @@ final class PieceReader {
     }
 
     private static Warp warp(Fields fields, Set<String> ids) throws FileProblem {
-        Warp warp = fields.made(() -> new Warp(fields.length("width"), fields.sett("sett"), fields.yarn("yarn", ids)));
+        Warp warp = fields.made(() -> new Warp(
+                fields.length("width"),
+                fields.sett("sett"),
+                fields.yarn("yarn", ids),
+                fields.optionalLength("woven")));
         fields.done();
         return warp;
     }
@@ -138,7 +143,19 @@ final class PieceReader {
                 thickness(fields.object("thickness")),
                 fields.choice("firmness", Choices.FIRMNESS, Firmness.SOFT),
                 sample,
-                fields.optionalLength("stock"));
+                fields.optionalLength("stock"),
+                usage(fields));
+    }
+
+    private static Optional<Usage> usage(Fields yarn) throws FileProblem {
+        Optional<Fields> given = yarn.optionalObject("used");
+        if (given.isEmpty()) {
+            return Optional.empty();
+        }
+        Fields fields = given.get();
+        Usage usage = fields.made(() -> new Usage(fields.whole("picks", 1, 100_000), fields.length("length")));
+        fields.done();
+        return Optional.of(usage);
     }
 
     private static Thickness thickness(Fields fields) throws FileProblem {

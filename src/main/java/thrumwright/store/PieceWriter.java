@@ -31,7 +31,8 @@ final class PieceWriter {
         Writing warp = new Writing()
                 .with("width", piece.warp().width())
                 .with("sett", piece.warp().sett().text())
-                .with("yarn", piece.warp().yarnId());
+                .with("yarn", piece.warp().yarnId())
+                .with("woven", piece.warp().woven());
         Writing materials = new Writing().with("cord", piece.cordId()).with("waste", piece.wasteId());
         return new Writing()
                 .with("thrumwright", PieceFile.VERSION)
@@ -87,7 +88,15 @@ final class PieceWriter {
                                 .with("picks", sample.picks())
                                 .with("height", sample.height())
                                 .done(unknown, place + "/sample")));
-        return writing.with("stock", yarn.stock()).done(unknown, place);
+        writing.with("stock", yarn.stock());
+        yarn.usage()
+                .ifPresent(usage -> writing.with(
+                        "used",
+                        new Writing()
+                                .with("picks", usage.picks())
+                                .with("length", usage.length())
+                                .done(unknown, place + "/used")));
+        return writing.done(unknown, place);
     }
 
     private static Writing thickness(Thickness thickness) {

@@ -12,6 +12,7 @@ import thrumwright.measure.Length;
  * @param firmness how far the beater squeezes it
  * @param sample a woven sample, which overrules the firmness
  * @param stock how much there is of it, if that is known
+ * @param usage how much of it some picks took in this piece, which overrules the usual ease
  */
 public record Yarn(
         String id,
@@ -21,7 +22,8 @@ public record Yarn(
         Thickness thickness,
         Firmness firmness,
         Optional<Sample> sample,
-        Optional<Length> stock) {
+        Optional<Length> stock,
+        Optional<Usage> usage) {
     public Yarn {
         Objects.requireNonNull(name);
         Objects.requireNonNull(colour);
@@ -30,9 +32,23 @@ public record Yarn(
         Objects.requireNonNull(firmness);
         Objects.requireNonNull(sample);
         Objects.requireNonNull(stock);
+        Objects.requireNonNull(usage);
         if (id.isBlank()) {
             throw new IllegalArgumentException("a yarn needs an id");
         }
+    }
+
+    /** Not measured in use. */
+    public Yarn(
+            String id,
+            String name,
+            Colour colour,
+            Fibre fibre,
+            Thickness thickness,
+            Firmness firmness,
+            Optional<Sample> sample,
+            Optional<Length> stock) {
+        this(id, name, colour, fibre, thickness, firmness, sample, stock, Optional.empty());
     }
 
     /** Relaxed diameter d in mm. */
@@ -42,7 +58,12 @@ public record Yarn(
 
     /** Beaten thickness t in mm: what one pick takes up in the packed cloth. */
     public double beaten() {
-        return sample.map(Sample::beaten).orElseGet(() -> firmness.share() * diameter());
+        return sample.map(Sample::beaten).orElseGet(this::beatenByFirmness);
+    }
+
+    /** What the beaten thickness would be without a sample, mm. */
+    public double beatenByFirmness() {
+        return firmness.share() * diameter();
     }
 
     /** Mass per length in g/km. */
@@ -56,22 +77,38 @@ public record Yarn(
     }
 
     public Yarn withColour(Colour other) {
-        return new Yarn(id, name, other, fibre, thickness, firmness, sample, stock);
+        return new Yarn(id, name, other, fibre, thickness, firmness, sample, stock, usage);
     }
 
     public Yarn withId(String other) {
-        return new Yarn(other, name, colour, fibre, thickness, firmness, sample, stock);
+        return new Yarn(other, name, colour, fibre, thickness, firmness, sample, stock, usage);
+    }
+
+    public Yarn withName(String other) {
+        return new Yarn(id, other, colour, fibre, thickness, firmness, sample, stock, usage);
+    }
+
+    public Yarn withFibre(Fibre other) {
+        return new Yarn(id, name, colour, other, thickness, firmness, sample, stock, usage);
+    }
+
+    public Yarn withThickness(Thickness other) {
+        return new Yarn(id, name, colour, fibre, other, firmness, sample, stock, usage);
     }
 
     public Yarn withFirmness(Firmness other) {
-        return new Yarn(id, name, colour, fibre, thickness, other, sample, stock);
+        return new Yarn(id, name, colour, fibre, thickness, other, sample, stock, usage);
     }
 
     public Yarn withSample(Optional<Sample> other) {
-        return new Yarn(id, name, colour, fibre, thickness, firmness, other, stock);
+        return new Yarn(id, name, colour, fibre, thickness, firmness, other, stock, usage);
     }
 
     public Yarn withStock(Optional<Length> other) {
-        return new Yarn(id, name, colour, fibre, thickness, firmness, sample, other);
+        return new Yarn(id, name, colour, fibre, thickness, firmness, sample, other, usage);
+    }
+
+    public Yarn withUsage(Optional<Usage> other) {
+        return new Yarn(id, name, colour, fibre, thickness, firmness, sample, stock, other);
     }
 }

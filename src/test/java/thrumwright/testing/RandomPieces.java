@@ -42,6 +42,7 @@ import thrumwright.yarn.Fibre;
 import thrumwright.yarn.Firmness;
 import thrumwright.yarn.Sample;
 import thrumwright.yarn.Thickness;
+import thrumwright.yarn.Usage;
 import thrumwright.yarn.Yarn;
 
 /** Pieces of every sort from a seed: the same seed, the same pieces. */
@@ -119,7 +120,8 @@ public final class RandomPieces {
         return new Warp(
                 length(width, width + 1),
                 Sett.parse(String.format(Locale.ROOT, "%.2f/10 cm", 100 / spacing)),
-                yarns.get(0).id());
+                yarns.get(0).id(),
+                random.nextInt(4) == 0 ? Optional.of(length(width * 0.85, width * 1.05)) : Optional.empty());
     }
 
     private Loom loom() {
@@ -154,7 +156,10 @@ public final class RandomPieces {
                 random.nextInt(4) == 0
                         ? Optional.of(new Sample(random.nextInt(5, 40), length(5, 30)))
                         : Optional.empty(),
-                random.nextInt(3) == 0 ? Optional.of(length(1000, 500_000)) : Optional.empty());
+                random.nextInt(3) == 0 ? Optional.of(length(1000, 500_000)) : Optional.empty(),
+                random.nextInt(4) == 0
+                        ? Optional.of(new Usage(random.nextInt(1, 30), length(500, 20_000)))
+                        : Optional.empty());
     }
 
     private End end(int blocks, List<Yarn> yarns) {

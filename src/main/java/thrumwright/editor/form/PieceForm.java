@@ -110,15 +110,9 @@ final class PieceForm {
         FieldPanel panel = new FieldPanel(desk);
         panel.heading("heading.warp");
         FieldPanel.Section<Warp> warp = panel.about(Subject.always("warp", Piece::warp, Piece::withWarp));
-        warp.text(
-                "warp.width",
-                part -> part.width().text(),
-                (part, typed) -> new Warp(length(typed), part.sett(), part.yarnId()));
-        warp.text(
-                "warp.sett",
-                part -> part.sett().text(),
-                (part, typed) -> new Warp(part.width(), Sett.parse(typed), part.yarnId()));
-        warp.choice("warp.yarn", this::yarns, Warp::yarnId, (part, id) -> new Warp(part.width(), part.sett(), id));
+        warp.text("warp.width", part -> part.width().text(), (part, typed) -> part.withWidth(length(typed)));
+        warp.text("warp.sett", part -> part.sett().text(), (part, typed) -> part.withSett(Sett.parse(typed)));
+        warp.choice("warp.yarn", this::yarns, Warp::yarnId, Warp::withYarn);
         panel.prose(() -> desk.texts()
                 .say(
                         "warp.ends",
@@ -130,6 +124,11 @@ final class PieceForm {
                                         .shown()
                                         .shown()
                                         .total(desk.session().plan().warpYarn()))));
+        warp.text(
+                "warp.woven",
+                part -> part.woven().map(Length::text).orElse(""),
+                (part, typed) -> part.withWoven(Typing.lengthOrNone(typed, piece())));
+        panel.prose(() -> Measured.width(desk.session().plan(), desk.texts()));
         loom(panel);
         return panel;
     }

@@ -23,6 +23,7 @@ import thrumwright.yarn.Fibre;
 import thrumwright.yarn.Firmness;
 import thrumwright.yarn.Sample;
 import thrumwright.yarn.Thickness;
+import thrumwright.yarn.Usage;
 import thrumwright.yarn.Yarn;
 
 /** The yarns of the piece, and the fields of the one that is chosen. */
@@ -201,27 +202,26 @@ final class YarnForm {
                 (piece, other) -> piece.withYarns(piece.yarns().stream()
                         .map(known -> known.id().equals(id) ? other : known)
                         .toList())));
-        yarn.text("yarn.name", Yarn::name, (part, typed) -> with(part, typed.strip(), part.fibre(), part.thickness()));
+        yarn.text("yarn.name", Yarn::name, (part, typed) -> part.withName(typed.strip()));
         new ColourButton(desk)
                 .addTo(yarn.text(
                         "yarn.colour",
                         part -> part.colour().text(),
                         (part, typed) -> part.withColour(Colour.parse(typed.strip()))));
-        yarn.oneOf(
-                "yarn.fibre",
-                "fibre",
-                Fibre.values(),
-                Yarn::fibre,
-                (part, fibre) -> with(part, part.name(), fibre, part.thickness()));
+        yarn.oneOf("yarn.fibre", "fibre", Fibre.values(), Yarn::fibre, Yarn::withFibre);
         yarn.text(
                 "yarn.thickness",
                 part -> part.thickness().text(),
-                (part, typed) -> with(part, part.name(), part.fibre(), Thickness.parse(typed)));
+                (part, typed) -> part.withThickness(Thickness.parse(typed)));
         yarn.oneOf("yarn.firmness", "firmness", Firmness.values(), Yarn::firmness, Yarn::withFirmness);
         yarn.text(
                 "yarn.sample",
                 part -> part.sample().map(YarnForm::sample).orElse(""),
                 (part, typed) -> part.withSample(sample(typed)));
+        yarn.text(
+                "yarn.used",
+                part -> part.usage().map(YarnForm::usage).orElse(""),
+                (part, typed) -> part.withUsage(usage(typed)));
         yarn.text(
                 "yarn.stock",
                 part -> part.stock().map(Length::text).orElse(""),
@@ -229,30 +229,31 @@ final class YarnForm {
         panel.prose(() -> desk.session().shown().yarns().stream()
                 .filter(known -> known.id().equals(id))
                 .findFirst()
-                .map(this::comesTo)
+                .map(known -> Measured.yarn(desk.session().shown(), known, desk.texts()))
                 .orElse(""));
-    }
-
-    private String comesTo(Yarn yarn) {
-        thrumwright.measure.Shown shown = desk.session().shown().shown();
-        return desk.texts()
-                .say(
-                        "yarn.comes-to",
-                        Map.of(
-                                "thick",
-                                shown.fine(yarn.diameter()),
-                                "beaten",
-                                shown.fine(yarn.beaten()),
-                                "tex",
-                                shown.decimals(yarn.tex(), 0)));
-    }
-
-    private static Yarn with(Yarn part, String name, Fibre fibre, Thickness thickness) {
-        return new Yarn(part.id(), name, part.colour(), fibre, thickness, part.firmness(), part.sample(), part.stock());
     }
 
     private static String sample(Sample sample) {
         return sample.picks() + " picks in " + sample.height();
+    }
+
+    private static String usage(Usage usage) {
+        return usage.length() + " for " + usage.picks() + (usage.picks() == 1 ? " pick" : " picks");
+    }
+
+    private Optional<Usage> usage(String typed) {
+        if (typed.isBlank()) {
+            return Optional.empty();
+        }
+        java.util.regex.Matcher match = java.util.regex.Pattern.compile(
+                        "(.+?)\\s*(?:for|per|in|/)\\s*(\\d{1,5})\\s*(?:picks?)?")
+                .matcher(typed.strip());
+        if (!match.matches()) {
+            throw new BadMeasure(desk.texts().say("reason.used", Map.of("typed", typed.strip())));
+        }
+        return Optional.of(new Usage(
+                Integer.parseInt(match.group(2)),
+                Typing.length(match.group(1), desk.session().piece())));
     }
 
     private Optional<Sample> sample(String typed) {
