@@ -78,10 +78,13 @@ public record ClassMember(
      * @throws IllegalArgumentException if that can't be; the message is for the user
      */
     public Piece on(Piece piece) {
-        Warp warp = new Warp(
-                width.orElse(piece.warp().width()),
-                sett.orElse(piece.warp().sett()),
-                piece.warp().yarnId());
+        // on another warp the cloth was not measured
+        Warp warp = width.isEmpty() && sett.isEmpty()
+                ? piece.warp()
+                : new Warp(
+                        width.orElse(piece.warp().width()),
+                        sett.orElse(piece.warp().sett()),
+                        piece.warp().yarnId());
         Design design = piece.design();
         Design own = new Design(
                 design.height(),

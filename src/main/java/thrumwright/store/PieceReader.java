@@ -108,10 +108,7 @@ final class PieceReader {
 
     private static Warp warp(Fields fields, Set<String> ids) throws FileProblem {
         Warp warp = fields.made(() -> new Warp(
-                fields.length("width"),
-                fields.sett("sett"),
-                fields.yarn("yarn", ids),
-                fields.optionalLength("woven")));
+                fields.length("width"), fields.sett("sett"), fields.yarn("yarn", ids), fields.optionalLength("woven")));
         fields.done();
         return warp;
     }

@@ -240,7 +240,7 @@ class PaintersTest {
                 assertThat(Arrays.stream(pixels(image))
                                 .filter(pixel -> (pixel & 0xffffff) != 0xffffff)
                                 .boxed())
-                        .hasSizeGreaterThan(500);
+                        .hasSizeGreaterThan(200);
             }
         }
     }
