@@ -126,7 +126,7 @@ final class EditorWindow {
     }
 
     private JComponent middle() {
-        FindingsView findings = new FindingsView(session, texts, this::countFindings);
+        FindingsView findings = new FindingsView(session, desk.edits(), texts, this::takeOver, this::countFindings);
         views.setName("views");
         views.insertTab(texts.say("tab.findings"), null, findings.component(), null, 0);
         views.addTab(texts.say("tab.cuts"), new CutsView(session, texts).component());

@@ -306,7 +306,7 @@ class EditorWindowIT {
         typeOver("field.block.amount", "8 picks");
         assertThat(label(Place.TOP, "facing")).isEqualTo("8 picks");
         assertThat(label(Place.START, "facing")).isEqualTo("6 picks");
-        frame.list("findings").requireItemCount(1);
+        assertThat(findings()).hasSize(1);
     }
 
     @Test
@@ -319,10 +319,38 @@ class EditorWindowIT {
         typeOver("field.block.amount", "1");
         press(KeyEvent.VK_ENTER, 0);
 
-        assertThat(frame.list("findings").target().getModel().getSize()).isPositive();
-        frame.list("findings").clickItem(0);
+        frame.robot().click(findings().get(0));
+        frame.robot().waitForIdle();
 
         assertThat(onEventThread(() -> editor.session().selection())).isEqualTo(Selection.of(Place.START, "fold"));
+    }
+
+    private List<java.awt.Component> findings() {
+        JComponent list = frame.robot().finder().findByName(frame.target(), "findings", JComponent.class);
+        return onEventThread(() -> List.of(list.getComponents()));
+    }
+
+    @Test
+    void aButtonMendsAFindingAndUndoTakesThatBack() {
+        open(Optional.empty());
+        select(Place.START, "waste");
+        focusCanvas();
+        press(KeyEvent.VK_DELETE, 0);
+        assertThat(onEventThread(() -> editor.session().plan().findings())).hasSize(1);
+
+        onEventThread(() -> findings().get(0).requestFocusInWindow());
+        frame.robot().waitForIdle();
+        press(KeyEvent.VK_TAB, 0);
+        frame.button("repair").requireText("Add a waste band of 12 picks outside the edge");
+        press(KeyEvent.VK_SPACE, 0);
+
+        assertThat(onEventThread(() -> editor.session().plan().findings())).isEmpty();
+        assertThat(onEventThread(() -> editor.session().history().undoName()))
+                .contains("add a waste band of 12 picks outside the edge");
+        press(KeyEvent.VK_Z, KeyEvent.VK_CONTROL);
+        assertThat(onEventThread(() -> editor.session().plan().findings())).hasSize(1);
+        frame.button("repair").click();
+        assertThat(onEventThread(() -> editor.session().plan().findings())).isEmpty();
     }
 
     @Test

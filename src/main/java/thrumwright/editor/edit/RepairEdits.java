@@ -58,7 +58,7 @@ public final class RepairEdits {
     }
 
     /** Whether two findings are about the same thing. */
-    static boolean same(Finding one, Finding other) {
+    public static boolean same(Finding one, Finding other) {
         return one.code() == other.code()
                 && one.place().equals(other.place())
                 && one.blockId().equals(other.blockId());

@@ -1,7 +1,5 @@
 package thrumwright.editor.form;
 
-import java.awt.Dimension;
-import java.awt.Rectangle;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -13,18 +11,17 @@ import javax.swing.JCheckBox;
 import javax.swing.JComboBox;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
-import javax.swing.JPanel;
 import javax.swing.JTextArea;
 import javax.swing.JTextField;
-import javax.swing.Scrollable;
 import javax.swing.UIManager;
 import javax.swing.text.JTextComponent;
 import net.miginfocom.swing.MigLayout;
+import thrumwright.editor.look.Column;
 import thrumwright.editor.look.Prose;
 import thrumwright.editor.text.Texts;
 
 /** Fields one under the other, with their labels beside them and, where it is needed, a reason under them. */
-class FieldColumn extends JPanel implements Scrollable {
+class FieldColumn extends Column {
     private static final long serialVersionUID = 1L;
 
     private final transient Texts texts;
@@ -189,30 +186,5 @@ class FieldColumn extends JPanel implements Scrollable {
             tip(key, box);
             return box;
         }
-    }
-
-    @Override
-    public Dimension getPreferredScrollableViewportSize() {
-        return new Dimension(300, 400);
-    }
-
-    @Override
-    public int getScrollableUnitIncrement(Rectangle visible, int orientation, int direction) {
-        return 20;
-    }
-
-    @Override
-    public int getScrollableBlockIncrement(Rectangle visible, int orientation, int direction) {
-        return visible.height * 4 / 5;
-    }
-
-    @Override
-    public boolean getScrollableTracksViewportWidth() {
-        return true;
-    }
-
-    @Override
-    public boolean getScrollableTracksViewportHeight() {
-        return false;
     }
 }

@@ -6,6 +6,7 @@ import java.awt.Graphics2D;
 import java.awt.RenderingHints;
 import javax.swing.JTextArea;
 import javax.swing.UIManager;
+import javax.swing.text.DefaultCaret;
 
 /** Sentences that wrap within whatever width there is. Not a field: the keyboard passes it by. */
 public final class Prose extends JTextArea {
@@ -20,6 +21,8 @@ public final class Prose extends JTextArea {
         setOpaque(false);
         setBorder(null);
         setHighlighter(null);
+        // Else every new text would scroll to its own end.
+        ((DefaultCaret) getCaret()).setUpdatePolicy(DefaultCaret.NEVER_UPDATE);
         setFont(UIManager.getFont("Label.font"));
     }
 

@@ -8,12 +8,13 @@ import thrumwright.plan.Words;
 /**
  * Everything that the window says.
  *
+ * @param locale the language wanted; where there is no text in it, English
  * @param phrases of the window
  * @param words names of blocks and places
  */
-public record Texts(Phrases phrases, Words words) {
+public record Texts(Locale locale, Phrases phrases, Words words) {
     public static Texts of(Locale locale) {
-        return new Texts(Phrases.of("thrumwright.editor.texts", locale), new Words(locale));
+        return new Texts(locale, Phrases.of("thrumwright.editor.texts", locale), new Words(locale));
     }
 
     public String say(String key) {

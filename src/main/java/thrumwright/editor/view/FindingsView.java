@@ -1,157 +1,170 @@
 package thrumwright.editor.view;
 
 import java.awt.Component;
-import java.awt.Graphics;
-import java.awt.Graphics2D;
-import java.awt.RenderingHints;
-import java.awt.geom.Ellipse2D;
-import java.awt.geom.Path2D;
-import java.awt.geom.Rectangle2D;
+import java.awt.KeyboardFocusManager;
+import java.awt.event.ActionEvent;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Consumer;
-import javax.swing.DefaultListCellRenderer;
-import javax.swing.DefaultListModel;
-import javax.swing.Icon;
+import javax.accessibility.AccessibleContext;
+import javax.accessibility.AccessibleRole;
+import javax.swing.AbstractAction;
 import javax.swing.JComponent;
-import javax.swing.JList;
 import javax.swing.JScrollPane;
-import javax.swing.ListSelectionModel;
-import javax.swing.UIManager;
+import javax.swing.KeyStroke;
+import javax.swing.SwingUtilities;
+import net.miginfocom.swing.MigLayout;
 import thrumwright.editor.edit.Change;
+import thrumwright.editor.edit.Edit;
+import thrumwright.editor.edit.Edits;
+import thrumwright.editor.edit.RepairEdits;
 import thrumwright.editor.edit.Selection;
 import thrumwright.editor.edit.Session;
+import thrumwright.editor.look.Column;
+import thrumwright.editor.look.Prose;
 import thrumwright.editor.text.Texts;
 import thrumwright.plan.Finding;
-import thrumwright.plan.Severity;
+import thrumwright.plan.RepairWords;
 
-/** What the weaver should know; choosing a finding selects the block that it is about. */
+/** What the weaver should know: choosing a finding selects its block, and a button does the one right thing about it. */
 public final class FindingsView {
     private final Session session;
     private final Texts texts;
-    private final DefaultListModel<Finding> model = new DefaultListModel<>();
-    private final JList<Finding> list = new JList<>(model);
-    private final JScrollPane scroll = new JScrollPane(list);
+    private final RepairEdits repairs;
+    private final Runnable takeOver;
     private final Consumer<Integer> counted;
-    private boolean refreshing;
+    private final JComponent list = new Rows();
+    private final JScrollPane scroll = new JScrollPane(list);
+    private List<Offer> shown = List.of();
 
-    /** @param counted told how many findings there are whenever that may have changed */
-    public FindingsView(Session session, Texts texts, Consumer<Integer> counted) {
+    /** A finding with what would mend it. */
+    private record Offer(Finding finding, Optional<String> repair) {}
+
+    /**
+     * @param takeOver commits the field that is being typed in
+     * @param counted told how many findings there are whenever that may have changed
+     */
+    public FindingsView(Session session, Edits edits, Texts texts, Runnable takeOver, Consumer<Integer> counted) {
         this.session = session;
         this.texts = texts;
+        this.repairs = new RepairEdits(edits, new RepairWords(texts.locale()));
+        this.takeOver = takeOver;
         this.counted = counted;
         list.setName("findings");
-        list.setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
-        list.setCellRenderer(new Sentence(texts));
         list.getAccessibleContext().setAccessibleName(texts.say("tab.findings"));
-        list.addListSelectionListener(event -> choose());
+        onKey("UP", -1);
+        onKey("DOWN", 1);
         scroll.setBorder(null);
         scroll.setHorizontalScrollBarPolicy(JScrollPane.HORIZONTAL_SCROLLBAR_NEVER);
-        scroll.getViewport().addComponentListener(new java.awt.event.ComponentAdapter() {
-            @Override
-            public void componentResized(java.awt.event.ComponentEvent event) {
-                list.setFixedCellWidth(scroll.getViewport().getWidth());
-                list.setFixedCellHeight(1);
-                list.setFixedCellHeight(-1);
-            }
-        });
-        session.listen(change -> {
-            if (change == Change.PIECE) {
-                refresh();
-            }
-        });
+        session.listen(this::count);
+        LiveView.keep(session, scroll, this::refresh);
         refresh();
+    }
+
+    /** The findings one under the other. */
+    private static final class Rows extends Column {
+        private static final long serialVersionUID = 1L;
+
+        Rows() {
+            super(new MigLayout("insets 0, wrap 1, gapy 0, fillx", "[grow, fill]"));
+        }
+
+        @Override
+        public AccessibleContext getAccessibleContext() {
+            if (accessibleContext == null) {
+                accessibleContext = new AccessibleJPanel() {
+                    private static final long serialVersionUID = 1L;
+
+                    @Override
+                    public AccessibleRole getAccessibleRole() {
+                        return AccessibleRole.LIST;
+                    }
+                };
+            }
+            return accessibleContext;
+        }
     }
 
     public JComponent component() {
         return scroll;
     }
 
+    private void count(Change change) {
+        if (change == Change.PIECE) {
+            counted.accept(session.plan().findings().size());
+        }
+    }
+
     private void refresh() {
-        List<Finding> findings = session.plan().findings();
-        if (!findings.equals(java.util.Collections.list(model.elements()))) {
-            refreshing = true;
-            model.clear();
-            findings.forEach(model::addElement);
-            refreshing = false;
+        List<Offer> offers = new ArrayList<>();
+        List<Optional<Edit>> edits = new ArrayList<>();
+        for (Finding finding : session.plan().findings()) {
+            Optional<Edit> edit = repairs.of(session.plan(), finding);
+            edits.add(edit);
+            offers.add(new Offer(finding, edit.map(Edit::name)));
         }
-        counted.accept(findings.size());
-    }
-
-    private void choose() {
-        Finding finding = list.getSelectedValue();
-        if (refreshing || finding == null || finding.blockId().isEmpty()) {
-            return;
-        }
-        finding.place()
-                .ifPresent(place ->
-                        session.select(Selection.of(place, finding.blockId().get())));
-    }
-
-    private static final class Sentence extends DefaultListCellRenderer {
-        private static final long serialVersionUID = 1L;
-
-        private final transient Texts texts;
-
-        Sentence(Texts texts) {
-            this.texts = texts;
-        }
-
-        @Override
-        public Component getListCellRendererComponent(
-                JList<?> list, Object value, int index, boolean selected, boolean focused) {
-            super.getListCellRendererComponent(list, value, index, selected, focused);
-            Finding finding = (Finding) value;
-            int width = Math.max(120, list.getFixedCellWidth() - 50);
-            String weight = texts.name("severity", finding.severity());
-            setText("<html><body width='" + width * 3 / 4 + "'><b>" + weight + "</b> "
-                    + finding.sentence().replace("&", "&amp;").replace("<", "&lt;") + "</body></html>");
-            setIcon(new Mark(finding.severity()));
-            setIconTextGap(10);
-            setVerticalTextPosition(TOP);
-            setBorder(javax.swing.BorderFactory.createEmptyBorder(5, 10, 5, 8));
-            return this;
+        if (!offers.equals(shown) || list.getComponentCount() == 0) {
+            shown = List.copyOf(offers);
+            fill(edits);
         }
     }
 
-    /** A shape for each weight, so that colour isn't the only sign: a square, a triangle, a dot. */
-    private record Mark(Severity severity) implements Icon {
-        private static final int SIZE = 12;
+    private void fill(List<Optional<Edit>> edits) {
+        int focused = focused();
+        list.removeAll();
+        for (int i = 0; i < shown.size(); i++) {
+            Finding finding = shown.get(i).finding();
+            list.add(new FindingRow(finding, edits.get(i), texts, () -> go(finding), () -> mend(finding)), "wmin 0");
+        }
+        if (shown.isEmpty()) {
+            list.add(new Prose(texts.say("findings.none")), "wmin 60, gap 10 8 5 5");
+        }
+        list.revalidate();
+        list.repaint();
+        if (focused >= 0 && !shown.isEmpty()) {
+            list.getComponent(Math.min(focused, shown.size() - 1)).requestFocusInWindow();
+        }
+    }
 
-        @Override
-        public void paintIcon(Component c, Graphics graphics, int x, int y) {
-            Graphics2D g = (Graphics2D) graphics.create();
-            g.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
-            g.translate(x, y + 3);
-            switch (severity) {
-                case PROBLEM -> {
-                    g.setColor(UIManager.getColor("Thrumwright.reason"));
-                    g.fill(new Rectangle2D.Double(1, 1, 10, 10));
-                }
-                case CAUTION -> {
-                    g.setColor(UIManager.getColor("Thrumwright.caution"));
-                    Path2D triangle = new Path2D.Double();
-                    triangle.moveTo(6, 0);
-                    triangle.lineTo(12, 11);
-                    triangle.lineTo(0, 11);
-                    triangle.closePath();
-                    g.fill(triangle);
-                }
-                case NOTE -> {
-                    g.setColor(UIManager.getColor("Thrumwright.quiet"));
-                    g.fill(new Ellipse2D.Double(2, 2, 8, 8));
+    private void go(Finding finding) {
+        finding.place().ifPresent(place -> finding.blockId().ifPresent(id -> session.select(Selection.of(place, id))));
+    }
+
+    /** The piece may have changed since, by what was still being typed. */
+    private void mend(Finding finding) {
+        takeOver.run();
+        session.plan().findings().stream()
+                .filter(now -> RepairEdits.same(now, finding))
+                .findFirst()
+                .flatMap(now -> repairs.of(session.plan(), now))
+                .ifPresent(session::edit);
+    }
+
+    /** Which row has the keyboard, itself or its button; −1: none. */
+    private int focused() {
+        Component[] rows = list.getComponents();
+        Component owner = KeyboardFocusManager.getCurrentKeyboardFocusManager().getFocusOwner();
+        for (int i = 0; i < rows.length; i++) {
+            if (owner != null && SwingUtilities.isDescendingFrom(owner, rows[i])) {
+                return i;
+            }
+        }
+        return -1;
+    }
+
+    private void onKey(String key, int by) {
+        list.getInputMap(JComponent.WHEN_ANCESTOR_OF_FOCUSED_COMPONENT).put(KeyStroke.getKeyStroke(key), key);
+        list.getActionMap().put(key, new AbstractAction() {
+            private static final long serialVersionUID = 1L;
+
+            @Override
+            public void actionPerformed(ActionEvent event) {
+                int to = focused() + by;
+                if (to >= 0 && to < list.getComponentCount()) {
+                    list.getComponent(to).requestFocusInWindow();
                 }
             }
-            g.dispose();
-        }
-
-        @Override
-        public int getIconWidth() {
-            return SIZE;
-        }
-
-        @Override
-        public int getIconHeight() {
-            return SIZE + 3;
-        }
+        });
     }
 }

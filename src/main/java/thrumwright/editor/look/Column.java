@@ -1,0 +1,41 @@
+package thrumwright.editor.look;
+
+import java.awt.Dimension;
+import java.awt.LayoutManager;
+import java.awt.Rectangle;
+import javax.swing.JPanel;
+import javax.swing.Scrollable;
+
+/** A panel in a scroll pane that is always as wide as what is seen of it, and scrolls up and down only. */
+public class Column extends JPanel implements Scrollable {
+    private static final long serialVersionUID = 1L;
+
+    public Column(LayoutManager layout) {
+        super(layout);
+    }
+
+    @Override
+    public Dimension getPreferredScrollableViewportSize() {
+        return new Dimension(300, 400);
+    }
+
+    @Override
+    public int getScrollableUnitIncrement(Rectangle visible, int orientation, int direction) {
+        return 20;
+    }
+
+    @Override
+    public int getScrollableBlockIncrement(Rectangle visible, int orientation, int direction) {
+        return visible.height * 4 / 5;
+    }
+
+    @Override
+    public boolean getScrollableTracksViewportWidth() {
+        return true;
+    }
+
+    @Override
+    public boolean getScrollableTracksViewportHeight() {
+        return false;
+    }
+}

@@ -1,0 +1,140 @@
+package thrumwright.editor.view;
+
+import java.awt.Color;
+import java.awt.Component;
+import java.awt.Cursor;
+import java.awt.Graphics;
+import java.awt.event.FocusAdapter;
+import java.awt.event.FocusEvent;
+import java.awt.event.MouseAdapter;
+import java.awt.event.MouseEvent;
+import java.util.Map;
+import java.util.Optional;
+import javax.accessibility.AccessibleContext;
+import javax.accessibility.AccessibleRole;
+import javax.swing.AbstractAction;
+import javax.swing.BorderFactory;
+import javax.swing.JButton;
+import javax.swing.JLabel;
+import javax.swing.JPanel;
+import javax.swing.KeyStroke;
+import javax.swing.UIManager;
+import net.miginfocom.swing.MigLayout;
+import thrumwright.editor.edit.Edit;
+import thrumwright.editor.look.Prose;
+import thrumwright.editor.text.Texts;
+import thrumwright.plan.Finding;
+
+/** One finding: its weight as a shape, its sentence, and a button that does the one right thing, if there is one. */
+final class FindingRow extends JPanel {
+    private static final long serialVersionUID = 1L;
+
+    private final transient Finding finding;
+
+    /**
+     * @param go shows the block that it is about
+     * @param mend does the repair
+     */
+    FindingRow(Finding finding, Optional<Edit> repair, Texts texts, Runnable go, Runnable mend) {
+        super(new MigLayout("insets 5 10 5 8, wrap 2, gapy 3, fillx", "[]10[grow, fill, 60::]"));
+        this.finding = finding;
+        setName("finding." + finding.code());
+        setFocusable(true);
+        setOpaque(false);
+        Prose sentence = new Prose(texts.name("severity", finding.severity()) + " " + finding.sentence());
+        add(new JLabel(new Mark(finding.severity())), "aligny top");
+        add(sentence, "growx, wmin 60");
+        repair.ifPresent(edit -> add(button(edit, texts, mend), "skip 1, growx 0, wmin 0"));
+        getAccessibleContext().setAccessibleName(sentence.getText());
+        if (finding.blockId().isPresent()) {
+            goes(go, sentence);
+            getAccessibleContext().setAccessibleDescription(texts.say("findings.go"));
+        }
+        addFocusListener(new FocusAdapter() {
+            @Override
+            public void focusGained(FocusEvent event) {
+                scrollRectToVisible(new java.awt.Rectangle(getSize()));
+                repaint();
+            }
+
+            @Override
+            public void focusLost(FocusEvent event) {
+                repaint();
+            }
+        });
+    }
+
+    private static JButton button(Edit edit, Texts texts, Runnable mend) {
+        JButton button = new JButton(Texts.capitalised(edit.name()));
+        button.setName("repair");
+        button.setToolTipText(texts.say("findings.repair", Map.of("repair", button.getText())));
+        button.addActionListener(event -> mend.run());
+        return button;
+    }
+
+    private void goes(Runnable go, Component sentence) {
+        getInputMap().put(KeyStroke.getKeyStroke("ENTER"), "go");
+        getInputMap().put(KeyStroke.getKeyStroke("SPACE"), "go");
+        getActionMap().put("go", new AbstractAction() {
+            private static final long serialVersionUID = 1L;
+
+            @Override
+            public void actionPerformed(java.awt.event.ActionEvent event) {
+                go.run();
+            }
+        });
+        MouseAdapter click = new MouseAdapter() {
+            @Override
+            public void mousePressed(MouseEvent event) {
+                requestFocusInWindow();
+                go.run();
+            }
+        };
+        addMouseListener(click);
+        sentence.addMouseListener(click);
+        sentence.setCursor(Cursor.getPredefinedCursor(Cursor.HAND_CURSOR));
+        setCursor(Cursor.getPredefinedCursor(Cursor.HAND_CURSOR));
+    }
+
+    Finding finding() {
+        return finding;
+    }
+
+    @Override
+    protected void paintComponent(Graphics g) {
+        if (isFocusOwner()) {
+            g.setColor(UIManager.getColor("Thrumwright.selectedBackground"));
+            g.fillRect(0, 0, getWidth(), getHeight());
+        }
+        super.paintComponent(g);
+    }
+
+    /** A frame round the finding that has the keyboard, and a line under every one. */
+    @Override
+    protected void paintBorder(Graphics g) {
+        Color line = UIManager.getColor(isFocusOwner() ? "Thrumwright.selected" : "Separator.foreground");
+        if (isFocusOwner()) {
+            BorderFactory.createLineBorder(line, 2).paintBorder(this, g, 0, 0, getWidth(), getHeight());
+        } else {
+            g.setColor(line);
+            g.fillRect(0, getHeight() - 1, getWidth(), 1);
+        }
+    }
+
+    @Override
+    public AccessibleContext getAccessibleContext() {
+        if (accessibleContext == null) {
+            accessibleContext = new AsItem();
+        }
+        return accessibleContext;
+    }
+
+    private final class AsItem extends AccessibleJPanel {
+        private static final long serialVersionUID = 1L;
+
+        @Override
+        public AccessibleRole getAccessibleRole() {
+            return AccessibleRole.LIST_ITEM;
+        }
+    }
+}
