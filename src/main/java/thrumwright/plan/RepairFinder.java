@@ -7,12 +7,12 @@ import java.util.Optional;
 import java.util.function.Predicate;
 import thrumwright.block.Amount;
 import thrumwright.block.Block;
+import thrumwright.block.EdgeFinish;
 import thrumwright.block.HalfHitch;
 import thrumwright.block.HemFold;
 import thrumwright.block.PlainBand;
 import thrumwright.block.PlainBand.Purpose;
 import thrumwright.block.Twining;
-import thrumwright.block.WarpFinish;
 import thrumwright.block.YarnBlock;
 import thrumwright.measure.Length;
 import thrumwright.measure.UnitSystem;
@@ -112,7 +112,7 @@ final class RepairFinder {
                     int at = first(
                             inward(end),
                             block -> block.stays()
-                                    || block.block() instanceof WarpFinish
+                                    || block.block() instanceof EdgeFinish
                                     || block.block() instanceof HemFold);
                     return add(end, at, "plain-waste", WASTE_PICKS);
                 });
