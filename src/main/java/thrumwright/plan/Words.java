@@ -79,6 +79,10 @@ public final class Words {
         return phrases.say(key);
     }
 
+    String say(String key, Map<String, ?> values) {
+        return phrases.say(key, values);
+    }
+
     /** @param values for the sentence's places */
     Finding finding(
             Finding.Code code,

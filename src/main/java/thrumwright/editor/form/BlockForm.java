@@ -230,6 +230,7 @@ final class BlockForm {
                         part.tag(),
                         part.firstTurn(),
                         Typing.lengthOrNone(typed, desk.session().piece())));
+        panel.prose(() -> Advising.fold(desk.session().plan(), place));
     }
 
     private void finish() {

@@ -231,6 +231,11 @@ final class YarnForm {
                 .findFirst()
                 .map(known -> Measured.yarn(desk.session().shown(), known, desk.texts()))
                 .orElse(""));
+        panel.prose(() -> desk.session().shown().yarns().stream()
+                .filter(known -> known.id().equals(id))
+                .findFirst()
+                .map(known -> Advising.yarn(desk.session().shown(), known))
+                .orElse(""));
     }
 
     private static String sample(Sample sample) {

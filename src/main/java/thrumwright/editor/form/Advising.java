@@ -1,0 +1,46 @@
+package thrumwright.editor.form;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Collectors;
+import thrumwright.piece.Piece;
+import thrumwright.piece.Place;
+import thrumwright.plan.Advice;
+import thrumwright.plan.Hem;
+import thrumwright.plan.Plan;
+import thrumwright.plan.Recommendations;
+import thrumwright.yarn.Yarn;
+
+/** What is recommended beside the fields, a sentence a line, each with where it comes from. */
+final class Advising {
+    /** Hook-and-loop strips are sold from this height on, mm (CCI Notes 13/4: 1.9 to 5 cm). */
+    private static final double LOW_STRIP = 20;
+
+    private Advising() {}
+
+    static String warp(Piece piece) {
+        Recommendations recommendations = new Recommendations(piece);
+        List<Advice> all = new ArrayList<>(recommendations.sett());
+        all.add(recommendations.gap(piece.stripe(Place.START)));
+        return told(all);
+    }
+
+    static String yarn(Piece piece, Yarn yarn) {
+        Recommendations recommendations = new Recommendations(piece);
+        return told(List.of(recommendations.picks(yarn), recommendations.coverage(yarn)));
+    }
+
+    /** How deep a hem must be for what it is to take; for none, what a strip would need. */
+    static String fold(Plan plan, Place place) {
+        Recommendations recommendations = new Recommendations(plan.piece());
+        return told(List.of(plan.end(place)
+                .hem()
+                .flatMap(Hem::sleeve)
+                .map(sleeve -> recommendations.bar(sleeve.bar()))
+                .orElseGet(() -> recommendations.strip(LOW_STRIP))));
+    }
+
+    private static String told(List<Advice> all) {
+        return all.stream().map(Advice::told).collect(Collectors.joining("\n"));
+    }
+}
