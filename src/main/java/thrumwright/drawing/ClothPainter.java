@@ -154,8 +154,8 @@ final class ClothPainter {
         double dots = view.length(device.getScaleX());
         double lower = block.on(view).base() * device.getScaleY() + device.getTranslateY();
         int phase = (int) Math.floor((lower - Math.floor(lower)) * 8);
-        Strip.Key key = new Strip.Key(
-                span.from() - span.shift(), span.to() - span.shift(), near, shown(narrow), dots, phase);
+        Strip.Key key =
+                new Strip.Key(span.from() - span.shift(), span.to() - span.shift(), near, shown(narrow), dots, phase);
         Strip strip = narrow.strip(key, (on, there) -> {
             prepare(on);
             yarn(on, there, narrow, near);
@@ -163,7 +163,8 @@ final class ClothPainter {
         double left = view.x(span.shift()) * device.getScaleX() + device.getTranslateX();
         Graphics2D own = (Graphics2D) g.create();
         own.setTransform(new AffineTransform());
-        own.drawImage(strip.image(), (int) Math.round(left) + strip.left(), (int) Math.floor(lower) + strip.top(), null);
+        own.drawImage(
+                strip.image(), (int) Math.round(left) + strip.left(), (int) Math.floor(lower) + strip.top(), null);
         own.dispose();
     }
 

@@ -44,7 +44,8 @@ class RepetitionTest {
         Loom loom = Pieces.panel().loom();
         Loom bare = new Loom(
                 loom.name(), loom.open(), Optional.empty(), loom.clearance(), loom.workingRoom(), loom.warpPerEnd());
-        Piece piece = Pieces.panel().withLoom(random.nextBoolean() ? loom : bare).withStart(new End(blocks(random)));
+        Piece piece =
+                Pieces.panel().withLoom(random.nextBoolean() ? loom : bare).withStart(new End(blocks(random)));
         return works(piece, random.nextInt(150, 400));
     }
 
@@ -60,7 +61,8 @@ class RepetitionTest {
         return List.of(
                 Pieces.band("a", WEFT, PlainBand.Purpose.PLAIN, random.nextInt(1, 4)),
                 new OrderingCord(Tag.of("b0"), WEFT, random.nextInt(1, 4), Optional.empty()),
-                new Twining(Tag.of("b1"), WEFT, random.nextInt(1, 4), random.nextInt(1, 6), Lean.S, random.nextBoolean()),
+                new Twining(
+                        Tag.of("b1"), WEFT, random.nextInt(1, 4), random.nextInt(1, 6), Lean.S, random.nextBoolean()),
                 new Soumak(Tag.of("b2"), WEFT, random.nextInt(1, 4), under + random.nextInt(1, 6), under, Lean.Z, true),
                 new HalfHitch(Tag.of("b3"), WEFT, random.nextInt(1, 3), random.nextInt(1, 6)));
     }
