@@ -12,6 +12,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
+import thrumwright.block.TurnedEnds;
 import thrumwright.piece.Piece;
 import thrumwright.piece.Structure;
 import thrumwright.plan.Cut;
@@ -83,6 +84,10 @@ class DocsTest {
             EndPlan start = Plan.of(piece.withStart(structure.fittedTo(piece))).start();
             double value = switch (row.group(3)) {
                 case "free warp needed" -> start.finish().orElseThrow().needed();
+                case "an end in one row" ->
+                    TurnedEnds.lengthRound(
+                            piece.setting(piece.warpYarn()),
+                            ((TurnedEnds) start.finish().orElseThrow().block()).over());
                 default -> throw new IllegalArgumentException(row.group(3));
             };
             assertThat(value).as(row.group()).isCloseTo(Double.parseDouble(row.group(4)), within(0.0006));

@@ -5,6 +5,7 @@ import java.awt.geom.AffineTransform;
 import java.awt.geom.Rectangle2D;
 import thrumwright.block.EdgeFinish;
 import thrumwright.block.KnotRows;
+import thrumwright.block.TurnedEnds;
 import thrumwright.block.WarpFinish;
 import thrumwright.piece.Place;
 import thrumwright.plan.EndPlan;
@@ -30,6 +31,8 @@ final class EdgePainter {
             new FinishPainter(g, palette).paint(box, plan, end, fringe);
         } else if (finish instanceof KnotRows knots) {
             new KnotRowsPainter(g, palette).paint(box, plan, end, knots);
+        } else if (finish instanceof TurnedEnds turned) {
+            new TurnedEndsPainter(g, palette).paint(box, plan, end, turned);
         }
         g.setTransform(kept);
     }

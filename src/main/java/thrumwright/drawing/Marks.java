@@ -8,7 +8,6 @@ import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
 import thrumwright.block.KnotRows;
 import thrumwright.block.Setting;
-import thrumwright.block.WarpFinish;
 import thrumwright.plan.Finish;
 
 /** What is drawn over the cloth and is no yarn: the line of a fold, the frame of what comes out again, which warp ends
@@ -96,7 +95,7 @@ final class Marks {
     }
 
     private void groups(Path2D braces, double s, Finish finish, double edge, double depth) {
-        boolean single = finish.block() instanceof WarpFinish fringe && fringe.kind() == WarpFinish.Kind.DARNED;
+        boolean single = !finish.block().hangs();
         int end = 0;
         for (int size : finish.groups()) {
             for (int i = 0; single && i < size; i++) {

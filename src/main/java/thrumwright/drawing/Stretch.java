@@ -40,38 +40,14 @@ record Stretch(
     }
 
     double lowX() {
-        return least(x);
+        return Arrays.stream(x).min().orElseThrow();
     }
 
     double highX() {
-        return greatest(x);
-    }
-
-    double lowY() {
-        return least(y);
-    }
-
-    double highY() {
-        return greatest(y);
+        return Arrays.stream(x).max().orElseThrow();
     }
 
     double thickest() {
-        return greatest(width);
-    }
-
-    private static double least(double[] values) {
-        double least = values[0];
-        for (double value : values) {
-            least = Math.min(least, value);
-        }
-        return least;
-    }
-
-    private static double greatest(double[] values) {
-        double greatest = values[0];
-        for (double value : values) {
-            greatest = Math.max(greatest, value);
-        }
-        return greatest;
+        return Arrays.stream(width).max().orElseThrow();
     }
 }

@@ -13,6 +13,7 @@ import thrumwright.block.PlainBand;
 import thrumwright.block.Shed;
 import thrumwright.block.Side;
 import thrumwright.block.Soumak;
+import thrumwright.block.TurnedEnds;
 import thrumwright.block.Twining;
 import thrumwright.block.WarpFinish;
 import thrumwright.measure.Phrases;
@@ -56,6 +57,8 @@ public final class Words {
             return "open-warp";
         } else if (block instanceof KnotRows) {
             return "knot-rows";
+        } else if (block instanceof TurnedEnds) {
+            return "turned-ends";
         }
         return "finish-" + lower(((WarpFinish) block).kind());
     }

@@ -8,6 +8,7 @@ import java.util.TreeMap;
 import java.util.stream.Collectors;
 import thrumwright.block.EdgeFinish;
 import thrumwright.block.KnotRows;
+import thrumwright.block.TurnedEnds;
 import thrumwright.block.WarpFinish;
 import thrumwright.measure.Length;
 import thrumwright.measure.Phrases;
@@ -19,10 +20,12 @@ import thrumwright.plan.Words;
 final class FinishWords {
     private final Shown shown;
     private final Phrases phrases;
+    private final Words words;
 
-    FinishWords(Shown shown, Phrases phrases) {
+    FinishWords(Shown shown, Phrases phrases, Words words) {
         this.shown = shown;
         this.phrases = phrases;
+        this.words = words;
     }
 
     /** What the sentences may name. */
@@ -39,6 +42,11 @@ final class FinishWords {
             values.put(
                     "apart",
                     knots.apart().map(apart -> shown.height(apart.mm())).orElse(""));
+        }
+        if (block instanceof TurnedEnds turned) {
+            values.put("over", turned.over());
+            values.put("side", words.side(turned.from()));
+            values.put("otherSide", words.side(turned.from().other()));
         }
         return values;
     }
@@ -59,6 +67,14 @@ final class FinishWords {
             }
             keys.add("knot-rows.end");
             return keys;
+        } else if (block instanceof TurnedEnds turned) {
+            keys.add(turned.over() == 1 ? "turned-ends.lay.one" : "turned-ends.lay.several");
+            keys.add("turned-ends.go-on");
+            if (turned.bothWays()) {
+                keys.add("turned-ends.back-again");
+            }
+            keys.add("turned-ends.end");
+            return keys;
         }
         if (((WarpFinish) block).kind() != WarpFinish.Kind.DARNED) {
             keys.add("off.finish.groups");
@@ -69,9 +85,7 @@ final class FinishWords {
     }
 
     List<String> cautions(EdgeFinish block) {
-        return block instanceof WarpFinish finish && finish.kind() == WarpFinish.Kind.DARNED
-                ? List.of("caution.needles")
-                : List.of("caution.fringe");
+        return List.of(block.hangs() ? "caution.fringe" : "caution.needles");
     }
 
     /** “24 of 3” or “2 of 5 and 22 of 4”. */

@@ -110,7 +110,7 @@ final class OffLoom {
     }
 
     private void finish(EndPlan end, Finish finish, Map<String, Object> values) {
-        FinishWords told = new FinishWords(shown, phrases);
+        FinishWords told = new FinishWords(shown, phrases, words);
         values.putAll(told.values(finish));
         List<String> keys = new ArrayList<>();
         if (!comingOut(end).isEmpty()) {

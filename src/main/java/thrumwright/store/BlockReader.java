@@ -15,8 +15,10 @@ import thrumwright.block.OpenWarp;
 import thrumwright.block.OrderingCord;
 import thrumwright.block.OwnWords;
 import thrumwright.block.PlainBand;
+import thrumwright.block.Side;
 import thrumwright.block.Soumak;
 import thrumwright.block.Tag;
+import thrumwright.block.TurnedEnds;
 import thrumwright.block.Twining;
 import thrumwright.block.Use;
 import thrumwright.block.WarpFinish;
@@ -26,7 +28,7 @@ import thrumwright.piece.End;
 final class BlockReader {
     private static final String KINDS =
             "“ordering cord”, “plain band”, “twining”, “soumak”, “half hitches”, “hem fold”, "
-                    + "“open warp”, “warp finish” or “rows of knots”";
+                    + "“open warp”, “warp finish”, “rows of knots” or “turned ends”";
 
     /** All that blocks of any kind may have. */
     private static final Set<String> ALL_FIELDS = Set.of(
@@ -50,7 +52,8 @@ final class BlockReader {
             "ends",
             "hanging",
             "split",
-            "apart");
+            "apart",
+            "bothWays");
 
     private BlockReader() {}
 
@@ -122,6 +125,13 @@ final class BlockReader {
                         fields.whole("group", 2, 24, 2),
                         fields.flag("split", false),
                         fields.optionalLength("apart"),
+                        fields.length("hanging"));
+            case "turned ends" ->
+                new TurnedEnds(
+                        tag,
+                        fields.whole("over", 1, TurnedEnds.MOST_OVER, 1),
+                        fields.flag("bothWays", false),
+                        fields.choice("from", Choices.SIDE, Side.LEFT),
                         fields.length("hanging"));
             default -> throw fields.problem("kind", "this must be one of " + KINDS + ", not “" + kind + "”.", null);
         };

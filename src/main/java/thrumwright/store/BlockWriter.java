@@ -12,6 +12,7 @@ import thrumwright.block.OpenWarp;
 import thrumwright.block.OrderingCord;
 import thrumwright.block.PlainBand;
 import thrumwright.block.Soumak;
+import thrumwright.block.TurnedEnds;
 import thrumwright.block.Twining;
 import thrumwright.block.Use;
 import thrumwright.block.WarpFinish;
@@ -66,6 +67,12 @@ final class BlockWriter {
                     .with("split", knots.split(), false)
                     .with("apart", knots.apart())
                     .with("hanging", knots.hanging());
+        } else if (block instanceof TurnedEnds turned) {
+            return begun(block, "turned ends")
+                    .with("over", turned.over())
+                    .with("bothWays", turned.bothWays(), false)
+                    .with("from", Choices.SIDE.text(turned.from()))
+                    .with("hanging", turned.back());
         }
         WarpFinish finish = (WarpFinish) block;
         return begun(block, "warp finish")

@@ -2,7 +2,9 @@ package thrumwright.block;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
 
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
@@ -47,6 +49,27 @@ class EdgeFinishTest {
         KnotRows close = new KnotRows(TAG, 2, 4, false, Optional.of(Length.parse("1 mm")), HANGING);
 
         assertThat(close.step(warp)).isEqualTo(close.knotHeight(warp));
+    }
+
+    /** One neighbour: out of its place, once round, and below its own way. */
+    @Test
+    void aTurnedEndGoesOnceRoundItsNeighbour() {
+        Setting warp = new Setting(5, 4, 1, 1, 1, Optional.empty());
+
+        assertThat(TurnedEnds.lengthRound(warp, 1))
+                .isCloseTo(Math.PI / 2 + 4 - 1 + Math.hypot(2 * Math.PI, 2), within(1e-9));
+    }
+
+    @Test
+    void theLastEndHasNobodyToGoRound() {
+        Setting warp = new Setting(5, 4, 1, 1, 1, Optional.empty());
+        TurnedEnds turned = new TurnedEnds(TAG, 3, true, Side.LEFT, HANGING);
+
+        List<Double> lengths =
+                turned.strands(warp, 1).stream().map(Strand::length).toList();
+
+        assertThat(lengths).hasSize(4).isSortedAccordingTo(Comparator.reverseOrder());
+        assertThat(lengths.get(3)).isCloseTo(TurnedEnds.lengthRound(warp, 1), within(1e-9));
     }
 
     @Test

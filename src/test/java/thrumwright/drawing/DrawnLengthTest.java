@@ -27,9 +27,11 @@ import thrumwright.block.PlainBand;
 import thrumwright.block.Posts;
 import thrumwright.block.Row;
 import thrumwright.block.Setting;
+import thrumwright.block.Side;
 import thrumwright.block.Soumak;
 import thrumwright.block.Strand;
 import thrumwright.block.Tag;
+import thrumwright.block.TurnedEnds;
 import thrumwright.block.Twining;
 import thrumwright.block.Use;
 import thrumwright.block.YarnBlock;
@@ -158,6 +160,33 @@ class DrawnLengthTest {
             if (alike && knots.groups(warp.ends()).size() > 1) {
                 assertThat(knots.freeWarp(warp)).isCloseTo(longest, EXACT);
             }
+        }
+    }
+
+    @Test
+    void aTurnedEndTakesWhatItsPathIsLong() {
+        for (int i = 0; i < CASES; i++) {
+            Setting warp = onItself();
+            Side from = random.nextBoolean() ? Side.LEFT : Side.RIGHT;
+            TurnedEnds turned = new TurnedEnds(Tag.of("t"), random.nextInt(1, 7), true, from, mm(300));
+            double most = 0;
+            for (int row = 0; row < turned.rows(); row++) {
+                List<Strand> strands = turned.strands(warp, row);
+                assertThat(strands).hasSize(warp.ends() - 1);
+                for (int end = 0; end < strands.size(); end++) {
+                    double integrated = MiddleLine.of(strands.get(end)).length();
+                    int neighbours = Math.min(turned.over(), warp.ends() - 1 - end);
+                    assertThat(TurnedEnds.lengthRound(warp, neighbours))
+                            .as("%s on %s", turned, warp)
+                            .isCloseTo(integrated, EXACT);
+                    assertThat(strands.get(end).length()).isCloseTo(integrated, EXACT);
+                    most = Math.max(most, integrated);
+                }
+                assertThat(drawn(warp, strands))
+                        .isCloseTo(strands.stream().mapToDouble(Strand::length).sum(), EXACT);
+                holdsDrawing(warp, strands);
+            }
+            assertThat(turned.freeWarp(warp)).isCloseTo(2 * most + 300, EXACT);
         }
     }
 

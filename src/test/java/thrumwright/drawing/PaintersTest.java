@@ -33,6 +33,7 @@ import thrumwright.block.Shed;
 import thrumwright.block.Side;
 import thrumwright.block.Soumak;
 import thrumwright.block.Tag;
+import thrumwright.block.TurnedEnds;
 import thrumwright.block.Twining;
 import thrumwright.block.Use;
 import thrumwright.block.WarpFinish;
@@ -288,6 +289,8 @@ class PaintersTest {
         blocks.add(
                 new KnotRows(Tag.of("lattice"), 3, 4, true, Optional.of(Length.parse("2 cm")), Length.parse("8 cm")));
         blocks.add(new KnotRows(Tag.of("locked"), 2, 2, false, Optional.empty(), Length.parse("8 cm")));
+        blocks.add(new TurnedEnds(Tag.of("turned"), 1, true, Side.LEFT, Length.parse("5 cm")));
+        blocks.add(new TurnedEnds(Tag.of("turned-3"), 3, false, Side.RIGHT, Length.parse("5 cm")));
         return Plan.of(Pieces.panel().withStart(new End(blocks)));
     }
 }

@@ -22,6 +22,7 @@ import thrumwright.block.Shed;
 import thrumwright.block.Side;
 import thrumwright.block.Soumak;
 import thrumwright.block.Tag;
+import thrumwright.block.TurnedEnds;
 import thrumwright.block.Twining;
 import thrumwright.block.Use;
 import thrumwright.block.WarpFinish;
@@ -176,7 +177,7 @@ public final class RandomPieces {
         Lean lean = random.nextBoolean() ? Lean.S : Lean.Z;
         Optional<Shed> shed = random.nextInt(5) == 0 ? Optional.of(shed()) : Optional.empty();
         int under = random.nextInt(1, 4);
-        return switch (random.nextInt(10)) {
+        return switch (random.nextInt(11)) {
             case 0 -> new OrderingCord(tag, use(yarns), random.nextInt(1, 5), shed);
             case 1, 2 ->
                 new PlainBand(
@@ -213,6 +214,7 @@ public final class RandomPieces {
                         random.nextBoolean(),
                         random.nextBoolean() ? Optional.of(length(5, 40)) : Optional.empty(),
                         length(20, 200));
+            case 9 -> new TurnedEnds(tag, random.nextInt(1, 7), random.nextBoolean(), side(), length(20, 200));
             default ->
                 new WarpFinish(tag, WarpFinish.Kind.values()[random.nextInt(4)], random.nextInt(1, 9), length(20, 200));
         };

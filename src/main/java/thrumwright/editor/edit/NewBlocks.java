@@ -12,8 +12,10 @@ import thrumwright.block.MaterialRole;
 import thrumwright.block.OpenWarp;
 import thrumwright.block.OrderingCord;
 import thrumwright.block.PlainBand;
+import thrumwright.block.Side;
 import thrumwright.block.Soumak;
 import thrumwright.block.Tag;
+import thrumwright.block.TurnedEnds;
 import thrumwright.block.Twining;
 import thrumwright.block.Use;
 import thrumwright.block.WarpFinish;
@@ -44,12 +46,8 @@ public final class NewBlocks {
                 finish("plait", WarpFinish.Kind.PLAITED, 6, inches ? "3 in" : "8 cm"),
                 finish("darned", WarpFinish.Kind.DARNED, 1, inches ? "2 in" : "5 cm"),
                 new KnotRows(
-                        tag("rows"),
-                        3,
-                        4,
-                        true,
-                        Optional.of(Length.parse(inches ? "3/4 in" : "2 cm")),
-                        fringe(inches)));
+                        tag("rows"), 3, 4, true, Optional.of(Length.parse(inches ? "3/4 in" : "2 cm")), fringe(inches)),
+                new TurnedEnds(tag("turned"), 1, true, Side.LEFT, Length.parse(inches ? "2 in" : "5 cm")));
     }
 
     private static Length fringe(boolean inches) {

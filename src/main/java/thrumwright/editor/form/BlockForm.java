@@ -19,6 +19,7 @@ import thrumwright.block.PlainBand;
 import thrumwright.block.Shed;
 import thrumwright.block.Side;
 import thrumwright.block.Soumak;
+import thrumwright.block.TurnedEnds;
 import thrumwright.block.Twining;
 import thrumwright.block.Use;
 import thrumwright.block.WarpFinish;
@@ -154,6 +155,8 @@ final class BlockForm {
             finish();
         } else if (block instanceof KnotRows) {
             knots();
+        } else if (block instanceof TurnedEnds) {
+            turned();
         }
     }
 
@@ -273,6 +276,25 @@ final class BlockForm {
                         part.split(),
                         Typing.lengthOrNone(typed, desk.session().piece()),
                         part.hanging()));
+    }
+
+    private void turned() {
+        FieldPanel.Section<TurnedEnds> turned = section(TurnedEnds.class);
+        turned.text(
+                "block.turned-over",
+                part -> String.valueOf(part.over()),
+                (part, typed) ->
+                        new TurnedEnds(part.tag(), typing.whole(typed), part.bothWays(), part.from(), part.back()));
+        turned.flag(
+                "block.both-ways",
+                TurnedEnds::bothWays,
+                (part, both) -> new TurnedEnds(part.tag(), part.over(), both, part.from(), part.back()));
+        turned.oneOf(
+                "block.from",
+                "side",
+                Side.values(),
+                TurnedEnds::from,
+                (part, side) -> new TurnedEnds(part.tag(), part.over(), part.bothWays(), side, part.back()));
     }
 
     private void yarn() {
