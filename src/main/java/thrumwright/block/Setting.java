@@ -19,6 +19,11 @@ public record Setting(int ends, double spacing, double warp, double relaxed, dou
         }
     }
 
+    /** The same yarn on a warp with another number of ends. */
+    public Setting withEnds(int other) {
+        return new Setting(other, spacing, warp, relaxed, beaten, posts);
+    }
+
     /** D = D_w + t: twice the radius of the yarn's middle line on a warp end. */
     public double gauge() {
         return warp + beaten;

@@ -1,5 +1,6 @@
 package thrumwright.drawing;
 
+import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -29,6 +30,8 @@ import thrumwright.yarn.Yarn;
  * strands that give its length. They are worked out when they are first wanted, and kept.
  */
 final class BlockPicture {
+    private static final int MOST_STRIPS = 24;
+
     private final YarnBlock block;
     private final Setting setting;
     private final List<Row> rows;
@@ -36,6 +39,10 @@ final class BlockPicture {
     private final Tint tint;
     private final boolean tailed;
     private final Map<Detail, Sides> sides = new ConcurrentHashMap<>();
+    private final Map<Strip.Key, Strip> strips = new ConcurrentHashMap<>();
+    private final Repetition repetition;
+    private BlockPicture narrow;
+    private List<LooseEnd> looseEnds;
 
     /** How its colour is drawn. */
     enum Tint {
@@ -55,7 +62,7 @@ final class BlockPicture {
      * @param y mm above the block's lower edge
      * @param inFront whether it lies in front of the edge end
      */
-    private record LooseEnd(Side side, double x, double y, boolean inFront) {}
+    private record LooseEnd(Side side, double y, boolean inFront) {}
 
     private BlockPicture(YarnBlock block, Setting setting, List<Row> rows, Yarn yarn, Tint tint, boolean tailed) {
         this.block = block;
@@ -64,6 +71,7 @@ final class BlockPicture {
         this.yarn = yarn;
         this.tint = tint;
         this.tailed = tailed;
+        this.repetition = Repetition.of(block, setting);
     }
 
     /** A block with its tails, paler if it comes out again. */
@@ -131,6 +139,41 @@ final class BlockPicture {
         });
     }
 
+    /** How it repeats itself across the warp. */
+    Repetition repetition() {
+        return repetition;
+    }
+
+    /** The same block on the narrow warp of its repetition. */
+    synchronized BlockPicture narrow() {
+        if (narrow == null) {
+            narrow = repetition.repeats()
+                    ? new BlockPicture(block, setting.withEnds(repetition.fewer()), rows, yarn, tint, tailed)
+                    : this;
+        }
+        return narrow;
+    }
+
+    /** A picture of a part of it; kept for a while. */
+    Strip strip(Strip.Key key, Strip.Pen pen) {
+        if (strips.size() > MOST_STRIPS) {
+            strips.clear();
+        }
+        return strips.computeIfAbsent(key, wanted -> Strip.of(wanted, reach(), setting.spacing(), pen));
+    }
+
+    /** All that its yarn may reach, apart from tails: mm from the first warp end, and up from its lower edge. */
+    private Rectangle2D reach() {
+        double beside = 2 * setting.gauge() + 2 * setting.relaxed();
+        double out = block.tied()
+                ? setting.posts()
+                        .map(posts -> posts.gap() + posts.diameter() + beside)
+                        .orElse(beside)
+                : beside;
+        double above = 2 * setting.relaxed();
+        return new Rectangle2D.Double(-out, -above, setting.span() + 2 * out, height() + 2 * above);
+    }
+
     /** A folded yarn ends twice where it finishes; any other begins at one place and ends at another. */
     private List<LooseEnd> looseEnds(List<Strand> strands) {
         Side begins = rows.get(0).from();
@@ -156,7 +199,7 @@ final class BlockPicture {
         double edge = side == Side.LEFT ? 0 : setting.span();
         boolean onTheEdge = Math.abs(spot.x() - edge) < setting.radius() / 2;
         double y = aside + (share == 0 ? leg.fromY() : leg.toY());
-        return new LooseEnd(side, edge, y, onTheEdge && spot.z() > 0);
+        return new LooseEnd(side, y, onTheEdge && spot.z() > 0);
     }
 
     private static <T> T lastOf(List<T> list) {
@@ -171,9 +214,26 @@ final class BlockPicture {
         double thick = setting.relaxed();
         double out = setting.spacing() + thick;
         double down = 1.6 * setting.spacing() + thick;
-        return looseEnds(block.strands(setting, rows)).stream()
-                .map(end -> new Tail(this, end.side(), end.x(), bottom + end.y(), end.inFront(), thick, out, down))
+        return looseEnds().stream()
+                .map(end -> new Tail(
+                        this,
+                        end.side(),
+                        end.side() == Side.LEFT ? 0 : setting.span(),
+                        bottom + end.y(),
+                        end.inFront(),
+                        thick,
+                        out,
+                        down))
                 .toList();
+    }
+
+    /** Both edges are the same on the narrow warp, and sooner worked out. */
+    private synchronized List<LooseEnd> looseEnds() {
+        if (looseEnds == null) {
+            BlockPicture few = narrow();
+            looseEnds = few.looseEnds(block.strands(few.setting, rows));
+        }
+        return looseEnds;
     }
 
     /** Turns round the posts where a tied cord begins and ends; none on a loom without posts. */
@@ -185,16 +245,6 @@ final class BlockPicture {
             ties.addAll(turns(rows.get(rows.size() - 1).to(), height() - each / 2, 1));
         }
         return ties;
-    }
-
-    /** What runs out beyond the edges in front, to the posts; for a picture that shows no single yarns between them. */
-    List<Stretch> beyond() {
-        double spare = 2 * setting.spacing();
-        return block.tied()
-                ? front(Detail.COARSE).stream()
-                        .filter(stretch -> stretch.lowX() < -spare || stretch.highX() > setting.span() + spare)
-                        .toList()
-                : List.of();
     }
 
     /** Two turns round a post, away from the weaving. */

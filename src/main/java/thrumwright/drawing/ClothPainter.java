@@ -1,10 +1,9 @@
 package thrumwright.drawing;
 
-import java.awt.BasicStroke;
 import java.awt.Color;
 import java.awt.Graphics2D;
 import java.awt.RenderingHints;
-import java.awt.geom.Path2D;
+import java.awt.geom.AffineTransform;
 import java.awt.geom.Rectangle2D;
 import java.util.Comparator;
 import java.util.List;
@@ -14,10 +13,13 @@ import thrumwright.yarn.Yarn;
 
 /** Draws blocks on their warp, from the front or from behind. */
 final class ClothPainter {
-    /** Below so many page units from end to end single yarns can't be seen. */
-    private static final double SINGLE_YARNS_FROM = 2;
+    /** Below so many device units from end to end, the yarn is drawn once and its picture repeated. */
+    private static final double SINGLE_YARNS_FROM = 7;
     /** Stretches reach at most so far beyond their middle line, in diameters. */
     private static final double SPARE = 2;
+
+    /** Page units beyond any page. */
+    private static final double FAR = 1e6;
 
     private final Graphics2D g;
     private final Palette palette;
@@ -32,6 +34,10 @@ final class ClothPainter {
         this.palette = palette;
         this.everyYarn = everyYarn;
         this.face = face;
+        prepare(g);
+    }
+
+    private static void prepare(Graphics2D g) {
         g.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
         g.setRenderingHint(RenderingHints.KEY_STROKE_CONTROL, RenderingHints.VALUE_STROKE_PURE);
     }
@@ -58,7 +64,15 @@ final class ClothPainter {
             last = Math.min(last, (int) Math.ceil(view.clothX(visible.getMaxX()) / setting.spacing()) + 1);
         }
         WarpPen pen = new WarpPen(g, view, palette.yarn(warp.colour()), warp.plies(), face);
-        pen.draw(setting.spacing(), setting.warp(), first, last, fromY, toY);
+        double low = fromY;
+        double high = toY;
+        if (visible != null) {
+            low = Math.max(low, view.clothY(visible.getMaxY()) - setting.spacing());
+            high = Math.min(high, view.clothY(visible.getMinY()) + setting.spacing());
+        }
+        if (low < high) {
+            pen.draw(setting.spacing(), setting.warp(), first, last, low, high);
+        }
     }
 
     /**
@@ -75,43 +89,100 @@ final class ClothPainter {
         List<Placed> seen = visible == null
                 ? blocks
                 : blocks.stream().filter(block -> meets(view, block, visible)).toList();
-        boolean single = everyYarn || view.length(ground.spacing()) >= SINGLE_YARNS_FROM;
-        if (single) {
-            seen.forEach(block -> behind(view, block, visible));
-        }
+        seen.forEach(block -> yarn(view, block, false));
         tails(view, ground, tails.stream().filter(tail -> tail.inFront() != (face == Face.FRONT)));
         ground.posts().ifPresent(posts -> new PostPen(g, view, palette).draw(ground, posts, fromY, toY));
         warp(view, ground, warp, fromY, toY);
         for (Placed block : seen) {
-            if (single) {
-                inFront(view, block, visible);
-            } else {
-                texture(block.on(view), ground, shown(block.picture()), palette.yarn(warp.colour()), block.height());
-                pen(view, block).drawTogether(block.picture().beyond());
-            }
-            pen(view, block).drawTogether(block.picture().ties());
+            yarn(view, block, true);
+            pen(g, block.on(view), block.picture()).drawTogether(block.picture().ties());
         }
         tails(view, ground, tails.stream().filter(tail -> tail.inFront() == (face == Face.FRONT)));
     }
 
-    private void behind(View view, Placed block, Rectangle2D visible) {
-        Color shaded = behind(shown(block.picture()));
-        int plies = block.picture().yarn().plies();
-        YarnPen.inTheShade(g, block.on(view), shaded, plies, face)
-                .drawTogether(within(view, face.far(block.picture(), detail(view, block)), visible));
-    }
-
-    private void inFront(View view, Placed block, Rectangle2D visible) {
-        List<Stretch> front = within(view, face.near(block.picture(), detail(view, block)), visible);
-        if (block.picture().overlapping()) {
-            pen(view, block).drawInOrder(front);
-        } else {
-            pen(view, block).drawTogether(front);
+    /** A block's yarn in front of the warp or behind it. On a screen as much as repeats itself is worked out once. */
+    private void yarn(View view, Placed block, boolean near) {
+        if (everyYarn || face == Face.BACK) {
+            yarn(g, block.on(view), block.picture(), near);
+            return;
+        }
+        boolean single = view.length(block.picture().setting().spacing()) * Detail.device(g) >= SINGLE_YARNS_FROM;
+        double s = block.picture().setting().spacing();
+        Rectangle2D visible = g.getClipBounds();
+        for (Repetition.Slab slab : block.picture().repetition().slabs()) {
+            double from = slab.from() == Integer.MIN_VALUE ? Double.NEGATIVE_INFINITY : (slab.from() - 0.5) * s;
+            double to = slab.to() == Integer.MAX_VALUE ? Double.POSITIVE_INFINITY : (slab.to() - 0.5) * s;
+            boolean meets = visible == null || view.x(from) <= visible.getMaxX() && view.x(to) >= visible.getMinX();
+            if (meets && single) {
+                slab(view, block, near, new Span(from, to, slab.shift() * s));
+            } else if (meets) {
+                strip(view, block, near, new Span(from, to, slab.shift() * s));
+            }
         }
     }
 
-    private Detail detail(View view, Placed block) {
-        return Detail.of(view.length(block.picture().setting().relaxed()) * Detail.device(g));
+    /**
+     * A part of the width, mm.
+     *
+     * @param shift how much farther left the same is found on the block's narrow warp
+     */
+    private record Span(double from, double to, double shift) {}
+
+    private void slab(View view, Placed block, boolean near, Span span) {
+        Graphics2D own = (Graphics2D) g.create();
+        View shifted = new View(view.scale(), view.x(span.shift()), view.base());
+        if (span.from() > Double.NEGATIVE_INFINITY) {
+            own.clip(new Rectangle2D.Double(onPixel(view.x(span.from())), -FAR, FAR, 2 * FAR));
+        }
+        if (span.to() < Double.POSITIVE_INFINITY) {
+            own.clip(new Rectangle2D.Double(onPixel(view.x(span.to())) - FAR, -FAR, FAR, 2 * FAR));
+        }
+        yarn(own, block.on(shifted), block.picture().narrow(), near);
+        own.dispose();
+    }
+
+    /** The place of the device pixel's border that is nearest. */
+    private double onPixel(double x) {
+        AffineTransform device = g.getTransform();
+        double at = Math.rint(x * device.getScaleX() + device.getTranslateX());
+        return (at - device.getTranslateX()) / device.getScaleX();
+    }
+
+    private void strip(View view, Placed block, boolean near, Span span) {
+        AffineTransform device = g.getTransform();
+        BlockPicture narrow = block.picture().narrow();
+        double dots = view.length(device.getScaleX());
+        double lower = block.on(view).base() * device.getScaleY() + device.getTranslateY();
+        int phase = (int) Math.floor((lower - Math.floor(lower)) * 8);
+        Strip.Key key =
+                new Strip.Key(span.from() - span.shift(), span.to() - span.shift(), near, shown(narrow), dots, phase);
+        Strip strip = narrow.strip(key, (on, there) -> {
+            prepare(on);
+            yarn(on, there, narrow, near);
+        });
+        double left = view.x(span.shift()) * device.getScaleX() + device.getTranslateX();
+        Graphics2D own = (Graphics2D) g.create();
+        own.setTransform(new AffineTransform());
+        own.drawImage(
+                strip.image(), (int) Math.round(left) + strip.left(), (int) Math.floor(lower) + strip.top(), null);
+        own.dispose();
+    }
+
+    private void yarn(Graphics2D on, View view, BlockPicture picture, boolean near) {
+        Rectangle2D visible = on.getClipBounds();
+        Detail detail = Detail.of(view.length(picture.setting().relaxed()) * Detail.device(on));
+        if (near) {
+            List<Stretch> front = within(view, face.near(picture, detail), visible);
+            if (picture.overlapping()) {
+                pen(on, view, picture).drawInOrder(front);
+            } else {
+                pen(on, view, picture).drawTogether(front);
+            }
+        } else {
+            Color shaded = behind(shown(picture));
+            YarnPen.inTheShade(on, view, shaded, picture.yarn().plies(), face)
+                    .drawTogether(within(view, face.far(picture, detail), visible));
+        }
     }
 
     private static boolean meets(View view, Placed block, Rectangle2D visible) {
@@ -128,14 +199,16 @@ final class ClothPainter {
         double spare = SPARE * stretches.get(0).thickest();
         double left = view.clothX(visible.getMinX()) - spare;
         double right = view.clothX(visible.getMaxX()) + spare;
+        double low = view.clothY(visible.getMaxY()) - spare;
+        double high = view.clothY(visible.getMinY()) + spare;
         return stretches.stream()
                 .filter(stretch -> stretch.highX() >= left && stretch.lowX() <= right)
+                .filter(stretch -> stretch.highY() >= low && stretch.lowY() <= high)
                 .toList();
     }
 
-    private YarnPen pen(View view, Placed block) {
-        BlockPicture picture = block.picture();
-        return new YarnPen(g, block.on(view), shown(picture), picture.yarn().plies(), face);
+    private YarnPen pen(Graphics2D on, View view, BlockPicture picture) {
+        return new YarnPen(on, view, shown(picture), picture.yarn().plies(), face);
     }
 
     private Color behind(Color yarn) {
@@ -150,32 +223,6 @@ final class ClothPainter {
             case PALE -> Palette.mixed(own, palette.paper(), 0.45);
             case GREY -> Palette.mixed(Palette.grey(own), palette.paper(), 0.5);
         };
-    }
-
-    /** From far away: ribs, one an end, where they can still be told apart; else a plain field. */
-    private void texture(View view, Setting setting, Color yarn, Color warp, double height) {
-        Rectangle2D field = new Rectangle2D.Double(
-                view.x(-setting.gauge()),
-                view.y(height),
-                view.length(setting.span() + 2 * setting.gauge()),
-                view.length(height));
-        Color average = Palette.mixed(Palette.mixed(yarn, warp, 0.05), Color.BLACK, 0.12);
-        g.setColor(average);
-        g.fill(field);
-        g.setColor(Palette.mixed(yarn, Color.BLACK, 0.28));
-        g.setStroke(new BasicStroke(0.5f));
-        double rib = view.length(setting.spacing());
-        if (rib >= 1) {
-            Path2D gaps = new Path2D.Double();
-            for (int end = 0; end < setting.ends() - 1; end++) {
-                double x = view.x((end + 0.5) * setting.spacing());
-                gaps.moveTo(x, field.getMinY());
-                gaps.lineTo(x, field.getMaxY());
-            }
-            g.draw(gaps);
-        }
-        g.setColor(average);
-        g.draw(field);
     }
 
     /** Tails, those that hang farthest out first. */

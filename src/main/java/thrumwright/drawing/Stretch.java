@@ -40,14 +40,38 @@ record Stretch(
     }
 
     double lowX() {
-        return Arrays.stream(x).min().orElseThrow();
+        return least(x);
     }
 
     double highX() {
-        return Arrays.stream(x).max().orElseThrow();
+        return greatest(x);
+    }
+
+    double lowY() {
+        return least(y);
+    }
+
+    double highY() {
+        return greatest(y);
     }
 
     double thickest() {
-        return Arrays.stream(width).max().orElseThrow();
+        return greatest(width);
+    }
+
+    private static double least(double[] values) {
+        double least = values[0];
+        for (double value : values) {
+            least = Math.min(least, value);
+        }
+        return least;
+    }
+
+    private static double greatest(double[] values) {
+        double greatest = values[0];
+        for (double value : values) {
+            greatest = Math.max(greatest, value);
+        }
+        return greatest;
     }
 }

@@ -1,0 +1,91 @@
+package thrumwright.drawing;
+
+import java.awt.Color;
+import java.awt.Graphics2D;
+import java.awt.geom.Rectangle2D;
+import java.awt.image.BufferedImage;
+import java.awt.image.DataBufferInt;
+
+/**
+ * A part of a block's yarn as a picture, to be put down wherever it is wanted; for a screen on which single yarns are
+ * small. Where they are too small to be drawn, they are drawn larger and every few pixels become one, so that the cloth
+ * looks as it would from farther away.
+ *
+ * @param image with a clear ground
+ * @param left where its left edge lies on the block, device pixels from the first warp end
+ * @param top where its upper edge lies, device pixels from the block's lower edge
+ */
+record Strip(BufferedImage image, int left, int top) {
+    /** Warp ends are drawn at least so many pixels apart. */
+    private static final double DRAWN_APART = 3;
+
+    /** At most so many pixels a side become one. */
+    private static final int MOST = 12;
+
+    /**
+     * What a strip shows.
+     *
+     * @param from its left edge on the narrow warp, mm; negative infinity for all that is there
+     * @param to its right edge
+     * @param near whether it is the yarn towards the eye
+     * @param dots device pixels per mm
+     * @param phase eighths of a pixel that the block's lower edge lies below the border of a pixel
+     */
+    record Key(double from, double to, boolean near, Color colour, double dots, int phase) {}
+
+    /** Draws the yarn. */
+    @FunctionalInterface
+    interface Pen {
+        void draw(Graphics2D g, View view);
+    }
+
+    /** @param whole all that the block's yarn may reach, mm from the first warp end and up from the lower edge */
+    static Strip of(Key key, Rectangle2D whole, double spacing, Pen pen) {
+        int times = (int) Math.max(1, Math.min(MOST, Math.ceil(DRAWN_APART / (spacing * key.dots()))));
+        int left = (int) Math.floor(Math.max(key.from(), whole.getMinX()) * key.dots());
+        int right = (int) Math.ceil(Math.min(key.to(), whole.getMaxX()) * key.dots()) + 1;
+        int top = (int) Math.floor(-whole.getMaxY() * key.dots());
+        int bottom = (int) Math.ceil(-whole.getMinY() * key.dots()) + 2;
+        BufferedImage large = new BufferedImage(
+                times * Math.max(1, right - left), times * Math.max(1, bottom - top), BufferedImage.TYPE_INT_ARGB_PRE);
+        Graphics2D g = large.createGraphics();
+        g.setClip(0, 0, large.getWidth(), large.getHeight());
+        double exact = times * key.dots();
+        pen.draw(g, new View(exact, -times * left, times * (key.phase() / 8.0 - top)));
+        g.dispose();
+        return new Strip(times == 1 ? large : smaller(large, times), left, top);
+    }
+
+    /** Every so many pixels a side become one. */
+    private static BufferedImage smaller(BufferedImage large, int times) {
+        int width = large.getWidth() / times;
+        int height = large.getHeight() / times;
+        BufferedImage small = new BufferedImage(width, height, BufferedImage.TYPE_INT_ARGB_PRE);
+        int[] from = ((DataBufferInt) large.getRaster().getDataBuffer()).getData();
+        int[] to = ((DataBufferInt) small.getRaster().getDataBuffer()).getData();
+        for (int y = 0; y < height; y++) {
+            for (int x = 0; x < width; x++) {
+                to[y * width + x] = mean(from, large.getWidth(), x * times, y * times, times);
+            }
+        }
+        return small;
+    }
+
+    private static int mean(int[] pixels, int width, int left, int top, int times) {
+        int alpha = 0;
+        int red = 0;
+        int green = 0;
+        int blue = 0;
+        for (int y = top; y < top + times; y++) {
+            for (int x = left; x < left + times; x++) {
+                int pixel = pixels[y * width + x];
+                alpha += pixel >>> 24;
+                red += pixel >> 16 & 0xff;
+                green += pixel >> 8 & 0xff;
+                blue += pixel & 0xff;
+            }
+        }
+        int all = times * times;
+        return alpha / all << 24 | red / all << 16 | green / all << 8 | blue / all;
+    }
+}
