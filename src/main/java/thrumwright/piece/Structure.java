@@ -1,9 +1,11 @@
 package thrumwright.piece;
 
+import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Stream;
 import thrumwright.block.Block;
 import thrumwright.block.Material;
@@ -56,6 +58,28 @@ public record Structure(
     /** Its stack for a piece; a yarn that the piece doesn't have gives way to the weft. */
     public End fittedTo(Piece piece) {
         return end.map(block -> fitted(block, piece));
+    }
+
+    /**
+     * A piece with this structure for one of its ends. A top that follows the start keeps following it, without its ordering
+     * cords and without what was left out of it before; put at the top it is turned over, without its ordering cords, which
+     * are needed at the start only.
+     */
+    public Piece on(Piece piece, Place place) {
+        End stack = fittedTo(piece);
+        Set<String> cords = Top.FollowsStart.withoutOrderingCords(stack).leftOut();
+        if (place == Place.TOP) {
+            return piece.withTop(
+                    new Top.OnItsOwn(stack.without(cords).mirrored().unforced()));
+        }
+        Piece with = piece.withStart(stack);
+        if (!(piece.top() instanceof Top.FollowsStart follows)) {
+            return with;
+        }
+        Set<String> leftOut = new HashSet<>(follows.leftOut());
+        leftOut.removeIf(id -> stack.block(id).isEmpty());
+        leftOut.addAll(cords);
+        return with.withTop(new Top.FollowsStart(leftOut));
     }
 
     private static Block fitted(Block block, Piece piece) {

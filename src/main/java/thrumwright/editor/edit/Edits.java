@@ -215,17 +215,7 @@ public final class Edits {
     public Edit structure(Structure structure, Place place) {
         return Edit.of(
                 phrases.say("edit.structure", Map.of("structure", structure.name(), "place", words.place(place))),
-                piece -> {
-                    End stack = structure.fittedTo(piece);
-                    if (place == Place.TOP) {
-                        return piece.withTop(new Top.OnItsOwn(stack.mirrored().unforced()));
-                    }
-                    Piece with = piece.withStart(stack);
-                    for (Block block : stack.blocks()) {
-                        with = block instanceof OrderingCord ? leaving(with, block.id(), true) : with;
-                    }
-                    return pruned(with);
-                });
+                piece -> structure.on(piece, place));
     }
 
     private void checkOwn(Piece piece, Place place) {
