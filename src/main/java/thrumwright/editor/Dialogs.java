@@ -3,7 +3,6 @@ package thrumwright.editor;
 import java.awt.Component;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
@@ -11,20 +10,19 @@ import javax.swing.JFileChooser;
 import javax.swing.JOptionPane;
 import javax.swing.filechooser.FileNameExtensionFilter;
 import thrumwright.editor.text.Texts;
-import thrumwright.piece.Structure;
 
 /** Asks in dialogs. */
 final class Dialogs implements Questions {
     private final Component parent;
     private final Texts texts;
-    private final List<Structure> structures;
+    private final Workroom room;
     private Path folder;
 
     /** @param folder where to begin looking for files */
-    Dialogs(Component parent, Texts texts, List<Structure> structures, Path folder) {
+    Dialogs(Component parent, Workroom room, Path folder) {
         this.parent = parent;
-        this.texts = texts;
-        this.structures = structures;
+        this.room = room;
+        this.texts = room.texts();
         this.folder = folder;
     }
 
@@ -112,6 +110,6 @@ final class Dialogs implements Questions {
 
     @Override
     public Optional<Beginning> beginning() {
-        return new BeginningDialog(parent, texts, structures).ask();
+        return new BeginningDialog(parent, room).ask();
     }
 }

@@ -4,8 +4,8 @@ import java.awt.EventQueue;
 import java.nio.file.Path;
 import java.util.Map;
 import java.util.Optional;
+import thrumwright.editor.library.Library;
 import thrumwright.store.FileProblem;
-import thrumwright.store.Structures;
 import thrumwright.store.UserFolder;
 
 /** Opens the window. */
@@ -18,12 +18,12 @@ public final class EditorApp {
     }
 
     private static void begin(Optional<Path> file) {
-        Structures structures = Structures.with(UserFolder.structures());
-        Workroom room = new Workroom(Settings.ofUser(), structures.all());
+        Library library = Library.of(UserFolder.structures());
+        Workroom room = new Workroom(Settings.ofUser(), library);
         Thread.setDefaultUncaughtExceptionHandler(
                 (thread, thrown) -> EventQueue.invokeLater(() -> sayWrong(room, thrown)));
         EditorWindow window = first(room, file);
-        structures.problems().stream().findFirst().ifPresent(window::problem);
+        library.problems().stream().findFirst().ifPresent(window::problem);
         window.show();
     }
 

@@ -55,6 +55,7 @@ final class EditorWindow {
     private final Commands commands;
     private final FileWork files;
     private final BlockWork blocks;
+    private final StructureWork structures;
     private final AmountEntry amount;
     private final ClipboardWork clipboard;
 
@@ -73,14 +74,14 @@ final class EditorWindow {
                 this,
                 new Dialogs(
                         frame,
-                        texts,
-                        room.structures(),
+                        room,
                         room.settings().recent().stream()
                                 .findFirst()
                                 .map(java.nio.file.Path::getParent)
                                 .orElse(java.nio.file.Path.of(System.getProperty("user.home")))));
         this.amount = new AmountEntry(labels, canvas, edits);
         labels.setAmountAsked(spot -> amount.open());
+        this.structures = new StructureWork(this, edits);
         this.blocks = new BlockWork(session, edits, canvas);
         this.clipboard = new ClipboardWork(this, edits);
         canvas.setGestures(new thrumwright.editor.canvas.Gesturing(desk.edits(), this::takeOver));
@@ -178,6 +179,7 @@ final class EditorWindow {
     private void addCommands() {
         files.addTo(commands);
         blocks.addTo(commands);
+        structures.addTo(commands);
         commands.add("amount", amount::open, () -> !session.selection().isEmpty());
         commands.add("rules", () -> canvas.setRules(!canvas.rules()));
         clipboard.addTo(commands);
@@ -252,6 +254,10 @@ final class EditorWindow {
 
     Desk desk() {
         return desk;
+    }
+
+    StructureWork structures() {
+        return structures;
     }
 
     FileWork files() {

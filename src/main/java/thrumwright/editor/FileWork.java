@@ -21,6 +21,7 @@ import thrumwright.piece.Piece;
 import thrumwright.store.FileProblem;
 import thrumwright.store.PieceFile;
 import thrumwright.store.SafeFile;
+import thrumwright.store.StructureFile;
 import thrumwright.store.Unknown;
 
 /** The commands that have to do with files. */
@@ -37,6 +38,10 @@ final class FileWork {
         this.texts = window.room().texts();
         this.questions = questions;
         this.stamp = session.path().flatMap(Stamp::of);
+    }
+
+    Questions questions() {
+        return questions;
     }
 
     /** Asks somebody else. */
@@ -65,9 +70,15 @@ final class FileWork {
         });
     }
 
+    /** A piece in a window; a structure goes into the library. */
     void open(Path path) {
         try {
-            PieceFile file = PieceFile.read(SafeFile.read(path));
+            String text = SafeFile.read(path);
+            if (StructureFile.isMeant(text)) {
+                window.structures().bringIn(path);
+                return;
+            }
+            PieceFile file = PieceFile.read(text);
             window.room().settings().used(path);
             take(file, Optional.of(path));
         } catch (FileProblem e) {

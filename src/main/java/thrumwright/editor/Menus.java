@@ -46,7 +46,20 @@ final class Menus {
                 "menu.edit", "undo", "redo", null, "cut", "copy", "paste", "duplicate", "delete", null, "select-all"));
         JMenu block = menu("menu.block");
         addKinds(block.getPopupMenu());
-        add(block, null, "amount", "up", "down", null, "top-follows", "top-own");
+        add(
+                block,
+                null,
+                "amount",
+                "up",
+                "down",
+                null,
+                "top-follows",
+                "top-own",
+                null,
+                "use-structure",
+                "keep-structure",
+                "write-structure",
+                "import-structure");
         bar.add(block);
         JMenu view = menu(
                 "menu.view",

@@ -8,9 +8,9 @@ import java.util.Locale;
 import java.util.Optional;
 import thrumwright.drawing.Fonts;
 import thrumwright.editor.edit.Session;
+import thrumwright.editor.library.Library;
 import thrumwright.editor.look.Theme;
 import thrumwright.editor.text.Texts;
-import thrumwright.piece.Structure;
 import thrumwright.store.BuiltIn;
 import thrumwright.store.FileProblem;
 import thrumwright.store.PieceFile;
@@ -19,15 +19,15 @@ import thrumwright.store.SafeFile;
 /** All windows that are open, and what they share. */
 final class Workroom {
     private final Settings settings;
-    private final List<Structure> structures;
+    private final Library library;
     private final Texts texts = Texts.of(Locale.UK);
     private final Fonts fonts = Fonts.load();
     private final List<EditorWindow> windows = new ArrayList<>();
     private Theme theme;
 
-    Workroom(Settings settings, List<Structure> structures) {
+    Workroom(Settings settings, Library library) {
         this.settings = settings;
-        this.structures = List.copyOf(structures);
+        this.library = library;
         this.theme = settings.get("theme").flatMap(Workroom::named).orElse(Theme.LIGHT);
         theme.apply(fonts);
     }
@@ -57,8 +57,8 @@ final class Workroom {
         return theme;
     }
 
-    List<Structure> structures() {
-        return structures;
+    Library library() {
+        return library;
     }
 
     void setTheme(Theme other) {

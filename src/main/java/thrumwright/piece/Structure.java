@@ -1,5 +1,6 @@
 package thrumwright.piece;
 
+import java.text.Normalizer;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
@@ -53,6 +54,20 @@ public record Structure(
                 String.join(" ", name, use, needs, String.join(" ", goodFor)).toLowerCase(Locale.ROOT);
         return Stream.of(sought.toLowerCase(Locale.ROOT).strip().split("[\\s,;]+"))
                 .allMatch(all::contains);
+    }
+
+    /** An id made from a name: small letters and digits, hyphens between them. */
+    public static String idFrom(String name) {
+        String plain = Normalizer.normalize(name, Normalizer.Form.NFD)
+                .toLowerCase(Locale.ROOT)
+                .replaceAll("\\p{M}+|['’]", "")
+                .replaceAll("[^a-z0-9]+", "-");
+        String cut = (plain.length() > 50 ? plain.substring(0, 50) : plain).replaceAll("^-|-$", "");
+        return cut.isEmpty() ? "structure" : cut;
+    }
+
+    public Structure withId(String other) {
+        return new Structure(other, name, use, needs, difficulty, goodFor, source, end);
     }
 
     /** Its stack for a piece; a yarn that the piece doesn't have gives way to the weft. */

@@ -28,6 +28,7 @@ import thrumwright.block.Block;
 import thrumwright.editor.canvas.LabelColumn;
 import thrumwright.editor.canvas.PieceCanvas;
 import thrumwright.editor.edit.Selection;
+import thrumwright.editor.library.Library;
 import thrumwright.measure.UnitSystem;
 import thrumwright.piece.Place;
 import thrumwright.store.FileProblem;
@@ -52,7 +53,8 @@ class EditorWindowIT {
     private void open(Optional<Path> file) {
         frame = window.show(() -> {
             room = new Workroom(
-                    new Settings(Optional.empty()), Structures.builtIn().all());
+                    new Settings(Optional.empty()),
+                    Library.fixed(Structures.builtIn().all()));
             editor = room.open(file);
             editor.files().setQuestions(answers);
             return editor.frame();
@@ -389,7 +391,7 @@ class EditorWindowIT {
     void asksInADialogBeforeClosingWhatIsNotSaved() {
         open(Optional.empty());
         onEventThread(() -> {
-            editor.files().setQuestions(new Dialogs(editor.frame(), room.texts(), room.structures(), folder));
+            editor.files().setQuestions(new Dialogs(editor.frame(), room, folder));
             return null;
         });
         select(Place.START, "facing");
@@ -459,7 +461,7 @@ class EditorWindowIT {
     void beginsANewPieceFromAStructure() {
         open(Optional.empty());
         onEventThread(() -> {
-            editor.files().setQuestions(new Dialogs(editor.frame(), room.texts(), room.structures(), folder));
+            editor.files().setQuestions(new Dialogs(editor.frame(), room, folder));
             return null;
         });
         frame.robot().pressKey(KeyEvent.VK_CONTROL);
@@ -476,7 +478,7 @@ class EditorWindowIT {
         assertThat(onEventThread(() -> editor.session().piece().start().blocks().stream()
                         .map(Block::id)
                         .toList()))
-                .isEqualTo(room.structures().get(1).end().blocks().stream()
+                .isEqualTo(room.library().all().get(1).end().blocks().stream()
                         .map(Block::id)
                         .toList());
     }

@@ -20,6 +20,7 @@ import thrumwright.editor.canvas.PieceCanvas;
 import thrumwright.editor.edit.Amounts;
 import thrumwright.editor.edit.Selection;
 import thrumwright.editor.edit.Session;
+import thrumwright.editor.library.Library;
 import thrumwright.piece.Place;
 import thrumwright.store.Structures;
 import thrumwright.testing.RealScreenOnly;
@@ -39,7 +40,8 @@ class GesturesIT {
         EditorWindow[] editor = new EditorWindow[1];
         frame = window.show(() -> {
             Workroom room = new Workroom(
-                    new Settings(Optional.empty()), Structures.builtIn().all());
+                    new Settings(Optional.empty()),
+                    Library.fixed(Structures.builtIn().all()));
             editor[0] = room.open(Optional.empty());
             return editor[0].frame();
         });

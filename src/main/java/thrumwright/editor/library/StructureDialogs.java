@@ -1,0 +1,91 @@
+package thrumwright.editor.library;
+
+import java.awt.Component;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Consumer;
+import java.util.function.Supplier;
+import javax.swing.JOptionPane;
+import thrumwright.drawing.Palette;
+import thrumwright.editor.text.Texts;
+import thrumwright.piece.Piece;
+import thrumwright.piece.Place;
+import thrumwright.piece.Structure;
+
+/** Asks about structures in dialogs. */
+public final class StructureDialogs implements StructureQuestions {
+    private final Component parent;
+    private final Texts texts;
+    private final Supplier<Palette> palette;
+    private final Library library;
+    private final Consumer<Structure> write;
+    private final Consumer<Structure> remove;
+
+    /**
+     * @param write writes a structure to a file of the weaver's choice
+     * @param remove takes an own structure away
+     */
+    public StructureDialogs(
+            Component parent,
+            Texts texts,
+            Supplier<Palette> palette,
+            Library library,
+            Consumer<Structure> write,
+            Consumer<Structure> remove) {
+        this.parent = parent;
+        this.texts = texts;
+        this.palette = palette;
+        this.library = library;
+        this.write = write;
+        this.remove = remove;
+    }
+
+    @Override
+    public Optional<Chosen> choose(Piece piece, Place place) {
+        UseDialog.Handing handing = new UseDialog.Handing() {
+            @Override
+            public void write(Structure structure) {
+                write.accept(structure);
+            }
+
+            @Override
+            public void remove(Structure structure) {
+                if (asked("remove", structure, "yes", "no") == 0) {
+                    remove.accept(structure);
+                }
+            }
+        };
+        return new UseDialog(parent, texts, palette.get(), library, handing, piece, place).ask();
+    }
+
+    @Override
+    public Optional<Structure> describe(Structure draft) {
+        return new DescribeDialog(parent, texts, draft).ask();
+    }
+
+    @Override
+    public Clash clash(Structure coming, Structure there) {
+        return switch (asked("clash", there, "replace", "both", "leave")) {
+            case 0 -> Clash.REPLACE;
+            case 1 -> Clash.BOTH;
+            default -> Clash.LEAVE;
+        };
+    }
+
+    /** @return which answer was taken, from 0; −1 for none */
+    private int asked(String key, Structure about, String... answers) {
+        Object[] said = new Object[answers.length];
+        for (int i = 0; i < answers.length; i++) {
+            said[i] = texts.say("structure." + key + "." + answers[i]);
+        }
+        return JOptionPane.showOptionDialog(
+                parent,
+                texts.say("structure." + key + ".question", Map.of("name", about.name())),
+                texts.say("structure." + key + ".title"),
+                JOptionPane.DEFAULT_OPTION,
+                JOptionPane.QUESTION_MESSAGE,
+                null,
+                said,
+                said[said.length - 1]);
+    }
+}

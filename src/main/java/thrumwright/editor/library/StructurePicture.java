@@ -1,0 +1,109 @@
+package thrumwright.editor.library;
+
+import java.awt.Dimension;
+import java.awt.Graphics;
+import java.awt.Graphics2D;
+import java.awt.RenderingHints;
+import java.util.Optional;
+import javax.accessibility.AccessibleContext;
+import javax.accessibility.AccessibleRole;
+import javax.swing.JComponent;
+import thrumwright.drawing.Palette;
+import thrumwright.drawing.PiecePainter;
+import thrumwright.drawing.PiecePicture;
+import thrumwright.drawing.View;
+import thrumwright.measure.Length;
+import thrumwright.measure.Unit;
+import thrumwright.piece.Piece;
+import thrumwright.piece.Place;
+import thrumwright.piece.Warp;
+import thrumwright.plan.Plan;
+import thrumwright.plan.StructureFit;
+
+/** A structure on a narrow stretch of the piece's warp, by the painters of the canvas. */
+final class StructurePicture extends JComponent {
+    private static final long serialVersionUID = 1L;
+
+    /** So many warp ends show the structure; a wider piece would make it tiny. */
+    private static final int ENDS = 30;
+
+    private static final double BARE = 5;
+    private static final double MOST_SCALE = 7;
+
+    private final transient Palette palette;
+    private transient Optional<PiecePicture> picture = Optional.empty();
+    private transient Place place = Place.START;
+
+    StructurePicture(Palette palette) {
+        this.palette = palette;
+        setName("structurePicture");
+        setPreferredSize(new Dimension(360, 240));
+        setMinimumSize(new Dimension(200, 120));
+    }
+
+    /** @param said what the picture shows, in words */
+    void show(StructureFit fit, String said) {
+        place = fit.place();
+        picture = Optional.of(PiecePicture.of(narrow(fit)));
+        getAccessibleContext().setAccessibleDescription(said);
+        repaint();
+    }
+
+    void showNothing() {
+        picture = Optional.empty();
+        getAccessibleContext().setAccessibleDescription("");
+        repaint();
+    }
+
+    private static Plan narrow(StructureFit fit) {
+        Piece piece = fit.plan().piece();
+        if (piece.warp().ends() <= ENDS) {
+            return fit.plan();
+        }
+        Warp warp = piece.warp();
+        double width = ENDS * warp.sett().spacing();
+        Warp narrow = new Warp(Length.of(width, Unit.MILLIMETRE), warp.sett(), warp.yarnId());
+        return Plan.of(piece.withWarp(narrow));
+    }
+
+    @Override
+    protected void paintComponent(Graphics graphics) {
+        Graphics2D g = (Graphics2D) graphics.create();
+        g.setColor(palette.paper());
+        g.fillRect(0, 0, getWidth(), getHeight());
+        g.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
+        g.setRenderingHint(RenderingHints.KEY_STROKE_CONTROL, RenderingHints.VALUE_STROKE_PURE);
+        picture.ifPresent(shown -> paint(g, shown));
+        g.dispose();
+    }
+
+    private void paint(Graphics2D g, PiecePicture shown) {
+        double stripe = PiecePainter.stripeHeight(shown, place);
+        double tails = shown.hanging(place) + 1;
+        double below = place == Place.START ? Math.max(BARE, tails) : Math.max(stripe, tails);
+        double above = place == Place.START ? stripe : BARE;
+        double high = below + shown.plan().end(place).height() + above;
+        double wide = shown.span() + 2 * shown.margin();
+        double scale = Math.min(MOST_SCALE, Math.min((getWidth() - 12) / wide, (getHeight() - 12) / high));
+        double left = (getWidth() - scale * shown.span()) / 2;
+        double base = (getHeight() + scale * high) / 2 - scale * below;
+        new PiecePainter(g, palette, false).end(new View(scale, left, base), shown, place, BARE);
+    }
+
+    @Override
+    public AccessibleContext getAccessibleContext() {
+        if (accessibleContext == null) {
+            accessibleContext = new Described();
+        }
+        return accessibleContext;
+    }
+
+    private final class Described extends AccessibleJComponent {
+        private static final long serialVersionUID = 1L;
+
+        @Override
+        public AccessibleRole getAccessibleRole() {
+            return AccessibleRole.CANVAS;
+        }
+    }
+}

@@ -1,0 +1,199 @@
+package thrumwright.editor;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.awt.event.KeyEvent;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import org.assertj.swing.edt.GuiActionRunner;
+import org.assertj.swing.finder.WindowFinder;
+import org.assertj.swing.fixture.DialogFixture;
+import org.assertj.swing.fixture.FrameFixture;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.RegisterExtension;
+import org.junit.jupiter.api.io.TempDir;
+import thrumwright.block.Block;
+import thrumwright.editor.edit.Selection;
+import thrumwright.editor.library.Library;
+import thrumwright.piece.Place;
+import thrumwright.piece.Structure;
+import thrumwright.store.BuiltIn;
+import thrumwright.store.StructureFile;
+import thrumwright.testing.WindowTest;
+
+/** Uses the library of structures as a weaver would. */
+class LibraryIT {
+    @RegisterExtension
+    final WindowTest window = new WindowTest();
+
+    @TempDir
+    Path folder;
+
+    private final Answers answers = new Answers();
+    private Workroom room;
+    private EditorWindow editor;
+    private FrameFixture frame;
+
+    private void open() {
+        frame = window.show(() -> {
+            room = new Workroom(new Settings(Optional.empty()), Library.of(folder.resolve("own")));
+            editor = room.open(Optional.empty());
+            editor.files().setQuestions(answers);
+            return editor.frame();
+        });
+    }
+
+    private static <T> T onEventThread(Callable<T> work) {
+        return GuiActionRunner.execute(work);
+    }
+
+    private void press(int key, int... held) {
+        for (int each : held) {
+            frame.robot().pressKey(each);
+        }
+        frame.robot().pressAndReleaseKey(key);
+        for (int each : held) {
+            frame.robot().releaseKey(each);
+        }
+    }
+
+    private String message() {
+        return onEventThread(() -> frame.robot()
+                .finder()
+                .findByName(frame.target(), "message", javax.swing.JTextArea.class)
+                .getText());
+    }
+
+    private void command(String id) {
+        frame.menuItem("menu." + id).click();
+    }
+
+    /** Seek, go down, and take it: the hands never leave the keyboard. */
+    @Test
+    void aStructureIsSoughtAndUsedByKeyboardAlone() {
+        open();
+        onEventThread(() -> {
+            editor.session().select(Selection.of(Place.START, "facing"));
+            return null;
+        });
+        press(KeyEvent.VK_U, KeyEvent.VK_CONTROL);
+        DialogFixture dialog = WindowFinder.findDialog("useStructure").using(frame.robot());
+        dialog.textBox("structureSearch").requireFocused();
+        frame.robot().enterText("hang bar");
+        frame.robot().waitForIdle();
+        int found = dialog.list("structures").target().getModel().getSize();
+        assertThat(found).isPositive().isLessThan(room.library().all().size());
+        String about = dialog.textBox("structureAbout").text();
+        assertThat(about).contains("On this piece it takes:", "hem", "warp cord", "Source:");
+        press(KeyEvent.VK_DOWN);
+        press(KeyEvent.VK_UP);
+        Structure chosen = (Structure)
+                onEventThread(() -> dialog.list("structures").target().getSelectedValue());
+        press(KeyEvent.VK_ENTER);
+
+        frame.robot().waitForIdle();
+        assertThat(onEventThread(() -> editor.session().piece().start())).isEqualTo(chosen.end());
+        assertThat(onEventThread(() -> editor.session().history().undoName()))
+                .contains(chosen.name() + " for the start");
+        assertThat(onEventThread(() -> editor.session().piece().topFollows())).isTrue();
+    }
+
+    @Test
+    void escapeLeavesThePieceAsItIs() {
+        open();
+        press(KeyEvent.VK_U, KeyEvent.VK_CONTROL);
+        DialogFixture dialog = WindowFinder.findDialog("useStructure").using(frame.robot());
+        frame.robot().enterText("no such thing at all");
+        frame.robot().waitForIdle();
+        dialog.button("useIt").requireDisabled();
+        assertThat(dialog.textBox("structureAbout").text()).startsWith("No structure answers");
+        press(KeyEvent.VK_ESCAPE);
+        frame.robot().waitForIdle();
+        dialog.requireNotVisible();
+        assertThat(onEventThread(() -> editor.session().dirty())).isFalse();
+    }
+
+    @Test
+    void anEndIsKeptAsAStructureAndFoundAgain() {
+        open();
+        command("keep-structure");
+        DialogFixture dialog = WindowFinder.findDialog("describeStructure").using(frame.robot());
+        dialog.button("keepStructure").requireDisabled();
+        dialog.textBox("describe.name").setText("Our panel’s hem");
+        dialog.textBox("describe.use").setText("For the panels of the Tuesday class.");
+        dialog.textBox("describe.good-for").setText("tuesday, quick ,, class");
+        dialog.comboBox("describe.difficulty").selectItem(1);
+        dialog.button("keepStructure").click();
+
+        frame.robot().waitForIdle();
+        Structure kept =
+                onEventThread(() -> room.library().byId("our-panels-hem").orElseThrow());
+        assertThat(kept.goodFor()).containsExactly("tuesday", "quick", "class");
+        assertThat(kept.end()).isEqualTo(editor.session().piece().start());
+        assertThat(folder.resolve("own").resolve("our-panels-hem.json")).isNotEmptyFile();
+        assertThat(message()).startsWith("“Our panel’s hem” is among your structures now.");
+        press(KeyEvent.VK_N, KeyEvent.VK_CONTROL);
+        assertThat(answers.asked).isZero();
+    }
+
+    @Test
+    void aDroppedStructureIsTakenIn() throws Exception {
+        open();
+        Path file = Files.writeString(
+                folder.resolve("from-a-friend.json"),
+                BuiltIn.STRUCTURES
+                        .text("raised-edge.json")
+                        .replace("\"raised-edge\"", "\"friends-edge\"")
+                        .replace("\"name\": \"", "\"colourway\": \"moss\",\n  \"name\": \"Friend’s "));
+        onEventThread(() -> {
+            editor.files().open(file);
+            return null;
+        });
+        Structure taken =
+                onEventThread(() -> room.library().byId("friends-edge").orElseThrow());
+        assertThat(taken.name()).startsWith("Friend’s ");
+        assertThat(Files.readString(folder.resolve("own").resolve("friends-edge.json")))
+                .contains("moss");
+        assertThat(onEventThread(() -> editor.session().dirty())).isFalse();
+        assertThat(StructureFile.read(Files.readString(file)).structure()).isEqualTo(taken);
+    }
+
+    @Test
+    void aDamagedStructureIsRefusedAtItsPlace() throws Exception {
+        open();
+        Path file = Files.writeString(
+                folder.resolve("odd.json"),
+                BuiltIn.STRUCTURES.text("raised-edge.json").replace("\"countered\": true", "\"countered\": \"so\""));
+        onEventThread(() -> {
+            editor.files().open(file);
+            return null;
+        });
+        assertThat(message())
+                .startsWith("odd.json wasn’t opened: Line ")
+                .contains("countered: this must be true or false, not “so”.");
+        assertThat(folder.resolve("own")).doesNotExist();
+    }
+
+    @Test
+    void theTopMayHaveAStructureOfItsOwn() {
+        open();
+        onEventThread(() -> {
+            editor.session().select(Selection.of(Place.TOP, "facing"));
+            return null;
+        });
+        press(KeyEvent.VK_U, KeyEvent.VK_CONTROL);
+        DialogFixture dialog = WindowFinder.findDialog("useStructure").using(frame.robot());
+        frame.robot().enterText("plaits");
+        press(KeyEvent.VK_ENTER);
+        frame.robot().waitForIdle();
+        dialog.requireNotVisible();
+        assertThat(onEventThread(() -> editor.session().piece().topFollows())).isFalse();
+        assertThat(onEventThread(() -> editor.session().piece().end(Place.TOP).blocks().stream()
+                        .map(Block::id)
+                        .toList()))
+                .contains("fringe")
+                .doesNotContain("ordering");
+    }
+}

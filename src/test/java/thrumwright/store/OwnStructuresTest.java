@@ -1,0 +1,79 @@
+package thrumwright.store;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import thrumwright.piece.Structure;
+
+class OwnStructuresTest {
+    @TempDir
+    Path folder;
+
+    private static Structure hem() {
+        return Structures.builtIn().byId("folded-hem").orElseThrow();
+    }
+
+    @Test
+    void whatIsKeptShowsAmongTheStructures() throws FileProblem {
+        OwnStructures own = new OwnStructures(folder.resolve("new").resolve("own"));
+        Structure ours = hem().withId("our-hem");
+        assertThat(own.has("our-hem")).isFalse();
+        own.keep(ours);
+        Structures all = Structures.with(folder.resolve("new").resolve("own"));
+        assertThat(all.byId("our-hem")).contains(ours);
+        assertThat(all.all()).hasSize(Structures.builtIn().all().size() + 1);
+        assertThat(all.problems()).isEmpty();
+    }
+
+    @Test
+    void keptAgainAFileKeepsWhatThisVersionDoesntKnow() throws FileProblem, IOException {
+        OwnStructures own = new OwnStructures(folder);
+        String text = StructureFile.of(hem().withId("our-hem")).text();
+        own.keep(StructureFile.read(text.replace("\"name\":", "\"season\": \"spring\",\n  \"name\":")));
+        assertThat(Files.readString(own.file("our-hem"))).contains("\"season\": \"spring\"");
+        own.keep(hem().withId("our-hem"));
+        assertThat(Files.readString(own.file("our-hem"))).contains("\"season\": \"spring\"");
+    }
+
+    @Test
+    void aDamagedFileGivesWayToAWholeOne() throws FileProblem, IOException {
+        OwnStructures own = new OwnStructures(folder);
+        Files.writeString(own.file("our-hem"), "{");
+        own.keep(hem().withId("our-hem"));
+        assertThat(Structures.with(folder).problems()).isEmpty();
+    }
+
+    @Test
+    void takenAwayABuiltInOneShowsAgain() throws FileProblem {
+        OwnStructures own = new OwnStructures(folder);
+        Structure ours =
+                Structures.builtIn().byId("knotted-fringe").orElseThrow().withId("folded-hem");
+        own.keep(ours);
+        assertThat(Structures.with(folder).byId("folded-hem")).contains(ours);
+        own.remove("folded-hem");
+        own.remove("folded-hem");
+        assertThat(Structures.with(folder).byId("folded-hem")).contains(hem());
+    }
+
+    @Test
+    void whereThereCanBeNoFolderItIsSaid() throws IOException {
+        Path file = Files.writeString(folder.resolve("file"), "in the way");
+        assertThatThrownBy(() -> new OwnStructures(file.resolve("own")).keep(hem()))
+                .isInstanceOf(FileProblem.class)
+                .hasMessageContaining("The folder for your own structures, ")
+                .hasMessageEndingWith(" can't be made.");
+    }
+
+    @Test
+    void idsAreMadeFromNames() {
+        assertThat(Structure.idFrom("Überlanger Rand, ½ Zoll!")).isEqualTo("uberlanger-rand-zoll");
+        assertThat(Structure.idFrom("A child’s class")).isEqualTo("a-childs-class");
+        assertThat(Structure.idFrom("潮")).isEqualTo("structure");
+        assertThat(Structure.idFrom("x".repeat(200))).hasSize(50);
+    }
+}
