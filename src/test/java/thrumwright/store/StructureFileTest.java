@@ -62,6 +62,13 @@ class StructureFileTest {
         assertThat(all.byId("bar-sleeve").orElseThrow().answers("BAR hang")).isTrue();
         assertThat(all.byId("bar-sleeve").orElseThrow().answers("no fringe")).isTrue();
         assertThat(all.byId("knotted-fringe").orElseThrow().answers("hemmed")).isFalse();
+        assertThat(all.byId("knotted-fringe").orElseThrow().answers("fringe, child's class"))
+                .isTrue();
+        assertThat(all.byId("knotted-fringe").orElseThrow().answers("no fringe"))
+                .isFalse();
+        assertThat(all.byId("darned-ends").orElseThrow().answers("fringe")).isFalse();
+        assertThat(all.byId("darned-ends").orElseThrow().answers("without hem")).isTrue();
+        assertThat(all.byId("folded-hem").orElseThrow().answers("(")).isFalse();
         assertThat(all.all()).allMatch(structure -> structure.answers(""));
         assertThat(all.all()).allMatch(structure -> structure.difficulty().isPresent());
         assertThat(all.all()).allMatch(structure -> structure.goodFor().size() >= 3);

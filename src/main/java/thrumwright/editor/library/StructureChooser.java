@@ -9,7 +9,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import javax.swing.BorderFactory;
 import javax.swing.DefaultListModel;
 import javax.swing.JLabel;
 import javax.swing.JList;
@@ -55,7 +54,8 @@ public final class StructureChooser extends JPanel {
 
     /** @param changed told when another structure, or none, is selected */
     public StructureChooser(Texts texts, Palette palette, Piece piece, Place place, Runnable changed) {
-        super(new MigLayout("insets 0, wrap 2", "[260:300:360][grow, fill, 340:420]", "[][grow, fill, 320:420][]"));
+        super(new MigLayout(
+                "insets 0, wrap 2, fill", "[260:320:360]14[grow, fill, 380:500]", "[][grow, fill, 300:480]"));
         this.texts = texts;
         this.words = new StructureWords(texts);
         this.picture = new StructurePicture(palette);
@@ -101,14 +101,20 @@ public final class StructureChooser extends JPanel {
         add(label, "split 2");
         add(sought, "growx");
         add(count, "growx");
-        add(new JScrollPane(list), "grow, spany 2, hmin 300");
-        add(picture, "grow, h 160:230:260");
+        add(new JScrollPane(list), "grow");
+        add(shown(), "grow");
+    }
+
+    private JPanel shown() {
         JScrollPane told = new JScrollPane(
                 about,
                 ScrollPaneConstants.VERTICAL_SCROLLBAR_AS_NEEDED,
                 ScrollPaneConstants.HORIZONTAL_SCROLLBAR_NEVER);
-        told.setBorder(BorderFactory.createEmptyBorder(6, 2, 0, 0));
-        add(told, "grow, h 180:230:, push");
+        told.setBorder(null);
+        JPanel shown = new JPanel(new MigLayout("insets 0, wrap 1, fill", "[grow, fill]", "[190!]8[grow, fill]"));
+        shown.add(picture, "grow");
+        shown.add(told, "grow, push");
+        return shown;
     }
 
     /** Whoever seeks first should find the keyboard here. */

@@ -25,10 +25,12 @@ final class StructurePicture extends JComponent {
     private static final long serialVersionUID = 1L;
 
     /** So many warp ends show the structure; a wider piece would make it tiny. */
-    private static final int ENDS = 30;
+    private static final int ENDS = 28;
 
     private static final double BARE = 5;
     private static final double MOST_SCALE = 7;
+    /** Beyond the warp so much is shown, mm: enough to see that a cord leads to the posts. */
+    private static final double BESIDE = 36;
 
     private final transient Palette palette;
     private transient Optional<PiecePicture> picture = Optional.empty();
@@ -83,7 +85,7 @@ final class StructurePicture extends JComponent {
         double below = place == Place.START ? Math.max(BARE, tails) : Math.max(stripe, tails);
         double above = place == Place.START ? stripe : BARE;
         double high = below + shown.plan().end(place).height() + above;
-        double wide = shown.span() + 2 * shown.margin();
+        double wide = shown.span() + 2 * Math.min(BESIDE, shown.margin());
         double scale = Math.min(MOST_SCALE, Math.min((getWidth() - 12) / wide, (getHeight() - 12) / high));
         double left = (getWidth() - scale * shown.span()) / 2;
         double base = (getHeight() + scale * high) / 2 - scale * below;

@@ -40,18 +40,18 @@ final class StructureWords {
         Structure structure = fit.structure();
         List<String> all = new ArrayList<>();
         all.add(structure.use());
+        all.add(takes(fit));
+        findings(fit).ifPresent(all::add);
+        if (!structure.needs().isEmpty()) {
+            all.add(texts.say("structure.needs", Map.of("needs", structure.needs())));
+        }
+        if (!structure.goodFor().isEmpty()) {
+            all.add(texts.say("structure.good-for", Map.of("words", String.join(", ", structure.goodFor()))));
+        }
         structure
                 .difficulty()
                 .ifPresent(difficulty -> all.add(
                         texts.say("structure.difficulty", Map.of("difficulty", texts.name("difficulty", difficulty)))));
-        if (!structure.goodFor().isEmpty()) {
-            all.add(texts.say("structure.good-for", Map.of("words", String.join(", ", structure.goodFor()))));
-        }
-        if (!structure.needs().isEmpty()) {
-            all.add(texts.say("structure.needs", Map.of("needs", structure.needs())));
-        }
-        all.add(takes(fit));
-        findings(fit).ifPresent(all::add);
         all.add(texts.say("structure.source", Map.of("source", structure.source())));
         return String.join("\n\n", all);
     }
@@ -61,13 +61,13 @@ final class StructureWords {
         Shown shown = fit.plan().piece().shown();
         List<String> taken = new ArrayList<>();
         fit.hemDepth().ifPresent(depth -> taken.add(texts.say("structure.hem", Map.of("depth", shown.height(depth)))));
-        taken.add(texts.say("structure.warp", Map.of("warp", shown.cut(fit.warp()))));
+        taken.add(texts.say("structure.warp", Map.of("warp", shown.height(fit.warp()))));
         if (fit.freeWarp() > 0) {
             taken.add(texts.say(
                     "structure.free",
                     Map.of(
-                            "needed", shown.cut(fit.freeWarp()),
-                            "free", shown.cut(Math.max(0, fit.end().free())))));
+                            "needed", shown.height(fit.freeWarp()),
+                            "free", shown.height(Math.max(0, fit.end().free())))));
         }
         taken.add(texts.say("structure.cord", Map.of("cord", shown.cut(fit.cord()))));
         for (Yarn yarn : fit.yarns()) {

@@ -87,14 +87,20 @@ final class UseDialog {
         panel.add(top);
         panel.add(own, "growx");
         panel.add(chooser, "grow, push");
-        panel.add(write, "split 4, gaptop 10");
-        panel.add(remove);
-        panel.add(cancel, "gapbefore push");
-        panel.add(use);
+        panel.add(buttons(cancel), "growx");
         chooser.setStructures(library.all());
         placed();
         modal.fill(panel, use);
         chooser.takeKeyboard();
+    }
+
+    private JPanel buttons(JButton cancel) {
+        JPanel buttons = new JPanel(new MigLayout("insets 8 0 0 0, fillx", "[][]push[][]"));
+        buttons.add(write);
+        buttons.add(remove);
+        buttons.add(cancel);
+        buttons.add(use);
+        return buttons;
     }
 
     private Place place() {
