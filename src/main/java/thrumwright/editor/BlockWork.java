@@ -57,7 +57,7 @@ final class BlockWork {
                 () -> session.piece().topFollows());
         commands.add(
                 "top-follows",
-                () -> session.edit(edits.topFollows()),
+                () -> session.edit(edits.topFollows(session.piece())),
                 () -> !session.piece().topFollows());
     }
 

@@ -35,6 +35,7 @@ import thrumwright.editor.text.Commands;
 import thrumwright.editor.text.Texts;
 import thrumwright.editor.view.BudgetView;
 import thrumwright.editor.view.CutsView;
+import thrumwright.editor.view.EndsView;
 import thrumwright.editor.view.FindingsView;
 import thrumwright.editor.view.HemsView;
 import thrumwright.editor.view.StepsView;
@@ -132,6 +133,9 @@ final class EditorWindow {
         views.insertTab(texts.say("tab.findings"), null, findings.component(), null, 0);
         views.addTab(texts.say("tab.cuts"), new CutsView(session, texts).component());
         views.addTab(texts.say("tab.hems"), new HemsView(session, texts, canvas::palette));
+        views.addTab(
+                texts.say("tab.ends"),
+                new EndsView(session, desk.edits(), texts, canvas::palette, commands::get).component());
         views.addTab(texts.say("tab.budget"), new BudgetView(session, texts, canvas::palette));
         views.addTab(texts.say("tab.steps"), new StepsView(session, texts).component());
         countFindings(session.plan().findings().size());

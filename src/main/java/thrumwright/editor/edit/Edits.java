@@ -23,6 +23,9 @@ import thrumwright.plan.Words;
 
 /** All edits that a weaver can make, with their names. */
 public final class Edits {
+    /** So many blocks are named one by one. */
+    private static final int MOST_NAMED = 4;
+
     private final Phrases phrases;
     private final Words words;
 
@@ -195,20 +198,28 @@ public final class Edits {
                 piece -> piece.topFollows() ? piece.withTop(new Top.OnItsOwn(piece.end(Place.TOP))) : piece);
     }
 
-    /** From now on the top is the start reflected, without the blocks that it lacks now. */
-    public Edit topFollows() {
-        return Edit.of(phrases.say("edit.top-follows"), piece -> {
-            if (piece.topFollows()) {
-                return piece;
-            }
-            Set<String> lacking = new HashSet<>();
-            for (Block block : piece.start().blocks()) {
-                if (piece.block(Place.TOP, block.id()).isEmpty()) {
-                    lacking.add(block.id());
-                }
-            }
-            return piece.withTop(new Top.FollowsStart(lacking));
-        });
+    /** From now on the top is the start reflected, without the blocks that it lacks now; the name says what is lost. */
+    public Edit topFollows(Piece now) {
+        String lost = lostByFollowing(now);
+        String name = lost.isEmpty()
+                ? phrases.say("edit.top-follows")
+                : phrases.say("edit.top-follows.losing", Map.of("lost", lost));
+        return Edit.of(name, piece -> TopChange.following(piece).after());
+    }
+
+    /** What a top of its own gives up when it follows the start again; empty if that is nothing. */
+    public String lostByFollowing(Piece now) {
+        TopChange change = TopChange.following(now);
+        List<String> lost = new ArrayList<>();
+        if (change.lost().size() > MOST_NAMED) {
+            lost.add(phrases.say("edit.blocks", Map.of("count", change.lost().size())));
+        } else {
+            change.lost().forEach(block -> lost.add(words.name(block)));
+        }
+        if (change.orderLost()) {
+            lost.add(phrases.say("edit.top-follows.order"));
+        }
+        return String.join(", ", lost);
     }
 
     /** Another stack in the place of the whole start, or of a top of its own. */

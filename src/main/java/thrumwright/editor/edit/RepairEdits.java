@@ -17,7 +17,6 @@ import thrumwright.piece.Habits;
 import thrumwright.piece.Loom;
 import thrumwright.piece.Piece;
 import thrumwright.piece.Place;
-import thrumwright.piece.Top;
 import thrumwright.plan.Finding;
 import thrumwright.plan.Plan;
 import thrumwright.plan.Repair;
@@ -105,7 +104,7 @@ public final class RepairEdits {
         } else if (repair instanceof Repair.Clearance clearance) {
             return piece -> piece.withLoom(withClearance(piece.loom(), clearance.clearance()));
         } else if (repair instanceof Repair.TopFollows) {
-            return piece -> piece.withTop(Top.FollowsStart.withoutOrderingCords(piece.start()));
+            return piece -> TopChange.following(piece).after();
         }
         return piece -> piece.withHabits(byTheWarp(piece.habits()));
     }

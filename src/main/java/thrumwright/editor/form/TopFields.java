@@ -30,7 +30,8 @@ final class TopFields {
         ButtonGroup group = new ButtonGroup();
         group.add(follows);
         group.add(own);
-        follows.addActionListener(event -> desk.session().edit(desk.edits().topFollows()));
+        follows.addActionListener(event ->
+                desk.session().edit(desk.edits().topFollows(desk.session().piece())));
         own.addActionListener(event -> desk.session().edit(desk.edits().topOnItsOwn()));
     }
 

@@ -1,0 +1,43 @@
+package thrumwright.editor.view;
+
+import java.awt.BasicStroke;
+import java.awt.Component;
+import java.awt.Graphics;
+import java.awt.Graphics2D;
+import java.awt.RenderingHints;
+import java.awt.geom.Path2D;
+import javax.swing.Icon;
+import javax.swing.UIManager;
+
+/** A tick: all is as it should be. */
+final class Tick implements Icon {
+    static final Icon ICON = new Tick();
+
+    private static final int SIZE = 12;
+
+    private Tick() {}
+
+    @Override
+    public void paintIcon(Component c, Graphics graphics, int x, int y) {
+        Graphics2D g = (Graphics2D) graphics.create();
+        g.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
+        g.setColor(UIManager.getColor("Thrumwright.selected"));
+        g.setStroke(new BasicStroke(2.2f, BasicStroke.CAP_ROUND, BasicStroke.JOIN_ROUND));
+        Path2D tick = new Path2D.Double();
+        tick.moveTo(x + 1.5, y + 9);
+        tick.lineTo(x + 4.5, y + 12);
+        tick.lineTo(x + 10.5, y + 5);
+        g.draw(tick);
+        g.dispose();
+    }
+
+    @Override
+    public int getIconWidth() {
+        return SIZE;
+    }
+
+    @Override
+    public int getIconHeight() {
+        return SIZE + 3;
+    }
+}
