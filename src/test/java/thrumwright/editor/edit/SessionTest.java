@@ -91,7 +91,7 @@ class SessionTest {
             case 4 -> session.edit(edits.move(piece, session.selection(), random.nextBoolean() ? 1 : -1));
             case 5 -> session.edit(edits.moveTo(piece, session.selection(), random.nextInt(8)));
             case 6 -> amount(random, null);
-            case 7 -> session.edit(random.nextInt(3) == 0 ? edits.topOnItsOwn() : edits.topFollows());
+            case 7 -> session.edit(random.nextInt(3) == 0 ? edits.topOnItsOwn() : edits.topFollows(session.piece()));
             case 8 -> session.edit(Edit.of("title", old -> old.withTitle("T" + random.nextInt(5))));
             case 9 -> session.undo();
             case 10 -> session.redo();
@@ -243,7 +243,7 @@ class SessionTest {
         session.edit(edits.topOnItsOwn());
         assertThat(ids(Place.TOP)).isEqualTo(before);
         session.edit(edits.delete(session.piece(), Selection.of(Place.TOP, "stiff")));
-        session.edit(edits.topFollows());
+        session.edit(edits.topFollows(session.piece()));
 
         assertThat(session.piece().top()).isEqualTo(new Top.FollowsStart(Set.of("ordering", "stiff")));
     }
