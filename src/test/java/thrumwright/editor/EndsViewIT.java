@@ -15,6 +15,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.RegisterExtension;
 import thrumwright.block.Amount;
 import thrumwright.block.PlainBand;
+import thrumwright.editor.library.Library;
 import thrumwright.piece.Place;
 import thrumwright.store.Structures;
 import thrumwright.testing.WindowTest;
@@ -30,7 +31,8 @@ class EndsViewIT {
     private void open() {
         frame = window.show(() -> {
             Workroom room = new Workroom(
-                    new Settings(Optional.empty()), Structures.builtIn().all());
+                    new Settings(Optional.empty()),
+                    Library.fixed(Structures.builtIn().all()));
             editor = room.open(Optional.empty());
             return editor.frame();
         });
