@@ -101,12 +101,15 @@ final class BlockPicture {
         return new BlockPicture(band, setting, band.rows(setting, before), yarn, Tint.FULL, false);
     }
 
-    /** Whether this is the picture of that work. */
-    boolean shows(Work work) {
-        return block.equals(work.block())
-                && setting.equals(work.setting())
-                && rows.equals(work.rows())
-                && yarn.equals(work.yarn());
+    /** This picture again, with all that has been worked out for it, if the other one shows the same. */
+    BlockPicture orIfAlike(BlockPicture other) {
+        boolean alike = block.equals(other.block)
+                && setting.equals(other.setting)
+                && rows.equals(other.rows)
+                && yarn.equals(other.yarn)
+                && tint == other.tint
+                && tailed == other.tailed;
+        return alike ? this : other;
     }
 
     /** In mm. */

@@ -37,8 +37,8 @@ public final class PiecePicture {
                 Place.START, pictures(plan.start(), before),
                 Place.TOP, pictures(plan.top(), before));
         this.stripes = Map.of(
-                Place.START, stripe(plan, Place.START, plan.start().after()),
-                Place.TOP, stripe(plan, Place.TOP, Course.beginning()));
+                Place.START, stripe(plan, Place.START, plan.start().after(), before),
+                Place.TOP, stripe(plan, Place.TOP, Course.beginning(), before));
         this.tails = Map.of(
                 Place.START, tails(plan.start()),
                 Place.TOP, tails(plan.top()));
@@ -65,13 +65,15 @@ public final class PiecePicture {
         BlockPicture known = before == null
                 ? null
                 : before.blocks.get(place).get(work.block().id());
-        return known != null && known.shows(work) ? known : BlockPicture.of(work);
+        BlockPicture picture = BlockPicture.of(work);
+        return known == null ? picture : known.orIfAlike(picture);
     }
 
-    private static BlockPicture stripe(Plan plan, Place place, Course before) {
+    private static BlockPicture stripe(Plan plan, Place place, Course course, PiecePicture before) {
         Yarn yarn = plan.piece().stripe(place);
         int picks = (int) Math.max(2, Math.round(STRIPE / yarn.beaten()));
-        return BlockPicture.picks(yarn, plan.piece().setting(yarn), Math.min(picks, 400), before);
+        BlockPicture stripe = BlockPicture.picks(yarn, plan.piece().setting(yarn), Math.min(picks, 400), course);
+        return before == null ? stripe : before.stripe(place).orIfAlike(stripe);
     }
 
     private List<Tail> tails(EndPlan end) {

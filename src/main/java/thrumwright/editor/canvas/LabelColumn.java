@@ -244,14 +244,24 @@ public final class LabelColumn extends JComponent {
         g.setRenderingHint(RenderingHints.KEY_TEXT_ANTIALIASING, RenderingHints.VALUE_TEXT_ANTIALIAS_ON);
         g.setColor(canvas.palette().paper());
         g.fillRect(0, 0, getWidth(), getHeight());
-        rows.forEach(row -> row(g, row));
+        Rectangle part = g.getClipBounds();
+        List<Row> seen =
+                rows.stream().filter(row -> part == null || meets(row, part)).toList();
+        leaders(g, seen, false);
+        leaders(g, seen, true);
+        seen.forEach(row -> row(g, row));
         g.dispose();
     }
 
+    /** Whether a label or its line to the block can be seen. */
+    private boolean meets(Row row, Rectangle part) {
+        double high = rowHeight();
+        return Math.min(row.y(), row.target()) - high <= part.getMaxY()
+                && Math.max(row.y(), row.target()) + high >= part.getMinY();
+    }
+
     private void row(Graphics2D g, Row row) {
-        boolean selected = row.spot()
-                .filter(spot -> session.selection().has(spot.place(), spot.id()))
-                .isPresent();
+        boolean selected = selected(row);
         int height = rowHeight();
         int top = (int) Math.round(row.y() - height / 2.0);
         int right = getWidth() - LEADER;
@@ -261,7 +271,6 @@ public final class LabelColumn extends JComponent {
             g.setColor(UIManager.getColor("Thrumwright.selected"));
             g.fillRoundRect(2, top + 3, 3, height - 6, 3, 3);
         }
-        leader(g, row, right, selected);
         FontMetrics metrics = g.getFontMetrics(plain());
         int base = top + (height + metrics.getAscent() - metrics.getDescent()) / 2;
         boolean quiet = row.spot().isEmpty()
@@ -272,19 +281,30 @@ public final class LabelColumn extends JComponent {
         texts(g, base, row.wording(), strong());
     }
 
-    /** From the label to its block. */
-    private void leader(Graphics2D g, Row row, int from, boolean selected) {
-        Path2D line = new Path2D.Double();
-        line.moveTo(from + 3, row.y());
-        line.lineTo(from + 9, row.y());
-        line.lineTo(getWidth() - 7, row.target());
-        line.lineTo(getWidth(), row.target());
+    private boolean selected(Row row) {
+        return row.spot()
+                .filter(spot -> session.selection().has(spot.place(), spot.id()))
+                .isPresent();
+    }
+
+    /** Lines from labels to their blocks, all at once, since each by itself takes long. */
+    private void leaders(Graphics2D g, List<Row> seen, boolean selected) {
+        Path2D lines = new Path2D.Double();
+        int from = getWidth() - LEADER;
+        for (Row row : seen) {
+            if (selected(row) == selected) {
+                lines.moveTo(from + 3, row.y());
+                lines.lineTo(from + 9, row.y());
+                lines.lineTo(getWidth() - 7, row.target());
+                lines.lineTo(getWidth(), row.target());
+            }
+        }
         g.setColor(
                 selected
                         ? UIManager.getColor("Thrumwright.selected")
                         : canvas.palette().faint());
         g.setStroke(new BasicStroke(selected ? 2 : 1));
-        g.draw(line);
+        g.draw(lines);
     }
 
     private void texts(Graphics2D g, int base, BlockWording wording, java.awt.Font nameFont) {
