@@ -60,6 +60,7 @@ public final class PieceCanvas extends JComponent implements Scrollable, Accessi
     private transient Optional<Gesture> gesture = Optional.empty();
     private transient Consumer<MouseEvent> menuAsked = event -> {};
     private transient Gestures gestures = (canvas, event, spot) -> Optional.empty();
+    private transient View held;
     private int leastHeight;
     private boolean rules = true;
 
@@ -164,6 +165,9 @@ public final class PieceCanvas extends JComponent implements Scrollable, Accessi
     }
 
     private View view() {
+        if (held != null) {
+            return held;
+        }
         double scale = scale();
         double left = (getWidth() + leftSide() - rightSide() - picture.span() * scale) / 2;
         double base = (getHeight() + picture.height() * scale) / 2;
@@ -206,6 +210,9 @@ public final class PieceCanvas extends JComponent implements Scrollable, Accessi
 
     /** Pixels per mm. */
     public double scale() {
+        if (held != null) {
+            return held.scale();
+        }
         Dimension room = room();
         double byWidth = Math.max(1, room.width - leftSide() - rightSide()) / (picture.span() + 2 * picture.margin());
         double byHeight = Math.max(1, room.height - 2 * ABOVE) / Math.max(1, picture.height());
@@ -242,6 +249,7 @@ public final class PieceCanvas extends JComponent implements Scrollable, Accessi
         double x = before.clothX(fixed.x);
         double y = before.clothY(fixed.y);
         zoom = other;
+        held = null;
         map = null;
         revalidate();
         if (getParent() instanceof JViewport viewport) {
@@ -254,8 +262,21 @@ public final class PieceCanvas extends JComponent implements Scrollable, Accessi
                     Math.max(0, Math.min(left, getWidth() - extent.width)),
                     Math.max(0, Math.min(top, getHeight() - extent.height))));
         }
+        hold();
         tellMapListeners();
         repaint();
+    }
+
+    /** While something is dragged, all else stays where it is. */
+    private void hold() {
+        held = gesture.isPresent() ? view() : null;
+    }
+
+    /** What was dragged is where it belongs now; so is the picture again. */
+    private void letGo(Point pointer) {
+        if (held != null && gesture.isEmpty()) {
+            setZoom(zoom, pointer);
+        }
     }
 
     /** Shows one end so that its height fills the window, from its left edge. */
@@ -286,6 +307,9 @@ public final class PieceCanvas extends JComponent implements Scrollable, Accessi
     /** Where the scale was chosen freely there is room around the picture, so that any point of it can be anywhere. */
     @Override
     public Dimension getPreferredSize() {
+        if (held != null) {
+            return getSize();
+        }
         double scale = scale();
         Dimension room = room();
         boolean free = zoom.kind() == Zoom.Kind.FREE && getParent() instanceof JViewport;
@@ -416,6 +440,8 @@ public final class PieceCanvas extends JComponent implements Scrollable, Accessi
         boolean was = gesture.isPresent();
         gesture.ifPresent(Gesture::cancel);
         gesture = Optional.empty();
+        Rectangle seen = getVisibleRect();
+        letGo(new Point((int) seen.getCenterX(), (int) seen.getCenterY()));
         repaint();
         return was;
     }
@@ -444,6 +470,7 @@ public final class PieceCanvas extends JComponent implements Scrollable, Accessi
             }
             if (SwingUtilities.isLeftMouseButton(event) || SwingUtilities.isMiddleMouseButton(event)) {
                 gesture = gestures.begin(PieceCanvas.this, event, spot);
+                hold();
             }
         }
 
@@ -463,6 +490,7 @@ public final class PieceCanvas extends JComponent implements Scrollable, Accessi
             Optional<Gesture> ended = gesture;
             gesture = Optional.empty();
             ended.ifPresent(current -> current.release(event));
+            letGo(event.getPoint());
             repaint();
         }
 
