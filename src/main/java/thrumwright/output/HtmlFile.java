@@ -120,7 +120,7 @@ public final class HtmlFile {
 
     private void yarns() {
         html.line("h2", phrases.say("heading.yarns"));
-        html.within("ul", "", () -> sheet.yarns().forEach(line -> html.line("li", YarnPart.text(line))));
+        html.within("ul", "", () -> sheet.yarns().forEach(line -> html.line("li", line.text())));
     }
 
     private void chapter(Chapter chapter) {

@@ -208,13 +208,18 @@ public final class SheetLayout {
     /** What lets a chapter hang by itself: whose it is, on which loom, and room for the date. */
     private String chapterHead() {
         String loom = plan.piece().loom().name();
-        return phrases.say(
+        String head = phrases.say(
                 loom.isBlank() ? "chapter.head.no-loom" : "chapter.head",
                 Map.of(
                         "piece", sheet.title(),
                         "loom", loom,
                         "ends", plan.piece().warp().ends(),
                         "sett", plan.piece().warp().sett().text()));
+        return sheet.name()
+                .map(name -> phrases.say(
+                        name.isBlank() ? "chapter.head.no-name" : "chapter.head.name",
+                        Map.of("name", name, "head", head)))
+                .orElse(head);
     }
 
     private List<Part> parts(Step step) {

@@ -6,12 +6,8 @@ import thrumwright.sheet.YarnLine;
 
 /** What one yarn comes to. */
 record YarnPart(YarnLine line, Type type, Palette palette) implements Part {
-    static String text(YarnLine line) {
-        return line.yarn().name() + ": " + line.length() + ", " + line.mass() + " (" + line.uses() + "). " + line.buy();
-    }
-
     private Part text() {
-        return new TextPart(text(line), type.body(), palette.ink());
+        return new TextPart(line.text(), type.body(), palette.ink());
     }
 
     @Override

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import thrumwright.measure.Length;
 import thrumwright.measure.Shown;
 import thrumwright.piece.Habits;
 import thrumwright.piece.Piece;
@@ -37,7 +38,7 @@ final class Findings {
         addTop(new EndFindings(plan, plan.top(), words, repairs).all());
         fit();
         hemsAlike();
-        stock();
+        found.addAll(stock(plan.totals(), shown, words));
         lastPick();
         reference();
         measured();
@@ -92,19 +93,21 @@ final class Findings {
         }
     }
 
-    private void stock() {
-        for (YarnTotal total : plan.totals()) {
-            total.yarn()
-                    .stock()
-                    .filter(stock -> stock.mm() < total.length())
-                    .ifPresent(stock -> whole(
-                            Code.STOCK_SHORT,
-                            Map.of(
-                                    "yarn", total.yarn().name(),
-                                    "needed", shown.total(total.length()),
-                                    "stock", shown.total(stock.mm()),
-                                    "short", shown.total(total.length() - stock.mm()))));
+    /** What there isn't enough of. */
+    static List<Finding> stock(List<YarnTotal> totals, Shown shown, Words words) {
+        List<Finding> found = new ArrayList<>();
+        for (YarnTotal total : totals) {
+            double stock = total.yarn().stock().map(Length::mm).orElse(Double.POSITIVE_INFINITY);
+            if (stock < total.length()) {
+                Map<String, String> values = Map.of(
+                        "yarn", total.yarn().name(),
+                        "needed", shown.total(total.length()),
+                        "stock", shown.total(stock),
+                        "short", shown.total(total.length() - stock));
+                found.add(words.finding(Code.STOCK_SHORT, Optional.empty(), Optional.empty(), values));
+            }
         }
+        return found;
     }
 
     private void lastPick() {

@@ -1,18 +1,14 @@
 package thrumwright.sheet;
 
 import java.util.ArrayList;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.Set;
+import java.util.Optional;
 import thrumwright.block.Material;
 import thrumwright.measure.Decimals;
-import thrumwright.measure.Length;
 import thrumwright.measure.Phrases;
 import thrumwright.measure.Shown;
-import thrumwright.measure.Unit;
-import thrumwright.measure.UnitSystem;
 import thrumwright.piece.Piece;
 import thrumwright.piece.Place;
 import thrumwright.plan.BlockPlan;
@@ -23,18 +19,19 @@ import thrumwright.plan.Hem;
 import thrumwright.plan.Plan;
 import thrumwright.plan.Words;
 import thrumwright.plan.Work;
-import thrumwright.plan.YarnTotal;
 
 /** Writes a sheet from a plan: first the chapters, then the lists that refer to their steps. */
 final class SheetWriter {
     private final Plan plan;
+    private final Optional<String> name;
     private final Piece piece;
     private final Shown shown;
     private final Phrases phrases;
     private final Words words;
 
-    SheetWriter(Plan plan, Locale locale) {
+    SheetWriter(Plan plan, Optional<String> name, Locale locale) {
         this.plan = plan;
+        this.name = name;
         this.piece = plan.piece();
         this.shown = piece.shown();
         this.phrases = Phrases.of("thrumwright.sheet.steps", locale);
@@ -43,11 +40,13 @@ final class SheetWriter {
 
     StepSheet sheet() {
         List<Chapter> chapters = new ChapterWriter(plan, phrases, words).chapters();
-        return new StepSheet(piece.title(), facts(), findings(), cutNote(), cuts(chapters), yarns(), chapters);
+        return new StepSheet(
+                piece.title(), name, facts(), findings(), cutNote(piece, phrases), cuts(chapters), yarns(), chapters);
     }
 
     private List<Fact> facts() {
         List<Fact> facts = new ArrayList<>();
+        name.ifPresent(whose -> facts.add(fact("name", whose.isBlank() ? phrases.say("name.blank") : whose)));
         facts.add(fact("loom", piece.loom().name()));
         facts.add(fact(
                 "warp",
@@ -104,7 +103,9 @@ final class SheetWriter {
         return plan.findings().stream().map(Finding::sentence).toList();
     }
 
-    private String cutNote() {
+    /** What all cuts of a piece include. */
+    static String cutNote(Piece piece, Phrases phrases) {
+        Shown shown = piece.shown();
         return phrases.say(
                 "cut.note",
                 Map.of(
@@ -154,41 +155,9 @@ final class SheetWriter {
     }
 
     private List<YarnLine> yarns() {
-        List<YarnLine> lines = new ArrayList<>();
-        for (YarnTotal total : plan.totals()) {
-            lines.add(new YarnLine(
-                    total.yarn(),
-                    String.join(", ", uses(total)),
-                    shown.total(total.length()),
-                    shown.mass(total.grams()),
-                    buy(total)));
-        }
-        return lines;
-    }
-
-    /** What is in stock needn't be bought; the rest in whole tens of metres or yards. */
-    private String buy(YarnTotal total) {
-        double stock = total.yarn().stock().map(Length::mm).orElse(0.0);
-        double missing = total.length() - stock;
-        if (missing <= 0) {
-            return phrases.say("yarn.in-stock");
-        }
-        double step = 10 * (piece.habits().units() == UnitSystem.INCHES ? Unit.YARD : Unit.METRE).millimetres();
-        return phrases.say("yarn.buy", Map.of("length", shown.total(Decimals.roundedUp(missing, step))));
-    }
-
-    private Set<String> uses(YarnTotal total) {
-        Set<String> uses = new LinkedHashSet<>();
-        if (total.inWarp() > 0) {
-            uses.add(phrases.say("use.warp"));
-        }
-        for (EndPlan end : List.of(plan.start(), plan.top())) {
-            for (BlockPlan block : end.blocks()) {
-                block.work()
-                        .filter(work -> work.yarn().id().equals(total.yarn().id()))
-                        .ifPresent(work -> uses.add(words.name(work.block()).toLowerCase(Locale.ROOT)));
-            }
-        }
-        return uses;
+        YarnLines lines = new YarnLines(piece, phrases, words);
+        return plan.totals().stream()
+                .map(total -> lines.line(total, List.of(plan), name.isEmpty()))
+                .toList();
     }
 }

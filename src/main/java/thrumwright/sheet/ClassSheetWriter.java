@@ -1,0 +1,119 @@
+package thrumwright.sheet;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.function.Function;
+import thrumwright.measure.Length;
+import thrumwright.measure.Phrases;
+import thrumwright.measure.Shown;
+import thrumwright.piece.Loom;
+import thrumwright.piece.Piece;
+import thrumwright.piece.Place;
+import thrumwright.plan.ClassFinding;
+import thrumwright.plan.ClassPlan;
+import thrumwright.plan.Plan;
+import thrumwright.plan.Words;
+
+/** Writes the lists of a class from its plan. */
+final class ClassSheetWriter {
+    private final ClassPlan plan;
+    private final Piece piece;
+    private final Shown shown;
+    private final Locale locale;
+    private final Phrases phrases;
+    private final MemberNames names;
+
+    ClassSheetWriter(ClassPlan plan, Locale locale) {
+        this.plan = plan;
+        this.piece = plan.set().piece();
+        this.shown = piece.shown();
+        this.locale = locale;
+        this.phrases = Phrases.of("thrumwright.sheet.class", locale);
+        this.names = MemberNames.of(plan.set(), locale);
+    }
+
+    ClassSheet sheet() {
+        List<Fact> facts = new ArrayList<>();
+        facts.add(new Fact(phrases.say("piece"), piece.title()));
+        facts.add(new Fact(phrases.say("looms"), Integer.toString(plan.plans().size())));
+        List<String> columns = new ArrayList<>(List.of(phrases.say("column.number"), phrases.say("column.name")));
+        List<List<String>> looms = new ArrayList<>();
+        for (int i = 0; i < plan.plans().size(); i++) {
+            looms.add(new ArrayList<>(List.of(Integer.toString(i + 1), names.name(i))));
+        }
+        columns().forEach((key, value) -> {
+            List<String> values = plan.plans().stream().map(value).toList();
+            if (values.stream().distinct().count() > 1) {
+                columns.add(phrases.say("column." + key));
+                for (int i = 0; i < values.size(); i++) {
+                    looms.get(i).add(values.get(i));
+                }
+            } else if (!values.get(0).isBlank()) {
+                facts.add(new Fact(phrases.say("column." + key), values.get(0)));
+            }
+        });
+        String title = plan.set().title().isBlank()
+                ? phrases.say("untitled")
+                : plan.set().title();
+        Phrases steps = Phrases.of("thrumwright.sheet.steps", locale);
+        YarnLines yarns = new YarnLines(piece, steps, new Words(locale));
+        return new ClassSheet(
+                title,
+                facts,
+                findings(),
+                plan.totals().stream()
+                        .map(total -> yarns.line(total, plan.plans(), true))
+                        .toList(),
+                SheetWriter.cutNote(piece, steps),
+                new ClassCuts(plan, names, phrases, locale).all(),
+                columns,
+                looms);
+    }
+
+    private List<String> findings() {
+        List<String> findings = new ArrayList<>();
+        for (ClassFinding each : plan.findings()) {
+            findings.addAll(names.said(each.members(), each.finding().sentence()));
+        }
+        return findings;
+    }
+
+    /** What may differ from loom to loom, by the keys of its columns. */
+    private Map<String, Function<Plan, String>> columns() {
+        Map<String, Function<Plan, String>> columns = new LinkedHashMap<>();
+        columns.put("loom", one -> one.piece().loom().name());
+        columns.put("width", one -> shown.cut(one.finishedWidth()));
+        columns.put("sett", one -> one.piece().warp().sett().text());
+        columns.put("ends", one -> Integer.toString(one.piece().warp().ends()));
+        columns.put("posts", one -> posts(one.piece().loom()));
+        columns.put("open", one -> height(one.piece().loom().open()));
+        columns.put("per-end", one -> shown.cut(one.piece().loom().warpPerEnd().mm()));
+        columns.put("warp", one -> shown.total(one.warpYarn()));
+        columns.put("begins", one -> shown.height(one.budget().startLine()));
+        columns.put("stops", one -> shown.height(one.budget().stopLine()));
+        columns.put("first", one -> one.piece().stripe(Place.START).name());
+        columns.put("last", one -> one.piece().stripe(Place.TOP).name());
+        columns.put(
+                "size",
+                one -> phrases.say(
+                        "size",
+                        Map.of(
+                                "width", shown.cut(one.finishedWidth()),
+                                "height", shown.cut(one.finishedHeight()))));
+        return columns;
+    }
+
+    private String posts(Loom loom) {
+        return loom.uprights()
+                .map(posts ->
+                        phrases.say("posts", Map.of("diameter", height(posts.diameter()), "gap", height(posts.gap()))))
+                .orElseGet(() -> phrases.say("posts.none"));
+    }
+
+    private String height(Length length) {
+        return shown.height(length.mm());
+    }
+}

@@ -1,0 +1,72 @@
+package thrumwright.sheet;
+
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Set;
+import thrumwright.measure.Decimals;
+import thrumwright.measure.Length;
+import thrumwright.measure.Phrases;
+import thrumwright.measure.Shown;
+import thrumwright.measure.Unit;
+import thrumwright.measure.UnitSystem;
+import thrumwright.piece.Piece;
+import thrumwright.plan.EndPlan;
+import thrumwright.plan.Plan;
+import thrumwright.plan.Words;
+import thrumwright.plan.YarnTotal;
+
+/** Says what yarns come to. */
+final class YarnLines {
+    private final UnitSystem units;
+    private final Shown shown;
+    private final Phrases phrases;
+    private final Words words;
+
+    YarnLines(Piece piece, Phrases phrases, Words words) {
+        this.units = piece.habits().units();
+        this.shown = piece.shown();
+        this.phrases = phrases;
+        this.words = words;
+    }
+
+    /** @param buying whether to say how much to buy */
+    YarnLine line(YarnTotal total, List<Plan> plans, boolean buying) {
+        return new YarnLine(
+                total.yarn(),
+                String.join(", ", uses(total, plans)),
+                shown.total(total.length()),
+                shown.mass(total.grams()),
+                buying ? buy(total) : "");
+    }
+
+    /** What is in stock needn't be bought; the rest in whole tens of metres or yards. */
+    private String buy(YarnTotal total) {
+        double stock = total.yarn().stock().map(Length::mm).orElse(0.0);
+        double missing = total.length() - stock;
+        if (missing <= 0) {
+            return phrases.say("yarn.in-stock");
+        }
+        double step = 10 * (units == UnitSystem.INCHES ? Unit.YARD : Unit.METRE).millimetres();
+        String length = shown.total(Decimals.roundedUp(missing, step));
+        return stock > 0
+                ? phrases.say("yarn.buy-beside", Map.of("length", length, "stock", shown.total(stock)))
+                : phrases.say("yarn.buy", Map.of("length", length));
+    }
+
+    private Set<String> uses(YarnTotal total, List<Plan> plans) {
+        Set<String> uses = new LinkedHashSet<>();
+        if (total.inWarp() > 0) {
+            uses.add(phrases.say("use.warp"));
+        }
+        plans.stream()
+                .flatMap(plan -> List.of(plan.start(), plan.top()).stream())
+                .map(EndPlan::blocks)
+                .flatMap(List::stream)
+                .flatMap(block -> block.work().stream())
+                .filter(work -> work.yarn().id().equals(total.yarn().id()))
+                .forEach(work -> uses.add(words.name(work.block()).toLowerCase(Locale.ROOT)));
+        return uses;
+    }
+}
