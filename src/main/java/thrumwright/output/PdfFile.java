@@ -15,6 +15,8 @@ import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.common.PDRectangle;
 import org.apache.pdfbox.pdmodel.font.PDFont;
 import org.apache.pdfbox.pdmodel.font.PDType0Font;
+import org.apache.pdfbox.pdmodel.interactive.documentnavigation.outline.PDDocumentOutline;
+import org.apache.pdfbox.pdmodel.interactive.documentnavigation.outline.PDOutlineItem;
 import thrumwright.drawing.Fonts;
 
 /**
@@ -52,6 +54,46 @@ public final class PdfFile {
             progress.reached(pages.count(), pages.count());
             document.save(out);
         }
+    }
+
+    /**
+     * Several sheets as one file, each with a bookmark.
+     *
+     * @param title of the whole
+     * @param progress is told of every sheet
+     * @throws Stopped if it is asked to stop
+     * @throws IOException if it can't be written to
+     */
+    public static void write(String title, SheetSource sheets, Fonts fonts, OutputStream out, Progress progress)
+            throws IOException {
+        try (PDDocument document = new PDDocument()) {
+            document.setDocumentId(1L);
+            PdfDescription.describe(document, title);
+            PdfStructure structure = new PdfStructure(document);
+            EmbeddedFonts embedded = new EmbeddedFonts(document, fonts);
+            PDDocumentOutline bookmarks = new PDDocumentOutline();
+            document.getDocumentCatalog().setDocumentOutline(bookmarks);
+            for (int i = 0; i < sheets.count(); i++) {
+                progress.reached(i, sheets.count());
+                SheetPages pages = sheets.sheet(i);
+                int first = document.getNumberOfPages();
+                structure.open(Role.SHEET);
+                for (int page = 0; page < pages.count(); page++) {
+                    addPage(document, pages, page, structure, embedded);
+                }
+                structure.close();
+                bookmarks.addLast(bookmark(pages.title(), document.getPage(first)));
+            }
+            progress.reached(sheets.count(), sheets.count());
+            document.save(out);
+        }
+    }
+
+    private static PDOutlineItem bookmark(String title, PDPage page) {
+        PDOutlineItem bookmark = new PDOutlineItem();
+        bookmark.setTitle(title);
+        bookmark.setDestination(page);
+        return bookmark;
     }
 
     private static void addPage(

@@ -13,6 +13,8 @@ enum Role {
     CELL("TD"),
     /** Seen only: rules, running titles, page numbers. */
     ORNAMENT("Artifact"),
+    /** One of several sheets in a file. */
+    SHEET("Part"),
     LIST("L"),
     ITEM("LI"),
     TABLE("Table"),
@@ -30,7 +32,7 @@ enum Role {
 
     /** Whether it holds other roles instead of text or a drawing. */
     boolean holdsOthers() {
-        return compareTo(LIST) >= 0;
+        return compareTo(SHEET) >= 0;
     }
 
     /** Whether two that follow each other are one: a list goes on over several parts and pages. */

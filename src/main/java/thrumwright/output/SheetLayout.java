@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.function.Function;
 import java.util.stream.Stream;
 import thrumwright.drawing.Fonts;
 import thrumwright.drawing.Palette;
@@ -21,7 +22,7 @@ import thrumwright.sheet.YarnLine;
 
 /** Lays a step sheet out: the head and the cut list first, then chapter by chapter. */
 public final class SheetLayout {
-    private static final double FOOTER = 18;
+    static final double FOOTER = 18;
     private static final double SPACE = 10;
     /** Sizes to try, the best to read first. */
     private static final List<Double> DENSITIES = List.of(1.0, 0.95, 0.9, 0.85, 1.05);
@@ -56,13 +57,30 @@ public final class SheetLayout {
 
     /** Lays a sheet out; somewhat denser where that saves pages with hardly anything on them. */
     public static SheetPages of(Plan plan, PageSetup setup, Fonts fonts, Palette palette, Locale locale) {
-        StepSheet sheet = StepSheet.of(plan, locale);
+        return of(plan, StepSheet.of(plan, locale), setup, fonts, palette, locale);
+    }
+
+    /**
+     * Lays out the sheet of one weaver among others.
+     *
+     * @param name on its head; where it is blank there is a line to write it on
+     */
+    static SheetPages of(Plan plan, String name, PageSetup setup, Fonts fonts, Palette palette, Locale locale) {
+        return of(plan, StepSheet.of(plan, name, locale), setup, fonts, palette, locale);
+    }
+
+    private static SheetPages of(
+            Plan plan, StepSheet sheet, PageSetup setup, Fonts fonts, Palette palette, Locale locale) {
         PiecePicture picture = PiecePicture.of(plan);
+        return leastEmpty(setup, fonts, type -> new SheetLayout(sheet, picture, setup, type, palette, locale).pages());
+    }
+
+    /** Of several ways to lay something out, the first that leaves fewest pages with hardly anything on them. */
+    static SheetPages leastEmpty(PageSetup setup, Fonts fonts, Function<Type, SheetPages> laidOut) {
         SheetPages best = null;
         int leastEmpty = Integer.MAX_VALUE;
         for (double density : DENSITIES) {
-            Type type = new Type(fonts, setup.distance(), density);
-            SheetPages pages = new SheetLayout(sheet, picture, setup, type, palette, locale).pages();
+            SheetPages pages = laidOut.apply(new Type(fonts, setup.distance(), density));
             int empty = pages.nearlyEmpty();
             if (empty < leastEmpty) {
                 best = pages;

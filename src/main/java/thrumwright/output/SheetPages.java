@@ -26,6 +26,11 @@ public final class SheetPages {
         this.pages = pages;
     }
 
+    /** The same pages under another title. */
+    SheetPages titled(String other) {
+        return new SheetPages(setup, other, type, palette, pages);
+    }
+
     public PageSetup setup() {
         return setup;
     }

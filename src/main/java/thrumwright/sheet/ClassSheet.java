@@ -2,6 +2,8 @@ package thrumwright.sheet;
 
 import java.util.List;
 import java.util.Locale;
+import thrumwright.measure.Phrases;
+import thrumwright.piece.ClassSet;
 import thrumwright.plan.ClassPlan;
 import thrumwright.yarn.Yarn;
 
@@ -55,6 +57,13 @@ public record ClassSheet(
         cuts = List.copyOf(cuts);
         columns = List.copyOf(columns);
         looms = looms.stream().map(List::copyOf).toList();
+    }
+
+    /** What a class is called on its sheets; never blank. */
+    public static String title(ClassSet set, Locale locale) {
+        return set.title().isBlank()
+                ? Phrases.of("thrumwright.sheet.class", locale).say("untitled")
+                : set.title();
     }
 
     public static ClassSheet of(ClassPlan plan, Locale locale) {

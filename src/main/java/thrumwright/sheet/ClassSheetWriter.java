@@ -9,6 +9,7 @@ import java.util.function.Function;
 import thrumwright.measure.Length;
 import thrumwright.measure.Phrases;
 import thrumwright.measure.Shown;
+import thrumwright.piece.ClassMember;
 import thrumwright.piece.Loom;
 import thrumwright.piece.Piece;
 import thrumwright.piece.Place;
@@ -45,7 +46,10 @@ final class ClassSheetWriter {
             looms.add(new ArrayList<>(List.of(Integer.toString(i + 1), names.name(i))));
         }
         columns().forEach((key, value) -> {
-            List<String> values = plan.plans().stream().map(value).toList();
+            List<String> values = plan.plans().stream()
+                    .map(value)
+                    .map(ClassSheetWriter::brief)
+                    .toList();
             if (values.stream().distinct().count() > 1) {
                 columns.add(phrases.say("column." + key));
                 for (int i = 0; i < values.size(); i++) {
@@ -61,7 +65,7 @@ final class ClassSheetWriter {
         Phrases steps = Phrases.of("thrumwright.sheet.steps", locale);
         YarnLines yarns = new YarnLines(piece, steps, new Words(locale));
         return new ClassSheet(
-                title,
+                ClassSheet.title(plan.set(), locale),
                 facts,
                 findings(),
                 plan.totals().stream()
@@ -79,6 +83,11 @@ final class ClassSheetWriter {
             findings.addAll(names.said(each.members(), each.finding().sentence()));
         }
         return findings;
+    }
+
+    /** Short enough for a cell of a table. */
+    private static String brief(String text) {
+        return text.length() <= ClassMember.LONGEST_NAME ? text : text.substring(0, ClassMember.LONGEST_NAME) + "…";
     }
 
     /** What may differ from loom to loom, by the keys of its columns. */

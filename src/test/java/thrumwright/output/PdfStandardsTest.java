@@ -25,10 +25,12 @@ import org.verapdf.pdfa.results.ValidationResult;
 import thrumwright.drawing.Fonts;
 import thrumwright.drawing.Palette;
 import thrumwright.piece.Piece;
+import thrumwright.plan.ClassPlan;
 import thrumwright.plan.Plan;
 import thrumwright.store.BuiltIn;
 import thrumwright.store.PieceFile;
 import thrumwright.testing.Pieces;
+import thrumwright.testing.RandomClasses;
 import thrumwright.testing.RandomPieces;
 
 /** Sheets keep PDF/UA-1 (ISO 14289-1) and PDF/A-2a (ISO 19005-2), as far as a machine can tell. */
@@ -87,6 +89,20 @@ class PdfStandardsTest {
     private static Piece narrow(RandomPieces pieces) {
         Piece piece = pieces.next();
         return piece.warp().ends() <= 100 ? piece : narrow(pieces);
+    }
+
+    @Test
+    void allSheetsOfAClassInOneFileKeepTheStandards() throws Exception {
+        RandomPieces pieces = new RandomPieces(44);
+        RandomClasses classes = new RandomClasses(45);
+        for (int i = 0; i < 2; i++) {
+            ClassPlan plan = ClassPlan.of(classes.next(2, narrow(pieces)));
+            ClassPages pages = new ClassPages(plan, PageSetup.usual(Paper.A4), FONTS, Palette.onPaper(), Locale.UK);
+            ByteArrayOutputStream out = new ByteArrayOutputStream();
+            PdfFile.write(pages.title(), pages, FONTS, out, Progress.UNWATCHED);
+            assertKeeps(out.toByteArray(), PDFAFlavour.PDFUA_1);
+            assertKeeps(out.toByteArray(), PDFAFlavour.PDFA_2_A);
+        }
     }
 
     @Test

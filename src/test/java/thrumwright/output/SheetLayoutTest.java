@@ -3,12 +3,9 @@ package thrumwright.output;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import java.awt.Graphics2D;
 import java.awt.font.FontRenderContext;
-import java.awt.image.BufferedImage;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.util.List;
 import java.util.Locale;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
@@ -27,7 +24,6 @@ import thrumwright.testing.Pieces;
 import thrumwright.testing.RandomPieces;
 
 class SheetLayoutTest {
-    private static final double HAIR = 1e-6;
     private final Fonts fonts = Fonts.load();
 
     /** 20 minutes of arc at 1 m are 5.818 mm (NUREG-0700 rev. 2, 1.3.1-4). */
@@ -66,22 +62,7 @@ class SheetLayoutTest {
             double distance = pieces.random().nextDouble(0.4, 2);
             PageSetup setup = new PageSetup(paper, i % 2 == 0, pieces.random().nextDouble(5, 30), distance);
             SheetPages pages = SheetLayout.of(plan, setup, fonts, Palette.onPaper(), Locale.UK);
-            assertThat(pages.count()).isPositive();
-            for (int page = 0; page < pages.count(); page++) {
-                List<Pages.Placed> parts = pages.parts(page);
-                assertThat(parts).isNotEmpty();
-                double below = 0;
-                for (Pages.Placed part : parts) {
-                    assertThat(part.y()).isGreaterThanOrEqualTo(below - HAIR);
-                    assertThat(part.x()).isGreaterThanOrEqualTo(0);
-                    assertThat(part.x() + part.width()).isLessThanOrEqualTo(setup.width());
-                    assertThat(part.height()).isCloseTo(part.part().height(part.width()), within(HAIR));
-                    below = part.y() + part.height();
-                }
-                assertThat(below)
-                        .as("page %d of %s", page, plan.piece().title())
-                        .isLessThan(setup.height() - 10);
-            }
+            LayoutChecks.assertNothingOverlapsOrLeavesThePage(pages);
         }
     }
 
@@ -105,31 +86,7 @@ class SheetLayoutTest {
         for (int i = 0; i < 6; i++) {
             SheetPages pages = SheetLayout.of(
                     Plan.of(pieces.next()), PageSetup.usual(Paper.A4), fonts, Palette.onPaper(), Locale.UK);
-            for (int page = 0; page < pages.count(); page++) {
-                for (Pages.Placed placed : pages.parts(page)) {
-                    assertInside(placed);
-                }
-            }
-        }
-    }
-
-    private static void assertInside(Pages.Placed placed) {
-        int spare = 30;
-        BufferedImage image = new BufferedImage(
-                (int) placed.width() + 2 * spare, (int) placed.height() + 2 * spare, BufferedImage.TYPE_INT_ARGB);
-        Graphics2D g = image.createGraphics();
-        placed.part().paint(g, spare, spare, placed.width());
-        g.dispose();
-        int allowed = 4;
-        for (int y = 0; y < image.getHeight(); y++) {
-            boolean outside = y < spare - allowed || y > spare + placed.height() + allowed;
-            for (int x = 0; x < image.getWidth(); x++) {
-                boolean beside = x < spare - allowed || x > spare + placed.width() + allowed;
-                if ((outside || beside) && (image.getRGB(x, y) >>> 24) > 40) {
-                    throw new AssertionError(placed.part() + " paints at " + (x - spare) + ", " + (y - spare) + " of "
-                            + placed.width() + " × " + placed.height());
-                }
-            }
+            LayoutChecks.assertPartsPaintWhereTheyAre(pages);
         }
     }
 

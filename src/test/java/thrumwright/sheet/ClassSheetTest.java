@@ -112,7 +112,7 @@ class ClassSheetTest {
         ClassSheet sheet = sheet(set(PANEL, ClassMember.named("Asta"), fenna));
         assertThat(sheet.columns())
                 .containsExactly("no.", "Name", "Width", "Warp ends", "Posts", "Warp in all", "Finished size");
-        assertThat(sheet.looms().get(0)).startsWith("1", "Asta", "24 cm", "72", "2.2 cm, 3 cm beside the warp");
+        assertThat(sheet.looms().get(0)).startsWith("1", "Asta", "24 cm", "72", "2.2 cm, gap 3 cm");
         assertThat(sheet.looms().get(1)).startsWith("2", "Fenna", "18 cm", "54", "none");
         assertThat(sheet.facts())
                 .contains(new Fact("Piece", "Worked panel"), new Fact("Sett", "3/cm"), new Fact("Loom", "Pipe loom"));

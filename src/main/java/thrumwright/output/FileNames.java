@@ -1,0 +1,42 @@
+package thrumwright.output;
+
+import java.text.Normalizer;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import thrumwright.piece.ClassMember;
+import thrumwright.piece.ClassSet;
+
+/** Names for the files of a class: a number keeps them apart, and nothing in them is special on any system. */
+final class FileNames {
+    private static final int LONGEST = 40;
+    private static final String LISTS = "lists";
+
+    private FileNames() {}
+
+    static List<String> of(ClassSet set, String stem, String ending) {
+        int digits = Integer.toString(set.members().size()).length();
+        List<String> names = new ArrayList<>();
+        names.add(stem + "-" + number(0, digits) + "-" + LISTS + ending);
+        for (int i = 0; i < set.members().size(); i++) {
+            ClassMember member = set.members().get(i);
+            String plain = plain(member.name());
+            names.add(stem + "-" + number(i + 1, digits) + (plain.isEmpty() ? "" : "-" + plain) + ending);
+        }
+        return names;
+    }
+
+    private static String number(int number, int digits) {
+        return String.format(Locale.ROOT, "%0" + digits + "d", number);
+    }
+
+    /** “Zoë O'Brien” as “zoe-o-brien”; empty where no letter or digit is left. */
+    static String plain(String name) {
+        String plain = Normalizer.normalize(name, Normalizer.Form.NFKD)
+                .replaceAll("\\p{M}+", "")
+                .toLowerCase(Locale.ROOT)
+                .replaceAll("[^a-z0-9]+", "-")
+                .replaceAll("^-|-$", "");
+        return plain.length() <= LONGEST ? plain : plain.substring(0, LONGEST).replaceAll("-$", "");
+    }
+}

@@ -1,0 +1,25 @@
+package thrumwright.output;
+
+import java.awt.Graphics2D;
+import thrumwright.drawing.Palette;
+import thrumwright.yarn.Colour;
+
+/** A heading with a dot in a yarn's colour. */
+record YarnHeadingPart(String text, Colour colour, Type type, Palette palette) implements Part {
+    private static final double ROOM = 18;
+
+    private Part words() {
+        return Structured.part(Role.STEP, new TextPart(text, type.strong(), palette.ink()));
+    }
+
+    @Override
+    public double height(double width) {
+        return words().height(width - ROOM);
+    }
+
+    @Override
+    public void paint(Graphics2D g, double x, double y, double width) {
+        Ticks.dot(g, x + 1, y + 3, 10, colour, palette);
+        words().paint(g, x + ROOM, y, width - ROOM);
+    }
+}
