@@ -15,10 +15,12 @@ import org.junit.jupiter.api.Test;
 import thrumwright.block.TurnedEnds;
 import thrumwright.piece.Piece;
 import thrumwright.piece.Structure;
+import thrumwright.plan.ClassPlan;
 import thrumwright.plan.Cut;
 import thrumwright.plan.EndPlan;
 import thrumwright.plan.Plan;
 import thrumwright.store.BuiltIn;
+import thrumwright.store.ClassFile;
 import thrumwright.store.FileProblem;
 import thrumwright.store.PieceFile;
 import thrumwright.store.StructureFile;
@@ -99,9 +101,12 @@ class DocsTest {
     @Test
     void theFilesWrittenByHandInTheDocsAreRead() throws IOException, FileProblem {
         List<String> examples = blocks("docs/files.md", "json");
-        assertThat(examples).hasSize(2);
+        assertThat(examples).hasSize(3);
         assertThat(Plan.of(PieceFile.read(examples.get(0)).piece()).findings()).isEmpty();
-        assertThat(StructureFile.read(examples.get(1)).structure().end().blocks())
+        ClassFile.PieceSource pieces = name -> name.equals("mud-bank.json") ? examples.get(0) : "";
+        assertThat(ClassPlan.of(ClassFile.read(examples.get(1), pieces).set()).findings())
+                .isEmpty();
+        assertThat(StructureFile.read(examples.get(2)).structure().end().blocks())
                 .hasSize(2);
     }
 

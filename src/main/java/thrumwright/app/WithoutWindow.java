@@ -13,8 +13,12 @@ import thrumwright.output.Paper;
 import thrumwright.output.PdfFile;
 import thrumwright.output.SheetLayout;
 import thrumwright.output.SheetPages;
+import thrumwright.plan.ClassPlan;
 import thrumwright.plan.Plan;
+import thrumwright.sheet.ClassSheet;
+import thrumwright.sheet.ClassText;
 import thrumwright.store.BuiltIn;
+import thrumwright.store.ClassFile;
 import thrumwright.store.FileProblem;
 import thrumwright.store.PieceFile;
 import thrumwright.store.SafeFile;
@@ -45,16 +49,25 @@ final class WithoutWindow {
     }
 
     /**
-     * Prints the summary of a piece's plan, and says what next.
+     * Prints the summary of a piece's plan or the lists of a class, and says what next.
      *
-     * @throws FileProblem if the piece can't be read
+     * @throws FileProblem if the file can't be read
      */
     void plan(Path file) throws FileProblem {
-        out.print(PlanText.of(Plan.of(PieceFile.read(SafeFile.read(file)).piece())));
+        out.print(summary(file));
         out.println();
         out.println("There is no display, so no window was opened. “sheet " + file
                 + " --to NAME.pdf” writes the step sheet.");
         wayToWindow();
+    }
+
+    private static String summary(Path file) throws FileProblem {
+        String text = SafeFile.read(file);
+        if (!ClassFile.isClass(text)) {
+            return PlanText.of(Plan.of(PieceFile.read(text).piece()));
+        }
+        ClassPlan plan = ClassPlan.of(ClassFile.read(file).set());
+        return ClassText.of(ClassSheet.of(plan, Locale.UK), Locale.UK);
     }
 
     private void wayToWindow() {

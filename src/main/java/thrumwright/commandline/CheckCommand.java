@@ -6,19 +6,22 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.ParentCommand;
+import thrumwright.plan.ClassFinding;
+import thrumwright.plan.ClassPlan;
 import thrumwright.plan.Finding;
 import thrumwright.plan.Plan;
 import thrumwright.plan.Severity;
+import thrumwright.sheet.MemberNames;
 
 @Command(
         name = "check",
-        description = "Looks a piece over. Exit code 1 if it has a problem.",
+        description = "Looks a piece or a class over. Exit code 1 if it has a problem.",
         mixinStandardHelpOptions = true)
 final class CheckCommand implements Callable<Integer> {
     @ParentCommand
     private Commands commands;
 
-    @Parameters(index = "0", paramLabel = "FILE", description = "The piece; “-” for the standard input.")
+    @Parameters(index = "0", paramLabel = "FILE", description = "The piece or class; “-” for the standard input.")
     private String file;
 
     @Option(names = "--strict", description = "Exit code 1 for a caution too.")
@@ -26,12 +29,30 @@ final class CheckCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws Exception {
-        Plan plan = Plan.of(Files.piece(file, commands.console()).piece());
-        for (Finding finding : plan.findings()) {
-            String severity = finding.severity().name().toLowerCase(Locale.ROOT);
-            commands.console().out().println(severity + ": " + finding.sentence());
+        Work work = Files.work(file, commands.console());
+        return work instanceof Work.OfClass some ? told(some.plan()) : told(((Work.OfPiece) work).plan());
+    }
+
+    private int told(Plan plan) {
+        plan.findings().forEach(finding -> tell(finding.severity(), finding.sentence()));
+        return code(plan.has(Severity.PROBLEM), plan.has(Severity.CAUTION));
+    }
+
+    /** Each finding with the names of those whom it is about. */
+    private int told(ClassPlan plan) {
+        MemberNames names = MemberNames.of(plan.set(), Locale.UK);
+        for (ClassFinding each : plan.findings()) {
+            Finding finding = each.finding();
+            names.said(each.members(), finding.sentence()).forEach(said -> tell(finding.severity(), said));
         }
-        boolean bad = plan.has(Severity.PROBLEM) || strict && plan.has(Severity.CAUTION);
-        return bad ? Commands.PROBLEM_FOUND : Commands.DONE;
+        return code(plan.has(Severity.PROBLEM), plan.has(Severity.CAUTION));
+    }
+
+    private void tell(Severity severity, String sentence) {
+        commands.console().out().println(severity.name().toLowerCase(Locale.ROOT) + ": " + sentence);
+    }
+
+    private int code(boolean problem, boolean caution) {
+        return problem || strict && caution ? Commands.PROBLEM_FOUND : Commands.DONE;
     }
 }

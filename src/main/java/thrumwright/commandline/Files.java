@@ -3,6 +3,9 @@ package thrumwright.commandline;
 import java.io.IOException;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
+import thrumwright.plan.ClassPlan;
+import thrumwright.plan.Plan;
+import thrumwright.store.ClassFile;
 import thrumwright.store.FileProblem;
 import thrumwright.store.PieceFile;
 import thrumwright.store.SafeFile;
@@ -13,12 +16,23 @@ final class Files {
 
     private Files() {}
 
-    static PieceFile piece(String name, Commands.Console console) throws FileProblem {
+    /** What a file holds: by its content a class or a piece. A class on the standard input names pieces as seen from here. */
+    static Work work(String name, Commands.Console console) throws FileProblem {
+        String text = text(name, console);
+        if (!ClassFile.isClass(text)) {
+            return new Work.OfPiece(Plan.of(PieceFile.read(text).piece()));
+        }
+        ClassFile.PieceSource pieces =
+                name.equals(STANDARD) ? ClassFile.PieceSource.in(Path.of("")) : ClassFile.sourceFor(path(name));
+        return new Work.OfClass(ClassPlan.of(ClassFile.read(text, pieces).set()));
+    }
+
+    private static String text(String name, Commands.Console console) throws FileProblem {
         if (!name.equals(STANDARD)) {
-            return PieceFile.read(SafeFile.read(path(name)));
+            return SafeFile.read(path(name));
         }
         try {
-            return PieceFile.read(SafeFile.text(console.in(), "The standard input"));
+            return SafeFile.text(console.in(), "The standard input");
         } catch (IOException e) {
             throw SafeFile.problem("The standard input can't be read.", e);
         }

@@ -1,22 +1,26 @@
 package thrumwright.commandline;
 
+import java.util.Locale;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.ParentCommand;
-import thrumwright.plan.Plan;
+import thrumwright.plan.ClassPlan;
+import thrumwright.sheet.ClassSheet;
+import thrumwright.sheet.ClassText;
 import thrumwright.store.JsonText;
 
 @Command(
         name = "plan",
-        description = "Shows what follows from a piece: rows, heights, cuts, hems, warp.",
+        description =
+                "Shows what follows from a piece: rows, heights, cuts, hems, warp; or the common lists of a class.",
         mixinStandardHelpOptions = true)
 final class PlanCommand implements Callable<Integer> {
     @ParentCommand
     private Commands commands;
 
-    @Parameters(index = "0", paramLabel = "FILE", description = "The piece; “-” for the standard input.")
+    @Parameters(index = "0", paramLabel = "FILE", description = "The piece or class; “-” for the standard input.")
     private String file;
 
     @Option(names = "--json", description = "As JSON for other programs; lengths in mm, masses in g.")
@@ -24,9 +28,18 @@ final class PlanCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws Exception {
-        Plan plan = Plan.of(Files.piece(file, commands.console()).piece());
-        String text = json ? JsonText.of(PlanJson.of(plan)) : PlanText.of(plan);
-        commands.console().out().print(text);
+        Work work = Files.work(file, commands.console());
+        commands.console()
+                .out()
+                .print(work instanceof Work.OfClass some ? text(some.plan()) : text((Work.OfPiece) work));
         return Commands.DONE;
+    }
+
+    private String text(Work.OfPiece piece) {
+        return json ? JsonText.of(PlanJson.of(piece.plan())) : PlanText.of(piece.plan());
+    }
+
+    private String text(ClassPlan plan) {
+        return json ? JsonText.of(ClassJson.of(plan)) : ClassText.of(ClassSheet.of(plan, Locale.UK), Locale.UK);
     }
 }

@@ -116,7 +116,7 @@ final class PlanJson {
         return json;
     }
 
-    private static Map<String, Object> total(YarnTotal total) {
+    static Map<String, Object> total(YarnTotal total) {
         Map<String, Object> json = new LinkedHashMap<>();
         json.put("yarn", total.yarn().id());
         json.put("inWarp", total.inWarp());
@@ -125,7 +125,7 @@ final class PlanJson {
         return json;
     }
 
-    private static Map<String, Object> finding(Finding finding) {
+    static Map<String, Object> finding(Finding finding) {
         Map<String, Object> json = new LinkedHashMap<>();
         json.put("severity", lower(finding.severity()));
         json.put("code", lower(finding.code()));

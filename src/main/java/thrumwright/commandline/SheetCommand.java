@@ -11,17 +11,20 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.ParentCommand;
 import picocli.CommandLine.Spec;
 import thrumwright.drawing.Fonts;
+import thrumwright.output.ClassSheets;
 import thrumwright.output.PageSetup;
 import thrumwright.output.Paper;
 import thrumwright.output.Progress;
 import thrumwright.output.SheetForm;
 import thrumwright.output.SheetLook;
 import thrumwright.output.SheetWriter;
-import thrumwright.plan.Plan;
 import thrumwright.store.FileProblem;
 import thrumwright.store.SafeFile;
 
-@Command(name = "sheet", description = "Writes the step sheet of a piece.", mixinStandardHelpOptions = true)
+@Command(
+        name = "sheet",
+        description = "Writes the step sheet of a piece, or all sheets of a class.",
+        mixinStandardHelpOptions = true)
 final class SheetCommand implements Callable<Integer> {
     @Spec
     private CommandSpec spec;
@@ -29,7 +32,7 @@ final class SheetCommand implements Callable<Integer> {
     @ParentCommand
     private Commands commands;
 
-    @Parameters(index = "0", paramLabel = "FILE", description = "The piece; “-” for the standard input.")
+    @Parameters(index = "0", paramLabel = "FILE", description = "The piece or class; “-” for the standard input.")
     private String file;
 
     @Option(
@@ -39,6 +42,11 @@ final class SheetCommand implements Callable<Integer> {
                     "Where to write it; “-” for the standard output. PNG and SVG pages are numbered: NAME-1.png …",
             defaultValue = "-")
     private String to;
+
+    @Option(
+            names = "--each",
+            description = "A class: a file for its lists and one for each loom: NAME-0-lists.pdf, NAME-1-asta.pdf …")
+    private boolean each;
 
     @Option(names = "--as", description = "${COMPLETION-CANDIDATES}; otherwise by the ending of NAME, else TEXT.")
     private SheetForm form;
@@ -82,13 +90,34 @@ final class SheetCommand implements Callable<Integer> {
             throw new ParameterException(spec.commandLine(), wanted + " pages need a name: give one with --to.");
         }
         SheetLook look = new SheetLook(setup(), !grey);
-        Plan plan = Plan.of(Files.piece(file, commands.console()).piece());
+        Work work = Files.work(file, commands.console());
         try {
-            new SheetWriter(plan, look, Fonts::load, Locale.UK).write(wanted, to, dpi, Progress.UNWATCHED, this::keep);
+            if (work instanceof Work.OfClass some) {
+                write(new ClassSheets(some.plan(), look, Fonts::load, Locale.UK), wanted);
+            } else {
+                write(new SheetWriter(((Work.OfPiece) work).plan(), look, Fonts::load, Locale.UK), wanted);
+            }
         } catch (IOException e) {
             throw SafeFile.problem(to + " can't be written.", e);
         }
         return Commands.DONE;
+    }
+
+    private void write(SheetWriter sheet, SheetForm wanted) throws IOException, FileProblem {
+        if (each) {
+            throw new ParameterException(spec.commandLine(), file + " is one piece; --each is for a class.");
+        }
+        sheet.write(wanted, to, dpi, Progress.UNWATCHED, this::keep);
+    }
+
+    private void write(ClassSheets sheets, SheetForm wanted) throws IOException, FileProblem {
+        if (!each) {
+            sheets.together(wanted, to, dpi, Progress.UNWATCHED, this::keep);
+        } else if (to.equals("-")) {
+            throw new ParameterException(spec.commandLine(), "A file for each loom needs a name: give one with --to.");
+        } else {
+            sheets.each(wanted, to, dpi, Progress.UNWATCHED, this::keep);
+        }
     }
 
     private void keep(String name, byte[] bytes) throws FileProblem {

@@ -1,6 +1,5 @@
 package thrumwright.output;
 
-import java.util.List;
 import java.util.Locale;
 import thrumwright.drawing.Fonts;
 import thrumwright.drawing.Palette;
@@ -48,16 +47,5 @@ public final class ClassPages implements SheetSource {
         String name = plan.set().members().get(member).name();
         SheetPages pages = SheetLayout.of(plan.plans().get(member), name, setup, fonts, palette, locale);
         return pages.titled(pages.title() + " · " + names.name(member));
-    }
-
-    /**
-     * A name for the file of each sheet, all different on every system: letters without their marks, digits and hyphens.
-     *
-     * @param stem what they begin with
-     * @param ending what they end with, such as {@code .pdf}
-     * @return in the order of the sheets
-     */
-    public List<String> fileNames(String stem, String ending) {
-        return FileNames.of(plan.set(), stem, ending);
     }
 }

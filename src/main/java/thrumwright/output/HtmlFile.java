@@ -17,6 +17,7 @@ import thrumwright.plan.Plan;
 import thrumwright.plan.Work;
 import thrumwright.sheet.Chapter;
 import thrumwright.sheet.CutLine;
+import thrumwright.sheet.Fact;
 import thrumwright.sheet.PictureWords;
 import thrumwright.sheet.RowLine;
 import thrumwright.sheet.Step;
@@ -32,11 +33,12 @@ public final class HtmlFile {
     private final Phrases phrases;
     private final PictureWords pictureWords;
     private final HtmlPictures pictures;
-    private final Html html = new Html();
+    private final Html html;
 
-    private HtmlFile(Plan plan, Fonts fonts, Palette palette, Locale locale) {
+    private HtmlFile(Html html, Plan plan, StepSheet sheet, Fonts fonts, Palette palette, Locale locale) {
+        this.html = html;
         this.plan = plan;
-        this.sheet = StepSheet.of(plan, locale);
+        this.sheet = sheet;
         this.phrases = Phrases.of("thrumwright.sheet.steps", locale);
         this.pictureWords = new PictureWords(plan, locale);
         this.pictures = new HtmlPictures(plan, fonts, palette);
@@ -44,16 +46,33 @@ public final class HtmlFile {
 
     /** The whole page. */
     public static String of(Plan plan, Fonts fonts, Palette palette, Locale locale) {
-        HtmlFile file = new HtmlFile(plan, fonts, palette, locale);
-        file.write();
-        return file.html.toString();
+        Html html = new Html();
+        StepSheet sheet = StepSheet.of(plan, locale);
+        begin(html, sheet.title());
+        write(html, plan, sheet, fonts, palette, locale);
+        end(html);
+        return html.toString();
+    }
+
+    /** A sheet, within the body of a page. */
+    static void write(Html html, Plan plan, StepSheet sheet, Fonts fonts, Palette palette, Locale locale) {
+        new HtmlFile(html, plan, sheet, fonts, palette, locale).write();
+    }
+
+    /** All that stands before the content of a page. */
+    static void begin(Html html, String title) {
+        html.raw("<!DOCTYPE html>\n<html lang=\"en-GB\">\n<head>\n<meta charset=\"utf-8\"/>\n");
+        html.raw("<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\"/>\n");
+        html.line("title", title);
+        html.raw("<style>\n" + style() + "</style>\n</head>\n<body>\n<main>\n");
+    }
+
+    /** All that stands after it. */
+    static void end(Html html) {
+        html.raw("</main>\n</body>\n</html>\n");
     }
 
     private void write() {
-        html.raw("<!DOCTYPE html>\n<html lang=\"en-GB\">\n<head>\n<meta charset=\"utf-8\"/>\n");
-        html.raw("<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\"/>\n");
-        html.line("title", sheet.title());
-        html.raw("<style>\n" + style() + "</style>\n</head>\n<body>\n<main>\n");
         html.line("h1", sheet.title());
         facts();
         html.picture(pictures.piece(), pictureWords.piece());
@@ -61,7 +80,6 @@ public final class HtmlFile {
         cuts();
         yarns();
         sheet.chapters().forEach(this::chapter);
-        html.raw("</main>\n</body>\n</html>\n");
     }
 
     private static String style() {
@@ -73,10 +91,14 @@ public final class HtmlFile {
     }
 
     private void facts() {
+        facts(html, sheet.facts());
+    }
+
+    static void facts(Html html, List<Fact> facts) {
         html.within(
                 "dl",
                 "",
-                () -> sheet.facts().forEach(fact -> {
+                () -> facts.forEach(fact -> {
                     html.line("dt", fact.name());
                     html.line("dd", fact.value());
                 }));

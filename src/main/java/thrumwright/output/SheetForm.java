@@ -51,7 +51,11 @@ public enum SheetForm {
      * @param page from 0
      */
     public String pageName(String name, int page) {
-        String stem = names(name) ? name.substring(0, name.length() - ending.length()) : name;
-        return stem + "-" + (page + 1) + ending;
+        return stem(name) + "-" + (page + 1) + ending;
+    }
+
+    /** A name without the ending, if it had it. */
+    String stem(String name) {
+        return names(name) ? name.substring(0, name.length() - ending.length()) : name;
     }
 }

@@ -1,6 +1,5 @@
 package thrumwright.output;
 
-import java.awt.image.BufferedImage;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -64,16 +63,20 @@ public record SheetWriter(Plan plan, SheetLook look, Supplier<Fonts> fonts, Loca
         SheetPages pages = look.layOut(plan, fonts.get(), locale);
         for (int page = 0; page < pages.count(); page++) {
             progress.reached(page, pages.count());
-            ByteArrayOutputStream out = new ByteArrayOutputStream();
-            if (form == SheetForm.SVG) {
-                SvgFile.write(pages, page, out);
-            } else {
-                BufferedImage picture = PngFile.picture(pages, page, dpi);
-                PngFile.write(picture, out);
-            }
-            files.take(form.pageName(name, page), out.toByteArray());
+            files.take(form.pageName(name, page), page(pages, page, form, dpi));
         }
         progress.reached(pages.count(), pages.count());
+    }
+
+    /** One page as a file of a paged form. */
+    static byte[] page(SheetPages pages, int page, SheetForm form, double dpi) throws IOException {
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        if (form == SheetForm.SVG) {
+            SvgFile.write(pages, page, out);
+        } else {
+            PngFile.write(PngFile.picture(pages, page, dpi), out);
+        }
+        return out.toByteArray();
     }
 
     private String text() {

@@ -104,7 +104,8 @@ final class Findings {
                         "needed", shown.total(total.length()),
                         "stock", shown.total(stock),
                         "short", shown.total(total.length() - stock));
-                found.add(words.finding(Code.STOCK_SHORT, Optional.empty(), Optional.empty(), values));
+                found.add(
+                        words.finding(Code.STOCK_SHORT, Optional.empty(), Optional.empty(), values, Optional.empty()));
             }
         }
         return found;

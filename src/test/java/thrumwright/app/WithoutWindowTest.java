@@ -49,6 +49,15 @@ class WithoutWindowTest {
     }
 
     @Test
+    void showsTheListsOfAClass() throws Exception {
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        new WithoutWindow(new PrintStream(out, true, StandardCharsets.UTF_8))
+                .plan(Path.of("demo", "class", "tuesday-class.json"));
+        assertThat(out.toString(StandardCharsets.UTF_8))
+                .contains("Tuesday class at the weaving room", "Cut together", "For the window");
+    }
+
+    @Test
     void aPieceThatIsNotThereIsSaidInASentence() {
         WithoutWindow shown = new WithoutWindow(new PrintStream(OutputStream.nullOutputStream()));
         assertThatThrownBy(() -> shown.plan(folder.resolve("nowhere.json")))

@@ -203,8 +203,7 @@ class ClassPagesTest {
     void filesOfAClassHaveSafeNamesThatNeverCollide() {
         RandomClasses classes = new RandomClasses(77);
         for (int i = 0; i < 50; i++) {
-            ClassPages pages = pages(classes.next(12));
-            List<String> names = pages.fileNames("sheets", ".pdf");
+            List<String> names = FileNames.of(classes.next(12), "sheets", ".pdf");
             assertThat(names).hasSize(13).allMatch(name -> name.matches("sheets-\\d\\d(-[a-z0-9]+)*\\.pdf"));
             assertThat(new HashSet<>(names)).hasSize(13);
         }

@@ -1,0 +1,145 @@
+package thrumwright.output;
+
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import java.util.Locale;
+import java.util.function.Supplier;
+import thrumwright.drawing.Fonts;
+import thrumwright.drawing.Palette;
+import thrumwright.measure.Phrases;
+import thrumwright.plan.ClassPlan;
+import thrumwright.sheet.ClassSheet;
+import thrumwright.sheet.ClassText;
+import thrumwright.sheet.PlainText;
+import thrumwright.sheet.StepSheet;
+
+/**
+ * Writes all sheets of a class in any of their forms: its common lists first, then every loom's own sheet.
+ *
+ * @param fonts asked for only by forms that have any
+ */
+public record ClassSheets(ClassPlan plan, SheetLook look, Supplier<Fonts> fonts, Locale locale) {
+    /**
+     * Everything in one file, or for a {@linkplain SheetForm#paged() paged} form in pages numbered through.
+     *
+     * @param name of the file, or for a paged form what the names of its pages begin with
+     * @param dpi dots per inch of PNG pages
+     * @param progress is told of every sheet
+     * @throws Stopped if the work is asked to stop
+     * @throws IOException if the sheets can't be put into that form
+     * @throws E as {@code files} does
+     */
+    public <E extends Exception> void together(
+            SheetForm form, String name, double dpi, Progress progress, SheetWriter.Files<E> files)
+            throws IOException, E {
+        switch (form) {
+            case PDF -> files.take(name, pdf(progress));
+            case PNG, SVG -> {
+                ClassPages pages = pages(fonts.get());
+                int page = 0;
+                for (int i = 0; i < pages.count(); i++) {
+                    progress.reached(i, pages.count());
+                    page = pages(pages.sheet(i), form, name, page, dpi, files);
+                }
+                progress.reached(pages.count(), pages.count());
+            }
+            case HTML -> files.take(name, bytes(ClassHtml.of(plan, fonts.get(), palette(), locale, progress)));
+            case TEXT -> {
+                StringBuilder text = new StringBuilder();
+                for (int i = 0; i < count(); i++) {
+                    progress.reached(i, count());
+                    text.append(i == 0 ? "" : "\n\n").append(text(i));
+                }
+                progress.reached(count(), count());
+                files.take(name, bytes(text.toString()));
+            }
+        }
+    }
+
+    /**
+     * A file for the lists and one for each loom, or for a paged form one for each of their pages.
+     *
+     * @param name what the names of all files begin with, with or without the form's ending
+     * @param dpi dots per inch of PNG pages
+     * @param progress is told of every sheet
+     * @throws Stopped if the work is asked to stop
+     * @throws IOException if the sheets can't be put into that form
+     * @throws E as {@code files} does
+     */
+    public <E extends Exception> void each(
+            SheetForm form, String name, double dpi, Progress progress, SheetWriter.Files<E> files)
+            throws IOException, E {
+        List<String> names = names(form, name);
+        for (int i = 0; i < count(); i++) {
+            progress.reached(i, count());
+            switch (form) {
+                case PDF -> files.take(names.get(i), pdf(i));
+                case PNG, SVG -> pages(pages(fonts.get()).sheet(i), form, names.get(i), 0, dpi, files);
+                case HTML -> files.take(names.get(i), bytes(ClassHtml.one(plan, i, fonts.get(), palette(), locale)));
+                case TEXT -> files.take(names.get(i), bytes(text(i)));
+            }
+        }
+        progress.reached(count(), count());
+    }
+
+    /**
+     * The names of the files that {@link #each} makes, all different on every system; those of pages begin with them.
+     *
+     * @param name what they begin with, with or without the form's ending
+     */
+    public List<String> names(SheetForm form, String name) {
+        return FileNames.of(plan.set(), form.stem(name), form.ending());
+    }
+
+    private int count() {
+        return 1 + plan.plans().size();
+    }
+
+    private Palette palette() {
+        return look.palette(plan.plans().get(0));
+    }
+
+    private ClassPages pages(Fonts loaded) {
+        return new ClassPages(plan, look.setup(), loaded, palette(), locale);
+    }
+
+    private byte[] pdf(Progress progress) throws IOException {
+        Fonts loaded = fonts.get();
+        ClassPages pages = pages(loaded);
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        PdfFile.write(pages.title(), pages, loaded, out, progress);
+        return out.toByteArray();
+    }
+
+    private byte[] pdf(int index) throws IOException {
+        Fonts loaded = fonts.get();
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        PdfFile.write(pages(loaded).sheet(index), loaded, out);
+        return out.toByteArray();
+    }
+
+    /** Writes all pages of a sheet, the first under the number after {@code before}; gives the last number. */
+    private <E extends Exception> int pages(
+            SheetPages sheet, SheetForm form, String name, int before, double dpi, SheetWriter.Files<E> files)
+            throws IOException, E {
+        for (int page = 0; page < sheet.count(); page++) {
+            files.take(form.pageName(name, before + page), SheetWriter.page(sheet, page, form, dpi));
+        }
+        return before + sheet.count();
+    }
+
+    private String text(int index) {
+        if (index == 0) {
+            return ClassText.of(ClassSheet.of(plan, locale), locale);
+        }
+        String name = plan.set().members().get(index - 1).name();
+        return PlainText.of(
+                StepSheet.of(plan.plans().get(index - 1), name, locale), Phrases.of("thrumwright.sheet.steps", locale));
+    }
+
+    private static byte[] bytes(String text) {
+        return text.getBytes(StandardCharsets.UTF_8);
+    }
+}
