@@ -53,6 +53,16 @@ public final class StepPainter {
         within.dispose();
     }
 
+    /** A block as the picture of its kind, alone and without arrows; nothing goes outside the box. */
+    public void kind(Rectangle2D box, Plan plan, EndPlan end, BlockPlan block) {
+        Graphics2D within = (Graphics2D) g.create();
+        within.clip(box);
+        within.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
+        StepPainter painter = new StepPainter(within, palette, font);
+        block.work().ifPresentOrElse(work -> painter.lean(box, plan, work), () -> painter.draw(box, plan, end, block));
+        within.dispose();
+    }
+
     /**
      * A twined or soumak row alone, as it must lean or as it must not; nothing goes outside the box.
      *

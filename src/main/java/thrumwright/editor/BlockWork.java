@@ -1,16 +1,20 @@
 package thrumwright.editor;
 
 import java.util.List;
+import java.util.function.Consumer;
 import thrumwright.block.Block;
 import thrumwright.editor.canvas.CanvasMap.Spot;
 import thrumwright.editor.canvas.PieceCanvas;
 import thrumwright.editor.canvas.Zoom;
+import thrumwright.editor.edit.Edit;
 import thrumwright.editor.edit.Edits;
 import thrumwright.editor.edit.NewBlocks;
 import thrumwright.editor.edit.Selection;
 import thrumwright.editor.edit.Session;
+import thrumwright.editor.edit.Slot;
 import thrumwright.editor.text.Commands;
 import thrumwright.measure.UnitSystem;
+import thrumwright.piece.End;
 import thrumwright.piece.Place;
 import thrumwright.plan.Words;
 
@@ -22,11 +26,14 @@ final class BlockWork {
     private final Session session;
     private final Edits edits;
     private final PieceCanvas canvas;
+    private final Consumer<Edit> doing;
 
-    BlockWork(Session session, Edits edits, PieceCanvas canvas) {
+    /** @param doing does an edit, or says why it refuses */
+    BlockWork(Session session, Edits edits, PieceCanvas canvas, Consumer<Edit> doing) {
         this.session = session;
         this.edits = edits;
         this.canvas = canvas;
+        this.doing = doing;
     }
 
     void addTo(Commands commands) {
@@ -34,9 +41,9 @@ final class BlockWork {
             String key = Words.key(block);
             commands.add("add-" + key, () -> add(key), this::mayAdd);
         }
-        commands.add("delete", () -> session.edit(edits.delete(session.piece(), session.selection())), this::any);
-        commands.add("up", () -> session.edit(edits.move(session.piece(), session.selection(), 1)), this::own);
-        commands.add("down", () -> session.edit(edits.move(session.piece(), session.selection(), -1)), this::own);
+        commands.add("delete", () -> doing.accept(edits.delete(session.piece(), session.selection())), this::any);
+        commands.add("up", () -> doing.accept(edits.move(session.piece(), session.selection(), 1)), this::own);
+        commands.add("down", () -> doing.accept(edits.move(session.piece(), session.selection(), -1)), this::own);
         commands.add("duplicate", this::duplicate, this::own);
         commands.add("select-all", this::selectAll);
         commands.add("select-above", () -> step(-1));
@@ -53,11 +60,11 @@ final class BlockWork {
         commands.add("true-size", () -> canvas.setZoom(Zoom.of(TRUE_SIZE)));
         commands.add(
                 "top-own",
-                () -> session.edit(edits.topOnItsOwn()),
+                () -> doing.accept(edits.topOnItsOwn()),
                 () -> session.piece().topFollows());
         commands.add(
                 "top-follows",
-                () -> session.edit(edits.topFollows(session.piece())),
+                () -> doing.accept(edits.topFollows(session.piece())),
                 () -> !session.piece().topFollows());
     }
 
@@ -72,35 +79,23 @@ final class BlockWork {
                         || !session.piece().topFollows());
     }
 
-    private Place placeToAdd() {
-        Place place = session.selection().place();
-        return place == Place.TOP && session.piece().topFollows() ? Place.START : place;
-    }
-
     private boolean mayAdd() {
-        return session.piece().end(placeToAdd()).blocks().size() < thrumwright.piece.End.MOST_BLOCKS;
-    }
-
-    /** Above the selected block; on top of the end where none is selected. */
-    private int indexToAdd(Place place) {
-        return session.selection()
-                .lead()
-                .filter(id -> session.selection().place() == place)
-                .map(id -> session.piece().end(place).indexOf(id) + 1)
-                .orElse(session.piece().end(place).blocks().size());
+        Place place = slot().own(session.piece()).place();
+        return session.piece().end(place).blocks().size() < End.MOST_BLOCKS;
     }
 
     void add(String kind) {
-        Place place = placeToAdd();
         Block block = NewBlocks.ofKind(kind, session.piece().habits().units());
-        session.edit(edits.add(session.piece(), place, indexToAdd(place), block));
+        doing.accept(edits.add(session.piece(), slot(), block));
+    }
+
+    private Slot slot() {
+        return Slot.above(session.piece(), session.selection());
     }
 
     private void duplicate() {
-        Selection selection = session.selection();
-        List<Block> blocks = selection.blocksIn(session.piece());
-        session.edit(edits.paste(
-                session.piece(), selection.place(), indexToAdd(selection.place()), blocks, "edit.duplicate"));
+        List<Block> blocks = session.selection().blocksIn(session.piece());
+        doing.accept(edits.paste(session.piece(), slot(), blocks, "edit.duplicate"));
     }
 
     private void selectAll() {

@@ -7,14 +7,15 @@ import java.awt.datatransfer.StringSelection;
 import java.awt.datatransfer.UnsupportedFlavorException;
 import java.io.IOException;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import thrumwright.block.Block;
 import thrumwright.editor.edit.Edits;
-import thrumwright.editor.edit.Selection;
 import thrumwright.editor.edit.Session;
+import thrumwright.editor.edit.Slot;
 import thrumwright.editor.text.Commands;
+import thrumwright.editor.text.Texts;
 import thrumwright.piece.End;
-import thrumwright.piece.Place;
 import thrumwright.piece.Structure;
 import thrumwright.store.FileProblem;
 import thrumwright.store.StructureFile;
@@ -24,11 +25,13 @@ final class ClipboardWork {
     private final EditorWindow window;
     private final Session session;
     private final Edits edits;
+    private final Texts texts;
 
     ClipboardWork(EditorWindow window, Edits edits) {
         this.window = window;
         this.session = window.session();
         this.edits = edits;
+        this.texts = window.room().texts();
     }
 
     void addTo(Commands commands) {
@@ -45,44 +48,53 @@ final class ClipboardWork {
         return Toolkit.getDefaultToolkit().getSystemClipboard();
     }
 
-    private void copy() {
+    /** @return whether they are on the clipboard now */
+    private boolean copy() {
         List<Block> blocks = session.selection().blocksIn(session.piece());
-        String name = window.room().texts().say("clipboard.name");
+        String name = texts.say("clipboard.name");
         String text = StructureFile.of(new Structure(
                         "copied-blocks", name, name, "", Optional.empty(), List.of(), name, new End(blocks)))
                 .text();
         try {
             clipboard().setContents(new StringSelection(text), null);
+            return true;
         } catch (IllegalStateException e) {
-            window.problem(window.room().texts().say("clipboard.busy"));
+            window.problem(texts.say("clipboard.busy"));
+            return false;
         }
     }
 
     private void cut() {
-        copy();
-        session.edit(edits.delete(session.piece(), session.selection()));
+        if (copy()) {
+            window.edit(edits.delete(session.piece(), session.selection()));
+        }
     }
 
     private void paste() {
         try {
             String text = (String) clipboard().getData(DataFlavor.stringFlavor);
-            paste(StructureFile.read(text).structure().end().blocks());
-        } catch (UnsupportedFlavorException | IOException | FileProblem e) {
-            window.problem(window.room().texts().say("clipboard.no-blocks"));
+            if (StructureFile.isMeant(text) || text.stripLeading().startsWith("{")) {
+                paste(StructureFile.read(text).structure().end().blocks());
+            } else {
+                window.problem(texts.say("clipboard.no-blocks"));
+            }
+        } catch (UnsupportedFlavorException | IOException e) {
+            window.problem(texts.say("clipboard.no-blocks"));
+        } catch (FileProblem e) {
+            window.problem(texts.say("clipboard.unreadable", Map.of("why", e.getMessage())));
         } catch (IllegalStateException e) {
-            window.problem(window.room().texts().say("clipboard.busy"));
+            window.problem(texts.say("clipboard.busy"));
         }
     }
 
     private void paste(List<Block> blocks) {
-        Selection selection = session.selection();
-        boolean fixed = selection.place() == Place.TOP && session.piece().topFollows();
-        Place place = fixed ? Place.START : selection.place();
-        int index = selection
-                .lead()
-                .filter(id -> !fixed)
-                .map(id -> session.piece().end(place).indexOf(id) + 1)
-                .orElse(session.piece().end(place).blocks().size());
-        session.edit(edits.paste(session.piece(), place, index, blocks, "edit.paste"));
+        long strange = blocks.stream()
+                .filter(block -> Edits.lacksYarn(block, session.piece()))
+                .count();
+        Slot slot = Slot.above(session.piece(), session.selection());
+        boolean done = window.edit(edits.paste(session.piece(), slot, blocks, "edit.paste"));
+        if (done && strange > 0) {
+            window.messages().say(texts.say("clipboard.other-yarns", Map.of("count", strange)));
+        }
     }
 }

@@ -21,15 +21,18 @@ import javax.swing.JViewport;
 import javax.swing.ScrollPaneConstants;
 import javax.swing.UIManager;
 import thrumwright.editor.canvas.AmountEntry;
+import thrumwright.editor.canvas.Gesturing;
 import thrumwright.editor.canvas.LabelColumn;
 import thrumwright.editor.canvas.PieceCanvas;
 import thrumwright.editor.canvas.WidthRule;
 import thrumwright.editor.edit.Change;
+import thrumwright.editor.edit.Edit;
 import thrumwright.editor.edit.Edits;
 import thrumwright.editor.edit.Session;
 import thrumwright.editor.form.Desk;
 import thrumwright.editor.form.FormTabs;
 import thrumwright.editor.look.Icons;
+import thrumwright.editor.shelf.BlockShelf;
 import thrumwright.editor.text.CommandTexts;
 import thrumwright.editor.text.Commands;
 import thrumwright.editor.text.Texts;
@@ -42,6 +45,9 @@ import thrumwright.editor.view.StepsView;
 
 /** One piece in a window. */
 final class EditorWindow {
+    /** A window lower than that has no room for everything, pixels. */
+    private static final int LOW = 720;
+
     private final Workroom room;
     private final Session session;
     private final Texts texts;
@@ -59,6 +65,7 @@ final class EditorWindow {
     private final StructureWork structures;
     private final AmountEntry amount;
     private final ClipboardWork clipboard;
+    private final BlockShelf shelf;
 
     EditorWindow(Workroom room, Session session) {
         this.room = room;
@@ -81,11 +88,11 @@ final class EditorWindow {
                                 .map(java.nio.file.Path::getParent)
                                 .orElse(java.nio.file.Path.of(System.getProperty("user.home")))));
         this.amount = new AmountEntry(labels, canvas, edits);
-        labels.setAmountAsked(spot -> amount.open());
         this.structures = new StructureWork(this, edits);
-        this.blocks = new BlockWork(session, edits, canvas);
+        this.blocks = new BlockWork(session, edits, canvas, this::edit);
         this.clipboard = new ClipboardWork(this, edits);
-        canvas.setGestures(new thrumwright.editor.canvas.Gesturing(desk.edits(), this::takeOver));
+        canvas.setGestures(new Gesturing(desk.edits(), this::takeOver, amount::open));
+        this.shelf = new BlockShelf(canvas, labels, edits, key -> commands.run("add-" + key));
         build();
     }
 
@@ -153,13 +160,23 @@ final class EditorWindow {
                 left.setDividerLocation(left.getHeight() - views.getPreferredSize().height - left.getDividerSize());
             }
         });
-        JSplitPane whole = new JSplitPane(JSplitPane.HORIZONTAL_SPLIT, left, forms.component());
+        JPanel right = new JPanel(new BorderLayout());
+        right.add(forms.component());
+        right.add(shelf, BorderLayout.SOUTH);
+        openShelf();
+        JSplitPane whole = new JSplitPane(JSplitPane.HORIZONTAL_SPLIT, left, right);
         whole.setName("canvasAndForms");
         whole.setResizeWeight(1);
         whole.setBorder(null);
-        forms.component().setPreferredSize(new Dimension(330, 400));
-        forms.component().setMinimumSize(new Dimension(290, 100));
+        right.setPreferredSize(new Dimension(330, 400));
+        right.setMinimumSize(new Dimension(290, 100));
         return whole;
+    }
+
+    /** As it was left; in a low window it is folded away at first, since the fields need the room. */
+    private void openShelf() {
+        shelf.setOpen(room.settings().get("shelf.open").map(Boolean::valueOf).orElse(frame.getHeight() >= LOW));
+        shelf.whenFolded(open -> room.settings().put("shelf.open", String.valueOf(open)));
     }
 
     private void countFindings(int count) {
@@ -185,10 +202,32 @@ final class EditorWindow {
         blocks.addTo(commands);
         structures.addTo(commands);
         commands.add("amount", amount::open, () -> !session.selection().isEmpty());
+        commands.add("shelf", this::toShelf);
+        commands.add("shelf-fold", () -> shelf.fold(shelf.isOpen()));
         commands.add("rules", () -> canvas.setRules(!canvas.rules()));
         clipboard.addTo(commands);
         commands.add("undo", session::undo, () -> session.history().undoName().isPresent());
         commands.add("redo", session::redo, () -> session.history().redoName().isPresent());
+    }
+
+    private void toShelf() {
+        shelf.fold(false);
+        shelf.enter();
+    }
+
+    /**
+     * Does an edit, or says why it refuses.
+     *
+     * @return whether it was done
+     */
+    boolean edit(Edit edit) {
+        try {
+            session.edit(edit);
+            return true;
+        } catch (IllegalArgumentException e) {
+            problem(e.getMessage());
+            return false;
+        }
     }
 
     /** Takes over whatever is being typed anywhere in the window. */

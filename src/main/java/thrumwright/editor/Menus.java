@@ -49,6 +49,7 @@ final class Menus {
         add(
                 block,
                 null,
+                "shelf",
                 "amount",
                 "up",
                 "down",
@@ -71,6 +72,9 @@ final class Menus {
                 "fit-start",
                 "fit-top",
                 "true-size",
+                null,
+                "shelf-fold",
+                "rules",
                 null);
         ButtonGroup themes = new ButtonGroup();
         for (Theme theme : Theme.values()) {

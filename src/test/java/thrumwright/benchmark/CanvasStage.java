@@ -87,7 +87,7 @@ final class CanvasStage {
         Theme.LIGHT.apply(Fonts.load());
         Texts texts = Texts.of(Locale.UK);
         canvas = new PieceCanvas(session, texts, Theme.LIGHT.palette());
-        canvas.setGestures(new Gesturing(new Edits(texts.phrases(), texts.words()), () -> {}));
+        canvas.setGestures(new Gesturing(new Edits(texts.phrases(), texts.words()), () -> {}, () -> {}));
         scroll = new JScrollPane(canvas);
         scroll.setBorder(null);
         scroll.getViewport().setScrollMode(JViewport.SIMPLE_SCROLL_MODE);

@@ -8,17 +8,21 @@ import thrumwright.editor.canvas.CanvasMap.Spot;
 import thrumwright.editor.edit.Edits;
 import thrumwright.editor.edit.Selection;
 import thrumwright.editor.edit.Session;
-import thrumwright.piece.Place;
 
 /** Which gesture a press of the mouse begins. */
 public final class Gesturing implements PieceCanvas.Gestures {
     private final Edits edits;
     private final Runnable takeOver;
+    private final Runnable amountAsked;
 
-    /** @param takeOver commits the field that is being typed in */
-    public Gesturing(Edits edits, Runnable takeOver) {
+    /**
+     * @param takeOver commits the field that is being typed in
+     * @param amountAsked opens the field for the selected block's amount
+     */
+    public Gesturing(Edits edits, Runnable takeOver, Runnable amountAsked) {
         this.edits = edits;
         this.takeOver = takeOver;
+        this.amountAsked = amountAsked;
     }
 
     @Override
@@ -27,11 +31,27 @@ public final class Gesturing implements PieceCanvas.Gestures {
         if (SwingUtilities.isMiddleMouseButton(event)) {
             return Optional.of(new PanGesture(canvas, event.getLocationOnScreen()));
         }
+        if (event.getClickCount() == 2 && spot.isPresent()) {
+            amountAsked.run();
+            return Optional.empty();
+        }
         Optional<Spot> edge = Hover.edge(canvas, event.getY());
         if (edge.isPresent()) {
             return Optional.of(new AmountGesture(canvas, edits, edge.get(), event.getPoint()));
         }
-        return spot.isEmpty() ? onNothing(canvas, event) : onBlock(canvas, event, spot.get());
+        return spot.isEmpty()
+                ? onNothing(canvas, event)
+                : onBlock(canvas, event, spot.get(), Slots.of(canvas.map()), event.getPoint());
+    }
+
+    @Override
+    public Optional<Gesture> onLabel(PieceCanvas canvas, MouseEvent event, Spot spot, Slots slots) {
+        takeOver.run();
+        if (event.getClickCount() == 2) {
+            amountAsked.run();
+            return Optional.empty();
+        }
+        return onBlock(canvas, event, spot, slots, event.getPoint());
     }
 
     private static Optional<Gesture> onNothing(PieceCanvas canvas, MouseEvent event) {
@@ -40,14 +60,13 @@ public final class Gesturing implements PieceCanvas.Gestures {
     }
 
     /** A block that is selected already stays so, since the weaver may be about to drag all that are. */
-    private Optional<Gesture> onBlock(PieceCanvas canvas, MouseEvent event, Spot spot) {
+    private Optional<Gesture> onBlock(PieceCanvas canvas, MouseEvent event, Spot spot, Slots slots, Point from) {
         Session session = canvas.session();
         boolean plain = event.getModifiersEx() == MouseEvent.BUTTON1_DOWN_MASK;
         if (!plain || !session.selection().has(spot.place(), spot.id())) {
             session.select(Selections.clicked(session, spot, event));
         }
-        boolean fixed = spot.place() == Place.TOP && session.piece().topFollows();
-        return plain && !fixed ? Optional.of(new MoveGesture(canvas, edits, spot, event.getPoint())) : Optional.empty();
+        return plain ? Optional.of(new MoveGesture(canvas, edits, slots, spot, from)) : Optional.empty();
     }
 
     /** Whether the mouse has gone far enough to be meant. */

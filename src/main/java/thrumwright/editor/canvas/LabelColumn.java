@@ -14,8 +14,8 @@ import java.awt.geom.Path2D;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Consumer;
 import javax.swing.JComponent;
+import javax.swing.SwingUtilities;
 import javax.swing.UIManager;
 import thrumwright.drawing.Spread;
 import thrumwright.editor.canvas.CanvasMap.Spot;
@@ -34,7 +34,6 @@ public final class LabelColumn extends JComponent {
     private final transient Session session;
     private final transient Texts texts;
     private transient List<Row> rows = List.of();
-    private transient Consumer<Spot> amountAsked = spot -> {};
     private int[] columns = {0, 0, 0, 0};
 
     /**
@@ -52,28 +51,62 @@ public final class LabelColumn extends JComponent {
         setName("labels");
         setOpaque(true);
         canvas.whenMapChanges(this::arrange);
-        addMouseListener(new MouseAdapter() {
-            @Override
-            public void mousePressed(MouseEvent event) {
-                pressed(event);
-            }
-        });
+        Mouse mouse = new Mouse();
+        addMouseListener(mouse);
+        addMouseMotionListener(mouse);
         arrange();
     }
 
-    /** Who is told when an amount is double-clicked. */
-    public void setAmountAsked(Consumer<Spot> asked) {
-        amountAsked = asked;
+    /** Labels can be clicked and dragged like their blocks, which are often thin. */
+    private final class Mouse extends MouseAdapter {
+        @Override
+        public void mousePressed(MouseEvent event) {
+            at(event.getY()).ifPresent(spot -> pressed(event, spot));
+        }
+
+        private void pressed(MouseEvent event, Spot spot) {
+            canvas.requestFocusInWindow();
+            if (event.isPopupTrigger()) {
+                canvas.popup(onCanvas(event), Optional.of(spot));
+            } else if (SwingUtilities.isLeftMouseButton(event)) {
+                canvas.gestures()
+                        .onLabel(canvas, onCanvas(event), spot, slots())
+                        .ifPresent(canvas::begin);
+            }
+        }
+
+        @Override
+        public void mouseDragged(MouseEvent event) {
+            canvas.dragged(onCanvas(event));
+        }
+
+        @Override
+        public void mouseReleased(MouseEvent event) {
+            if (event.isPopupTrigger()) {
+                canvas.popup(onCanvas(event), at(event.getY()));
+            } else {
+                canvas.released(onCanvas(event));
+            }
+        }
+
+        private MouseEvent onCanvas(MouseEvent event) {
+            return SwingUtilities.convertMouseEvent(LabelColumn.this, event, canvas);
+        }
     }
 
-    private void pressed(MouseEvent event) {
-        at(event.getY()).ifPresent(spot -> {
-            canvas.requestFocusInWindow();
-            session.select(Selections.clicked(session, spot, event));
-            if (event.getClickCount() == 2) {
-                amountAsked.accept(spot);
+    /** Where blocks can be put down between the labels. */
+    Slots slots() {
+        List<Slots.Line> lines = new ArrayList<>();
+        double design = canvas.getHeight();
+        for (Row row : rows) {
+            if (row.spot().isPresent()) {
+                Spot spot = row.spot().get();
+                lines.add(new Slots.Line(spot.place(), spot.id(), row.y()));
+            } else {
+                design = row.y();
             }
-        });
+        }
+        return new Slots(lines, design);
     }
 
     private Optional<Spot> at(int y) {

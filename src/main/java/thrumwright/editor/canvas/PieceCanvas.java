@@ -65,9 +65,13 @@ public final class PieceCanvas extends JComponent implements Scrollable, Accessi
     private boolean rules = true;
 
     /** What a press of the mouse begins. */
-    @FunctionalInterface
     public interface Gestures {
         Optional<Gesture> begin(PieceCanvas canvas, MouseEvent event, Optional<Spot> spot);
+
+        /** A press on a block's label beside the canvas. */
+        default Optional<Gesture> onLabel(PieceCanvas canvas, MouseEvent event, Spot spot, Slots slots) {
+            return Optional.empty();
+        }
     }
 
     public PieceCanvas(Session session, Texts texts, Palette palette) {
@@ -133,6 +137,34 @@ public final class PieceCanvas extends JComponent implements Scrollable, Accessi
 
     public void setGestures(Gestures other) {
         gestures = other;
+    }
+
+    Gestures gestures() {
+        return gestures;
+    }
+
+    /** Lets a gesture begin that sets out beside the canvas. */
+    public void begin(Gesture other) {
+        cancelGesture();
+        gesture = Optional.of(other);
+        hold();
+    }
+
+    /** The mouse moves on while it holds something. */
+    public void dragged(MouseEvent event) {
+        gesture.ifPresent(current -> {
+            current.drag(event);
+            repaint();
+        });
+    }
+
+    /** The mouse lets go; nothing, if the gesture was given up meanwhile. */
+    public void released(MouseEvent event) {
+        Optional<Gesture> ended = gesture;
+        gesture = Optional.empty();
+        ended.ifPresent(current -> current.release(event));
+        letGo(event.getPoint());
+        repaint();
     }
 
     public void setMenuAsked(Consumer<MouseEvent> asked) {
@@ -459,6 +491,13 @@ public final class PieceCanvas extends JComponent implements Scrollable, Accessi
         private static final long serialVersionUID = 1L;
     }
 
+    /** Asks for the menu of what is selected; a block that isn't yet is selected first. */
+    void popup(MouseEvent event, Optional<Spot> spot) {
+        spot.filter(there -> !session.selection().has(there.place(), there.id()))
+                .ifPresent(there -> session.select(Selection.of(there.place(), there.id())));
+        menuAsked.accept(event);
+    }
+
     private final class Mouse extends MouseAdapter {
         @Override
         public void mousePressed(MouseEvent event) {
@@ -476,10 +515,7 @@ public final class PieceCanvas extends JComponent implements Scrollable, Accessi
 
         @Override
         public void mouseDragged(MouseEvent event) {
-            gesture.ifPresent(current -> {
-                current.drag(event);
-                repaint();
-            });
+            dragged(event);
         }
 
         @Override
@@ -487,11 +523,7 @@ public final class PieceCanvas extends JComponent implements Scrollable, Accessi
             if (event.isPopupTrigger() && gesture.isEmpty()) {
                 popup(event, map().at(event.getY()));
             }
-            Optional<Gesture> ended = gesture;
-            gesture = Optional.empty();
-            ended.ifPresent(current -> current.release(event));
-            letGo(event.getPoint());
-            repaint();
+            released(event);
         }
 
         @Override
@@ -506,12 +538,6 @@ public final class PieceCanvas extends JComponent implements Scrollable, Accessi
         @Override
         public void mouseMoved(MouseEvent event) {
             setCursor(Hover.cursor(PieceCanvas.this, event.getPoint()));
-        }
-
-        private void popup(MouseEvent event, Optional<Spot> spot) {
-            spot.filter(there -> !session.selection().has(there.place(), there.id()))
-                    .ifPresent(there -> session.select(Selection.of(there.place(), there.id())));
-            menuAsked.accept(event);
         }
     }
 

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Collection;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -52,11 +53,15 @@ public final class Edits {
         return piece.withEnd(place, piece.end(place).replaced(changed));
     }
 
-    /** @param index from 0 (lowest) to the number of blocks */
-    public Edit add(Piece now, Place place, int index, Block prototype) {
+    /** @param slot of a top that follows the start: the block goes into the start so that it stands there */
+    public Edit add(Piece now, Slot slot, Block prototype) {
+        Slot own = slot.own(now);
+        Place place = own.place();
+        int index = own.below();
         Block added = fitted(prototype, now, now.end(place), prototype.id());
         return Edit.of(named("edit.add", added), piece -> {
                     checkOwn(piece, place);
+                    checkRoom(piece, place, 1);
                     Piece with = piece.withEnd(place, piece.end(place).with(index, added));
                     return place == Place.START && added instanceof OrderingCord
                             ? leaving(with, added.id(), true)
@@ -65,19 +70,26 @@ public final class Edits {
                 .selecting(Selection.of(place, added.id()));
     }
 
-    /** Puts copies of blocks in, one above the other from an index. */
-    public Edit paste(Piece now, Place place, int index, List<Block> blocks, String key) {
+    /**
+     * Puts copies of blocks in, one above the other.
+     *
+     * @param slot as in {@link #add}
+     */
+    public Edit paste(Piece now, Slot slot, List<Block> blocks, String key) {
+        Slot own = slot.own(now);
+        Place place = own.place();
         End end = now.end(place);
         List<Block> added = new ArrayList<>();
         for (Block block : blocks) {
             Block fitted = fitted(block, now, end, block.id());
             added.add(fitted);
-            end = end.with(end.blocks().size(), fitted);
+            end = end.blocks().size() < End.MOST_BLOCKS ? end.with(end.blocks().size(), fitted) : end;
         }
         return Edit.of(manyNamed(key, added), piece -> {
                     checkOwn(piece, place);
+                    checkRoom(piece, place, added.size());
                     List<Block> all = new ArrayList<>(piece.end(place).blocks());
-                    all.addAll(index, added);
+                    all.addAll(own.below(), added);
                     return piece.withEnd(place, new End(all));
                 })
                 .selecting(new Selection(place, added.stream().map(Block::id).toList()));
@@ -86,14 +98,18 @@ public final class Edits {
     /** With an id that the end doesn't have, and with a yarn that the piece has. */
     private static Block fitted(Block block, Piece piece, End end, String stem) {
         Block fitted = block.withTag(block.tag().withId(end.freeId(stem.replaceFirst("-\\d+$", ""))));
-        boolean foreign = fitted instanceof YarnBlock yarn
-                && yarn.use().material() instanceof Material.Own own
-                && piece.yarns().stream().noneMatch(known -> known.id().equals(own.yarnId()));
-        if (foreign) {
+        if (lacksYarn(fitted, piece)) {
             YarnBlock yarn = (YarnBlock) fitted;
             return yarn.withUse(yarn.use().with(new Material.Part(MaterialRole.WEFT)));
         }
         return fitted;
+    }
+
+    /** Whether a block is woven with a yarn that a piece doesn't have; put in there, it takes the stripe's. */
+    public static boolean lacksYarn(Block block, Piece piece) {
+        return block instanceof YarnBlock yarn
+                && yarn.use().material() instanceof Material.Own own
+                && piece.yarns().stream().noneMatch(known -> known.id().equals(own.yarnId()));
     }
 
     /** Takes blocks away; of a top that follows the start they are left out. */
@@ -160,8 +176,16 @@ public final class Edits {
         });
     }
 
-    /** Moves blocks to where so many of the others stand below them. */
-    public Edit moveTo(Piece now, Selection moved, int below) {
+    /**
+     * Moves blocks to another place, in their end or the other one.
+     *
+     * @param slot counted without the blocks that move
+     */
+    public Edit moveTo(Piece now, Selection moved, Slot slot) {
+        return slot.place() == moved.place() ? moveWithin(now, moved, slot.below()) : moveAcross(now, moved, slot);
+    }
+
+    private Edit moveWithin(Piece now, Selection moved, int below) {
         List<Block> blocks = moved.blocksIn(now);
         return Edit.of(manyNamed("edit.move", blocks), piece -> {
             checkOwn(piece, moved.place());
@@ -170,6 +194,23 @@ public final class Edits {
             all.addAll(Math.max(0, Math.min(below, all.size())), moved.blocksIn(piece));
             return piece.withEnd(moved.place(), new End(all));
         });
+    }
+
+    private Edit moveAcross(Piece now, Selection moved, Slot slot) {
+        Edit put = paste(now, slot, moved.blocksIn(now), "edit.move." + key(slot.place()));
+        return new Edit(
+                put.name(),
+                piece -> {
+                    checkOwn(piece, moved.place());
+                    checkOwn(piece, slot.place());
+                    Piece with = put.change().apply(piece);
+                    return with.withEnd(moved.place(), with.end(moved.place()).without(moved.ids()));
+                },
+                put.selects());
+    }
+
+    private static String key(Place place) {
+        return place.name().toLowerCase(Locale.ROOT);
     }
 
     /** Whether the start's block of that id is left out of a top that follows it. */
@@ -227,6 +268,12 @@ public final class Edits {
         return Edit.of(
                 phrases.say("edit.structure", Map.of("structure", structure.name(), "place", words.place(place))),
                 piece -> structure.on(piece, place));
+    }
+
+    private void checkRoom(Piece piece, Place place, int more) {
+        if (piece.end(place).blocks().size() + more > End.MOST_BLOCKS) {
+            throw new IllegalArgumentException(phrases.say("edit.refused.full", Map.of("most", End.MOST_BLOCKS)));
+        }
     }
 
     private void checkOwn(Piece piece, Place place) {

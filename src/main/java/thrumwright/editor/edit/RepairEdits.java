@@ -81,7 +81,7 @@ public final class RepairEdits {
         if (repair instanceof Repair.Add add) {
             Block prototype = NewBlocks.ofKind(add.key(), now.habits().units());
             Block block = Amounts.with(prototype, String.valueOf(add.rows()), now, add.place());
-            return edits.add(now, add.place(), add.index(), block);
+            return edits.add(now, new Slot(add.place(), add.index()), block);
         } else if (repair instanceof Repair.RepeatAtTop repeat) {
             return edits.leaveOut(now, repeat.id(), false);
         } else if (repair instanceof Repair.TakeAway away) {

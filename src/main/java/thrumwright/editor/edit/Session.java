@@ -129,14 +129,21 @@ public final class Session {
         history.drop(run).ifPresent(this::goTo);
     }
 
-    /** Shows what an edit would do, without doing it; an edit that refuses shows nothing new. */
-    public void preview(Edit edit) {
+    /**
+     * Shows what an edit would do, without doing it.
+     *
+     * @return why the edit refuses, if it does; the piece is shown as it is then
+     */
+    public Optional<String> preview(Edit edit) {
+        Optional<String> refused = Optional.empty();
         try {
             preview = Optional.of(edit.change().apply(piece));
         } catch (IllegalArgumentException e) {
             preview = Optional.empty();
+            refused = Optional.of(String.valueOf(e.getMessage()));
         }
         tell(Change.PIECE);
+        return refused;
     }
 
     /** Shows the piece as it is again. */

@@ -73,6 +73,11 @@ public final class Commands {
         return command;
     }
 
+    /** Runs a command as its menu item would. */
+    public void run(String id) {
+        get(id).actionPerformed(new ActionEvent(this, ActionEvent.ACTION_PERFORMED, id));
+    }
+
     /** Whether a command's keys count on the canvas only. */
     public boolean onCanvas(String id) {
         return texts.get(id).onCanvas();

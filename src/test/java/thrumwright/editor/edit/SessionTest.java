@@ -83,13 +83,15 @@ class SessionTest {
                 int size = piece.end(place).blocks().size();
                 List<Block> kinds = NewBlocks.all(random.nextBoolean() ? UnitSystem.METRIC : UnitSystem.INCHES);
                 if (size < 30) {
-                    session.edit(
-                            edits.add(piece, place, random.nextInt(size + 1), kinds.get(random.nextInt(kinds.size()))));
+                    session.edit(edits.add(
+                            piece, new Slot(place, random.nextInt(size + 1)), kinds.get(random.nextInt(kinds.size()))));
                 }
             }
             case 3 -> session.edit(edits.delete(piece, session.selection()));
             case 4 -> session.edit(edits.move(piece, session.selection(), random.nextBoolean() ? 1 : -1));
-            case 5 -> session.edit(edits.moveTo(piece, session.selection(), random.nextInt(8)));
+            case 5 ->
+                session.edit(edits.moveTo(
+                        piece, session.selection(), new Slot(session.selection().place(), random.nextInt(8))));
             case 6 -> amount(random, null);
             case 7 -> session.edit(random.nextInt(3) == 0 ? edits.topOnItsOwn() : edits.topFollows(session.piece()));
             case 8 -> session.edit(Edit.of("title", old -> old.withTitle("T" + random.nextInt(5))));
@@ -254,7 +256,8 @@ class SessionTest {
 
     @Test
     void aNewOrderingCordIsNotRepeatedAtTheTop() {
-        session.edit(edits.add(session.piece(), Place.START, 0, NewBlocks.ofKind("ordering-cord", UnitSystem.METRIC)));
+        session.edit(edits.add(
+                session.piece(), new Slot(Place.START, 0), NewBlocks.ofKind("ordering-cord", UnitSystem.METRIC)));
 
         String id = session.selection().lead().orElseThrow();
         assertThat(id).isEqualTo("ordering-2");
@@ -271,7 +274,7 @@ class SessionTest {
 
         session.edit(edits.move(session.piece(), both, 1));
         assertThat(ids(Place.START)).endsWith("fold", "facing", "soumak");
-        session.edit(edits.moveTo(session.piece(), both, 0));
+        session.edit(edits.moveTo(session.piece(), both, new Slot(Place.START, 0)));
         assertThat(ids(Place.START)).startsWith("facing", "soumak", "ordering");
     }
 }

@@ -1,0 +1,85 @@
+package thrumwright.editor.canvas;
+
+import java.awt.Graphics2D;
+import java.awt.event.MouseEvent;
+import java.util.Map;
+import java.util.Optional;
+import thrumwright.block.Block;
+import thrumwright.editor.edit.Edits;
+import thrumwright.editor.edit.Session;
+import thrumwright.editor.edit.Slot;
+import thrumwright.editor.text.Texts;
+import thrumwright.piece.Place;
+
+/** Brings a new block from elsewhere; while it is held over the piece, the piece shows at once what comes of it. */
+public final class DropGesture implements Gesture {
+    private final PieceCanvas canvas;
+    private final Session session;
+    private final Edits edits;
+    private final Block block;
+    private final Landing landing;
+    private final Trial trial;
+    private final EdgeScroll scroll;
+    private Optional<Slot> slot = Optional.empty();
+
+    public DropGesture(PieceCanvas canvas, LabelColumn labels, Edits edits, Block block) {
+        this.canvas = canvas;
+        this.session = canvas.session();
+        this.edits = edits;
+        this.block = block;
+        this.landing = new Landing(canvas, labels);
+        this.trial = new Trial(canvas);
+        this.scroll = new EdgeScroll(canvas, this::drag);
+    }
+
+    @Override
+    public void drag(MouseEvent event) {
+        slot = landing.at(event.getPoint());
+        slot.ifPresentOrElse(
+                where -> {
+                    trial.show(where, edits.add(session.piece(), where, block));
+                    scroll.held(event);
+                },
+                this::nowhere);
+    }
+
+    private void nowhere() {
+        scroll.stop();
+        trial.end();
+    }
+
+    @Override
+    public void release(MouseEvent event) {
+        scroll.stop();
+        trial.commit();
+    }
+
+    @Override
+    public void cancel() {
+        nowhere();
+        slot = Optional.empty();
+    }
+
+    @Override
+    public void paint(Graphics2D g) {
+        trial.paint(g);
+    }
+
+    /** What letting go would do; empty: nothing. */
+    public Optional<String> says() {
+        return slot.map(where -> trial.refused().orElseGet(() -> into(where)));
+    }
+
+    private String into(Slot where) {
+        Texts texts = canvas.texts();
+        boolean repeated = where.place() == Place.TOP && session.piece().topFollows();
+        String key = repeated ? "gesture.drop.repeated" : "gesture.drop";
+        return texts.say(
+                key,
+                Map.of(
+                        "block",
+                        texts.words().name(block),
+                        "place",
+                        texts.words().place(where.place())));
+    }
+}

@@ -1,0 +1,66 @@
+package thrumwright.editor.shelf;
+
+import java.awt.BorderLayout;
+import java.awt.Component;
+import java.awt.Dimension;
+import java.awt.Font;
+import java.awt.Insets;
+import javax.swing.BorderFactory;
+import javax.swing.Icon;
+import javax.swing.JLabel;
+import javax.swing.JList;
+import javax.swing.JPanel;
+import javax.swing.ListCellRenderer;
+import javax.swing.UIManager;
+import thrumwright.editor.look.Prose;
+
+/** A kind of block on the shelf: its picture, its name, and what it does. */
+final class WareCell extends JPanel implements ListCellRenderer<Ware> {
+    /** Size of the picture in pixels of the window. */
+    static final Dimension PICTURE = new Dimension(68, 48);
+
+    private static final long serialVersionUID = 1L;
+    private static final Insets ROUND = new Insets(5, 8, 5, 8);
+    private static final int GAP = 10;
+
+    private final transient WarePictures pictures;
+    private final JLabel picture = new JLabel();
+    private final JLabel name = new JLabel();
+    private final Prose about = new Prose("");
+
+    WareCell(WarePictures pictures) {
+        super(new BorderLayout(GAP, 0));
+        this.pictures = pictures;
+        picture.setVerticalAlignment(JLabel.TOP);
+        JPanel words = new JPanel(new BorderLayout());
+        words.setOpaque(false);
+        words.add(name, BorderLayout.NORTH);
+        words.add(about);
+        add(picture, BorderLayout.WEST);
+        add(words);
+        setBorder(BorderFactory.createEmptyBorder(ROUND.top, ROUND.left, ROUND.bottom, ROUND.right));
+    }
+
+    Icon picture(Ware ware) {
+        return pictures.of(ware);
+    }
+
+    @Override
+    public Component getListCellRendererComponent(
+            JList<? extends Ware> list, Ware ware, int index, boolean selected, boolean focused) {
+        setBackground(selected ? list.getSelectionBackground() : list.getBackground());
+        picture.setIcon(pictures.of(ware));
+        name.setFont(UIManager.getFont("semibold.font"));
+        name.setText(ware.name());
+        name.setForeground(selected ? list.getSelectionForeground() : list.getForeground());
+        Font plain = UIManager.getFont("Label.font");
+        about.setFont(plain.deriveFont(plain.getSize2D() - 1));
+        about.setForeground(selected ? list.getSelectionForeground() : UIManager.getColor("Thrumwright.quiet"));
+        about.setText(ware.about());
+        getAccessibleContext().setAccessibleName(ware.name());
+        getAccessibleContext().setAccessibleDescription(ware.about());
+        int width = list.getWidth() - ROUND.left - ROUND.right - PICTURE.width - GAP;
+        about.setSize(Math.max(60, width), Short.MAX_VALUE);
+        return this;
+    }
+}

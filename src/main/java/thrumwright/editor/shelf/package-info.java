@@ -1,0 +1,2 @@
+/** The shelf of blocks to take from. */
+package thrumwright.editor.shelf;
