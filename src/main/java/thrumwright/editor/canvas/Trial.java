@@ -2,6 +2,7 @@ package thrumwright.editor.canvas;
 
 import java.awt.BasicStroke;
 import java.awt.Graphics2D;
+import java.awt.geom.Rectangle2D;
 import java.util.Optional;
 import thrumwright.editor.canvas.CanvasMap.Spot;
 import thrumwright.editor.edit.Edit;
@@ -12,6 +13,9 @@ import thrumwright.piece.Place;
 
 /** What a gesture is trying out: the blocks in another place, shown at once, with a frame round them there. */
 final class Trial {
+    /** How far the frame lies from the block, pixels. */
+    private static final double ROUND = 3;
+
     private final PieceCanvas canvas;
     private final Session session;
     private Optional<Slot> slot = Optional.empty();
@@ -59,14 +63,20 @@ final class Trial {
         boolean both = session.piece().topFollows();
         for (Spot spot : canvas.map().spots()) {
             if (there.has(both ? Place.START : spot.place(), spot.id())) {
-                g.setColor(canvas.palette().paper());
-                g.setStroke(new BasicStroke(5));
-                g.draw(canvas.field(spot));
-                g.setColor(canvas.accent());
-                g.setStroke(
-                        new BasicStroke(3, BasicStroke.CAP_BUTT, BasicStroke.JOIN_MITER, 10, new float[] {7, 3}, 0));
-                g.draw(canvas.field(spot));
+                frame(g, canvas.field(spot));
             }
         }
+    }
+
+    /** Round the block, so that even a thin one can be seen within; two lines, so that it shows on any yarn. */
+    private void frame(Graphics2D g, Rectangle2D field) {
+        Rectangle2D round = new Rectangle2D.Double(
+                field.getX() - ROUND, field.getY() - ROUND, field.getWidth() + 2 * ROUND, field.getHeight() + 2 * ROUND);
+        g.setColor(canvas.palette().paper());
+        g.setStroke(new BasicStroke(4));
+        g.draw(round);
+        g.setColor(canvas.accent());
+        g.setStroke(new BasicStroke(2.5f, BasicStroke.CAP_BUTT, BasicStroke.JOIN_MITER, 10, new float[] {7, 3}, 0));
+        g.draw(round);
     }
 }
