@@ -48,6 +48,8 @@ final class BlockWork {
         commands.add("select-all", this::selectAll);
         commands.add("select-above", () -> step(-1));
         commands.add("select-below", () -> step(1));
+        commands.add("reach-above", () -> reach(1));
+        commands.add("reach-below", () -> reach(-1));
         commands.add("select-highest", () -> select(0));
         commands.add("select-lowest", () -> select(canvas.map().spots().size() - 1));
         commands.add("select-none", this::giveUp);
@@ -123,6 +125,10 @@ final class BlockWork {
             Spot spot = canvas.map().spots().get(index);
             session.select(Selection.of(spot.place(), spot.id()));
         }
+    }
+
+    private void reach(int by) {
+        session.select(session.selection().reaching(session.piece(), by));
     }
 
     private void giveUp() {

@@ -41,6 +41,7 @@ import thrumwright.editor.view.CutsView;
 import thrumwright.editor.view.EndsView;
 import thrumwright.editor.view.FindingsView;
 import thrumwright.editor.view.HemsView;
+import thrumwright.editor.view.HistoryView;
 import thrumwright.editor.view.StepsView;
 
 /** One piece in a window. */
@@ -66,6 +67,7 @@ final class EditorWindow {
     private final AmountEntry amount;
     private final ClipboardWork clipboard;
     private final BlockShelf shelf;
+    private final HistoryView history;
 
     EditorWindow(Workroom room, Session session) {
         this.room = room;
@@ -92,6 +94,7 @@ final class EditorWindow {
         this.blocks = new BlockWork(session, edits, canvas, this::edit);
         this.clipboard = new ClipboardWork(this, edits);
         canvas.setGestures(new Gesturing(desk.edits(), this::takeOver, amount::open));
+        this.history = new HistoryView(session, texts, this::jump);
         this.shelf = new BlockShelf(canvas, labels, edits, key -> commands.run("add-" + key));
         build();
     }
@@ -145,6 +148,7 @@ final class EditorWindow {
                 new EndsView(session, desk.edits(), texts, canvas::palette, commands::get).component());
         views.addTab(texts.say("tab.budget"), new BudgetView(session, texts, canvas::palette));
         views.addTab(texts.say("tab.steps"), new StepsView(session, texts).component());
+        views.addTab(texts.say("tab.history"), history.component());
         countFindings(session.plan().findings().size());
         JSplitPane left = new JSplitPane(JSplitPane.VERTICAL_SPLIT, canvasScroll(), views);
         left.setName("canvasAndViews");
@@ -206,8 +210,21 @@ final class EditorWindow {
         commands.add("shelf-fold", () -> shelf.fold(shelf.isOpen()));
         commands.add("rules", () -> canvas.setRules(!canvas.rules()));
         clipboard.addTo(commands);
+        commands.add("history", this::toHistory);
         commands.add("undo", session::undo, () -> session.history().undoName().isPresent());
         commands.add("redo", session::redo, () -> session.history().redoName().isPresent());
+    }
+
+    private void toHistory() {
+        views.setSelectedComponent(history.component());
+        history.enter();
+    }
+
+    private void jump(int count) {
+        takeOver();
+        if (count <= session.history().names().size()) {
+            session.jump(count);
+        }
     }
 
     private void toShelf() {

@@ -43,7 +43,18 @@ final class Menus {
         add(file, null, "save", "save-as", null, "sheet-a4", "sheet-letter", null, "close");
         bar.add(file);
         bar.add(menu(
-                "menu.edit", "undo", "redo", null, "cut", "copy", "paste", "duplicate", "delete", null, "select-all"));
+                "menu.edit",
+                "undo",
+                "redo",
+                "history",
+                null,
+                "cut",
+                "copy",
+                "paste",
+                "duplicate",
+                "delete",
+                null,
+                "select-all"));
         JMenu block = menu("menu.block");
         addKinds(block.getPopupMenu());
         add(

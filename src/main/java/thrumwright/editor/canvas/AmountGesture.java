@@ -9,6 +9,7 @@ import thrumwright.editor.canvas.CanvasMap.Spot;
 import thrumwright.editor.edit.Amounts;
 import thrumwright.editor.edit.Edit;
 import thrumwright.editor.edit.Edits;
+import thrumwright.editor.edit.Selection;
 import thrumwright.editor.edit.Session;
 
 /** Pulls the upper edge of a block: its amount follows in whole picks or rows, with the number beside the pointer. */
@@ -19,6 +20,7 @@ final class AmountGesture implements Gesture {
     private final Spot taken;
     private final Point from;
     private final double scale;
+    private boolean pulling;
     private Point pointer;
     private Block changed;
 
@@ -40,6 +42,10 @@ final class AmountGesture implements Gesture {
     @Override
     public void drag(MouseEvent event) {
         pointer = event.getPoint();
+        pulling |= Gesturing.meant(from, event);
+        if (!pulling) {
+            return;
+        }
         double height = taken.plan().height() + (from.y - pointer.y) / scale;
         Block next = Amounts.ofHeight(taken.plan().block(), height, session.piece(), taken.place());
         if (!next.equals(changed)) {
@@ -52,8 +58,16 @@ final class AmountGesture implements Gesture {
     public void release(MouseEvent event) {
         if (changed.equals(taken.plan().block())) {
             session.endPreview();
+            click(event);
         } else {
             session.edit(edit());
+        }
+    }
+
+    /** A press that never pulled is a click on whatever lies there. */
+    private void click(MouseEvent event) {
+        if (!pulling) {
+            canvas.map().at(event.getY()).ifPresent(spot -> session.select(Selection.of(spot.place(), spot.id())));
         }
     }
 

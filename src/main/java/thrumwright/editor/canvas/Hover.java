@@ -34,7 +34,13 @@ final class Hover {
                 .filter(spot -> Amounts.hasHeight(spot.plan().block()))
                 .filter(spot ->
                         spot.place() == Place.START || !canvas.session().piece().topFollows())
-                .filter(spot -> Math.abs(spot.top() - y) <= NEAR)
+                .filter(spot -> near(spot, y))
                 .min(Comparator.comparingDouble(spot -> Math.abs(spot.top() - y)));
+    }
+
+    /** Within a thin block less, so that the block itself can be taken. */
+    private static boolean near(Spot spot, double y) {
+        double within = Math.min(NEAR, (spot.bottom() - spot.top()) / 3);
+        return y >= spot.top() - NEAR && y <= spot.top() + within;
     }
 }

@@ -4,7 +4,6 @@ import java.awt.Toolkit;
 import java.awt.event.MouseEvent;
 import java.util.ArrayList;
 import java.util.List;
-import thrumwright.block.Block;
 import thrumwright.editor.canvas.CanvasMap.Spot;
 import thrumwright.editor.edit.Selection;
 import thrumwright.editor.edit.Session;
@@ -17,7 +16,7 @@ final class Selections {
     static Selection clicked(Session session, Spot spot, MouseEvent event) {
         Selection now = session.selection();
         if (event.isShiftDown() && now.lead().isPresent() && now.place() == spot.place()) {
-            return upTo(session, now, spot);
+            return now.upTo(session.shown(), spot.id());
         }
         boolean adding = (event.getModifiersEx() & menuKey()) != 0;
         if (adding && now.place() == spot.place()) {
@@ -34,17 +33,5 @@ final class Selections {
         return java.awt.GraphicsEnvironment.isHeadless()
                 ? MouseEvent.CTRL_DOWN_MASK
                 : Toolkit.getDefaultToolkit().getMenuShortcutKeyMaskEx();
-    }
-
-    private static Selection upTo(Session session, Selection now, Spot spot) {
-        List<Block> all = session.shown().end(spot.place()).blocks();
-        int from = session.shown().end(spot.place()).indexOf(now.ids().get(0));
-        int to = session.shown().end(spot.place()).indexOf(spot.id());
-        List<String> ids = new ArrayList<>();
-        int step = from <= to ? 1 : -1;
-        for (int i = from; i != to + step; i += step) {
-            ids.add(all.get(i).id());
-        }
-        return new Selection(spot.place(), ids);
     }
 }

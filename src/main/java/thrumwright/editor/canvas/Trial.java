@@ -71,7 +71,10 @@ final class Trial {
     /** Round the block, so that even a thin one can be seen within; two lines, so that it shows on any yarn. */
     private void frame(Graphics2D g, Rectangle2D field) {
         Rectangle2D round = new Rectangle2D.Double(
-                field.getX() - ROUND, field.getY() - ROUND, field.getWidth() + 2 * ROUND, field.getHeight() + 2 * ROUND);
+                field.getX() - ROUND,
+                field.getY() - ROUND,
+                field.getWidth() + 2 * ROUND,
+                field.getHeight() + 2 * ROUND);
         g.setColor(canvas.palette().paper());
         g.setStroke(new BasicStroke(4));
         g.draw(round);

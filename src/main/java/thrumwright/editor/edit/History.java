@@ -3,6 +3,7 @@ package thrumwright.editor.edit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import thrumwright.piece.Piece;
 
 /** Everything that was done to a piece, each step with the moment before and after it; without limit. */
 public final class History {
@@ -75,6 +76,17 @@ public final class History {
         done = count;
         return Optional.of(
                 back ? steps.get(count).before() : steps.get(count - 1).after());
+    }
+
+    /** The piece where so many steps were done; empty if nothing was done to it yet. */
+    Optional<Piece> at(int count) {
+        if (steps.isEmpty()) {
+            return Optional.empty();
+        }
+        return Optional.of((count < steps.size()
+                        ? steps.get(count).before()
+                        : steps.get(count - 1).after())
+                .piece());
     }
 
     /** The names of all steps, done or undone, from the first. */

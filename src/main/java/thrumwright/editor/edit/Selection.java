@@ -1,9 +1,11 @@
 package thrumwright.editor.edit;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import thrumwright.block.Block;
+import thrumwright.piece.End;
 import thrumwright.piece.Piece;
 import thrumwright.piece.Place;
 
@@ -49,6 +51,28 @@ public record Selection(Place place, List<String> ids) {
         return new Selection(
                 place,
                 ids.stream().filter(id -> piece.block(place, id).isPresent()).toList());
+    }
+
+    /** From the block that was selected first to another one of the same end, which leads from now on. */
+    public Selection upTo(Piece piece, String id) {
+        End end = piece.end(place);
+        int from = ids.isEmpty() ? end.indexOf(id) : end.indexOf(ids.get(0));
+        int to = end.indexOf(id);
+        int step = from <= to ? 1 : -1;
+        List<String> reached = new ArrayList<>();
+        for (int i = from; i != to + step; i += step) {
+            reached.add(end.blocks().get(i).id());
+        }
+        return new Selection(place, reached);
+    }
+
+    /** Reaching one block further up (1) or down (−1), as far as the end goes. */
+    public Selection reaching(Piece piece, int by) {
+        List<Block> blocks = piece.end(place).blocks();
+        int next = lead().map(id -> piece.end(place).indexOf(id) + by).orElse(-1);
+        return next < 0 || next >= blocks.size()
+                ? this
+                : upTo(piece, blocks.get(next).id());
     }
 
     /** The selected blocks in the order in which they stand, from the lowest. */

@@ -62,6 +62,15 @@ public final class Session {
         return !piece.equals(file.piece());
     }
 
+    /**
+     * Whether the piece was as it is on file where so many steps of the history were done.
+     *
+     * @param count 0 to the number of steps
+     */
+    public boolean isOnFile(int count) {
+        return path.isPresent() && history.at(count).orElse(piece).equals(file.piece());
+    }
+
     public Optional<Path> path() {
         return path;
     }

@@ -33,7 +33,7 @@ import thrumwright.measure.UnitSystem;
 public final class BlockShelf extends JPanel {
     private static final long serialVersionUID = 1L;
     /** How much of the column it lies in it takes when it is open. */
-    private static final double SHARE = 0.46;
+    private static final double SHARE = 0.4;
 
     private final transient Session session;
     private final transient Texts texts;

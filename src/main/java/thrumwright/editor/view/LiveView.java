@@ -27,7 +27,7 @@ final class LiveView {
     }
 
     private void changed(Change change) {
-        if (change == Change.PIECE) {
+        if (change != Change.SELECTION) {
             stale = true;
             now();
         }
