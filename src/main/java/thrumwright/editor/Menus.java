@@ -56,7 +56,7 @@ final class Menus {
                 null,
                 "select-all"));
         JMenu block = menu("menu.block");
-        addKinds(block.getPopupMenu());
+        block.add(kinds());
         add(
                 block,
                 null,
@@ -167,8 +167,16 @@ final class Menus {
         }
     }
 
+    /** All kinds in a menu of their own, since with them the one around it would be higher than a small screen. */
+    private JMenu kinds() {
+        JMenu kinds = new JMenu(texts.say("tool.add"));
+        kinds.setName("kinds");
+        addKinds(kinds.getPopupMenu());
+        return kinds;
+    }
+
     /** An item for every kind of block. */
-    void addKinds(JPopupMenu menu) {
+    private void addKinds(JPopupMenu menu) {
         for (Block block : NewBlocks.all(UnitSystem.METRIC)) {
             menu.add(item("add-" + Words.key(block)));
         }
@@ -180,9 +188,7 @@ final class Menus {
         popup.setName("blockMenu");
         popup.add(item("amount"));
         popup.addSeparator();
-        JMenu kinds = new JMenu(texts.say("tool.add"));
-        addKinds(kinds.getPopupMenu());
-        popup.add(kinds);
+        popup.add(kinds());
         popup.addSeparator();
         for (String id : new String[] {"cut", "copy", "paste", "duplicate", "delete", null, "up", "down"}) {
             if (id == null) {

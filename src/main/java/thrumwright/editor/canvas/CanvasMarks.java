@@ -6,9 +6,13 @@ import java.awt.Graphics2D;
 import java.awt.Rectangle;
 import java.awt.geom.Rectangle2D;
 import thrumwright.editor.canvas.CanvasMap.Spot;
+import thrumwright.piece.Place;
 
 /** What the canvas shows over the cloth: what is selected. Never printed. */
 final class CanvasMarks {
+    /** How far an outline lies from what is selected, pixels. */
+    private static final double ROUND = 2;
+
     private final Graphics2D g;
     private final PieceCanvas canvas;
 
@@ -18,18 +22,32 @@ final class CanvasMarks {
     }
 
     void paint(Rectangle part) {
+        Rectangle2D run = null;
+        Place place = null;
         for (Spot spot : canvas.map().spots()) {
-            if (canvas.session().selection().has(spot.place(), spot.id())
-                    && spot.top() - 10 <= part.getMaxY()
-                    && spot.bottom() + 10 >= part.getMinY()) {
-                selected(spot);
+            boolean selected = canvas.session().selection().has(spot.place(), spot.id());
+            if (run != null && !(selected && spot.place() == place)) {
+                selected(run, part);
+                run = null;
             }
+            if (selected) {
+                Rectangle2D field = canvas.field(spot);
+                run = run == null ? field : run.createUnion(field);
+                place = spot.place();
+            }
+        }
+        if (run != null) {
+            selected(run, part);
         }
     }
 
-    /** Two outlines, so that it shows on any yarn. */
-    private void selected(Spot spot) {
-        Rectangle2D field = canvas.field(spot);
+    /** Two outlines, so that it shows on any yarn; round the blocks, so that even thin ones can be seen within. */
+    private void selected(Rectangle2D run, Rectangle part) {
+        Rectangle2D field = new Rectangle2D.Double(
+                run.getX() - ROUND, run.getY() - ROUND, run.getWidth() + 2 * ROUND, run.getHeight() + 2 * ROUND);
+        if (!field.intersects(part)) {
+            return;
+        }
         Color accent = canvas.accent();
         g.setColor(new Color(accent.getRed(), accent.getGreen(), accent.getBlue(), 28));
         g.fill(field);
