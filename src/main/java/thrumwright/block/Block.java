@@ -1,7 +1,7 @@
 package thrumwright.block;
 
 /** A block of an end. Blocks are immutable. */
-public sealed interface Block permits YarnBlock, HemFold, OpenWarp, EdgeFinish {
+public sealed interface Block permits TakesYarn, HemFold, OpenWarp, EdgeFinish {
     Tag tag();
 
     default String id() {

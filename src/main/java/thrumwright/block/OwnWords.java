@@ -39,6 +39,9 @@ public final class OwnWords {
             places.addAll(List.of("depth", "layers"));
         } else if (block instanceof EdgeFinish) {
             places.addAll(List.of("group", "groups", "hanging", "free"));
+            if (block instanceof WrappedTassels) {
+                places.addAll(List.of("yarn", "turns"));
+            }
         }
         return places;
     }

@@ -3,9 +3,8 @@ package thrumwright.block;
 import java.util.List;
 
 /** A block that is woven or worked with a yarn. Rows are counted from the bottom, in the order of working. */
-public sealed interface YarnBlock extends Block permits OrderingCord, PlainBand, Twining, Soumak, HalfHitch {
-    Use use();
-
+public sealed interface YarnBlock extends TakesYarn permits OrderingCord, PlainBand, Twining, Soumak, HalfHitch {
+    @Override
     YarnBlock withUse(Use use);
 
     /** Number of passes across the warp. */

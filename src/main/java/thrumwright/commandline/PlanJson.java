@@ -15,6 +15,7 @@ import thrumwright.plan.Finish;
 import thrumwright.plan.Hem;
 import thrumwright.plan.Plan;
 import thrumwright.plan.Work;
+import thrumwright.plan.Wrapping;
 import thrumwright.plan.YarnTotal;
 
 /** A plan as plain values for other programs; described in docs/commandline.md. Lengths in mm, masses in g. */
@@ -76,6 +77,17 @@ final class PlanJson {
         json.put("needed", finish.needed());
         json.put("free", finish.free());
         json.put("groups", finish.groups());
+        finish.wrapping().ifPresent(wrapping -> json.put("wrapping", wrapping(wrapping)));
+        return json;
+    }
+
+    private static Map<String, Object> wrapping(Wrapping wrapping) {
+        Map<String, Object> json = new LinkedHashMap<>();
+        json.put("yarn", wrapping.yarn().id());
+        json.put("height", wrapping.height());
+        json.put("count", wrapping.count());
+        json.put("exact", wrapping.each().exact());
+        json.put("each", wrapping.each().length());
         return json;
     }
 

@@ -11,6 +11,7 @@ import thrumwright.plan.Finding;
 import thrumwright.plan.Plan;
 import thrumwright.plan.Words;
 import thrumwright.plan.Work;
+import thrumwright.plan.Wrapping;
 import thrumwright.plan.YarnTotal;
 
 /** A plan in a few lines of text. */
@@ -80,7 +81,13 @@ public final class PlanText {
         }
         end.finish()
                 .ifPresent(finish -> line("  free warp " + shown.height(finish.free()) + ", needed "
-                        + shown.height(finish.needed()) + ", " + finish.groups().size() + " groups"));
+                        + shown.height(finish.needed()) + ", " + finish.groups().size() + " groups"
+                        + finish.wrapping().map(this::wrapping).orElse("")));
+    }
+
+    private String wrapping(Wrapping wrapping) {
+        return ", cut " + wrapping.count() + " × " + shown.cut(wrapping.each().length()) + " of "
+                + wrapping.yarn().name();
     }
 
     private String work(Work work) {

@@ -7,6 +7,7 @@ import thrumwright.block.EdgeFinish;
 import thrumwright.block.KnotRows;
 import thrumwright.block.TurnedEnds;
 import thrumwright.block.WarpFinish;
+import thrumwright.block.WrappedTassels;
 import thrumwright.piece.Place;
 import thrumwright.plan.EndPlan;
 import thrumwright.plan.Plan;
@@ -33,6 +34,8 @@ final class EdgePainter {
             new KnotRowsPainter(g, palette).paint(box, plan, end, knots);
         } else if (finish instanceof TurnedEnds turned) {
             new TurnedEndsPainter(g, palette).paint(box, plan, end, turned);
+        } else if (finish instanceof WrappedTassels tassels) {
+            new TasselPainter(g, palette).paint(box, plan, end, tassels);
         }
         g.setTransform(kept);
     }

@@ -11,7 +11,7 @@ import thrumwright.block.Material;
 import thrumwright.block.MaterialRole;
 import thrumwright.block.Posts;
 import thrumwright.block.Setting;
-import thrumwright.block.YarnBlock;
+import thrumwright.block.TakesYarn;
 import thrumwright.measure.Shown;
 import thrumwright.yarn.Yarn;
 
@@ -75,7 +75,7 @@ public record Piece(
     private static List<String> ownYarns(End end) {
         List<String> own = new ArrayList<>();
         for (Block block : end.blocks()) {
-            if (block instanceof YarnBlock yarnBlock && yarnBlock.use().material() instanceof Material.Own material) {
+            if (block instanceof TakesYarn yarnBlock && yarnBlock.use().material() instanceof Material.Own material) {
                 own.add(material.yarnId());
             }
         }
@@ -100,7 +100,7 @@ public record Piece(
     }
 
     /** The yarn that a block of that end is woven with. */
-    public Yarn yarnOf(YarnBlock block, Place place) {
+    public Yarn yarnOf(TakesYarn block, Place place) {
         return yarnOf(block.use().material(), place);
     }
 

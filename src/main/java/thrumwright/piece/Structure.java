@@ -12,7 +12,7 @@ import java.util.stream.Stream;
 import thrumwright.block.Block;
 import thrumwright.block.Material;
 import thrumwright.block.MaterialRole;
-import thrumwright.block.YarnBlock;
+import thrumwright.block.TakesYarn;
 
 /**
  * A way to begin a piece: a stack of blocks for any piece's start.
@@ -116,13 +116,13 @@ public record Structure(
     }
 
     private static Block fitted(Block block, Piece piece) {
-        boolean foreign = block instanceof YarnBlock yarn
+        boolean foreign = block instanceof TakesYarn yarn
                 && yarn.use().material() instanceof Material.Own own
                 && piece.yarns().stream().noneMatch(known -> known.id().equals(own.yarnId()));
         if (!foreign) {
             return block;
         }
-        YarnBlock yarn = (YarnBlock) block;
+        TakesYarn yarn = (TakesYarn) block;
         return yarn.withUse(yarn.use().with(new Material.Part(MaterialRole.WEFT)));
     }
 }

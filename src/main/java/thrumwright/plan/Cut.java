@@ -17,9 +17,12 @@ import thrumwright.piece.Habits;
  */
 public record Cut(double exact, double ease, double hanging, double length, double widths, Butterflies butterflies) {
     static Cut of(YarnBlock block, Setting setting, Habits habits, double easing, double reference) {
-        double exact = block.length(setting);
-        double ease = exact * easing;
         double hanging = 2 * (block.tied() ? habits.tie() : habits.tail()).mm();
+        return of(block.length(setting), hanging, habits, easing, reference);
+    }
+
+    static Cut of(double exact, double hanging, Habits habits, double easing, double reference) {
+        double ease = exact * easing;
         double length = Decimals.roundedUp(exact + ease + hanging, habits.step().mm());
         double widths = Decimals.roundedUp(length / reference, 0.5);
         return new Cut(exact, ease, hanging, length, widths, Butterflies.of(length, habits));

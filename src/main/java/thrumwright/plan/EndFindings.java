@@ -14,6 +14,7 @@ import thrumwright.block.Row;
 import thrumwright.block.Shed;
 import thrumwright.block.Soumak;
 import thrumwright.block.Twining;
+import thrumwright.measure.Length;
 import thrumwright.measure.Shown;
 import thrumwright.piece.Piece;
 import thrumwright.piece.Place;
@@ -212,6 +213,12 @@ final class EndFindings {
     }
 
     private void finish(Finish finish) {
+        finish.wrapping()
+                .filter(wrapping -> wrapping.height() >= hanging(finish))
+                .ifPresent(wrapping -> about(
+                        Code.WRAPPING_TOO_HIGH,
+                        finish.block(),
+                        Map.of("height", shown.height(wrapping.height()), "hanging", shown.height(hanging(finish)))));
         if (finish.free() < finish.needed()) {
             about(
                     Code.FREE_WARP_SHORT,
@@ -222,6 +229,10 @@ final class EndFindings {
                             "more", shown.height(finish.needed() - finish.free())),
                     repairs.freeWarp(end, finish));
         }
+    }
+
+    private static double hanging(Finish finish) {
+        return finish.block().length().map(Length::mm).orElse(0.0);
     }
 
     private void about(Code code, BlockPlan block, Map<String, ?> values) {

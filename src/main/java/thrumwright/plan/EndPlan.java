@@ -2,8 +2,11 @@ package thrumwright.plan;
 
 import java.util.List;
 import java.util.Optional;
+import thrumwright.block.Block;
 import thrumwright.block.Course;
+import thrumwright.block.TakesYarn;
 import thrumwright.piece.Place;
+import thrumwright.yarn.Yarn;
 
 /**
  * One end, row by row.
@@ -52,6 +55,54 @@ public record EndPlan(
 
     public Optional<BlockPlan> block(String id) {
         return blocks.stream().filter(plan -> plan.block().id().equals(id)).findFirst();
+    }
+
+    /** The blocks that take yarn of that sort, from the lowest to the highest. */
+    public List<Block> taking(Yarn yarn) {
+        return blocks.stream()
+                .map(BlockPlan::block)
+                .filter(block -> block instanceof TakesYarn
+                        && yarnOf(block.id()).filter(own -> same(own, yarn)).isPresent())
+                .toList();
+    }
+
+    /** A class may hold more of a yarn than one of its pieces says. */
+    private static boolean same(Yarn one, Yarn other) {
+        return one.id().equals(other.id());
+    }
+
+    private Optional<Yarn> yarnOf(String blockId) {
+        return block(blockId)
+                .flatMap(BlockPlan::work)
+                .map(Work::yarn)
+                .or(() -> wrapping(blockId).map(Wrapping::yarn));
+    }
+
+    private Optional<Wrapping> wrapping(String blockId) {
+        return finish.filter(one -> one.block().id().equals(blockId)).flatMap(Finish::wrapping);
+    }
+
+    /** How long each piece of yarn is that is cut for a block, mm; 0 if it takes none. */
+    public double each(String blockId) {
+        return block(blockId)
+                .flatMap(BlockPlan::work)
+                .map(work -> work.cut().butterflies().each())
+                .or(() -> wrapping(blockId).map(wrapping -> wrapping.each().length()))
+                .orElse(0.0);
+    }
+
+    /** Yarn of that sort to cut for the whole end, mm. */
+    public double cut(Yarn yarn) {
+        double woven = blocks.stream()
+                .flatMap(block -> block.work().stream())
+                .filter(work -> same(work.yarn(), yarn))
+                .mapToDouble(work -> work.cut().butterflies().total())
+                .sum();
+        return woven
+                + finish.flatMap(Finish::wrapping)
+                        .filter(wrapping -> same(wrapping.yarn(), yarn))
+                        .map(Wrapping::total)
+                        .orElse(0.0);
     }
 
     /** A block's upper line above the loom's lower bar, mm. */

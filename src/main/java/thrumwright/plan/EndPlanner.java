@@ -12,6 +12,7 @@ import thrumwright.block.OpenWarp;
 import thrumwright.block.Row;
 import thrumwright.block.Setting;
 import thrumwright.block.Soumak;
+import thrumwright.block.WrappedTassels;
 import thrumwright.block.YarnBlock;
 import thrumwright.measure.Length;
 import thrumwright.piece.Piece;
@@ -111,7 +112,17 @@ final class EndPlanner {
                         block,
                         block.groups(piece.warp().ends()),
                         block.freeWarp(piece.setting(piece.warpYarn())),
-                        free));
+                        free,
+                        wrapping(block)));
+    }
+
+    private Optional<Wrapping> wrapping(EdgeFinish block) {
+        if (!(block instanceof WrappedTassels tassels)) {
+            return Optional.empty();
+        }
+        Yarn yarn = piece.yarnOf(tassels, place);
+        return Optional.of(
+                Wrapping.of(tassels, yarn, piece.setting(yarn), piece.habits(), piece.ease(yarn), piece.reference()));
     }
 
     /** Of several folds the outermost counts. */

@@ -37,6 +37,7 @@ public record Finding(
         HEMS_DIFFER(Severity.CAUTION),
         HEMS_DIFFER_FOR_A_BAR(Severity.NOTE),
         DOES_NOT_FIT(Severity.PROBLEM),
+        WRAPPING_TOO_HIGH(Severity.PROBLEM),
         FREE_WARP_SHORT(Severity.PROBLEM),
         NO_POSTS(Severity.CAUTION),
         STOCK_SHORT(Severity.PROBLEM),

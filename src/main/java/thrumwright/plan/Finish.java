@@ -1,6 +1,7 @@
 package thrumwright.plan;
 
 import java.util.List;
+import java.util.Optional;
 import thrumwright.block.EdgeFinish;
 
 /**
@@ -9,8 +10,9 @@ import thrumwright.block.EdgeFinish;
  * @param groups sizes of the groups from the left
  * @param needed free warp that each end needs beyond the edge, mm
  * @param free what there is between the edge and the loom's bar, mm
+ * @param wrapping what tassels are wrapped with
  */
-public record Finish(EdgeFinish block, List<Integer> groups, double needed, double free) {
+public record Finish(EdgeFinish block, List<Integer> groups, double needed, double free, Optional<Wrapping> wrapping) {
     public Finish {
         groups = List.copyOf(groups);
     }

@@ -1,9 +1,7 @@
 package thrumwright.plan;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import thrumwright.block.Course;
 import thrumwright.block.Shed;
@@ -46,20 +44,12 @@ final class Planner {
     }
 
     private List<YarnTotal> totals(EndPlan start, EndPlan top) {
-        Map<String, Double> inEnds = new LinkedHashMap<>();
-        for (EndPlan end : List.of(start, top)) {
-            for (BlockPlan block : end.blocks()) {
-                block.work()
-                        .ifPresent(work -> inEnds.merge(
-                                work.yarn().id(), work.cut().butterflies().total(), Double::sum));
-            }
-        }
         List<YarnTotal> totals = new ArrayList<>();
         for (Yarn yarn : piece.yarns()) {
             boolean warp = yarn.id().equals(piece.warp().yarnId());
             double inWarp =
                     warp ? piece.warp().ends() * piece.loom().warpPerEnd().mm() : 0;
-            YarnTotal total = new YarnTotal(yarn, inWarp, inEnds.getOrDefault(yarn.id(), 0.0));
+            YarnTotal total = new YarnTotal(yarn, inWarp, start.cut(yarn) + top.cut(yarn));
             if (total.length() > 0) {
                 totals.add(total);
             }

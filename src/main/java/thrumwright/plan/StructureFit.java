@@ -48,11 +48,7 @@ public record StructureFit(Structure structure, Place place, Plan plan) {
 
     /** Yarn of that sort to cut for it, mm. */
     public double cut(Yarn yarn) {
-        return end().blocks().stream()
-                .flatMap(block -> block.work().stream())
-                .filter(work -> work.yarn().id().equals(yarn.id()))
-                .mapToDouble(work -> work.cut().butterflies().total())
-                .sum();
+        return end().cut(yarn);
     }
 
     /** The yarns that it takes, in the order of the piece's. */

@@ -16,6 +16,7 @@ import thrumwright.block.Soumak;
 import thrumwright.block.TurnedEnds;
 import thrumwright.block.Twining;
 import thrumwright.block.WarpFinish;
+import thrumwright.block.WrappedTassels;
 import thrumwright.measure.Phrases;
 import thrumwright.piece.Place;
 
@@ -59,6 +60,8 @@ public final class Words {
             return "knot-rows";
         } else if (block instanceof TurnedEnds) {
             return "turned-ends";
+        } else if (block instanceof WrappedTassels) {
+            return "wrapped-tassels";
         }
         return "finish-" + lower(((WarpFinish) block).kind());
     }

@@ -10,10 +10,8 @@ import java.util.TreeMap;
 import thrumwright.measure.Phrases;
 import thrumwright.measure.Shown;
 import thrumwright.piece.Piece;
-import thrumwright.plan.BlockPlan;
 import thrumwright.plan.ClassPlan;
 import thrumwright.plan.Plan;
-import thrumwright.plan.Work;
 import thrumwright.yarn.Yarn;
 
 /** Gathers the cuts of all looms of a class: equal lengths of one yarn are cut together. */
@@ -53,11 +51,7 @@ final class ClassCuts {
 
     private void gather(int member, Plan one) {
         for (CutLine cut : StepSheet.of(one, locale).cuts()) {
-            Work work = one.end(cut.place())
-                    .block(cut.blockId())
-                    .flatMap(BlockPlan::work)
-                    .orElseThrow();
-            long length = Math.round(work.cut().butterflies().each() * SAME);
+            long length = Math.round(one.end(cut.place()).each(cut.blockId()) * SAME);
             gathered.computeIfAbsent(cut.yarn().id(), none -> new TreeMap<>(Collections.reverseOrder()))
                     .computeIfAbsent(length, none -> new LinkedHashMap<>())
                     .computeIfAbsent(cut.use(), none -> new LinkedHashMap<>())

@@ -10,6 +10,7 @@ import thrumwright.block.EdgeFinish;
 import thrumwright.block.KnotRows;
 import thrumwright.block.TurnedEnds;
 import thrumwright.block.WarpFinish;
+import thrumwright.block.WrappedTassels;
 import thrumwright.measure.Length;
 import thrumwright.measure.Phrases;
 import thrumwright.measure.Shown;
@@ -48,7 +49,21 @@ final class FinishWords {
             values.put("side", words.side(turned.from()));
             values.put("otherSide", words.side(turned.from().other()));
         }
+        finish.wrapping().ifPresent(wrapping -> {
+            values.put("yarn", wrapping.yarn().name());
+            values.put("count", wrapping.count());
+            values.put("each", shown.cut(wrapping.each().length()));
+            values.put("height", shown.height(wrapping.height()));
+            values.put("turns", ((WrappedTassels) block).turns());
+        });
         return values;
+    }
+
+    /** What to take in hand; empty if nothing. */
+    String take(Finish finish) {
+        return finish.wrapping()
+                .map(wrapping -> phrases.say("wrapped-tassels.take", values(finish)))
+                .orElse("");
     }
 
     /** The sentences' keys, in order. */
@@ -75,6 +90,13 @@ final class FinishWords {
             }
             keys.add("turned-ends.end");
             return keys;
+        } else if (block instanceof WrappedTassels) {
+            return List.of(
+                    "off.finish.groups",
+                    "wrapped-tassels.loop",
+                    "wrapped-tassels.wrap",
+                    "wrapped-tassels.draw",
+                    "wrapped-tassels.end");
         }
         if (((WarpFinish) block).kind() != WarpFinish.Kind.DARNED) {
             keys.add("off.finish.groups");

@@ -18,6 +18,8 @@ import thrumwright.plan.Finish;
 import thrumwright.plan.Hem;
 import thrumwright.plan.Plan;
 import thrumwright.plan.Words;
+import thrumwright.plan.Wrapping;
+import thrumwright.yarn.Yarn;
 
 /** What happens once the weaving is done: cut, take out, finish the ends, fold, stitch, hang. */
 final class OffLoom {
@@ -118,7 +120,13 @@ final class OffLoom {
         }
         keys.addAll(told.keys(finish));
         EdgeFinish block = finish.block();
-        add(words.name(block), picture(end, block.id()), values, keys, told.cautions(block));
+        steps.add(step(
+                words.name(block),
+                picture(end, block.id()),
+                finish.wrapping().map(Wrapping::yarn),
+                told.take(finish),
+                sentences(keys, values),
+                told.cautions(block)));
     }
 
     private void hem(EndPlan end, Hem hem, Map<String, Object> values) {
@@ -168,16 +176,30 @@ final class OffLoom {
             Map<String, Object> values,
             List<String> keys,
             List<String> cautions) {
-        steps.add(new Step(
+        steps.add(step(title, picture, Optional.empty(), "", sentences(keys, values), cautions));
+    }
+
+    private List<String> sentences(List<String> keys, Map<String, Object> values) {
+        return keys.stream().map(key -> phrases.say(key, values)).toList();
+    }
+
+    private Step step(
+            String title,
+            Optional<Step.Picture> picture,
+            Optional<Yarn> yarn,
+            String take,
+            List<String> sentences,
+            List<String> cautions) {
+        return new Step(
                 ++number,
                 title,
                 picture,
-                Optional.empty(),
-                "",
-                keys.stream().map(key -> phrases.say(key, values)).toList(),
+                yarn,
+                take,
+                sentences,
                 List.of(),
                 "",
                 "",
-                cautions.stream().map(phrases::say).toList()));
+                cautions.stream().map(phrases::say).toList());
     }
 }

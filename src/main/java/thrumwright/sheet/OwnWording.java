@@ -11,6 +11,7 @@ import thrumwright.block.HalfHitch;
 import thrumwright.block.Row;
 import thrumwright.block.Soumak;
 import thrumwright.block.Twining;
+import thrumwright.block.WrappedTassels;
 import thrumwright.measure.Length;
 import thrumwright.measure.Phrases;
 import thrumwright.measure.Shown;
@@ -68,6 +69,10 @@ public final class OwnWording {
         hem(end.hem(), values);
         if (block instanceof EdgeFinish finish) {
             finish(end.finish(), finish, values);
+        }
+        if (block instanceof WrappedTassels tassels) {
+            values.put("yarn", this.plan.piece().yarnOf(tassels, end.place()).name());
+            values.put("turns", tassels.turns());
         }
         return values;
     }

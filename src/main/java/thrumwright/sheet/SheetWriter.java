@@ -6,6 +6,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import thrumwright.block.Material;
+import thrumwright.block.TakesYarn;
 import thrumwright.measure.Decimals;
 import thrumwright.measure.Phrases;
 import thrumwright.measure.Shown;
@@ -15,10 +16,12 @@ import thrumwright.plan.BlockPlan;
 import thrumwright.plan.Butterflies;
 import thrumwright.plan.EndPlan;
 import thrumwright.plan.Finding;
+import thrumwright.plan.Finish;
 import thrumwright.plan.Hem;
 import thrumwright.plan.Plan;
 import thrumwright.plan.Words;
 import thrumwright.plan.Work;
+import thrumwright.plan.Wrapping;
 
 /** Writes a sheet from a plan: first the chapters, then the lists that refer to their steps. */
 final class SheetWriter {
@@ -118,14 +121,36 @@ final class SheetWriter {
         for (Chapter chapter : chapters) {
             for (Step step : chapter.steps()) {
                 step.picture()
-                        .ifPresent(picture -> plan.end(picture.place())
-                                .block(picture.blockId())
-                                .flatMap(BlockPlan::work)
-                                .filter(work -> !step.take().isEmpty())
-                                .ifPresent(work -> cuts.add(cut(picture.place(), work, step.number()))));
+                        .filter(picture -> !step.take().isEmpty())
+                        .ifPresent(picture -> addCuts(cuts, picture, step.number()));
             }
         }
         return cuts;
+    }
+
+    private void addCuts(List<CutLine> cuts, Step.Picture picture, int step) {
+        EndPlan end = plan.end(picture.place());
+        end.block(picture.blockId())
+                .flatMap(BlockPlan::work)
+                .ifPresent(work -> cuts.add(cut(picture.place(), work, step)));
+        end.finish()
+                .filter(finish -> finish.block().id().equals(picture.blockId()))
+                .flatMap(finish -> finish.wrapping().map(wrapping -> cut(picture.place(), finish, wrapping, step)))
+                .ifPresent(cuts::add);
+    }
+
+    private CutLine cut(Place place, Finish finish, Wrapping wrapping, int step) {
+        return new CutLine(
+                place,
+                finish.block().id(),
+                wrapping.yarn(),
+                finish.block() instanceof TakesYarn block ? role(block) : "",
+                words.name(finish.block()),
+                step,
+                wrapping.count(),
+                shown.cut(wrapping.each().length()),
+                shown.halves(wrapping.each().widths()),
+                "");
     }
 
     private CutLine cut(Place place, Work work, int step) {
@@ -141,7 +166,7 @@ final class SheetWriter {
                 place,
                 work.block().id(),
                 work.yarn(),
-                role(work),
+                role(work.block()),
                 words.name(work.block()),
                 step,
                 butterflies.count(),
@@ -150,8 +175,8 @@ final class SheetWriter {
                 shared);
     }
 
-    private String role(Work work) {
-        return work.block().use().material() instanceof Material.Part part ? phrases.say("role." + part.role()) : "";
+    private String role(TakesYarn block) {
+        return block.use().material() instanceof Material.Part part ? phrases.say("role." + part.role()) : "";
     }
 
     private List<YarnLine> yarns() {

@@ -12,7 +12,6 @@ import thrumwright.measure.Shown;
 import thrumwright.measure.Unit;
 import thrumwright.measure.UnitSystem;
 import thrumwright.piece.Piece;
-import thrumwright.plan.EndPlan;
 import thrumwright.plan.Plan;
 import thrumwright.plan.Words;
 import thrumwright.plan.YarnTotal;
@@ -62,11 +61,8 @@ final class YarnLines {
         }
         plans.stream()
                 .flatMap(plan -> List.of(plan.start(), plan.top()).stream())
-                .map(EndPlan::blocks)
-                .flatMap(List::stream)
-                .flatMap(block -> block.work().stream())
-                .filter(work -> work.yarn().id().equals(total.yarn().id()))
-                .forEach(work -> uses.add(words.name(work.block()).toLowerCase(Locale.ROOT)));
+                .flatMap(end -> end.taking(total.yarn()).stream())
+                .forEach(block -> uses.add(words.name(block).toLowerCase(Locale.ROOT)));
         return uses;
     }
 }

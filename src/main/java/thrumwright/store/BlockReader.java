@@ -22,13 +22,14 @@ import thrumwright.block.TurnedEnds;
 import thrumwright.block.Twining;
 import thrumwright.block.Use;
 import thrumwright.block.WarpFinish;
+import thrumwright.block.WrappedTassels;
 import thrumwright.piece.End;
 
 /** Reads the blocks of an end. */
 final class BlockReader {
     private static final String KINDS =
             "“ordering cord”, “plain band”, “twining”, “soumak”, “half hitches”, “hem fold”, "
-                    + "“open warp”, “warp finish”, “rows of knots” or “turned ends”";
+                    + "“open warp”, “warp finish”, “rows of knots”, “turned ends” or “wrapped tassels”";
 
     /** All that blocks of any kind may have. */
     private static final Set<String> ALL_FIELDS = Set.of(
@@ -53,7 +54,8 @@ final class BlockReader {
             "hanging",
             "split",
             "apart",
-            "bothWays");
+            "bothWays",
+            "turns");
 
     private BlockReader() {}
 
@@ -133,6 +135,13 @@ final class BlockReader {
                         fields.flag("bothWays", false),
                         fields.choice("from", Choices.SIDE, Side.LEFT),
                         fields.length("hanging"));
+            case "wrapped tassels" ->
+                new WrappedTassels(
+                        tag,
+                        new Use(material(fields, yarns), false, Optional.empty()),
+                        fields.whole("group", 2, 24, 2),
+                        fields.whole("turns", 1, WrappedTassels.MOST_TURNS),
+                        fields.length("hanging"));
             default -> throw fields.problem("kind", "this must be one of " + KINDS + ", not “" + kind + "”.", null);
         };
     }
@@ -155,15 +164,19 @@ final class BlockReader {
     }
 
     private static Use use(Fields fields, Optional<Set<String>> yarns) throws FileProblem {
+        Material material = material(fields, yarns);
+        boolean comesOut = fields.flag("comesOut", false);
+        return new Use(material, comesOut, fields.optionalChoice("from", Choices.SIDE));
+    }
+
+    private static Material material(Fields fields, Optional<Set<String>> yarns) throws FileProblem {
         if (fields.has("of") == fields.has("yarn")) {
             throw fields.problem(
                     "a block is either “of” a part (" + Choices.ROLE.listed() + ") or has a “yarn” of its own.");
         }
-        Material material = fields.has("of")
+        return fields.has("of")
                 ? new Material.Part(fields.choice("of", Choices.ROLE))
                 : new Material.Own(
                         yarns.isPresent() ? fields.yarn("yarn", yarns.get()) : fields.text("yarn", "the id of a yarn"));
-        boolean comesOut = fields.flag("comesOut", false);
-        return new Use(material, comesOut, fields.optionalChoice("from", Choices.SIDE));
     }
 }

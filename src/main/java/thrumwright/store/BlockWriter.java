@@ -16,6 +16,7 @@ import thrumwright.block.TurnedEnds;
 import thrumwright.block.Twining;
 import thrumwright.block.Use;
 import thrumwright.block.WarpFinish;
+import thrumwright.block.WrappedTassels;
 
 /** Writes the blocks of an end. */
 final class BlockWriter {
@@ -73,6 +74,12 @@ final class BlockWriter {
                     .with("bothWays", turned.bothWays(), false)
                     .with("from", Choices.SIDE.text(turned.from()))
                     .with("hanging", turned.back());
+        } else if (block instanceof WrappedTassels tassels) {
+            Writing writing = begun(block, "wrapped tassels")
+                    .with("group", tassels.endsPerGroup())
+                    .with("turns", tassels.turns())
+                    .with("hanging", tassels.hanging());
+            return use(writing, tassels.use());
         }
         WarpFinish finish = (WarpFinish) block;
         return begun(block, "warp finish")

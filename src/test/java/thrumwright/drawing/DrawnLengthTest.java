@@ -34,6 +34,7 @@ import thrumwright.block.Tag;
 import thrumwright.block.TurnedEnds;
 import thrumwright.block.Twining;
 import thrumwright.block.Use;
+import thrumwright.block.WrappedTassels;
 import thrumwright.block.YarnBlock;
 import thrumwright.measure.Length;
 import thrumwright.measure.Unit;
@@ -187,6 +188,21 @@ class DrawnLengthTest {
                 holdsDrawing(warp, strands);
             }
             assertThat(turned.freeWarp(warp)).isCloseTo(2 * most + 300, EXACT);
+        }
+    }
+
+    @Test
+    void aWrappingTakesWhatItsPathIsLong() {
+        for (int i = 0; i < CASES; i++) {
+            Setting yarn = setting();
+            WrappedTassels tassels =
+                    new WrappedTassels(Tag.of("t"), WEFT, random.nextInt(2, 9), random.nextInt(1, 30), mm(80));
+            Strand strand = tassels.strand(yarn);
+            double integrated = MiddleLine.of(strand).length();
+            assertThat(tassels.lengthOfOne(yarn)).isCloseTo(integrated, EXACT);
+            assertThat(strand.length()).isCloseTo(integrated, EXACT);
+            assertThat(drawn(yarn, List.of(strand))).isCloseTo(integrated, EXACT);
+            holdsDrawing(yarn, List.of(strand));
         }
     }
 

@@ -37,6 +37,7 @@ import thrumwright.block.TurnedEnds;
 import thrumwright.block.Twining;
 import thrumwright.block.Use;
 import thrumwright.block.WarpFinish;
+import thrumwright.block.WrappedTassels;
 import thrumwright.measure.Length;
 import thrumwright.piece.End;
 import thrumwright.piece.Piece;
@@ -291,6 +292,7 @@ class PaintersTest {
         blocks.add(new KnotRows(Tag.of("locked"), 2, 2, false, Optional.empty(), Length.parse("8 cm")));
         blocks.add(new TurnedEnds(Tag.of("turned"), 1, true, Side.LEFT, Length.parse("5 cm")));
         blocks.add(new TurnedEnds(Tag.of("turned-3"), 3, false, Side.RIGHT, Length.parse("5 cm")));
+        blocks.add(new WrappedTassels(Tag.of("tassels"), weft, 5, 14, Length.parse("8 cm")));
         return Plan.of(Pieces.panel().withStart(new End(blocks)));
     }
 }

@@ -23,6 +23,7 @@ import thrumwright.block.Tag;
 import thrumwright.block.Twining;
 import thrumwright.block.Use;
 import thrumwright.block.WarpFinish;
+import thrumwright.block.WrappedTassels;
 import thrumwright.measure.Length;
 import thrumwright.measure.Sett;
 import thrumwright.piece.Design;
@@ -272,6 +273,35 @@ class PlanTest {
         assertThat(codes(panel.withTop(new Top.OnItsOwn(less)))).contains(Finding.Code.HEMS_DIFFER);
         assertThat(codes(panel.withStart(panel.start().with(0, HemFold.once(Tag.of("other"))))))
                 .contains(Finding.Code.SEVERAL_FOLDS, Finding.Code.HEM_EMPTY);
+    }
+
+    /** Each tassel takes its helix, a loop of twice the wrapping's height, and two tails; all of them count in the totals. */
+    @Test
+    void wrappedTasselsTakeYarn() {
+        WrappedTassels tassels =
+                new WrappedTassels(Tag.of("t"), Use.of(MaterialRole.WEFT), 6, 12, Length.parse("8 cm"));
+        Plan plan =
+                Plan.of(panel.withStart(panel.start().without(Set.of("fold")).with(2, tassels))
+                        .withTop(new Top.OnItsOwn(End.empty())));
+        Plan without =
+                Plan.of(panel.withStart(panel.start().without(Set.of("fold"))).withTop(new Top.OnItsOwn(End.empty())));
+        Wrapping wrapping = plan.start().finish().orElseThrow().wrapping().orElseThrow();
+        double turn = Math.hypot(Math.PI * (3 * 0.786345 + 1), 1);
+
+        assertThat(wrapping.count()).isEqualTo(12);
+        assertThat(wrapping.height()).isCloseTo(12, within(1e-9));
+        assertThat(wrapping.each().exact()).isCloseTo(12 * turn, within(1e-4));
+        assertThat(wrapping.each().hanging()).isCloseTo(2 * 12 + 2 * 150, within(1e-9));
+        assertThat(weft(plan) - weft(without)).isCloseTo(12 * wrapping.each().length(), within(1e-6));
+        assertThat(codes(panel.withStart(panel.start().with(2, tassels.withTurns(80)))))
+                .contains(Finding.Code.WRAPPING_TOO_HIGH);
+    }
+
+    private static double weft(Plan plan) {
+        return plan.totals().stream()
+                .filter(total -> total.yarn().id().equals("weft"))
+                .mapToDouble(YarnTotal::length)
+                .sum();
     }
 
     @Test

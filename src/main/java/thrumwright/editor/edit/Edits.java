@@ -13,7 +13,7 @@ import thrumwright.block.Block;
 import thrumwright.block.Material;
 import thrumwright.block.MaterialRole;
 import thrumwright.block.OrderingCord;
-import thrumwright.block.YarnBlock;
+import thrumwright.block.TakesYarn;
 import thrumwright.measure.Phrases;
 import thrumwright.piece.End;
 import thrumwright.piece.Piece;
@@ -99,7 +99,7 @@ public final class Edits {
     private static Block fitted(Block block, Piece piece, End end, String stem) {
         Block fitted = block.withTag(block.tag().withId(end.freeId(stem.replaceFirst("-\\d+$", ""))));
         if (lacksYarn(fitted, piece)) {
-            YarnBlock yarn = (YarnBlock) fitted;
+            TakesYarn yarn = (TakesYarn) fitted;
             return yarn.withUse(yarn.use().with(new Material.Part(MaterialRole.WEFT)));
         }
         return fitted;
@@ -107,7 +107,7 @@ public final class Edits {
 
     /** Whether a block is woven with a yarn that a piece doesn't have; put in there, it takes the stripe's. */
     public static boolean lacksYarn(Block block, Piece piece) {
-        return block instanceof YarnBlock yarn
+        return block instanceof TakesYarn yarn
                 && yarn.use().material() instanceof Material.Own own
                 && piece.yarns().stream().noneMatch(known -> known.id().equals(own.yarnId()));
     }

@@ -19,6 +19,7 @@ import thrumwright.block.TurnedEnds;
 import thrumwright.block.Twining;
 import thrumwright.block.Use;
 import thrumwright.block.WarpFinish;
+import thrumwright.block.WrappedTassels;
 import thrumwright.measure.Length;
 import thrumwright.measure.UnitSystem;
 import thrumwright.plan.Words;
@@ -47,6 +48,7 @@ public final class NewBlocks {
                 finish("darned", WarpFinish.Kind.DARNED, 1, inches ? "2 in" : "5 cm"),
                 new KnotRows(
                         tag("rows"), 3, 4, true, Optional.of(Length.parse(inches ? "3/4 in" : "2 cm")), fringe(inches)),
+                new WrappedTassels(tag("tassels"), Use.of(MaterialRole.WEFT), 6, 12, fringe(inches)),
                 new TurnedEnds(tag("turned"), 1, true, Side.LEFT, Length.parse(inches ? "2 in" : "5 cm")));
     }
 

@@ -9,9 +9,11 @@ import thrumwright.measure.Shown;
 import thrumwright.piece.Place;
 import thrumwright.plan.BlockPlan;
 import thrumwright.plan.Cut;
+import thrumwright.plan.Finish;
 import thrumwright.plan.Hem;
 import thrumwright.plan.Plan;
 import thrumwright.plan.Work;
+import thrumwright.plan.Wrapping;
 
 /** What a block comes to, in sentences. */
 final class BlockFacts {
@@ -51,13 +53,29 @@ final class BlockFacts {
         plan.end(place)
                 .finish()
                 .filter(finish -> finish.block().id().equals(block.block().id()))
-                .ifPresent(finish -> say(
-                        "fact.finish",
-                        Map.of(
-                                "groups", finish.groups().size(),
-                                "needed", shown.height(finish.needed()),
-                                "free", shown.height(Math.max(0, finish.free())))));
+                .ifPresent(finish -> {
+                    finish(finish);
+                    finish.wrapping().ifPresent(this::wrapping);
+                });
         return String.join("\n", facts);
+    }
+
+    private void wrapping(Wrapping wrapping) {
+        say(
+                "fact.wrapping",
+                Map.of(
+                        "height", shown.height(wrapping.height()),
+                        "count", wrapping.count(),
+                        "each", shown.cut(wrapping.each().length())));
+    }
+
+    private void finish(Finish finish) {
+        say(
+                "fact.finish",
+                Map.of(
+                        "groups", finish.groups().size(),
+                        "needed", shown.height(finish.needed()),
+                        "free", shown.height(Math.max(0, finish.free()))));
     }
 
     private void work(Work work) {

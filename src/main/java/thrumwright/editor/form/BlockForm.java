@@ -19,10 +19,12 @@ import thrumwright.block.PlainBand;
 import thrumwright.block.Shed;
 import thrumwright.block.Side;
 import thrumwright.block.Soumak;
+import thrumwright.block.TakesYarn;
 import thrumwright.block.TurnedEnds;
 import thrumwright.block.Twining;
 import thrumwright.block.Use;
 import thrumwright.block.WarpFinish;
+import thrumwright.block.WrappedTassels;
 import thrumwright.block.YarnBlock;
 import thrumwright.editor.edit.Amounts;
 import thrumwright.editor.edit.Selection;
@@ -157,6 +159,8 @@ final class BlockForm {
             knots();
         } else if (block instanceof TurnedEnds) {
             turned();
+        } else if (block instanceof WrappedTassels) {
+            tassels();
         }
     }
 
@@ -297,13 +301,36 @@ final class BlockForm {
                 (part, side) -> new TurnedEnds(part.tag(), part.over(), part.bothWays(), side, part.back()));
     }
 
-    private void yarn() {
-        FieldPanel.Section<YarnBlock> yarn = section(YarnBlock.class);
-        yarn.choice(
+    private void tassels() {
+        FieldPanel.Section<WrappedTassels> tassels = section(WrappedTassels.class);
+        tassels.text(
+                "block.turns",
+                part -> String.valueOf(part.turns()),
+                (part, typed) -> part.withTurns(typing.whole(typed)));
+        tassels.text(
+                "block.group",
+                part -> String.valueOf(part.endsPerGroup()),
+                (part, typed) ->
+                        new WrappedTassels(part.tag(), part.use(), typing.whole(typed), part.turns(), part.hanging()));
+        material(tassels);
+    }
+
+    private <B extends TakesYarn> void material(FieldPanel.Section<B> section) {
+        section.choice(
                 "block.yarn",
                 this::materials,
                 part -> part.use().material(),
-                (part, material) -> part.withUse(part.use().with(material)));
+                (part, material) -> withMaterial(part, material));
+    }
+
+    @SuppressWarnings("unchecked")
+    private static <B extends TakesYarn> B withMaterial(B part, Material material) {
+        return (B) part.withUse(part.use().with(material));
+    }
+
+    private void yarn() {
+        FieldPanel.Section<YarnBlock> yarn = section(YarnBlock.class);
+        material(yarn);
         yarn.oneOrNone(
                 "block.from",
                 "side",
