@@ -85,7 +85,7 @@ public record Palette(
     }
 
     /** A yarn's colour as this palette shows it. */
-    Color yarn(Colour colour) {
+    public Color yarn(Colour colour) {
         Color own = new Color(colour.rgb());
         if (coloured) {
             return own;

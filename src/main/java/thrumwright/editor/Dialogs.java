@@ -1,15 +1,20 @@
 package thrumwright.editor;
 
 import java.awt.Component;
+import java.awt.EventQueue;
+import java.io.File;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.LinkedHashMap;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import javax.swing.JFileChooser;
 import javax.swing.JOptionPane;
+import javax.swing.filechooser.FileFilter;
 import javax.swing.filechooser.FileNameExtensionFilter;
 import thrumwright.editor.text.Texts;
+import thrumwright.output.SheetForm;
 
 /** Asks in dialogs. */
 final class Dialogs implements Questions {
@@ -72,6 +77,59 @@ final class Dialogs implements Questions {
 
     private boolean mayReplace(Path path) {
         return agreed("replace", path);
+    }
+
+    @Override
+    public Optional<SheetTarget> sheetFile(String suggestion, SheetForm form, int pages) {
+        JFileChooser chooser = new JFileChooser(folder.toFile());
+        chooser.setName("files");
+        chooser.setDialogTitle(texts.say("files.sheet"));
+        chooser.setApproveButtonText(texts.say("files.sheet.write"));
+        chooser.setAcceptAllFileFilterUsed(false);
+        Map<FileFilter, SheetForm> filters = new LinkedHashMap<>();
+        for (SheetForm each : SheetForm.values()) {
+            filters.put(
+                    new FileNameExtensionFilter(
+                            texts.name("form", each), each.ending().substring(1)),
+                    each);
+        }
+        filters.keySet().forEach(chooser::addChoosableFileFilter);
+        filters.forEach((filter, of) -> {
+            if (of == form) {
+                chooser.setFileFilter(filter);
+            }
+        });
+        String[] name = {suggestion};
+        chooser.addPropertyChangeListener(JFileChooser.SELECTED_FILE_CHANGED_PROPERTY, event -> {
+            if (event.getNewValue() instanceof File file && !file.isDirectory()) {
+                name[0] = withoutEnding(file.getName());
+            }
+        });
+        // the chooser forgets the name whenever another kind of file is chosen
+        chooser.addPropertyChangeListener(
+                JFileChooser.FILE_FILTER_CHANGED_PROPERTY,
+                event -> EventQueue.invokeLater(() -> suggest(chooser, name[0], filters)));
+        suggest(chooser, suggestion, filters);
+        while (chooser.showSaveDialog(parent) == JFileChooser.APPROVE_OPTION) {
+            SheetTarget target = SheetTarget.named(chosen(chooser), filters.get(chooser.getFileFilter()));
+            Optional<Path> there =
+                    target.files(pages).stream().filter(Files::exists).findFirst();
+            if (there.isEmpty() || mayReplace(there.get())) {
+                return Optional.of(target);
+            }
+        }
+        return Optional.empty();
+    }
+
+    private static String withoutEnding(String name) {
+        return SheetForm.named(name)
+                .map(form -> name.substring(0, name.length() - form.ending().length()))
+                .orElse(name);
+    }
+
+    private static void suggest(JFileChooser chooser, String name, Map<FileFilter, SheetForm> filters) {
+        String ending = filters.get(chooser.getFileFilter()).ending();
+        chooser.setSelectedFile(new File(chooser.getCurrentDirectory(), name + ending));
     }
 
     @Override

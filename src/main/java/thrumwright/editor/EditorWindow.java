@@ -68,6 +68,7 @@ final class EditorWindow {
     private final ClipboardWork clipboard;
     private final BlockShelf shelf;
     private final HistoryView history;
+    private SheetWindow sheet;
 
     EditorWindow(Workroom room, Session session) {
         this.room = room;
@@ -99,7 +100,7 @@ final class EditorWindow {
         build();
     }
 
-    private static String menuKey() {
+    static String menuKey() {
         return java.awt.GraphicsEnvironment.isHeadless()
                         || Toolkit.getDefaultToolkit().getMenuShortcutKeyMaskEx()
                                 != java.awt.event.InputEvent.META_DOWN_MASK
@@ -111,7 +112,7 @@ final class EditorWindow {
         size();
         addCommands();
         frame.setName("editor");
-        Menus menus = new Menus(commands, texts, session);
+        Menus menus = new Menus(commands, texts);
         frame.setJMenuBar(menus.bar(room, files));
         JPanel top = new JPanel(new BorderLayout());
         top.add(menus.toolBar());
@@ -211,6 +212,9 @@ final class EditorWindow {
         commands.add("rules", () -> canvas.setRules(!canvas.rules()));
         clipboard.addTo(commands);
         commands.add("history", this::toHistory);
+        commands.add("sheet", () -> sheet().show());
+        commands.add("print", () -> sheet().showAnd("sheet-print"));
+        commands.add("export", () -> sheet().showAnd("sheet-export"));
         commands.add("undo", session::undo, () -> session.history().undoName().isPresent());
         commands.add("redo", session::redo, () -> session.history().redoName().isPresent());
     }
@@ -248,7 +252,7 @@ final class EditorWindow {
     }
 
     /** Takes over whatever is being typed anywhere in the window. */
-    private void takeOver() {
+    void takeOver() {
         amount.take();
         desk.takeOver();
     }
@@ -324,12 +328,28 @@ final class EditorWindow {
         return files;
     }
 
+    /** The window of the step sheet; made when it is first wanted. */
+    SheetWindow sheet() {
+        if (sheet == null) {
+            sheet = new SheetWindow(this);
+        }
+        return sheet;
+    }
+
+    /** Tells a problem, where the weaver is: beside the piece or beside its sheet. */
     void problem(String sentence) {
-        messages.problem(sentence);
+        if (sheet != null && sheet.frame().isActive()) {
+            sheet.problem(sentence);
+        } else {
+            messages.problem(sentence);
+        }
     }
 
     void dispose() {
         new Geometry(room.settings()).remember(frame);
+        if (sheet != null) {
+            sheet.dispose();
+        }
         frame.dispose();
         room.closed(this);
     }

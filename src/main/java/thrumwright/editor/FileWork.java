@@ -1,21 +1,13 @@
 package thrumwright.editor;
 
-import java.io.ByteArrayOutputStream;
-import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import thrumwright.drawing.Palette;
 import thrumwright.editor.edit.Session;
 import thrumwright.editor.text.Commands;
 import thrumwright.editor.text.Texts;
-import thrumwright.output.PageSetup;
-import thrumwright.output.Paper;
-import thrumwright.output.PdfFile;
-import thrumwright.output.SheetLayout;
-import thrumwright.output.SheetPages;
 import thrumwright.piece.Beginnings;
 import thrumwright.piece.Piece;
 import thrumwright.store.FileProblem;
@@ -54,8 +46,6 @@ final class FileWork {
         commands.add("open", () -> questions.fileToOpen().ifPresent(this::open));
         commands.add("save", this::save);
         commands.add("save-as", this::saveAs);
-        commands.add("sheet-a4", () -> export(Paper.A4));
-        commands.add("sheet-letter", () -> export(Paper.LETTER));
         commands.add("close", this::close);
     }
 
@@ -116,7 +106,8 @@ final class FileWork {
         return questions.fileToSave(stem(), ".json").map(this::write).orElse(false);
     }
 
-    private String stem() {
+    /** The piece's title as the name of a file. */
+    String stem() {
         String title = session.piece().title().isBlank()
                 ? texts.say("untitled")
                 : session.piece().title();
@@ -141,29 +132,6 @@ final class FileWork {
         int unfinished = window.desk().unfinished();
         String key = unfinished == 0 ? "message.saved" : "message.saved.unfinished";
         return texts.say(key, Map.of("file", path.toString(), "count", unfinished));
-    }
-
-    private void export(Paper paper) {
-        questions.fileToSave(stem() + "-steps", ".pdf").ifPresent(path -> {
-            try {
-                SafeFile.write(path, pdf(paper));
-                window.messages().say(texts.say("message.sheet", Map.of("file", path.toString())));
-            } catch (FileProblem e) {
-                window.problem(texts.say("message.no-sheet", Map.of("why", e.getMessage())));
-            }
-        });
-    }
-
-    private byte[] pdf(Paper paper) throws FileProblem {
-        SheetPages pages = SheetLayout.of(
-                session.plan(), PageSetup.usual(paper), window.room().fonts(), Palette.onPaper(), Locale.UK);
-        ByteArrayOutputStream bytes = new ByteArrayOutputStream();
-        try {
-            PdfFile.write(pages, window.room().fonts(), bytes);
-        } catch (IOException e) {
-            throw SafeFile.problem(texts.say("message.sheet-fails"), e);
-        }
-        return bytes.toByteArray();
     }
 
     /** Closes the window, if the weaver doesn't want to stay with what isn't saved. */

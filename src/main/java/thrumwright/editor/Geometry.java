@@ -1,5 +1,6 @@
 package thrumwright.editor;
 
+import java.awt.Dimension;
 import java.awt.Frame;
 import java.awt.GraphicsConfiguration;
 import java.awt.GraphicsDevice;
@@ -13,28 +14,45 @@ final class Geometry {
     private static final int SHIFT = 28;
 
     private final Settings settings;
+    private final String key;
+    private final Dimension usual;
 
+    /** Of a window that edits a piece. */
     Geometry(Settings settings) {
+        this(settings, "window", new Dimension(1320, 860));
+    }
+
+    /**
+     * @param key under which it is remembered
+     * @param usual size, where the screen is large enough and nothing is remembered
+     */
+    Geometry(Settings settings, String key, Dimension usual) {
         this.settings = settings;
+        this.key = key;
+        this.usual = usual;
+    }
+
+    /** Whether anything is remembered. */
+    boolean known() {
+        return settings.get(key).flatMap(Geometry::numbers).isPresent();
     }
 
     void remember(JFrame frame) {
         boolean whole = (frame.getExtendedState() & Frame.MAXIMIZED_BOTH) != 0;
         Rectangle bounds = frame.getBounds();
-        settings.put(
-                "window", bounds.x + "," + bounds.y + "," + bounds.width + "," + bounds.height + "," + (whole ? 1 : 0));
+        settings.put(key, bounds.x + "," + bounds.y + "," + bounds.width + "," + bounds.height + "," + (whole ? 1 : 0));
     }
 
     /** @param already how many windows there are, so that none covers another wholly */
     void restore(JFrame frame, int already) {
-        int[] kept = settings.get("window").flatMap(Geometry::numbers).orElse(null);
+        int[] kept = settings.get(key).flatMap(Geometry::numbers).orElse(null);
         Rectangle screen = screen(frame);
         Rectangle wanted = kept == null
                 ? new Rectangle(
                         screen.x + screen.width / 20,
                         screen.y + screen.height / 20,
-                        Math.min(1320, screen.width * 9 / 10),
-                        Math.min(860, screen.height * 9 / 10))
+                        Math.min(usual.width, screen.width * 9 / 10),
+                        Math.min(usual.height, screen.height * 9 / 10))
                 : new Rectangle(kept[0], kept[1], kept[2], kept[3]);
         wanted.translate(already * SHIFT, already * SHIFT);
         frame.setBounds(seen(wanted) ? wanted : new Rectangle(screen.x, screen.y, wanted.width, wanted.height));

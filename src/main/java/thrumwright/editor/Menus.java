@@ -17,7 +17,6 @@ import javax.swing.event.MenuEvent;
 import javax.swing.event.MenuListener;
 import thrumwright.block.Block;
 import thrumwright.editor.edit.NewBlocks;
-import thrumwright.editor.edit.Session;
 import thrumwright.editor.look.Theme;
 import thrumwright.editor.text.Commands;
 import thrumwright.editor.text.Texts;
@@ -28,19 +27,17 @@ import thrumwright.plan.Words;
 final class Menus {
     private final Commands commands;
     private final Texts texts;
-    private final Session session;
 
-    Menus(Commands commands, Texts texts, Session session) {
+    Menus(Commands commands, Texts texts) {
         this.commands = commands;
         this.texts = texts;
-        this.session = session;
     }
 
     JMenuBar bar(Workroom room, FileWork files) {
         JMenuBar bar = new JMenuBar();
         JMenu file = menu("menu.file", "new", "open");
         file.add(recent(room, files));
-        add(file, null, "save", "save-as", null, "sheet-a4", "sheet-letter", null, "close");
+        add(file, null, "save", "save-as", null, "sheet", "print", "export", null, "close");
         bar.add(file);
         bar.add(menu(
                 "menu.edit",
@@ -218,7 +215,7 @@ final class Menus {
             button(bar, id, false);
         }
         bar.add(Box.createHorizontalGlue());
-        button(bar, session.piece().habits().units() == UnitSystem.INCHES ? "sheet-letter" : "sheet-a4", true);
+        button(bar, "sheet", true);
         return bar;
     }
 

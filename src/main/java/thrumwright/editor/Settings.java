@@ -59,10 +59,15 @@ final class Settings {
 
     /** @return whether it could be kept */
     boolean put(String key, String value) {
-        if (value.equals(values.getProperty(key))) {
+        return putAll(Map.of(key, value));
+    }
+
+    /** @return whether they could be kept */
+    boolean putAll(Map<String, String> others) {
+        if (values.entrySet().containsAll(others.entrySet())) {
             return true;
         }
-        values.setProperty(key, value);
+        values.putAll(others);
         return write();
     }
 

@@ -72,6 +72,17 @@ public final class SheetPages {
         Structured.as(g, Role.ORNAMENT, () -> footer(g, page));
     }
 
+    /**
+     * What a page says, with words for its drawings, for those who hear it; a line for every text.
+     *
+     * @param page from 0
+     */
+    public String words(int page) {
+        HeardPage heard = new HeardPage();
+        paint(heard, page);
+        return heard.words();
+    }
+
     private void footer(Graphics2D g, int page) {
         String number = (page + 1) + " / " + pages.size();
         Color faint = palette.faint();

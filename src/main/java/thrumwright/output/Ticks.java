@@ -1,14 +1,13 @@
 package thrumwright.output;
 
 import java.awt.BasicStroke;
-import java.awt.Color;
 import java.awt.Graphics2D;
 import java.awt.geom.Ellipse2D;
 import java.awt.geom.Rectangle2D;
 import thrumwright.drawing.Palette;
 import thrumwright.yarn.Colour;
 
-/** Boxes to tick, and dots in a yarn's colour. */
+/** Boxes to tick, and dots in a yarn's colour, or the grey that stands for it. */
 final class Ticks {
     private Ticks() {}
 
@@ -20,7 +19,7 @@ final class Ticks {
 
     static void dot(Graphics2D g, double x, double y, double size, Colour colour, Palette palette) {
         Ellipse2D dot = new Ellipse2D.Double(x, y, size, size);
-        g.setColor(new Color(colour.rgb()));
+        g.setColor(palette.yarn(colour));
         g.fill(dot);
         g.setColor(palette.faint());
         g.setStroke(new BasicStroke(0.7f));

@@ -2,11 +2,13 @@ package thrumwright.editor;
 
 import java.nio.file.Path;
 import java.util.Optional;
+import thrumwright.output.SheetForm;
 
 /** Answers the window's questions as a test wants. */
 final class Answers implements Questions {
     Optional<Path> open = Optional.empty();
     Optional<Path> save = Optional.empty();
+    Optional<SheetTarget> sheet = Optional.empty();
     Closing closing = Closing.STAY;
     boolean overOthersWork;
     Optional<Beginning> beginning = Optional.empty();
@@ -21,6 +23,12 @@ final class Answers implements Questions {
     public Optional<Path> fileToSave(String suggestion, String ending) {
         asked++;
         return save;
+    }
+
+    @Override
+    public Optional<SheetTarget> sheetFile(String suggestion, SheetForm form, int pages) {
+        asked++;
+        return sheet;
     }
 
     @Override

@@ -3,7 +3,6 @@ package thrumwright.editor;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.awt.event.KeyEvent;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -353,25 +352,6 @@ class EditorWindowIT {
         assertThat(onEventThread(() -> editor.session().plan().findings())).hasSize(1);
         frame.button("repair").click();
         assertThat(onEventThread(() -> editor.session().plan().findings())).isEmpty();
-    }
-
-    @Test
-    void writesTheStepSheetAsPdf() throws Exception {
-        open(Optional.empty());
-        Path file = folder.resolve("marsh.pdf");
-        answers.save = Optional.of(file);
-
-        frame.button("tool.sheet-a4").click();
-        waitFor("the sheet", () -> Files.exists(file));
-
-        assertThat(new String(Files.readAllBytes(file), 0, 5, StandardCharsets.US_ASCII))
-                .isEqualTo("%PDF-");
-        waitFor(
-                "the message",
-                () -> onEventThread(() -> frame.robot()
-                        .finder()
-                        .findByName(frame.target(), "message")
-                        .isShowing()));
     }
 
     private static void waitFor(String what, Callable<Boolean> there) {

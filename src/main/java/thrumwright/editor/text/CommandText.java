@@ -11,10 +11,20 @@ import javax.swing.KeyStroke;
  * @param tip one sentence on what it does
  * @param icon name of its picture; empty: none
  * @param keys that run it
- * @param onCanvas whether its keys count on the canvas only, so that fields keep them for typing
+ * @param where its keys count
  */
 public record CommandText(
-        String id, String text, String tip, Optional<String> icon, List<KeyStroke> keys, boolean onCanvas) {
+        String id, String text, String tip, Optional<String> icon, List<KeyStroke> keys, Where where) {
+    /** Where the keys of a command count. */
+    public enum Where {
+        /** Everywhere in the window that edits a piece. */
+        WINDOW,
+        /** On its canvas only, so that fields keep them for typing. */
+        CANVAS,
+        /** Everywhere in the window that shows a step sheet. */
+        SHEET
+    }
+
     public CommandText {
         keys = List.copyOf(keys);
     }

@@ -14,7 +14,7 @@ import javax.swing.KeyStroke;
 /**
  * The commands of the window, declared in one bundle: {@code id.text}, {@code id.tip} and, where there are any,
  * {@code id.icon}, {@code id.keys} (separated by commas; {@code menu} is Ctrl, or Command on a Mac) and
- * {@code id.where=canvas}.
+ * {@code id.where} ({@code canvas} or {@code sheet}).
  */
 public final class CommandTexts {
     private final Map<String, CommandText> byId = new LinkedHashMap<>();
@@ -40,7 +40,11 @@ public final class CommandTexts {
                 bundle.getString(id + ".tip"),
                 optional(bundle, id + ".icon"),
                 keys(optional(bundle, id + ".keys").orElse(""), menuKey, id),
-                optional(bundle, id + ".where").filter("canvas"::equals).isPresent());
+                optional(bundle, id + ".where").map(CommandTexts::where).orElse(CommandText.Where.WINDOW));
+    }
+
+    private static CommandText.Where where(String name) {
+        return CommandText.Where.valueOf(name.toUpperCase(Locale.ROOT));
     }
 
     private static Optional<String> optional(ResourceBundle bundle, String key) {

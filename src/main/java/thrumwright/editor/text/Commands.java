@@ -80,7 +80,7 @@ public final class Commands {
 
     /** Whether a command's keys count on the canvas only. */
     public boolean onCanvas(String id) {
-        return texts.get(id).onCanvas();
+        return texts.get(id).where() == CommandText.Where.CANVAS;
     }
 
     public Set<String> ids() {
@@ -105,7 +105,7 @@ public final class Commands {
     private void bind(JComponent component, int condition, boolean onCanvas) {
         for (Map.Entry<String, Command> entry : commands.entrySet()) {
             CommandText text = texts.get(entry.getKey());
-            if (text.onCanvas() == onCanvas) {
+            if (onCanvas(text.id()) == onCanvas) {
                 component.getActionMap().put(text.id(), entry.getValue());
                 for (KeyStroke key : text.keys()) {
                     component.getInputMap(condition).put(key, text.id());

@@ -1,0 +1,137 @@
+package thrumwright.editor;
+
+import java.awt.EventQueue;
+import java.util.Map;
+import java.util.function.Consumer;
+import javax.swing.JButton;
+import javax.swing.JComponent;
+import javax.swing.JLabel;
+import javax.swing.JPanel;
+import javax.swing.JProgressBar;
+import net.miginfocom.swing.MigLayout;
+import thrumwright.editor.text.Texts;
+import thrumwright.output.Progress;
+
+/** Does one long work at a time beside the event thread, shows how far it has come, and lets the weaver stop it. */
+final class JobBar {
+    private final Texts texts;
+    private final JPanel panel = new JPanel(new MigLayout("insets 6 12 6 12", "[][grow, fill][]", "[]"));
+    private final JLabel label = new JLabel();
+    private final JProgressBar bar = new JProgressBar();
+    private final JButton stop;
+    private final Runnable changed;
+    private Running running;
+
+    /** A long work; whatever it throws is handed on. */
+    @FunctionalInterface
+    interface Work<T> {
+        T run(Progress progress) throws Exception;
+    }
+
+    /**
+     * How a work ended: with a result, or with what it threw.
+     *
+     * @param thrown null if it went well
+     */
+    record Ended<T>(T result, Exception thrown) {}
+
+    /** @param changed is told whenever a work begins or has ended */
+    JobBar(Texts texts, Runnable changed) {
+        this.texts = texts;
+        this.changed = changed;
+        this.stop = new JButton(texts.say("job.stop"));
+        panel.setName("job");
+        label.setName("jobLabel");
+        bar.setName("jobProgress");
+        label.setLabelFor(bar);
+        stop.setName("jobStop");
+        stop.setToolTipText(texts.say("job.stop.tip"));
+        stop.addActionListener(event -> stop());
+        panel.add(label);
+        panel.add(bar);
+        panel.add(stop);
+        panel.setVisible(false);
+    }
+
+    JComponent component() {
+        return panel;
+    }
+
+    /** Whether a work is under way; another can't begin before it has ended. */
+    boolean busy() {
+        return running != null;
+    }
+
+    /** Asks the work that is under way to stop; it may take until the end of a page. */
+    void stop() {
+        if (running != null) {
+            running.stopping = true;
+            stop.setEnabled(false);
+            label.setText(texts.say("job.stopping"));
+        }
+    }
+
+    /**
+     * Begins a work. The program does not end before it has ended.
+     *
+     * @param key of the text that tells how far it has come, of {@code page} and {@code count}
+     * @param ended is told on the event thread how it ended
+     */
+    <T> void run(String key, Work<T> work, Consumer<Ended<T>> ended) {
+        Running mine = new Running(key);
+        running = mine;
+        stop.setEnabled(true);
+        label.setText(texts.say("job.begins"));
+        bar.setIndeterminate(true);
+        panel.setVisible(true);
+        changed.run();
+        new Thread(
+                        () -> {
+                            Ended<T> how = perform(work, mine);
+                            EventQueue.invokeLater(() -> {
+                                running = null;
+                                panel.setVisible(false);
+                                changed.run();
+                                ended.accept(how);
+                            });
+                        },
+                        "sheet work")
+                .start();
+    }
+
+    private static <T> Ended<T> perform(Work<T> work, Progress progress) {
+        try {
+            return new Ended<>(work.run(progress), null);
+        } catch (Exception thrown) {
+            return new Ended<>(null, thrown);
+        }
+    }
+
+    private void show(Running mine, int pages, int all) {
+        if (running == mine && !mine.stopping) {
+            bar.setIndeterminate(false);
+            bar.setMaximum(all);
+            bar.setValue(pages);
+            label.setText(texts.say(mine.key, Map.of("page", Math.min(all, pages + 1), "count", all)));
+        }
+    }
+
+    private final class Running implements Progress {
+        private final String key;
+        private volatile boolean stopping;
+
+        Running(String key) {
+            this.key = key;
+        }
+
+        @Override
+        public void done(int pages, int all) {
+            EventQueue.invokeLater(() -> show(this, pages, all));
+        }
+
+        @Override
+        public boolean stopping() {
+            return stopping;
+        }
+    }
+}

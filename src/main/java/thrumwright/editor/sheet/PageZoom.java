@@ -1,0 +1,38 @@
+package thrumwright.editor.sheet;
+
+/**
+ * How large pages are shown.
+ *
+ * @param scale pixels in a point, where the kind is {@link Kind#FREE}
+ */
+public record PageZoom(Kind kind, double scale) {
+    /** Pixels in a point at true size: 96 pixels are an inch on a screen, as CSS 2.2 (4.3.2) has it. */
+    public static final double TRUE_SIZE = 96.0 / 72;
+
+    private static final double LEAST = TRUE_SIZE / 8;
+    private static final double MOST = TRUE_SIZE * 6;
+    private static final double STEP = Math.pow(2, 0.25);
+
+    /** How the scale is found. */
+    public enum Kind {
+        /** A whole page fits the window. */
+        WHOLE,
+        /** A page's width fits. */
+        WIDTH,
+        /** As chosen. */
+        FREE
+    }
+
+    public static PageZoom fitting(Kind kind) {
+        return new PageZoom(kind, 1);
+    }
+
+    public static PageZoom of(double scale) {
+        return new PageZoom(Kind.FREE, Math.max(LEAST, Math.min(MOST, scale)));
+    }
+
+    /** @param steps above 0: closer; four make it twice as large */
+    public static PageZoom from(double scale, double steps) {
+        return of(scale * Math.pow(STEP, steps));
+    }
+}

@@ -1,0 +1,72 @@
+package thrumwright.editor.sheet;
+
+import java.util.Locale;
+import java.util.Objects;
+import java.util.Set;
+import thrumwright.measure.Length;
+import thrumwright.output.PageSetup;
+import thrumwright.output.Paper;
+import thrumwright.output.SheetLook;
+
+/**
+ * How the weaver wants the sheet, with lengths as they were typed.
+ *
+ * @param landscape whether the paper lies on its side
+ * @param margin free on all four sides; as far as {@link PageSetup} takes it
+ * @param distance from the eye to the hanging sheet; as far as {@link PageSetup} takes it
+ * @param coloured whether yarns keep their colour on paper
+ */
+public record SheetChoice(Paper paper, boolean landscape, Length margin, Length distance, boolean coloured) {
+    /** Countries whose usual paper is Letter (Unicode CLDR, supplemental data, paperSize “US-Letter”). */
+    private static final Set<String> LETTER =
+            Set.of("BZ", "CA", "CL", "CO", "CR", "GT", "MX", "NI", "PA", "PH", "PR", "SV", "US", "VE");
+
+    private static final Set<String> INCHES = Set.of("US", "PR");
+
+    /** @throws IllegalArgumentException if margins or distance are out of range, with a sentence that says so */
+    public SheetChoice {
+        Objects.requireNonNull(paper);
+        setup(paper, landscape, margin, distance);
+    }
+
+    /** What is usual where somebody lives. */
+    public static SheetChoice usual(Locale locale) {
+        String country = locale.getCountry();
+        boolean inches = INCHES.contains(country);
+        return new SheetChoice(
+                LETTER.contains(country) ? Paper.LETTER : Paper.A4,
+                false,
+                Length.parse(inches ? "1/2 in" : "14 mm"),
+                Length.parse(inches ? "40 in" : "1 m"),
+                true);
+    }
+
+    private static PageSetup setup(Paper paper, boolean landscape, Length margin, Length distance) {
+        return new PageSetup(paper, landscape, margin.mm(), distance.mm() / 1000);
+    }
+
+    /** The same for whoever lays pages out. */
+    public SheetLook look() {
+        return new SheetLook(setup(paper, landscape, margin, distance), coloured);
+    }
+
+    public SheetChoice withPaper(Paper other) {
+        return new SheetChoice(other, landscape, margin, distance, coloured);
+    }
+
+    public SheetChoice withLandscape(boolean other) {
+        return new SheetChoice(paper, other, margin, distance, coloured);
+    }
+
+    public SheetChoice withMargin(Length other) {
+        return new SheetChoice(paper, landscape, other, distance, coloured);
+    }
+
+    public SheetChoice withDistance(Length other) {
+        return new SheetChoice(paper, landscape, margin, other, coloured);
+    }
+
+    public SheetChoice withColoured(boolean other) {
+        return new SheetChoice(paper, landscape, margin, distance, other);
+    }
+}
