@@ -2,8 +2,10 @@ package thrumwright.editor.form;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import javax.swing.JButton;
 import javax.swing.JCheckBox;
 import thrumwright.block.Block;
@@ -15,6 +17,7 @@ import thrumwright.block.Lean;
 import thrumwright.block.Material;
 import thrumwright.block.MaterialRole;
 import thrumwright.block.OrderingCord;
+import thrumwright.block.OwnWords;
 import thrumwright.block.PlainBand;
 import thrumwright.block.Shed;
 import thrumwright.block.Side;
@@ -34,6 +37,7 @@ import thrumwright.piece.Piece;
 import thrumwright.piece.Place;
 import thrumwright.piece.Top;
 import thrumwright.plan.Words;
+import thrumwright.sheet.OwnWording;
 
 /** The fields of the selected block. */
 final class BlockForm {
@@ -95,6 +99,30 @@ final class BlockForm {
         }
         panel.heading("heading.comes-to");
         panel.prose(() -> BlockFacts.of(desk.session().plan(), place, id, texts));
+        words(section);
+    }
+
+    /** The weaver's own wording of the step, and under it how it will stand on the sheet. */
+    private void words(FieldPanel.Section<Block> section) {
+        panel.heading("heading.words");
+        section.lines(
+                "block.words",
+                part -> part.tag().words(),
+                (part, typed) -> part.withTag(part.tag().withWords(typed.strip())));
+        panel.prose(
+                () -> desk.session().shown().block(place, id).map(this::onSheet).orElse(""));
+    }
+
+    private String onSheet(Block block) {
+        if (block.tag().words().isBlank()) {
+            String places = OwnWords.places(block).stream()
+                    .map(name -> "{" + name + "}")
+                    .collect(Collectors.joining(", "));
+            return desk.texts().say("words.places", Map.of("places", places));
+        }
+        OwnWording wording = new OwnWording(desk.session().plan(), Locale.UK);
+        List<String> sentences = wording.preview(place, id, block.tag().words());
+        return desk.texts().say("words.preview", Map.of("sentences", String.join("\n", sentences)));
     }
 
     /** What kind of block it is, and what such a block is good for. */
