@@ -38,6 +38,11 @@ public record EndPlan(
         return blocks.isEmpty() ? 0 : blocks.get(blocks.size() - 1).top();
     }
 
+    /** Height of what stays, mm. */
+    public double staying() {
+        return height() - comingOut();
+    }
+
     /** Height of what comes out again, mm. */
     public double comingOut() {
         return blocks.stream()

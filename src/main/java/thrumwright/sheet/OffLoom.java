@@ -7,8 +7,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import thrumwright.block.EdgeFinish;
-import thrumwright.block.HemFold;
 import thrumwright.measure.Phrases;
 import thrumwright.measure.Shown;
 import thrumwright.piece.Place;
@@ -16,6 +16,7 @@ import thrumwright.plan.BlockPlan;
 import thrumwright.plan.EndPlan;
 import thrumwright.plan.Finish;
 import thrumwright.plan.Hem;
+import thrumwright.plan.HemStitch;
 import thrumwright.plan.Plan;
 import thrumwright.plan.Words;
 import thrumwright.plan.Wrapping;
@@ -31,6 +32,7 @@ final class OffLoom {
     private final Phrases phrases;
     private final Words words;
     private final PictureWords pictureWords;
+    private final OwnWording ownWording;
     private final List<Step> steps = new ArrayList<>();
     private int number;
 
@@ -40,29 +42,48 @@ final class OffLoom {
         this.phrases = phrases;
         this.words = words;
         this.pictureWords = new PictureWords(plan, phrases, words);
+        this.ownWording = new OwnWording(plan, phrases, words);
     }
 
     /** @param before the number of the last step so far */
     List<Step> steps(int before) {
         number = before;
         cut();
-        for (EndPlan end : List.of(plan.top(), plan.start())) {
-            if (!end.blocks().isEmpty()) {
-                end(end);
-            }
+        List<EndPlan> ends = Stream.of(plan.top(), plan.start())
+                .filter(end -> !end.blocks().isEmpty())
+                .toList();
+        ends.forEach(this::end);
+        BlockingWords blocking = new BlockingWords(plan);
+        addTitled("off.block", Optional.empty(), blocking.values(), blocking.keys(), List.of("caution.steam"));
+        for (EndPlan end : ends) {
+            end.hem().filter(Hem::folds).ifPresent(hem -> hem(end, hem));
         }
-        hang();
+        HangingWords hanging = new HangingWords(plan);
+        addTitled("off.hang", Optional.empty(), hanging.values(), hanging.keys(), List.of("caution.overhead"));
         return steps;
     }
 
     private void cut() {
         Map<String, Object> values = Map.of("below", free(plan.start()), "above", free(plan.top()));
-        addTitled(
-                "off.cut",
+        List<String> sentences =
+                new ArrayList<>(sentences(List.of("off.cut.where", "off.cut.order", "off.cut.few"), values));
+        for (EndPlan end : List.of(plan.top(), plan.start())) {
+            end.finish()
+                    .filter(finish -> finish.free() < finish.needed())
+                    .ifPresent(finish -> sentences.add(phrases.say(
+                            "off.cut.short",
+                            Map.of(
+                                    "place", words.place(end.place()),
+                                    "free", shown.height(Math.max(0, finish.free())),
+                                    "needed", shown.height(finish.needed())))));
+        }
+        steps.add(step(
+                phrases.say("off.cut.title"),
                 Optional.empty(),
-                values,
-                List.of("off.cut.where", "off.cut.few"),
-                List.of("caution.blades", "caution.small-children"));
+                Optional.empty(),
+                "",
+                sentences,
+                List.of("caution.blades", "caution.small-children")));
     }
 
     /** What a finish needs; for a hem what the hands like, as far as the loom leaves it. */
@@ -94,7 +115,6 @@ final class OffLoom {
             }
             addTitled("off.ends", Optional.empty(), values, keys, List.of("caution.needles"));
         }
-        end.hem().filter(Hem::folds).ifPresent(hem -> hem(end, hem, values));
     }
 
     /** What comes out, the outermost first: the waste next to the edge protects it to the last. */
@@ -120,16 +140,30 @@ final class OffLoom {
         }
         keys.addAll(told.keys(finish));
         EdgeFinish block = finish.block();
+        List<String> own = end.block(block.id())
+                .map(plan -> ownWording.sentences(end, plan))
+                .orElse(List.of());
         steps.add(step(
                 words.name(block),
                 picture(end, block.id()),
                 finish.wrapping().map(Wrapping::yarn),
                 told.take(finish),
-                sentences(keys, values),
+                own.isEmpty() ? sentences(keys, values) : own,
                 told.cautions(block)));
     }
 
-    private void hem(EndPlan end, Hem hem, Map<String, Object> values) {
+    private void hem(EndPlan end, Hem hem) {
+        HemStitch stitch = HemStitch.of(
+                plan.finishedWidth(),
+                hem.thickness(),
+                plan.piece().habits().step().mm());
+        Map<String, Object> values = new HashMap<>();
+        values.put("place", words.place(end.place()));
+        values.put("spacing", shown.height(HemStitch.SPACING));
+        values.put("stitches", stitch.stitches());
+        values.put("thread", shown.cut(stitch.thread()));
+        values.put("threads", stitch.threads());
+        values.put("each", shown.cut(stitch.each()));
         values.put("depth", shown.height(hem.depth()));
         values.put("layers", hem.layers());
         List<String> keys = new ArrayList<>();
@@ -142,19 +176,15 @@ final class OffLoom {
         boolean stiff =
                 end.blocks().stream().anyMatch(block -> Words.key(block.block()).equals("plain-stiff"));
         keys.add(stiff ? "off.hem.stitch-stiff" : "off.hem.stitch");
+        keys.add("off.hem.thread");
         hem.sleeve().ifPresent(sleeve -> {
             values.put("bar", shown.height(sleeve.bar()));
             keys.add("off.hem.sleeve");
         });
+        if (hem.sleeve().isEmpty()) {
+            keys.add("off.hem.sides");
+        }
         addTitled("off.hem", picture(end, hem.blockId()), values, keys, List.of("caution.needles"));
-    }
-
-    private void hang() {
-        boolean bar = plan.piece().end(Place.TOP).blocks().stream()
-                .anyMatch(block -> block instanceof HemFold fold && fold.bar().isPresent());
-        Map<String, Object> values = Map.of("width", shown.cut(plan.finishedWidth()));
-        List<String> keys = List.of(bar ? "off.hang.bar" : "off.hang.flat", "off.hang.rest");
-        addTitled("off.hang", Optional.empty(), values, keys, List.of("caution.overhead"));
     }
 
     private Optional<Step.Picture> picture(EndPlan end, String blockId) {

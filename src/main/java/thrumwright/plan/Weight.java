@@ -1,0 +1,63 @@
+package thrumwright.plan;
+
+import java.util.List;
+import thrumwright.piece.Piece;
+import thrumwright.piece.Place;
+import thrumwright.yarn.Yarn;
+
+/**
+ * About how heavy the finished piece is, in grams, by the lengths of its yarns. The design is taken to be woven half in the
+ * first and half in the last stripe's yarn (model), since only the weaver knows the rest.
+ *
+ * @param warp that stays, with its fringes
+ * @param ends what stays of both ends
+ * @param design its weft
+ */
+public record Weight(double warp, double ends, double design) {
+    public static Weight of(Plan plan) {
+        return new Weight(warp(plan), ends(plan), design(plan.piece()));
+    }
+
+    public double total() {
+        return warp + ends + design;
+    }
+
+    private static double warp(Plan plan) {
+        double each = plan.piece().design().heightOnLoom();
+        for (EndPlan end : List.of(plan.start(), plan.top())) {
+            each += end.blocks().stream()
+                    .filter(block -> !block.comesOut())
+                    .mapToDouble(BlockPlan::height)
+                    .sum();
+            each += end.finish().map(Finish::needed).orElse(0.0);
+        }
+        return grams(plan.piece().warp().ends() * each, plan.piece().warpYarn());
+    }
+
+    private static double ends(Plan plan) {
+        double grams = 0;
+        for (EndPlan end : List.of(plan.start(), plan.top())) {
+            for (BlockPlan block : end.blocks()) {
+                if (block.stays()) {
+                    Work work = block.work().orElseThrow();
+                    grams += grams(work.cut().exact() + work.cut().ease(), work.yarn());
+                }
+            }
+        }
+        return grams;
+    }
+
+    private static double design(Piece piece) {
+        double grams = 0;
+        for (Place place : Place.values()) {
+            Yarn weft = piece.stripe(place);
+            int picks = (int) Math.max(1, Math.round(piece.design().heightOnLoom() / 2 / weft.beaten()));
+            grams += grams(piece.setting(weft).plain(picks) * (1 + piece.ease(weft)), weft);
+        }
+        return grams;
+    }
+
+    private static double grams(double mm, Yarn yarn) {
+        return mm / 1e6 * yarn.tex();
+    }
+}

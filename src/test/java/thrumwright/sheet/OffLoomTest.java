@@ -1,0 +1,155 @@
+package thrumwright.sheet;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import thrumwright.measure.Length;
+import thrumwright.measure.Sett;
+import thrumwright.measure.UnitSystem;
+import thrumwright.piece.Design;
+import thrumwright.piece.Habits;
+import thrumwright.piece.Piece;
+import thrumwright.piece.Place;
+import thrumwright.plan.HemStitch;
+import thrumwright.plan.Plan;
+import thrumwright.plan.Weight;
+import thrumwright.store.Structures;
+import thrumwright.testing.Pieces;
+import thrumwright.yarn.CountSystem;
+import thrumwright.yarn.Fibre;
+import thrumwright.yarn.Thickness;
+
+class OffLoomTest {
+    private final Piece panel = Pieces.panel();
+
+    private static List<Step> steps(Piece piece) {
+        return StepSheet.of(Plan.of(piece), Locale.UK).chapters().stream()
+                .filter(chapter -> chapter.kind() == Chapter.Kind.OFF_LOOM)
+                .flatMap(chapter -> chapter.steps().stream())
+                .toList();
+    }
+
+    private static Step step(Piece piece, String title) {
+        return steps(piece).stream()
+                .filter(step -> step.title().equals(title))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    private Piece with(String structure) {
+        return Structures.builtIn().byId(structure).orElseThrow().on(panel, Place.START);
+    }
+
+    @Test
+    void cutsThenSecuresThenBlocksThenFoldsThenHangs() {
+        assertThat(steps(panel))
+                .extracting(Step::title)
+                .containsExactly(
+                        "Cut the piece from the loom",
+                        "Secure the warp ends of the top",
+                        "Secure the warp ends of the start",
+                        "Block and steam it",
+                        "Fold and stitch the hem of the top",
+                        "Fold and stitch the hem of the start",
+                        "Hang it");
+    }
+
+    @Test
+    void theWasteComesOutLastOnTheSideThatHolds() {
+        assertThat(step(panel, "Secure the warp ends of the start").sentences().get(0))
+                .startsWith("Take out: ordering cord, then waste band. Take the waste out last");
+    }
+
+    /** 240 ÷ 7 makes 35 stitches of 7 + 2 × 2.786345: 440.044; two threads of 220.022 + 100, rounded up to 33 cm. */
+    @Test
+    void stitchesAndTheirThreadAreWorkedOut() {
+        HemStitch stitch = HemStitch.of(240, 2.786345, 10);
+        assertThat(stitch.stitches()).isEqualTo(35);
+        assertThat(stitch.threads()).isEqualTo(2);
+        assertThat(stitch.each()).isEqualTo(330);
+        assertThat(step(panel, "Fold and stitch the hem of the start").sentences())
+                .anyMatch(sentence -> sentence.startsWith("Stitch it down through the stiff band")
+                        && sentence.contains("a stitch every 7 mm, about 35 in all"))
+                .contains("That takes 66 cm of thread: 2 lengths of 33 cm.")
+                .contains("Close both short sides of the hem with a few stitches.");
+    }
+
+    @Test
+    void aSleevesSidesStayOpenAndItsBarStandsOut() {
+        Piece onABar = with("bar-sleeve");
+        assertThat(step(onABar, "Fold and stitch the hem of the top").sentences())
+                .noneMatch(sentence -> sentence.startsWith("Close both"))
+                .anyMatch(sentence -> sentence.startsWith("Leave both sides open"));
+        assertThat(step(onABar, "Hang it").sentences())
+                .contains(
+                        "Slide a bar into the top hem. Cut it 28 cm long: the 24 cm of the piece and 2 cm more at either "
+                                + "side.")
+                .contains("A bar in the bottom hem, 24 cm long, keeps the piece flat.");
+    }
+
+    /** A strip is 2 cm shorter than the edge (CCI Notes 13/4); what draws in hangs narrower, and so does its strip. */
+    @Test
+    void aStripIsShorterThanTheEdge() {
+        assertThat(step(panel, "Hang it").sentences().get(0)).startsWith("Take a hook-and-loop strip 22 cm long");
+        Piece drawn = panel.withWarp(panel.warp().withWoven(Optional.of(Length.parse("228 mm"))));
+        assertThat(step(drawn, "Hang it").sentences().get(0)).startsWith("Take a hook-and-loop strip 20.8 cm long");
+    }
+
+    @Test
+    void blockingFollowsTheFibres() {
+        assertThat(step(panel, "Block and steam it").sentences())
+                .anyMatch(sentence -> sentence.startsWith("Cotton:"))
+                .anyMatch(sentence -> sentence.startsWith("Wool:"))
+                .noneMatch(sentence -> sentence.startsWith("Silk:"))
+                .anyMatch(sentence -> sentence.startsWith("Where fibres lie together"));
+        Piece allCotton = panel.withYarns(
+                panel.yarns().stream().map(yarn -> yarn.withFibre(Fibre.COTTON)).toList());
+        assertThat(step(allCotton, "Block and steam it").sentences())
+                .hasSize(3)
+                .anyMatch(sentence -> sentence.startsWith("Cotton:"));
+        assertThat(step(panel, "Block and steam it").cautions()).hasSize(1);
+    }
+
+    @Test
+    void warpThatIsTooShortForItsFinishIsToldWhereItIsCut() {
+        assertThat(step(with("knotted-fringe"), "Cut the piece from the loom").sentences())
+                .anyMatch(sentence -> sentence.startsWith("At the start only 5.4 cm of warp are free"));
+        assertThat(step(panel, "Cut the piece from the loom").sentences()).hasSize(3);
+    }
+
+    @Test
+    void inInchesTheNumbersAreInches() {
+        Piece inches = panel.withHabits(Habits.usual(UnitSystem.INCHES));
+        assertThat(step(inches, "Hang it").sentences().get(0)).startsWith("Take a hook-and-loop strip 8¾ in long");
+        assertThat(step(inches, "Hang it").sentences()).anyMatch(sentence -> sentence.matches(".*about [0-9.]+ oz,.*"));
+    }
+
+    /**
+     * For a flat-woven rug one buys 2.5 kg of weft for a square metre (P. Collingwood's figure, as quoted). A rule to buy by is
+     * never short: a rug at 4 ends per inch in a three-ply wool of 280 yd to the pound (from memory) takes more than half of it
+     * and not more than all.
+     */
+    @Test
+    void aRugsWeftWeighsAboutAsPublished() {
+        Piece rug = panel.withWarp(panel.warp().withWidth(Length.parse("1 m")).withSett(Sett.parse("4/in")))
+                .withDesign(new Design(Length.parse("1 m"), "weft", "weft", Optional.empty(), Optional.empty(), 0))
+                .withYarns(panel.yarns().stream()
+                        .map(yarn -> yarn.id().equals("weft")
+                                ? yarn.withThickness(new Thickness.Counted(280, 3, CountSystem.YARDS_PER_POUND))
+                                : yarn)
+                        .toList());
+        assertThat(Weight.of(Plan.of(rug)).design()).isBetween(0.5 * 2500, 2500.0);
+    }
+
+    /**
+     * By hand: 72 ends of 0.295271 g/m over 300 + 3 + 6 + 4.718 + 1.573 at either end, 330.58 mm: 7.03 g of warp.
+     */
+    @Test
+    void theWarpThatStaysIsWeighed() {
+        assertThat(Weight.of(Plan.of(panel)).warp()).isCloseTo(72 * 0.33058 * 0.295271, within(0.01));
+    }
+}
