@@ -5,7 +5,6 @@ import java.util.function.Consumer;
 import thrumwright.block.Block;
 import thrumwright.editor.canvas.CanvasMap.Spot;
 import thrumwright.editor.canvas.PieceCanvas;
-import thrumwright.editor.canvas.Zoom;
 import thrumwright.editor.edit.Edit;
 import thrumwright.editor.edit.Edits;
 import thrumwright.editor.edit.NewBlocks;
@@ -20,9 +19,6 @@ import thrumwright.plan.Words;
 
 /** The commands that have to do with blocks and with looking at them. */
 final class BlockWork {
-    /** Pixels per mm where a millimetre on the screen is one, at 96 dots to the inch. */
-    private static final double TRUE_SIZE = 96 / 25.4;
-
     private final Session session;
     private final Edits edits;
     private final PieceCanvas canvas;
@@ -53,13 +49,6 @@ final class BlockWork {
         commands.add("select-highest", () -> select(0));
         commands.add("select-lowest", () -> select(canvas.map().spots().size() - 1));
         commands.add("select-none", this::giveUp);
-        commands.add("closer", () -> canvas.setZoom(Zoom.from(canvas.scale(), 1)));
-        commands.add("farther", () -> canvas.setZoom(Zoom.from(canvas.scale(), -1)));
-        commands.add("fit-piece", () -> canvas.setZoom(Zoom.fitting(Zoom.Kind.PIECE)));
-        commands.add("fit-width", () -> canvas.setZoom(Zoom.fitting(Zoom.Kind.WIDTH)));
-        commands.add("fit-start", () -> canvas.showEnd(Place.START));
-        commands.add("fit-top", () -> canvas.showEnd(Place.TOP));
-        commands.add("true-size", () -> canvas.setZoom(Zoom.of(TRUE_SIZE)));
         commands.add(
                 "top-own",
                 () -> doing.accept(edits.topOnItsOwn()),

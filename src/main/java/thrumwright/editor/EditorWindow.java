@@ -209,7 +209,7 @@ final class EditorWindow {
         commands.add("amount", amount::open, () -> !session.selection().isEmpty());
         commands.add("shelf", this::toShelf);
         commands.add("shelf-fold", () -> shelf.fold(shelf.isOpen()));
-        commands.add("rules", () -> canvas.setRules(!canvas.rules()));
+        new ViewWork(session, canvas, room).addTo(commands);
         clipboard.addTo(commands);
         commands.add("history", this::toHistory);
         commands.add("sheet", () -> sheet().show());

@@ -28,7 +28,7 @@ public final class Gesturing implements PieceCanvas.Gestures {
     @Override
     public Optional<Gesture> begin(PieceCanvas canvas, MouseEvent event, Optional<Spot> spot) {
         takeOver.run();
-        if (SwingUtilities.isMiddleMouseButton(event)) {
+        if (canvas.panning() || SwingUtilities.isMiddleMouseButton(event)) {
             return Optional.of(new PanGesture(canvas, event.getLocationOnScreen()));
         }
         if (event.getClickCount() == 2 && spot.isPresent()) {

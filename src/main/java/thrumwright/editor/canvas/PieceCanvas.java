@@ -2,6 +2,7 @@ package thrumwright.editor.canvas;
 
 import java.awt.BasicStroke;
 import java.awt.Color;
+import java.awt.Cursor;
 import java.awt.Dimension;
 import java.awt.Graphics;
 import java.awt.Graphics2D;
@@ -9,6 +10,7 @@ import java.awt.GraphicsConfiguration;
 import java.awt.Point;
 import java.awt.Rectangle;
 import java.awt.RenderingHints;
+import java.awt.event.ActionEvent;
 import java.awt.event.FocusEvent;
 import java.awt.event.FocusListener;
 import java.awt.event.MouseAdapter;
@@ -22,8 +24,10 @@ import java.util.Optional;
 import java.util.function.Consumer;
 import javax.accessibility.Accessible;
 import javax.accessibility.AccessibleContext;
+import javax.swing.AbstractAction;
 import javax.swing.JComponent;
 import javax.swing.JViewport;
+import javax.swing.KeyStroke;
 import javax.swing.Scrollable;
 import javax.swing.SwingConstants;
 import javax.swing.SwingUtilities;
@@ -46,6 +50,10 @@ public final class PieceCanvas extends JComponent implements Scrollable, Accessi
     private static final int ABOVE = 36;
     private static final int NUDGE = 24;
     private static final int NARROW = 500;
+    /** In a window as wide as this, the names of lines have room of their own, pixels. */
+    private static final int WIDE = 640;
+    /** How far apart single warp ends are shown, pixels. */
+    private static final double APART = 24;
     /** How much of the picture stays in the window, pixels. */
     private static final int STAYS = 30;
 
@@ -63,6 +71,7 @@ public final class PieceCanvas extends JComponent implements Scrollable, Accessi
     private transient View held;
     private int leastHeight;
     private boolean rules = true;
+    private boolean panning;
 
     /** What a press of the mouse begins. */
     public interface Gestures {
@@ -87,6 +96,7 @@ public final class PieceCanvas extends JComponent implements Scrollable, Accessi
         addMouseListener(mouse);
         addMouseMotionListener(mouse);
         addMouseWheelListener(mouse);
+        bindSpace();
         addFocusListener(new FocusListener() {
             @Override
             public void focusGained(FocusEvent event) {
@@ -95,6 +105,7 @@ public final class PieceCanvas extends JComponent implements Scrollable, Accessi
 
             @Override
             public void focusLost(FocusEvent event) {
+                setPanning(false);
                 repaint();
             }
         });
@@ -233,7 +244,8 @@ public final class PieceCanvas extends JComponent implements Scrollable, Accessi
     }
 
     private int rightSide() {
-        return ruled() ? CanvasRules.WIDTH + 6 : BESIDE;
+        int names = room().width >= WIDE ? CanvasRules.namesWidth(this) : 6;
+        return ruled() ? CanvasRules.WIDTH + names : BESIDE;
     }
 
     public Zoom zoom() {
@@ -324,6 +336,58 @@ public final class PieceCanvas extends JComponent implements Scrollable, Accessi
         int middle = (int) view.y((bottom + top) / 2);
         int left = (int) view.x(-picture.margin() / 3);
         scrollRectToVisible(new Rectangle(left, middle - seen.height / 2, seen.width, seen.height));
+    }
+
+    /** The end with the selected block; without one, the end that is nearest to the middle of the window. */
+    public Place placeSeen() {
+        return session.selection().isEmpty()
+                ? map().placeAt(getVisibleRect().getCenterY())
+                : session.selection().place();
+    }
+
+    /** Comes so close that single warp ends can be told apart; a selected block comes to the middle. */
+    public void showSingleEnds() {
+        setZoom(Zoom.of(APART / picture.plan().piece().warp().spacing()));
+        Rectangle seen = getVisibleRect();
+        session.selection()
+                .lead()
+                .flatMap(id -> map().spot(session.selection().place(), id))
+                .ifPresent(spot -> scrollRectToVisible(
+                        new Rectangle(seen.x, (int) spot.middle() - seen.height / 2, 1, seen.height)));
+    }
+
+    /** Moves the view by so many times its width and height, to the right and down. */
+    public void pan(double right, double down) {
+        Rectangle seen = getVisibleRect();
+        seen.translate((int) Math.round(right * seen.width), (int) Math.round(down * seen.height));
+        scrollRectToVisible(seen);
+    }
+
+    /** Whether a press of the mouse moves the view, whatever it falls on: while the space bar is held. */
+    boolean panning() {
+        return panning;
+    }
+
+    private void setPanning(boolean held) {
+        panning = held;
+        setCursor(held ? Cursor.getPredefinedCursor(Cursor.MOVE_CURSOR) : Cursor.getDefaultCursor());
+    }
+
+    private void bindSpace() {
+        bind("SPACE", "pan", () -> setPanning(true));
+        bind("released SPACE", "pan-no-more", () -> setPanning(false));
+    }
+
+    private void bind(String key, String name, Runnable what) {
+        getInputMap(WHEN_FOCUSED).put(KeyStroke.getKeyStroke(key), name);
+        getActionMap().put(name, new AbstractAction() {
+            private static final long serialVersionUID = 1L;
+
+            @Override
+            public void actionPerformed(ActionEvent event) {
+                what.run();
+            }
+        });
     }
 
     @Override
@@ -537,7 +601,9 @@ public final class PieceCanvas extends JComponent implements Scrollable, Accessi
 
         @Override
         public void mouseMoved(MouseEvent event) {
-            setCursor(Hover.cursor(PieceCanvas.this, event.getPoint()));
+            if (!panning) {
+                setCursor(Hover.cursor(PieceCanvas.this, event.getPoint()));
+            }
         }
     }
 

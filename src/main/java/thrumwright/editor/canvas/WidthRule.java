@@ -6,7 +6,6 @@ import java.awt.Graphics;
 import java.awt.Graphics2D;
 import java.awt.Rectangle;
 import java.awt.RenderingHints;
-import java.awt.geom.Line2D;
 import javax.swing.JComponent;
 import javax.swing.UIManager;
 import thrumwright.drawing.View;
@@ -50,7 +49,7 @@ public final class WidthRule extends JComponent {
             double x = view.x(tick.at());
             boolean numbered = !tick.number().isEmpty();
             g.setColor(UIManager.getColor("Thrumwright.quiet"));
-            g.draw(new Line2D.Double(x, HEIGHT - (numbered ? 8 : 4), x, HEIGHT));
+            Hair.upright(g, x, HEIGHT - (numbered ? 8 : 4), HEIGHT, 1);
             if (numbered) {
                 g.drawString(tick.number(), (float) (x - metrics.stringWidth(tick.number()) / 2.0), HEIGHT - 10);
             }
