@@ -1,8 +1,8 @@
 package thrumwright.drawing;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
-import java.util.stream.IntStream;
 
 /**
  * The middle line of a stretch of yarn on the page.
@@ -48,9 +48,14 @@ record Spine(
     private static int[] kept(Stretch stretch) {
         int last = stretch.x().length - 1;
         double near = NEAR_END * stretch.thickest();
-        return IntStream.rangeClosed(0, last)
-                .filter(i -> i == 0 || i == last || apart(stretch, i, 0) > near && apart(stretch, i, last) > near)
-                .toArray();
+        int[] kept = new int[last + 1];
+        int count = 0;
+        for (int i = 0; i <= last; i++) {
+            if (i == 0 || i == last || apart(stretch, i, 0) > near && apart(stretch, i, last) > near) {
+                kept[count++] = i;
+            }
+        }
+        return Arrays.copyOf(kept, count);
     }
 
     private static double apart(Stretch stretch, int a, int b) {

@@ -12,6 +12,7 @@ import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDDocumentCatalog;
 import org.apache.pdfbox.pdmodel.PDDocumentInformation;
 import org.apache.pdfbox.pdmodel.common.PDMetadata;
+import org.apache.pdfbox.pdmodel.documentinterchange.logicalstructure.PDMarkInfo;
 import org.apache.pdfbox.pdmodel.graphics.color.PDOutputIntent;
 import org.apache.pdfbox.pdmodel.interactive.viewerpreferences.PDViewerPreferences;
 
@@ -66,11 +67,15 @@ final class PdfDescription {
         String title = wanted.replaceAll("\\p{Cntrl}", " ");
         information(document.getDocumentInformation(), title);
         PDDocumentCatalog catalog = document.getDocumentCatalog();
+        catalog.setVersion("1.7");
         catalog.setLanguage("en-GB");
         PDViewerPreferences preferences = new PDViewerPreferences(catalog.getCOSObject());
         preferences.setPrintScaling(PDViewerPreferences.PRINT_SCALING.None);
         preferences.setDisplayDocTitle(true);
         catalog.setViewerPreferences(preferences);
+        PDMarkInfo marked = new PDMarkInfo();
+        marked.setMarked(true);
+        catalog.setMarkInfo(marked);
         byte[] metadata = METADATA.replace("{title}", Html.escaped(title)).getBytes(StandardCharsets.UTF_8);
         catalog.setMetadata(new PDMetadata(document, new ByteArrayInputStream(metadata)));
         catalog.addOutputIntent(colours(document));

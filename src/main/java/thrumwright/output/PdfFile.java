@@ -1,30 +1,48 @@
 package thrumwright.output;
 
-import de.rototor.pdfbox.graphics2d.PdfBoxGraphics2DFontTextDrawer;
-import java.awt.Font;
+import java.io.Closeable;
 import java.io.IOException;
-import java.io.InputStream;
 import java.io.OutputStream;
-import java.util.HashMap;
-import java.util.Map;
-import org.apache.fontbox.ttf.TTFParser;
-import org.apache.fontbox.ttf.TrueTypeFont;
-import org.apache.pdfbox.io.RandomAccessReadBuffer;
+import java.io.UncheckedIOException;
+import org.apache.pdfbox.cos.COSDictionary;
+import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPage;
-import org.apache.pdfbox.pdmodel.common.PDRectangle;
-import org.apache.pdfbox.pdmodel.font.PDFont;
-import org.apache.pdfbox.pdmodel.font.PDType0Font;
 import org.apache.pdfbox.pdmodel.interactive.documentnavigation.outline.PDDocumentOutline;
 import org.apache.pdfbox.pdmodel.interactive.documentnavigation.outline.PDOutlineItem;
 import thrumwright.drawing.Fonts;
 
 /**
  * Writes laid-out pages as a PDF with embedded fonts, tagged for those who hear it read, and fit to be kept (PDF/UA-1,
- * ISO 14289-1; PDF/A-2a, ISO 19005-2); the same pages make the same bytes.
+ * ISO 14289-1; PDF/A-2a, ISO 19005-2); the same pages make the same bytes. Pages are written as they come, so that a whole
+ * class's sheets need hardly more memory than one.
  */
-public final class PdfFile {
-    private PdfFile() {}
+public final class PdfFile implements Closeable {
+    private final PDDocument rest = new PDDocument();
+    private final String title;
+    private final PdfObjects objects;
+    private final PdfStructure structure;
+    private final PdfFonts fonts;
+    private final PdfCopy copy;
+    private final PDDocumentOutline bookmarks = new PDDocumentOutline();
+    private final PdfContent content;
+    private final PdfBytes body = new PdfBytes(1 << 10);
+    private final PdfBytes pages = new PdfBytes(1 << 10);
+    private final int pageTree;
+    private final int fontNames;
+    private int count;
+
+    /** @param title of the whole */
+    PdfFile(String title, Fonts fonts, OutputStream out) throws IOException {
+        this.title = title;
+        this.objects = new PdfObjects(out);
+        this.structure = new PdfStructure(objects);
+        this.fonts = new PdfFonts(rest, fonts);
+        this.content = new PdfContent(new PdfStamps(objects));
+        this.copy = new PdfCopy(objects);
+        this.pageTree = objects.reserve();
+        this.fontNames = objects.reserve();
+    }
 
     /**
      * @param out stays open
@@ -35,24 +53,20 @@ public final class PdfFile {
     }
 
     /**
-     * As {@link #write(SheetPages, Fonts, OutputStream)}; nothing is written to {@code out} before all pages are done.
+     * As {@link #write(SheetPages, Fonts, OutputStream)}.
      *
      * @param progress is told of every page
-     * @throws Stopped if it is asked to stop
+     * @throws Stopped if it is asked to stop; what was written until then is no whole file
      * @throws IOException if it can't be written to
      */
     public static void write(SheetPages pages, Fonts fonts, OutputStream out, Progress progress) throws IOException {
-        try (PDDocument document = new PDDocument()) {
-            document.setDocumentId(1L);
-            PdfDescription.describe(document, pages.title());
-            PdfStructure structure = new PdfStructure(document);
-            EmbeddedFonts embedded = new EmbeddedFonts(document, fonts);
+        try (PdfFile file = new PdfFile(pages.title(), fonts, out)) {
             for (int i = 0; i < pages.count(); i++) {
                 progress.reached(i, pages.count());
-                addPage(document, pages, i, structure, embedded);
+                file.add(pages, i);
             }
             progress.reached(pages.count(), pages.count());
-            document.save(out);
+            file.finish();
         }
     }
 
@@ -60,77 +74,90 @@ public final class PdfFile {
      * Several sheets as one file, each with a bookmark.
      *
      * @param title of the whole
+     * @param out stays open
      * @param progress is told of every sheet
-     * @throws Stopped if it is asked to stop
+     * @throws Stopped if it is asked to stop; what was written until then is no whole file
      * @throws IOException if it can't be written to
      */
     public static void write(String title, SheetSource sheets, Fonts fonts, OutputStream out, Progress progress)
             throws IOException {
-        try (PDDocument document = new PDDocument()) {
-            document.setDocumentId(1L);
-            PdfDescription.describe(document, title);
-            PdfStructure structure = new PdfStructure(document);
-            EmbeddedFonts embedded = new EmbeddedFonts(document, fonts);
-            PDDocumentOutline bookmarks = new PDDocumentOutline();
-            document.getDocumentCatalog().setDocumentOutline(bookmarks);
+        try (PdfFile file = new PdfFile(title, fonts, out)) {
             for (int i = 0; i < sheets.count(); i++) {
                 progress.reached(i, sheets.count());
-                SheetPages pages = sheets.sheet(i);
-                int first = document.getNumberOfPages();
-                structure.open(Role.SHEET);
-                for (int page = 0; page < pages.count(); page++) {
-                    addPage(document, pages, page, structure, embedded);
-                }
-                structure.close();
-                bookmarks.addLast(bookmark(pages.title(), document.getPage(first)));
+                file.addMarked(sheets.sheet(i));
             }
             progress.reached(sheets.count(), sheets.count());
-            document.save(out);
+            file.finish();
         }
     }
 
-    private static PDOutlineItem bookmark(String title, PDPage page) {
+    /** Writes all pages of a sheet, with a bookmark for it. */
+    void addMarked(SheetPages sheet) throws IOException {
+        structure.open(Role.SHEET);
+        int first = add(sheet, 0);
+        for (int i = 1; i < sheet.count(); i++) {
+            add(sheet, i);
+        }
+        structure.close();
         PDOutlineItem bookmark = new PDOutlineItem();
-        bookmark.setTitle(title);
-        bookmark.setDestination(page);
-        return bookmark;
+        bookmark.setTitle(sheet.title());
+        bookmark.setDestination(new PDPage(copy.known(first)));
+        bookmarks.addLast(bookmark);
     }
 
-    private static void addPage(
-            PDDocument document, SheetPages pages, int number, PdfStructure structure, EmbeddedFonts fonts)
-            throws IOException {
-        float width = (float) pages.setup().width();
-        float height = (float) pages.setup().height();
-        PDPage page = new PDPage(new PDRectangle(width, height));
-        document.addPage(page);
-        StructuredGraphics g = new StructuredGraphics(document, page, structure, fonts);
-        pages.paint(g, number);
-        g.finish();
+    /** Writes one page of a sheet; returns its number in the file. */
+    private int add(SheetPages sheet, int number) throws IOException {
+        double height = sheet.setup().height();
+        int page = objects.reserve();
+        int stream = objects.reserve();
+        int marks = structure.page(page);
+        content.begin();
+        try {
+            sheet.paint(new PdfCanvas(content, new PdfMarks(content, structure, height), fonts, height), number);
+        } catch (UncheckedIOException e) {
+            throw e.getCause();
+        }
+        structure.endPage();
+        objects.stream(stream, "", content.end());
+        body.clear();
+        body.add("<</Type/Page/Parent ").reference(pageTree).add("/MediaBox[0 0 ");
+        body.number(sheet.setup().width()).number(height);
+        body.add("]/Resources<</Font ").reference(fontNames).add("/XObject<<");
+        for (int form : content.stamped()) {
+            body.add("/X").add((long) form).add(' ').reference(form);
+        }
+        body.add(">>>>/Contents ").reference(stream).add("/StructParents ").add((long) marks).add("/Tabs/S>>");
+        objects.small(page, body);
+        pages.reference(page).add(' ');
+        count++;
+        return page;
     }
 
-    /** The program's fonts and their twins in the document. */
-    private static final class EmbeddedFonts extends PdfBoxGraphics2DFontTextDrawer {
-        private final Map<String, PDFont> twins = new HashMap<>();
-
-        EmbeddedFonts(PDDocument document, Fonts fonts) throws IOException {
-            for (Map.Entry<Font, String> font : fonts.files().entrySet()) {
-                try (InputStream in = Fonts.class.getResourceAsStream(font.getValue())) {
-                    TrueTypeFont file = new TTFParser().parse(new RandomAccessReadBuffer(in));
-                    // a ligature has no letters of its own: “left” would be found as “le”
-                    file.setEnableGsub(false);
-                    twins.put(font.getKey().getFontName(), PDType0Font.load(document, file, true));
-                }
-            }
+    /** Writes what belongs to all pages. */
+    void finish() throws IOException {
+        structure.finish();
+        body.clear();
+        body.add("<</Type/Pages/Count ")
+                .add((long) count)
+                .add("/Kids[")
+                .add(pages)
+                .add("]>>");
+        objects.small(pageTree, body);
+        copy.write(fonts.embedded(), fontNames);
+        PdfDescription.describe(rest, title);
+        COSDictionary catalog = rest.getDocumentCatalog().getCOSObject();
+        catalog.setItem(COSName.PAGES, copy.known(pageTree));
+        catalog.setItem(COSName.STRUCT_TREE_ROOT, copy.known(structure.root()));
+        if (bookmarks.hasChildren()) {
+            rest.getDocumentCatalog().setDocumentOutline(bookmarks);
         }
+        int root = copy.write(catalog);
+        objects.finish(root, copy.write(rest.getDocumentInformation().getCOSObject()));
+    }
 
-        @Override
-        protected PDFont mapFont(Font font, IFontTextDrawerEnv env) {
-            PDFont twin = twins.get(font.getFontName());
-            if (twin == null) {
-                throw new IllegalArgumentException(
-                        "a sheet uses the program's own fonts only, not " + font.getFontName());
-            }
-            return twin;
-        }
+    /** Lets go of what it holds; writes nothing. */
+    @Override
+    public void close() throws IOException {
+        rest.close();
     }
 }

@@ -18,7 +18,9 @@ enum Role {
     LIST("L"),
     ITEM("LI"),
     TABLE("Table"),
-    ROW("TR");
+    ROW("TR"),
+    /** All that is read. */
+    DOCUMENT("Document");
 
     private final String type;
 

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashSet;
@@ -196,7 +197,7 @@ class ClassPagesTest {
         assertThatThrownBy(() -> PdfFile.write("", pages, FONTS, out, impatient))
                 .isInstanceOf(Stopped.class);
         assertThat(told).containsExactly(0, 1);
-        assertThat(out.size()).isZero();
+        assertThat(out.toString(StandardCharsets.ISO_8859_1)).doesNotContain("%%EOF");
     }
 
     @Test

@@ -6,7 +6,6 @@ import com.github.weisj.jsvg.SVGDocument;
 import com.github.weisj.jsvg.parser.LoaderContext;
 import com.github.weisj.jsvg.parser.SVGLoader;
 import com.github.weisj.jsvg.view.ViewBox;
-import java.awt.Color;
 import java.awt.Graphics2D;
 import java.awt.image.BufferedImage;
 import java.io.ByteArrayInputStream;
@@ -42,43 +41,21 @@ class SvgFileTest {
         for (int page = 0; page < 2; page++) {
             BufferedImage wanted = PngFile.picture(pages, page, DPI);
             BufferedImage found = drawn(svg(pages, page), wanted.getWidth(), wanted.getHeight());
-            double difference = difference(wanted, found);
+            double difference = Pictures.difference(wanted, found);
             assertThat(difference).isLessThan(0.01);
-            assertThat(difference).isLessThan(difference(wanted, blank(wanted)) / 5);
+            assertThat(difference).isLessThan(Pictures.difference(wanted, Pictures.blank(wanted)) / 5);
         }
-    }
-
-    private static BufferedImage blank(BufferedImage like) {
-        BufferedImage image = new BufferedImage(like.getWidth(), like.getHeight(), BufferedImage.TYPE_INT_RGB);
-        Graphics2D g = image.createGraphics();
-        g.setColor(Color.WHITE);
-        g.fillRect(0, 0, image.getWidth(), image.getHeight());
-        g.dispose();
-        return image;
     }
 
     private static BufferedImage drawn(byte[] svg, int width, int height) {
         SVGDocument document = new SVGLoader().load(new ByteArrayInputStream(svg), null, LoaderContext.createDefault());
-        BufferedImage image = blank(new BufferedImage(width, height, BufferedImage.TYPE_INT_RGB));
+        BufferedImage image = Pictures.blank(width, height);
         Graphics2D g = image.createGraphics();
         PngFile.smooth(g);
         g.scale(DPI / 72, DPI / 72);
         document.render(null, g, new ViewBox(0, 0, (float) Paper.A4.width(), (float) Paper.A4.height()));
         g.dispose();
         return image;
-    }
-
-    /** Mean difference of all dots and colours, 0 to 1. */
-    private static double difference(BufferedImage one, BufferedImage other) {
-        double sum = 0;
-        for (int y = 0; y < one.getHeight(); y++) {
-            for (int x = 0; x < one.getWidth(); x++) {
-                for (int shift = 0; shift < 24; shift += 8) {
-                    sum += Math.abs((one.getRGB(x, y) >> shift & 255) - (other.getRGB(x, y) >> shift & 255));
-                }
-            }
-        }
-        return sum / (255.0 * 3 * one.getWidth() * one.getHeight());
     }
 
     @Test

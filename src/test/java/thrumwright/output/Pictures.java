@@ -1,0 +1,43 @@
+package thrumwright.output;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.awt.Color;
+import java.awt.Graphics2D;
+import java.awt.image.BufferedImage;
+
+/** Compares pictures. */
+final class Pictures {
+    private Pictures() {}
+
+    /** White paper as large as another picture. */
+    static BufferedImage blank(BufferedImage like) {
+        return blank(like.getWidth(), like.getHeight());
+    }
+
+    static BufferedImage blank(int width, int height) {
+        BufferedImage image = new BufferedImage(width, height, BufferedImage.TYPE_INT_RGB);
+        Graphics2D g = image.createGraphics();
+        g.setColor(Color.WHITE);
+        g.fillRect(0, 0, width, height);
+        g.dispose();
+        return image;
+    }
+
+    /** Mean difference of all dots and colours, 0 to 1, of pictures whose sizes are rounded from the same. */
+    static double difference(BufferedImage one, BufferedImage other) {
+        int width = Math.min(one.getWidth(), other.getWidth());
+        int height = Math.min(one.getHeight(), other.getHeight());
+        assertThat(Math.max(one.getWidth(), other.getWidth())).isLessThanOrEqualTo(width + 1);
+        assertThat(Math.max(one.getHeight(), other.getHeight())).isLessThanOrEqualTo(height + 1);
+        double sum = 0;
+        for (int y = 0; y < height; y++) {
+            for (int x = 0; x < width; x++) {
+                for (int shift = 0; shift < 24; shift += 8) {
+                    sum += Math.abs((one.getRGB(x, y) >> shift & 255) - (other.getRGB(x, y) >> shift & 255));
+                }
+            }
+        }
+        return sum / (255.0 * 3 * width * height);
+    }
+}
