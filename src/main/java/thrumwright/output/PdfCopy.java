@@ -116,7 +116,7 @@ final class PdfCopy {
             decimal.writePDF(out);
         } else if (value instanceof COSBoolean truth) {
             truth.writePDF(out);
-        } else if (value instanceof COSNull) {
+        } else if (value == null || value instanceof COSNull) {
             COSNull.NULL.writePDF(out);
         } else {
             throw new IllegalArgumentException("no plain value: " + value);

@@ -32,8 +32,14 @@ public final class PdfFile implements Closeable {
     private final int fontNames;
     private int count;
 
-    /** @param title of the whole */
-    PdfFile(String title, Fonts fonts, OutputStream out) throws IOException {
+    /**
+     * Begins a file of several sheets.
+     *
+     * @param title of the whole
+     * @param out stays open
+     * @throws IOException if it can't be written to
+     */
+    public PdfFile(String title, Fonts fonts, OutputStream out) throws IOException {
         this.title = title;
         this.objects = new PdfObjects(out);
         this.structure = new PdfStructure(objects);
@@ -61,11 +67,7 @@ public final class PdfFile implements Closeable {
      */
     public static void write(SheetPages pages, Fonts fonts, OutputStream out, Progress progress) throws IOException {
         try (PdfFile file = new PdfFile(pages.title(), fonts, out)) {
-            for (int i = 0; i < pages.count(); i++) {
-                progress.reached(i, pages.count());
-                file.add(pages, i);
-            }
-            progress.reached(pages.count(), pages.count());
+            file.addPages(pages, progress);
             file.finish();
         }
     }
@@ -84,25 +86,40 @@ public final class PdfFile implements Closeable {
         try (PdfFile file = new PdfFile(title, fonts, out)) {
             for (int i = 0; i < sheets.count(); i++) {
                 progress.reached(i, sheets.count());
-                file.addMarked(sheets.sheet(i));
+                file.add(sheets.sheet(i), Progress.UNWATCHED);
             }
             progress.reached(sheets.count(), sheets.count());
             file.finish();
         }
     }
 
-    /** Writes all pages of a sheet, with a bookmark for it. */
-    void addMarked(SheetPages sheet) throws IOException {
+    /**
+     * Writes all pages of a sheet, with a bookmark for it.
+     *
+     * @param progress is told of every page
+     * @throws Stopped if it is asked to stop
+     * @throws IOException if they can't be written
+     */
+    public void add(SheetPages sheet, Progress progress) throws IOException {
         structure.open(Role.SHEET);
-        int first = add(sheet, 0);
-        for (int i = 1; i < sheet.count(); i++) {
-            add(sheet, i);
-        }
+        int first = addPages(sheet, progress);
         structure.close();
         PDOutlineItem bookmark = new PDOutlineItem();
         bookmark.setTitle(sheet.title());
         bookmark.setDestination(new PDPage(copy.known(first)));
         bookmarks.addLast(bookmark);
+    }
+
+    /** Writes all pages of a sheet; returns the number of the first. */
+    private int addPages(SheetPages sheet, Progress progress) throws IOException {
+        int first = 0;
+        for (int i = 0; i < sheet.count(); i++) {
+            progress.reached(i, sheet.count());
+            int page = add(sheet, i);
+            first = i == 0 ? page : first;
+        }
+        progress.reached(sheet.count(), sheet.count());
+        return first;
     }
 
     /** Writes one page of a sheet; returns its number in the file. */
@@ -126,15 +143,23 @@ public final class PdfFile implements Closeable {
         for (int form : content.stamped()) {
             body.add("/X").add((long) form).add(' ').reference(form);
         }
-        body.add(">>>>/Contents ").reference(stream).add("/StructParents ").add((long) marks).add("/Tabs/S>>");
+        body.add(">>>>/Contents ")
+                .reference(stream)
+                .add("/StructParents ")
+                .add((long) marks)
+                .add("/Tabs/S>>");
         objects.small(page, body);
         pages.reference(page).add(' ');
         count++;
         return page;
     }
 
-    /** Writes what belongs to all pages. */
-    void finish() throws IOException {
+    /**
+     * Writes what belongs to all pages; without it there is no whole file.
+     *
+     * @throws IOException if it can't be written
+     */
+    public void finish() throws IOException {
         structure.finish();
         body.clear();
         body.add("<</Type/Pages/Count ")

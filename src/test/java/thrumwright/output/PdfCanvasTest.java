@@ -208,7 +208,7 @@ class PdfCanvasTest {
         List<Integer> sizes = new ArrayList<>();
         try (PdfFile file = new PdfFile("Two sheets", FONTS, out)) {
             for (int i = 0; i < 2; i++) {
-                file.addMarked(pages);
+                file.add(pages, Progress.UNWATCHED);
                 sizes.add(out.size());
             }
             file.finish();
