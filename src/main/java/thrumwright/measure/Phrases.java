@@ -49,6 +49,11 @@ public final class Phrases {
         return say(key, Map.of());
     }
 
+    /** The sentence under {@code key} with its places as they stand, for one that is about places. */
+    public String unfilled(String key) {
+        return bundle.getString(key);
+    }
+
     /** The names of a sentence's places, in their order. */
     public static List<String> places(String sentence) {
         return PLACE.matcher(sentence).results().map(place -> place.group(1)).toList();

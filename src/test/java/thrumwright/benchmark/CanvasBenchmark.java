@@ -24,6 +24,7 @@ import thrumwright.editor.canvas.PieceCanvas;
 import thrumwright.editor.canvas.Zoom;
 import thrumwright.editor.canvas.Zoom.Kind;
 import thrumwright.store.FileProblem;
+import thrumwright.testing.LargePieces;
 
 /**
  * One frame of a full window of 1920 × 1080 while zooming, panning and pulling an edge, beside a plain fill of the same
@@ -48,7 +49,7 @@ public class CanvasBenchmark {
 
     @Setup
     public void open() throws FileProblem {
-        stage = new CanvasStage(piece.equals("demo") ? CanvasStage.demo() : CanvasStage.wide());
+        stage = new CanvasStage(piece.equals("demo") ? LargePieces.demo() : LargePieces.wide());
     }
 
     @Setup(Level.Iteration)

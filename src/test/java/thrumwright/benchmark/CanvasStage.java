@@ -9,8 +9,6 @@ import java.awt.event.InputEvent;
 import java.awt.event.MouseEvent;
 import java.awt.image.BufferedImage;
 import java.lang.reflect.InvocationTargetException;
-import java.util.ArrayList;
-import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -18,8 +16,6 @@ import java.util.concurrent.ExecutionException;
 import java.util.concurrent.FutureTask;
 import javax.swing.JScrollPane;
 import javax.swing.JViewport;
-import thrumwright.block.Block;
-import thrumwright.block.Tag;
 import thrumwright.drawing.Fonts;
 import thrumwright.editor.canvas.CanvasMap.Spot;
 import thrumwright.editor.canvas.Gesturing;
@@ -31,16 +27,8 @@ import thrumwright.editor.edit.Selection;
 import thrumwright.editor.edit.Session;
 import thrumwright.editor.look.Theme;
 import thrumwright.editor.text.Texts;
-import thrumwright.measure.Length;
-import thrumwright.measure.Sett;
-import thrumwright.piece.End;
-import thrumwright.piece.Piece;
 import thrumwright.piece.Place;
-import thrumwright.piece.Warp;
-import thrumwright.store.BuiltIn;
-import thrumwright.store.FileProblem;
 import thrumwright.store.PieceFile;
-import thrumwright.testing.Pieces;
 
 /**
  * The canvas with its labels and rules, as large as a full window, painted into a picture. Everything happens on the
@@ -63,24 +51,6 @@ final class CanvasStage {
             return null;
         });
         waitUntilSharp();
-    }
-
-    /** The first demo piece. */
-    static PieceFile demo() throws FileProblem {
-        return PieceFile.read(BuiltIn.DEMO.text(BuiltIn.DEMO.names().get(0)));
-    }
-
-    /** A piece of 1,500 warp ends with 60 blocks at either end. */
-    static PieceFile wide() throws FileProblem {
-        List<Block> blocks = new ArrayList<>();
-        List<Block> once = Pieces.hemmed().blocks();
-        for (int i = 0; i < 60; i++) {
-            blocks.add(once.get(i % (once.size() - 1)).withTag(Tag.of("b" + i)));
-        }
-        Piece piece = Pieces.panel()
-                .withWarp(new Warp(Length.parse("500 cm"), Sett.parse("3/cm"), "cord"))
-                .withStart(new End(blocks));
-        return demo().with(piece);
     }
 
     private void build() {

@@ -119,7 +119,7 @@ class FieldColumn extends Column {
 
         private void tip(String key, JComponent field) {
             if (texts.phrases().has("field." + key + ".tip")) {
-                field.setToolTipText(texts.say("field." + key + ".tip"));
+                field.setToolTipText(texts.phrases().unfilled("field." + key + ".tip"));
             }
         }
 
