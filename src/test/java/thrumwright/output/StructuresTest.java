@@ -1,0 +1,229 @@
+package thrumwright.output;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.awt.Color;
+import java.awt.Font;
+import java.awt.Graphics2D;
+import java.awt.Rectangle;
+import java.awt.RenderingHints;
+import java.awt.image.BufferedImage;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import thrumwright.drawing.Fonts;
+import thrumwright.drawing.Palette;
+import thrumwright.drawing.StepPainter;
+import thrumwright.piece.Piece;
+import thrumwright.piece.Place;
+import thrumwright.piece.Structure;
+import thrumwright.plan.BlockPlan;
+import thrumwright.plan.EndPlan;
+import thrumwright.plan.Finding;
+import thrumwright.plan.Hem;
+import thrumwright.plan.Plan;
+import thrumwright.plan.Severity;
+import thrumwright.plan.StructureFit;
+import thrumwright.sheet.Step;
+import thrumwright.sheet.StepSheet;
+import thrumwright.store.FileProblem;
+import thrumwright.store.PieceFile;
+import thrumwright.store.StructureFile;
+import thrumwright.store.Structures;
+import thrumwright.testing.Golden;
+
+/**
+ * Every structure of the library is planned, drawn and printed for six very different pieces: from 4 cm to 2 m wide, 2 to 14
+ * ends per cm, in centimetres and inches, on frames with and without posts.
+ */
+class StructuresTest {
+    private static final Path RESOURCES = Path.of("src", "test", "resources", "thrumwright", "structures");
+    private static final int CELL_WIDTH = 84;
+    private static final int CELL_HEIGHT = 60;
+
+    private final Fonts fonts = Fonts.load();
+
+    static Stream<String> structures() {
+        return Structures.builtIn().all().stream().map(Structure::id);
+    }
+
+    private static Structure structure(String id) {
+        return Structures.builtIn().byId(id).orElseThrow();
+    }
+
+    private static List<Piece> pieces() throws IOException, FileProblem {
+        List<Piece> pieces = new ArrayList<>();
+        try (Stream<Path> files = Files.list(RESOURCES.resolve("pieces"))) {
+            for (Path file : files.sorted().toList()) {
+                pieces.add(PieceFile.read(Files.readString(file)).piece());
+            }
+        }
+        assertThat(pieces).hasSize(6);
+        return pieces;
+    }
+
+    /**
+     * The rule, worked out apart from the findings: a structure fits where each row of plain weave, twining or soumak has
+     * room between the ends (D < s), where both ends have the free warp that their finish needs, and where a first turn takes
+     * at most half of the hem.
+     */
+    private static boolean fits(Plan plan) {
+        return Stream.of(plan.start(), plan.top()).allMatch(end -> room(end) && freeWarp(end) && turn(end));
+    }
+
+    private static boolean room(EndPlan end) {
+        return end.blocks().stream()
+                .flatMap(block -> block.work().stream())
+                .allMatch(work -> work.setting().warp() + work.setting().beaten()
+                        < work.setting().spacing());
+    }
+
+    private static boolean freeWarp(EndPlan end) {
+        return end.finish().map(finish -> finish.free() >= finish.needed()).orElse(true);
+    }
+
+    private static boolean turn(EndPlan end) {
+        return end.hem()
+                .flatMap(hem -> hem.firstTurn().map(turn -> turn <= hem.cloth() / 2))
+                .orElse(true);
+    }
+
+    @ParameterizedTest
+    @MethodSource("structures")
+    void isPlannedWithoutAProblemWhereItFits(String id) throws IOException, FileProblem {
+        int fitting = 0;
+        for (Piece piece : pieces()) {
+            StructureFit start = StructureFit.of(structure(id), piece, Place.START);
+            if (fits(start.plan())) {
+                fitting++;
+                assertThat(start.plan().findings())
+                        .as(id + " on " + piece.title())
+                        .filteredOn(finding -> finding.severity() == Severity.PROBLEM)
+                        .extracting(Finding::sentence)
+                        .isEmpty();
+            }
+            assertThat(start.warp()).isPositive();
+            assertThat(start.hemDepth().isPresent())
+                    .isEqualTo(start.end().hem().filter(Hem::folds).isPresent());
+            StructureFit top = StructureFit.of(structure(id), piece, Place.TOP);
+            assertThat(top.hemDepth().isPresent()).isEqualTo(start.hemDepth().isPresent());
+        }
+        assertThat(fitting).as(id + " fits").isGreaterThanOrEqualTo(5);
+    }
+
+    @ParameterizedTest
+    @MethodSource("structures")
+    void everyStepIsDrawnAsItWas(String id) throws IOException, FileProblem {
+        List<Plan> plans = new ArrayList<>();
+        for (Piece piece : pieces()) {
+            plans.add(Plan.of(structure(id).on(piece, Place.START)));
+        }
+        BufferedImage sheet = contactSheet(plans);
+        Golden.looksAsItDid(sheet, RESOURCES.resolve("golden").resolve(id + ".png"));
+    }
+
+    /** A column for each piece, a row for each block. */
+    private BufferedImage contactSheet(List<Plan> plans) {
+        int rows = plans.get(0).start().blocks().size();
+        BufferedImage sheet =
+                new BufferedImage(plans.size() * CELL_WIDTH, rows * CELL_HEIGHT, BufferedImage.TYPE_BYTE_GRAY);
+        Graphics2D g = sheet.createGraphics();
+        g.setColor(Color.WHITE);
+        g.fillRect(0, 0, sheet.getWidth(), sheet.getHeight());
+        g.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
+        Font font = fonts.regular().deriveFont(7f);
+        for (int column = 0; column < plans.size(); column++) {
+            EndPlan start = plans.get(column).start();
+            for (int row = 0; row < rows; row++) {
+                BlockPlan block = start.blocks().get(row);
+                Rectangle box =
+                        new Rectangle(column * CELL_WIDTH + 2, row * CELL_HEIGHT + 2, CELL_WIDTH - 4, CELL_HEIGHT - 4);
+                new StepPainter(g, Palette.onPaper(), font).paint(box, plans.get(column), start, block);
+                assertThat(inked(sheet, box)).as("ink of " + block.block().id()).isGreaterThan(40);
+            }
+        }
+        g.dispose();
+        return sheet;
+    }
+
+    private static int inked(BufferedImage sheet, Rectangle box) {
+        int inked = 0;
+        for (int y = box.y; y < box.y + box.height; y++) {
+            for (int x = box.x; x < box.x + box.width; x++) {
+                inked += (sheet.getRGB(x, y) & 0xff) < 235 ? 1 : 0;
+            }
+        }
+        return inked;
+    }
+
+    @ParameterizedTest
+    @MethodSource("structures")
+    void isPrintedForEveryPiece(String id) throws IOException, FileProblem {
+        int index = 0;
+        List<String> all = structures().toList();
+        for (Piece piece : pieces()) {
+            Plan plan = Plan.of(structure(id).on(piece, Place.START));
+            Paper paper = index % 2 == 0 ? Paper.A4 : Paper.LETTER;
+            SheetPages pages = SheetLayout.of(plan, PageSetup.usual(paper), fonts, Palette.onPaper(), Locale.UK);
+            assertThat(pages.count()).isBetween(4, 40);
+            assertThat(stepTitles(plan))
+                    .hasSizeGreaterThan(plan.start().blocks().size());
+            // each structure as a whole PDF for one of the pieces in turn
+            if (all.indexOf(id) % 6 == index) {
+                assertThat(pdf(pages)).startsWith("%PDF-");
+            }
+            index++;
+        }
+    }
+
+    private String pdf(SheetPages pages) {
+        ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+        try {
+            PdfFile.write(pages, fonts, bytes);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+        return bytes.toString(java.nio.charset.StandardCharsets.ISO_8859_1).substring(0, 8);
+    }
+
+    private static List<String> stepTitles(Plan plan) {
+        return StepSheet.of(plan, Locale.UK).chapters().stream()
+                .flatMap(chapter -> chapter.steps().stream())
+                .map(Step::title)
+                .toList();
+    }
+
+    /** Written by hand from docs/files.md alone. */
+    @Test
+    void aStructureWrittenByHandLoadsPlansDrawsAndPrints() throws IOException, FileProblem {
+        StructureFile file = StructureFile.read(Files.readString(RESOURCES.resolve("by-hand.json")));
+        assertThat(file.text()).contains("\"made by\": \"the Tuesday class\"");
+        assertThat(file.structure().answers("quick fringe")).isTrue();
+        List<Plan> plans = new ArrayList<>();
+        for (Piece piece : pieces()) {
+            Plan plan = Plan.of(file.structure().on(piece, Place.START));
+            assertThat(plan.has(Severity.PROBLEM))
+                    .as(piece.title() + plan.findings())
+                    .isFalse();
+            plans.add(plan);
+            SheetPages pages = SheetLayout.of(plan, PageSetup.usual(Paper.A4), fonts, Palette.onPaper(), Locale.UK);
+            assertThat(pdf(pages)).startsWith("%PDF-");
+        }
+        Golden.looksAsItDid(contactSheet(plans), RESOURCES.resolve("golden").resolve("by-hand.png"));
+        Step waste =
+                StepSheet.of(plans.get(0), Locale.UK).chapters().get(0).steps().get(0);
+        assertThat(waste.sentences())
+                .containsExactly(
+                        "Weave 8 picks of Scrap. Start at the left, over the first end.",
+                        "It comes out again, so any scrap will do.");
+    }
+}
