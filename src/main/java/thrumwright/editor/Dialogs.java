@@ -2,6 +2,8 @@ package thrumwright.editor;
 
 import java.awt.Component;
 import java.awt.EventQueue;
+import java.awt.KeyboardFocusManager;
+import java.awt.Window;
 import java.io.File;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -84,7 +86,6 @@ final class Dialogs implements Questions {
         JFileChooser chooser = new JFileChooser(folder.toFile());
         chooser.setName("files");
         chooser.setDialogTitle(texts.say("files.sheet"));
-        chooser.setApproveButtonText(texts.say("files.sheet.write"));
         chooser.setAcceptAllFileFilterUsed(false);
         Map<FileFilter, SheetForm> filters = new LinkedHashMap<>();
         for (SheetForm each : SheetForm.values()) {
@@ -110,7 +111,7 @@ final class Dialogs implements Questions {
                 JFileChooser.FILE_FILTER_CHANGED_PROPERTY,
                 event -> EventQueue.invokeLater(() -> suggest(chooser, name[0], filters)));
         suggest(chooser, suggestion, filters);
-        while (chooser.showSaveDialog(parent) == JFileChooser.APPROVE_OPTION) {
+        while (chooser.showDialog(active(), texts.say("files.sheet.write")) == JFileChooser.APPROVE_OPTION) {
             SheetTarget target = SheetTarget.named(chosen(chooser), filters.get(chooser.getFileFilter()));
             Optional<Path> there =
                     target.files(pages).stream().filter(Files::exists).findFirst();
@@ -119,6 +120,12 @@ final class Dialogs implements Questions {
             }
         }
         return Optional.empty();
+    }
+
+    /** The window that the weaver looks at. */
+    private Component active() {
+        Window active = KeyboardFocusManager.getCurrentKeyboardFocusManager().getActiveWindow();
+        return active == null ? parent : active;
     }
 
     private static String withoutEnding(String name) {

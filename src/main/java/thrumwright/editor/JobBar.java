@@ -1,6 +1,8 @@
 package thrumwright.editor;
 
+import java.awt.Component;
 import java.awt.EventQueue;
+import java.awt.KeyboardFocusManager;
 import java.util.Map;
 import java.util.function.Consumer;
 import javax.swing.JButton;
@@ -8,6 +10,7 @@ import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JProgressBar;
+import javax.swing.KeyStroke;
 import net.miginfocom.swing.MigLayout;
 import thrumwright.editor.text.Texts;
 import thrumwright.output.Progress;
@@ -51,6 +54,8 @@ final class JobBar {
         panel.add(bar);
         panel.add(stop);
         panel.setVisible(false);
+        panel.registerKeyboardAction(
+                event -> stop(), KeyStroke.getKeyStroke("ESCAPE"), JComponent.WHEN_IN_FOCUSED_WINDOW);
     }
 
     JComponent component() {
@@ -79,6 +84,7 @@ final class JobBar {
      */
     <T> void run(String key, Work<T> work, Consumer<Ended<T>> ended) {
         Running mine = new Running(key);
+        Component before = KeyboardFocusManager.getCurrentKeyboardFocusManager().getFocusOwner();
         running = mine;
         stop.setEnabled(true);
         label.setText(texts.say("job.begins"));
@@ -97,6 +103,13 @@ final class JobBar {
                         },
                         "sheet work")
                 .start();
+    }
+
+    /** The button that began the work can't keep the keyboard while it works. */
+    private static void giveBack(Component before) {
+        if (before instanceof JButton && before.isShowing()) {
+            before.requestFocusInWindow();
+        }
     }
 
     private static <T> Ended<T> perform(Work<T> work, Progress progress) {

@@ -17,6 +17,7 @@ import thrumwright.editor.text.Texts;
 import thrumwright.output.PageSetup;
 import thrumwright.output.Paper;
 import thrumwright.output.PrintPages;
+import thrumwright.output.Progress;
 import thrumwright.output.SheetPages;
 import thrumwright.output.Stopped;
 
@@ -30,11 +31,11 @@ final class SheetPrint {
     private final MessageBar messages;
     private Printers printers;
 
-    SheetPrint(Texts texts, JobBar jobs, MessageBar messages) {
+    SheetPrint(Texts texts, JobBar jobs, MessageBar messages, Printers printers) {
         this.texts = texts;
         this.jobs = jobs;
         this.messages = messages;
-        this.printers = new SystemPrinters(texts);
+        this.printers = printers;
     }
 
     /** Prints elsewhere. */
@@ -70,6 +71,8 @@ final class SheetPrint {
         attributes.add(orientation(pages.setup()));
         attributes.add(new JobName(pages.title(), null));
         job.setJobName(pages.title());
+        // so that the dialog knows how many pages there are
+        job.setPageable(new PrintPages(pages, Progress.UNWATCHED));
         if (!printers.choose(job, attributes)) {
             return;
         }

@@ -70,7 +70,7 @@ final class SheetWindow {
         this.jobs = new JobBar(texts, commands::refresh);
         this.maker = new SheetMaker(room.fonts(), Locale.UK, this::laidOut);
         this.export = new SheetExport(texts, room.fonts(), jobs, messages);
-        this.print = new SheetPrint(texts, jobs, messages);
+        this.print = new SheetPrint(texts, jobs, messages, new SystemPrinters(texts, frame));
         follow.setRepeats(false);
         addCommands();
         build();

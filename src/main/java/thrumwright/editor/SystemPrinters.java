@@ -1,17 +1,22 @@
 package thrumwright.editor;
 
+import java.awt.Window;
 import java.awt.print.PrinterException;
 import java.awt.print.PrinterJob;
 import javax.print.attribute.PrintRequestAttributeSet;
+import javax.print.attribute.standard.DialogOwner;
 import javax.print.attribute.standard.DialogTypeSelection;
 import thrumwright.editor.text.Texts;
 
 /** The printers of this system, and its own dialog where Java can open that. */
 final class SystemPrinters implements Printers {
     private final Texts texts;
+    private final Window owner;
 
-    SystemPrinters(Texts texts) {
+    /** @param owner of the dialog */
+    SystemPrinters(Texts texts, Window owner) {
         this.texts = texts;
+        this.owner = owner;
     }
 
     @Override
@@ -27,6 +32,7 @@ final class SystemPrinters implements Printers {
     public boolean choose(PrinterJob job, PrintRequestAttributeSet attributes) {
         attributes.add(
                 ownDialog(System.getProperty("os.name")) ? DialogTypeSelection.NATIVE : DialogTypeSelection.COMMON);
+        attributes.add(new DialogOwner(owner));
         return job.printDialog(attributes);
     }
 

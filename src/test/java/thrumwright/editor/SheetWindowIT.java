@@ -21,12 +21,15 @@ import javax.print.attribute.standard.MediaSizeName;
 import javax.print.attribute.standard.PageRanges;
 import javax.swing.JComponent;
 import javax.swing.JTextArea;
+import javax.swing.filechooser.FileFilter;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.assertj.swing.core.GenericTypeMatcher;
 import org.assertj.swing.edt.GuiActionRunner;
+import org.assertj.swing.finder.JFileChooserFinder;
 import org.assertj.swing.finder.WindowFinder;
 import org.assertj.swing.fixture.FrameFixture;
+import org.assertj.swing.fixture.JFileChooserFixture;
 import org.assertj.swing.timing.Condition;
 import org.assertj.swing.timing.Pause;
 import org.junit.jupiter.api.Test;
@@ -365,6 +368,38 @@ class SheetWindowIT {
         waitFor("the text", () -> written(".txt").size() == 1);
         export(SheetForm.HTML, "marsh.html");
         waitFor("the page", () -> written(".html").size() == 1);
+    }
+
+    /** In the program's own dialog: another kind of file keeps the name, and nothing is written over unasked. */
+    @Test
+    void theKindOfFileIsChosenInTheDialog() throws IOException {
+        open();
+        openSheet();
+        onEventThread(() -> {
+            editor.files().setQuestions(new Dialogs(editor.frame(), room, folder));
+            return null;
+        });
+        Files.writeString(folder.resolve("saltmarsh-at-low-water-steps.txt"), "somebody’s notes");
+        sheet.button("tool.sheet-export").click();
+        JFileChooserFixture dialog = JFileChooserFinder.findFileChooser("files").using(sheet.robot());
+
+        onEventThread(() -> {
+            FileFilter[] kinds = dialog.target().getChoosableFileFilters();
+            assertThat(kinds).hasSize(SheetForm.values().length);
+            dialog.target().setFileFilter(kinds[SheetForm.TEXT.ordinal()]);
+            return null;
+        });
+        waitFor(
+                "the name with the other ending",
+                () -> "saltmarsh-at-low-water-steps.txt"
+                        .equals(dialog.fileNameTextBox().text()));
+        dialog.approve();
+        sheet.optionPane().buttonWithText("Replace it").click();
+
+        waitForMessage("The step sheet is written to ");
+        assertThat(Files.readString(folder.resolve("saltmarsh-at-low-water-steps.txt")))
+                .startsWith("Saltmarsh at low water\n=====");
+        assertThat(written(".pdf")).isEmpty();
     }
 
     private List<Path> written(String ending) throws IOException {

@@ -127,10 +127,14 @@ public final class PageView extends JComponent implements Scrollable {
         return column.scale();
     }
 
-    /** Shows pages larger or smaller; what is in the middle of the window stays there. */
+    /**
+     * Shows pages larger or smaller. What is in the middle of the window stays there; pages that are to fit its width keep
+     * what is at its top.
+     */
     public void setZoom(PageZoom other) {
         Dimension window = scroll.getViewport().getExtentSize();
-        zoomAt(other, new Point(window.width / 2, window.height / 2));
+        int fixed = other.kind() == PageZoom.Kind.WIDTH ? 0 : window.height / 2;
+        zoomAt(other, new Point(window.width / 2, fixed));
     }
 
     private void zoomAt(PageZoom other, Point fixed) {
