@@ -8,9 +8,11 @@ import java.io.File;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 import javax.swing.JFileChooser;
 import javax.swing.JOptionPane;
 import javax.swing.filechooser.FileFilter;
@@ -61,7 +63,7 @@ final class Dialogs implements Questions {
     }
 
     @Override
-    public Optional<Path> fileToSave(String suggestion, String ending) {
+    public Optional<Path> fileToSave(String suggestion, String ending, Function<Path, List<Path>> files) {
         JFileChooser chooser = chooser(ending);
         chooser.setDialogTitle(texts.say("files.save" + ending));
         chooser.setSelectedFile(folder.resolve(suggestion + ending).toFile());
@@ -70,15 +72,16 @@ final class Dialogs implements Questions {
             Path whole = path.toString().toLowerCase(Locale.ROOT).endsWith(ending)
                     ? path
                     : path.resolveSibling(path.getFileName() + ending);
-            if (!Files.exists(whole) || mayReplace(whole)) {
+            if (mayReplace(files.apply(whole))) {
                 return Optional.of(whole);
             }
         }
         return Optional.empty();
     }
 
-    private boolean mayReplace(Path path) {
-        return agreed("replace", path);
+    private boolean mayReplace(List<Path> files) {
+        List<Path> there = files.stream().filter(Files::exists).toList();
+        return there.isEmpty() || agreed("replace", there.size() == 1 ? "question" : "several", there);
     }
 
     @Override
@@ -113,9 +116,7 @@ final class Dialogs implements Questions {
         suggest(chooser, suggestion, filters);
         while (chooser.showDialog(active(), texts.say("files.sheet.write")) == JFileChooser.APPROVE_OPTION) {
             SheetTarget target = SheetTarget.named(chosen(chooser), filters.get(chooser.getFileFilter()));
-            Optional<Path> there =
-                    target.files(pages).stream().filter(Files::exists).findFirst();
-            if (there.isEmpty() || mayReplace(there.get())) {
+            if (mayReplace(target.files(pages))) {
                 return Optional.of(target);
             }
         }
@@ -141,14 +142,14 @@ final class Dialogs implements Questions {
 
     @Override
     public boolean overOthersWork(Path file) {
-        return agreed("changed", file);
+        return agreed("changed", "question", List.of(file));
     }
 
-    private boolean agreed(String key, Path file) {
+    private boolean agreed(String key, String question, List<Path> files) {
         Object[] answers = {texts.say(key + ".yes"), texts.say(key + ".no")};
         int answer = JOptionPane.showOptionDialog(
                 parent,
-                texts.say(key + ".question", Map.of("file", file.getFileName())),
+                texts.say(key + "." + question, Map.of("file", files.get(0).getFileName(), "count", files.size())),
                 texts.say(key + ".title"),
                 JOptionPane.YES_NO_OPTION,
                 JOptionPane.QUESTION_MESSAGE,

@@ -7,8 +7,10 @@ import java.awt.event.ComponentAdapter;
 import java.awt.event.ComponentEvent;
 import java.awt.event.WindowAdapter;
 import java.awt.event.WindowEvent;
+import java.nio.file.Path;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import javax.swing.BorderFactory;
 import javax.swing.JComponent;
 import javax.swing.JFrame;
@@ -26,6 +28,7 @@ import thrumwright.editor.canvas.LabelColumn;
 import thrumwright.editor.canvas.PieceCanvas;
 import thrumwright.editor.canvas.WidthRule;
 import thrumwright.editor.edit.Change;
+import thrumwright.editor.edit.ClassSession;
 import thrumwright.editor.edit.Edit;
 import thrumwright.editor.edit.Edits;
 import thrumwright.editor.edit.Session;
@@ -43,6 +46,8 @@ import thrumwright.editor.view.FindingsView;
 import thrumwright.editor.view.HemsView;
 import thrumwright.editor.view.HistoryView;
 import thrumwright.editor.view.StepsView;
+import thrumwright.output.SheetLook;
+import thrumwright.store.ClassFile;
 
 /** One piece in a window. */
 final class EditorWindow {
@@ -69,6 +74,7 @@ final class EditorWindow {
     private final BlockShelf shelf;
     private final HistoryView history;
     private SheetWindow sheet;
+    private ClassWindow classWindow;
 
     EditorWindow(Workroom room, Session session) {
         this.room = room;
@@ -213,6 +219,7 @@ final class EditorWindow {
         clipboard.addTo(commands);
         commands.add("history", this::toHistory);
         commands.add("sheet", () -> sheet().show());
+        commands.add("class", () -> classWindow().show());
         commands.add("print", () -> sheet().showAnd("sheet-print"));
         commands.add("export", () -> sheet().showAnd("sheet-export"));
         commands.add("undo", session::undo, () -> session.history().undoName().isPresent());
@@ -336,10 +343,44 @@ final class EditorWindow {
         return sheet;
     }
 
+    /** How the sheet is set up, or was the last time. */
+    SheetLook sheetLook() {
+        return sheet != null
+                ? sheet.setup().choice().look()
+                : new SheetSettings(room.settings(), Locale.getDefault())
+                        .choice()
+                        .look();
+    }
+
+    /** The window of the class that weaves this piece; made, with one loom, when it is first wanted. */
+    ClassWindow classWindow() {
+        if (classWindow == null) {
+            classWindow = new ClassWindow(this, ClassSession.of(session.piece()));
+        }
+        return classWindow;
+    }
+
+    /** Shows a class that weaves this piece. */
+    void openClass(ClassFile file, Path path) {
+        if (classWindow == null) {
+            classWindow = new ClassWindow(this, new ClassSession(file, Optional.of(path)));
+        } else {
+            classWindow.work().take(file, path);
+        }
+        classWindow.show();
+    }
+
+    /** Whether there is no class that the teacher wants to save or to go on with. */
+    boolean mayLeaveClass() {
+        return classWindow == null || classWindow.work().mayLeave();
+    }
+
     /** Tells a problem, where the weaver is: beside the piece or beside its sheet. */
     void problem(String sentence) {
         if (sheet != null && sheet.frame().isActive()) {
             sheet.problem(sentence);
+        } else if (classWindow != null && classWindow.frame().isActive()) {
+            classWindow.problem(sentence);
         } else {
             messages.problem(sentence);
         }
@@ -349,6 +390,9 @@ final class EditorWindow {
         new Geometry(room.settings()).remember(frame);
         if (sheet != null) {
             sheet.dispose();
+        }
+        if (classWindow != null) {
+            classWindow.dispose();
         }
         frame.dispose();
         room.closed(this);

@@ -10,6 +10,7 @@ import thrumwright.editor.text.Commands;
 import thrumwright.editor.text.Texts;
 import thrumwright.piece.Beginnings;
 import thrumwright.piece.Piece;
+import thrumwright.store.ClassFile;
 import thrumwright.store.FileProblem;
 import thrumwright.store.PieceFile;
 import thrumwright.store.SafeFile;
@@ -60,12 +61,16 @@ final class FileWork {
         });
     }
 
-    /** A piece in a window; a structure goes into the library. */
+    /** A piece in a window, a class beside its piece; a structure goes into the library. */
     void open(Path path) {
         try {
             String text = SafeFile.read(path);
             if (StructureFile.isMeant(text)) {
                 window.structures().bringIn(path);
+                return;
+            }
+            if (ClassFile.isClass(text)) {
+                openClass(ClassFile.read(text, ClassFile.sourceFor(path)), path);
                 return;
             }
             PieceFile file = PieceFile.read(text);
@@ -77,8 +82,20 @@ final class FileWork {
         }
     }
 
-    /** Into this window if nothing was done here yet, else into one of its own. */
-    private void take(PieceFile file, Optional<Path> path) {
+    /** Beside this piece if the class weaves it, else beside its own. */
+    private void openClass(ClassFile file, Path path) {
+        window.room().settings().used(path);
+        boolean same = session.piece().equals(file.set().piece());
+        EditorWindow where = same ? window : take(file.piece(), file.piecePath(path));
+        where.openClass(file, path);
+    }
+
+    /**
+     * Into this window if nothing was done here yet, else into one of its own.
+     *
+     * @return that window
+     */
+    private EditorWindow take(PieceFile file, Optional<Path> path) {
         boolean untouched = session.path().isEmpty()
                 && !session.dirty()
                 && session.history().names().isEmpty();
@@ -87,9 +104,11 @@ final class FileWork {
             session.replace(file, path);
             stamp = path.flatMap(Stamp::of);
             window.messages().clear();
-        } else {
-            window.room().open(new Session(file, path)).show();
+            return window;
         }
+        EditorWindow other = window.room().open(new Session(file, path));
+        other.show();
+        return other;
     }
 
     /** @return whether the piece is on file now */
@@ -111,6 +130,11 @@ final class FileWork {
         String title = session.piece().title().isBlank()
                 ? texts.say("untitled")
                 : session.piece().title();
+        return stem(title);
+    }
+
+    /** A title as the name of a file. */
+    static String stem(String title) {
         return title.toLowerCase(Locale.ROOT).replaceAll("[^\\p{L}\\d]+", "-").replaceAll("^-|-$", "");
     }
 
@@ -136,6 +160,9 @@ final class FileWork {
 
     /** Closes the window, if the weaver doesn't want to stay with what isn't saved. */
     void close() {
+        if (!window.mayLeaveClass()) {
+            return;
+        }
         if (!session.dirty()) {
             window.dispose();
             return;

@@ -37,7 +37,7 @@ final class Menus {
         JMenuBar bar = new JMenuBar();
         JMenu file = menu("menu.file", "new", "open");
         file.add(recent(room, files));
-        add(file, null, "save", "save-as", null, "sheet", "print", "export", null, "close");
+        add(file, null, "save", "save-as", null, "sheet", "print", "export", "class", null, "close");
         bar.add(file);
         bar.add(menu(
                 "menu.edit",

@@ -1,7 +1,9 @@
 package thrumwright.editor;
 
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import thrumwright.output.SheetForm;
 
 /** What the window asks the weaver. */
@@ -16,7 +18,17 @@ interface Questions {
     Optional<Path> fileToOpen();
 
     /** @param ending such as {@code .json} */
-    Optional<Path> fileToSave(String suggestion, String ending);
+    default Optional<Path> fileToSave(String suggestion, String ending) {
+        return fileToSave(suggestion, ending, List::of);
+    }
+
+    /**
+     * Where to write several files.
+     *
+     * @param ending such as {@code .pdf}
+     * @param files what will be written for a name; what is there of them already may be written over then
+     */
+    Optional<Path> fileToSave(String suggestion, String ending, Function<Path, List<Path>> files);
 
     /**
      * Where to write the step sheet, in which form. What is there already may be written over then.

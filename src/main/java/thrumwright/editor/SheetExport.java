@@ -6,8 +6,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.function.IntFunction;
 import thrumwright.drawing.Fonts;
 import thrumwright.editor.text.Texts;
+import thrumwright.output.ClassSheets;
 import thrumwright.output.Progress;
 import thrumwright.output.SheetForm;
 import thrumwright.output.SheetLook;
@@ -33,34 +35,66 @@ final class SheetExport {
 
     private record Made(Path file, byte[] bytes) {}
 
+    /** Makes the files of a sheet, or of several. */
+    private interface Making {
+        void make(Progress progress, SheetWriter.Files<IOException> files) throws IOException;
+    }
+
     void write(Plan plan, SheetLook look, SheetTarget target) {
+        SheetWriter writer = new SheetWriter(plan, look, () -> fonts, Locale.UK);
+        write(
+                target.form() == SheetForm.HTML ? "job.part" : "job.page",
+                target.path(),
+                (progress, files) ->
+                        writer.write(target.form(), name(target.path()), SheetWriter.USUAL_DPI, progress, files),
+                count -> said(target, count));
+    }
+
+    /** @param each whether every loom gets a file of its own, whose name begins as the path's does */
+    void write(ClassSheets sheets, boolean each, Path path) {
+        write(
+                "job.sheet",
+                path,
+                (progress, files) -> {
+                    if (each) {
+                        sheets.each(SheetForm.PDF, name(path), SheetWriter.USUAL_DPI, progress, files);
+                    } else {
+                        sheets.together(SheetForm.PDF, name(path), SheetWriter.USUAL_DPI, progress, files);
+                    }
+                },
+                count -> texts.say(
+                        each ? "message.class.sheets" : "message.class.sheet",
+                        Map.of(
+                                "count",
+                                count,
+                                "file",
+                                each
+                                        ? path.resolveSibling(sheets.names(SheetForm.PDF, name(path))
+                                                .get(0))
+                                        : path)));
+    }
+
+    private static String name(Path path) {
+        return String.valueOf(path.getFileName());
+    }
+
+    /** Everything is made before anything is written, so that nothing lies about if the weaver stops it. */
+    private void write(String key, Path path, Making making, IntFunction<String> said) {
         messages.clear();
         jobs.run(
-                target.form() == SheetForm.HTML ? "job.part" : "job.page",
+                key,
                 progress -> {
-                    List<Made> files = make(plan, look, target, progress);
+                    List<Made> files = new ArrayList<>();
+                    making.make(progress, (name, bytes) -> files.add(new Made(path.resolveSibling(name), bytes)));
                     for (Made file : files) {
                         SafeFile.write(file.file(), file.bytes());
                     }
                     return files.size();
                 },
-                ended -> say(target, ended));
+                ended -> say(ended, said));
     }
 
-    /** Everything is made before anything is written, so that nothing lies about if the weaver stops it. */
-    private List<Made> make(Plan plan, SheetLook look, SheetTarget target, Progress progress) throws IOException {
-        List<Made> files = new ArrayList<>();
-        new SheetWriter(plan, look, () -> fonts, Locale.UK)
-                .write(
-                        target.form(),
-                        String.valueOf(target.path().getFileName()),
-                        SheetWriter.USUAL_DPI,
-                        progress,
-                        (name, bytes) -> files.add(new Made(target.path().resolveSibling(name), bytes)));
-        return files;
-    }
-
-    private void say(SheetTarget target, JobBar.Ended<Integer> ended) {
+    private void say(JobBar.Ended<Integer> ended, IntFunction<String> said) {
         if (ended.thrown() instanceof Stopped) {
             messages.say(texts.say("message.sheet.stopped"));
         } else if (ended.thrown() instanceof FileProblem problem) {
@@ -71,14 +105,16 @@ final class SheetExport {
             messages.problem(texts.say(
                     "message.sheet-fails",
                     Map.of("why", String.valueOf(ended.thrown().getMessage()))));
-        } else if (target.form().paged()) {
-            messages.say(texts.say(
-                    "message.sheets",
-                    Map.of(
-                            "count", ended.result(),
-                            "first", target.files(1).get(0).toString())));
         } else {
-            messages.say(texts.say("message.sheet", Map.of("file", target.path().toString())));
+            messages.say(said.apply(ended.result()));
         }
+    }
+
+    private String said(SheetTarget target, int count) {
+        return target.form().paged()
+                ? texts.say(
+                        "message.sheets",
+                        Map.of("count", count, "first", target.files(1).get(0).toString()))
+                : texts.say("message.sheet", Map.of("file", target.path().toString()));
     }
 }

@@ -1,6 +1,7 @@
 package thrumwright.editor;
 
 import com.formdev.flatlaf.FlatLaf;
+import java.awt.EventQueue;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -12,6 +13,7 @@ import thrumwright.editor.library.Library;
 import thrumwright.editor.look.Theme;
 import thrumwright.editor.text.Texts;
 import thrumwright.store.BuiltIn;
+import thrumwright.store.ClassFile;
 import thrumwright.store.FileProblem;
 import thrumwright.store.PieceFile;
 import thrumwright.store.SafeFile;
@@ -74,9 +76,21 @@ final class Workroom {
         if (file.isEmpty()) {
             return open(new Session(demo(), Optional.empty()));
         }
-        PieceFile read = PieceFile.read(SafeFile.read(file.get()));
+        String text = SafeFile.read(file.get());
+        if (ClassFile.isClass(text)) {
+            return openClass(ClassFile.read(text, ClassFile.sourceFor(file.get())), file.get());
+        }
+        PieceFile read = PieceFile.read(text);
         settings.used(file.get());
         return open(new Session(read, file));
+    }
+
+    /** The window of a class's piece; that of the class comes up beside it. */
+    private EditorWindow openClass(ClassFile file, Path path) {
+        settings.used(path);
+        EditorWindow window = open(new Session(file.piece(), file.piecePath(path)));
+        EventQueue.invokeLater(() -> window.openClass(file, path));
+        return window;
     }
 
     private static PieceFile demo() throws FileProblem {

@@ -75,6 +75,20 @@ public record ClassFile(ClassSet set, Optional<String> pieceName, Unknown unknow
         return PieceSource.in(folder == null ? file.toAbsolutePath() : folder);
     }
 
+    /** The piece, with what this version didn't know of it where it stands in the class's file. */
+    public PieceFile piece() {
+        return new PieceFile(set.piece(), unknown.within("/piece"));
+    }
+
+    /**
+     * The file of the piece; empty if it stands in the class's file itself.
+     *
+     * @param file of the class
+     */
+    public Optional<Path> piecePath(Path file) {
+        return pieceName.map(name -> file.toAbsolutePath().resolveSibling(name).normalize());
+    }
+
     /** The whole document; the same class makes the same text. */
     public String text() {
         return ClassWriter.write(this);

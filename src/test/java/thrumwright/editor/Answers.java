@@ -1,7 +1,9 @@
 package thrumwright.editor;
 
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import thrumwright.output.SheetForm;
 
 /** Answers the window's questions as a test wants. */
@@ -20,7 +22,7 @@ final class Answers implements Questions {
     }
 
     @Override
-    public Optional<Path> fileToSave(String suggestion, String ending) {
+    public Optional<Path> fileToSave(String suggestion, String ending, Function<Path, List<Path>> files) {
         asked++;
         return save;
     }

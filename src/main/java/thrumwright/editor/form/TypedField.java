@@ -55,6 +55,7 @@ final class TypedField<T> implements Field {
         value().ifPresent(text -> {
             lastSeen = text;
             component.setText(holder.kept(key).orElse(text));
+            component.setCaretPosition(0);
         });
         holder.kept(key).ifPresent(typed -> attempt(typed).ifPresent(this::mark));
         listen();

@@ -22,7 +22,9 @@ public record CommandText(
         /** On its canvas only, so that fields keep them for typing. */
         CANVAS,
         /** Everywhere in the window that shows a step sheet. */
-        SHEET
+        SHEET,
+        /** Everywhere in the window of a class. */
+        CLASS
     }
 
     public CommandText {

@@ -31,7 +31,11 @@ class CommandTextsTest {
     }
 
     private static String window(CommandText command) {
-        return command.where() == CommandText.Where.SHEET ? " beside the sheet" : " beside the piece";
+        return switch (command.where()) {
+            case SHEET -> " beside the sheet";
+            case CLASS -> " beside the class";
+            default -> " beside the piece";
+        };
     }
 
     @ParameterizedTest

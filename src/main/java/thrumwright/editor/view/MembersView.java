@@ -1,0 +1,166 @@
+package thrumwright.editor.view;
+
+import java.awt.Component;
+import java.awt.Font;
+import java.util.List;
+import java.util.Locale;
+import javax.swing.JComponent;
+import javax.swing.JScrollPane;
+import javax.swing.JTable;
+import javax.swing.ListSelectionModel;
+import javax.swing.table.AbstractTableModel;
+import javax.swing.table.DefaultTableCellRenderer;
+import thrumwright.editor.edit.ClassSession;
+import thrumwright.editor.text.Texts;
+import thrumwright.measure.Shown;
+import thrumwright.piece.ClassMember;
+import thrumwright.piece.Loom;
+import thrumwright.piece.Piece;
+import thrumwright.plan.ClassPlan;
+import thrumwright.sheet.MemberNames;
+
+/** The looms of a class, one under the other; choosing a line selects its loom. What is a loom's own stands out. */
+public final class MembersView {
+    private final ClassSession session;
+    private final Model model;
+    private final JTable table;
+    private final JScrollPane scroll;
+    private boolean following;
+
+    public MembersView(ClassSession session, Texts texts) {
+        this.session = session;
+        this.model = new Model(texts);
+        this.table = new JTable(model);
+        this.scroll = new JScrollPane(table);
+        table.setName("members");
+        table.getAccessibleContext().setAccessibleName(texts.say("class.looms"));
+        table.setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
+        table.setFillsViewportHeight(true);
+        table.setRowHeight(24);
+        table.setDefaultRenderer(String.class, new OwnStandsOut());
+        int[] widths = {36, 130, 190, 66, 66, 50, 124, 92};
+        for (int i = 0; i < widths.length; i++) {
+            table.getColumnModel().getColumn(i).setPreferredWidth(widths[i]);
+        }
+        table.getSelectionModel().addListSelectionListener(event -> choose());
+        session.listen(this::refresh);
+        refresh();
+    }
+
+    public JComponent component() {
+        return scroll;
+    }
+
+    private void refresh() {
+        following = true;
+        model.show(session.plan());
+        int row = session.selected();
+        table.setRowSelectionInterval(row, row);
+        table.scrollRectToVisible(table.getCellRect(row, 0, true));
+        following = false;
+    }
+
+    private void choose() {
+        int row = table.getSelectedRow();
+        if (!following && row >= 0) {
+            session.select(row);
+        }
+    }
+
+    private final class OwnStandsOut extends DefaultTableCellRenderer {
+        private static final long serialVersionUID = 1L;
+
+        @Override
+        public Component getTableCellRendererComponent(
+                JTable all, Object value, boolean selected, boolean focused, int row, int column) {
+            super.getTableCellRendererComponent(all, value, selected, focused, row, column);
+            ClassMember member = session.set().members().get(row);
+            setFont(getFont().deriveFont(own(member, column) ? Font.BOLD : Font.PLAIN));
+            return this;
+        }
+    }
+
+    private static boolean own(ClassMember member, int column) {
+        return switch (column) {
+            case 1 -> !member.name().isBlank();
+            case 2 -> member.loom().isPresent();
+            case 3 -> member.width().isPresent();
+            case 4 -> member.sett().isPresent();
+            case 6 -> member.posts().isPresent();
+            case 7 -> member.open().isPresent();
+            default -> false;
+        };
+    }
+
+    private static final class Model extends AbstractTableModel {
+        private static final long serialVersionUID = 1L;
+        private static final List<String> COLUMNS =
+                List.of("number", "name", "loom", "width", "sett", "ends", "posts", "open");
+
+        private final transient Texts texts;
+        private transient ClassPlan plan;
+        private transient MemberNames names;
+
+        Model(Texts texts) {
+            this.texts = texts;
+        }
+
+        void show(ClassPlan other) {
+            if (other != plan) {
+                boolean asMany =
+                        plan != null && plan.plans().size() == other.plans().size();
+                plan = other;
+                names = MemberNames.of(plan.set(), Locale.UK);
+                if (asMany) {
+                    fireTableRowsUpdated(0, plan.plans().size() - 1);
+                } else {
+                    fireTableDataChanged();
+                }
+            }
+        }
+
+        @Override
+        public int getRowCount() {
+            return plan == null ? 0 : plan.plans().size();
+        }
+
+        @Override
+        public int getColumnCount() {
+            return COLUMNS.size();
+        }
+
+        @Override
+        public String getColumnName(int column) {
+            return texts.say("members." + COLUMNS.get(column));
+        }
+
+        @Override
+        public Class<?> getColumnClass(int column) {
+            return String.class;
+        }
+
+        @Override
+        public Object getValueAt(int row, int column) {
+            Piece piece = plan.plans().get(row).piece();
+            Shown shown = piece.shown();
+            return switch (column) {
+                case 0 -> String.valueOf(row + 1);
+                case 1 -> names.name(row);
+                case 2 -> piece.loom().name();
+                case 3 -> shown.cut(piece.warp().nominalWidth());
+                case 4 -> piece.warp().sett().text();
+                case 5 -> String.valueOf(piece.warp().ends());
+                case 6 -> posts(piece.loom(), shown);
+                default -> shown.height(piece.loom().open().mm());
+            };
+        }
+
+        private String posts(Loom loom, Shown shown) {
+            return loom.uprights()
+                    .map(posts -> shown.height(posts.diameter().mm()) + ", "
+                            + texts.say("members.gap") + " "
+                            + shown.height(posts.gap().mm()))
+                    .orElseGet(() -> texts.say("members.no-posts"));
+        }
+    }
+}
