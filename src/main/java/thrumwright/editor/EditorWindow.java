@@ -73,6 +73,7 @@ final class EditorWindow {
     private final ClipboardWork clipboard;
     private final BlockShelf shelf;
     private final HistoryView history;
+    private final FileDrop drop;
     private SheetWindow sheet;
     private ClassWindow classWindow;
 
@@ -101,6 +102,7 @@ final class EditorWindow {
         this.blocks = new BlockWork(session, edits, canvas, this::edit);
         this.clipboard = new ClipboardWork(this, edits);
         canvas.setGestures(new Gesturing(desk.edits(), this::takeOver, amount::open));
+        this.drop = new FileDrop(files::open);
         this.history = new HistoryView(session, texts, this::jump);
         this.shelf = new BlockShelf(canvas, labels, edits, key -> commands.run("add-" + key));
         build();
@@ -131,7 +133,7 @@ final class EditorWindow {
         commands.bindWindow(frame.getRootPane());
         commands.bindCanvas(canvas);
         canvas.setMenuAsked(event -> menus.popup().show(canvas, event.getX(), event.getY()));
-        new FileDrop(files::open).on(frame.getRootPane());
+        drop.on(frame.getRootPane());
         frame.setDefaultCloseOperation(JFrame.DO_NOTHING_ON_CLOSE);
         frame.addWindowListener(new WindowAdapter() {
             @Override
@@ -147,6 +149,7 @@ final class EditorWindow {
     private JComponent middle() {
         FindingsView findings = new FindingsView(session, desk.edits(), texts, this::takeOver, this::countFindings);
         views.setName("views");
+        views.setTabLayoutPolicy(JTabbedPane.SCROLL_TAB_LAYOUT);
         views.insertTab(texts.say("tab.findings"), null, findings.component(), null, 0);
         views.addTab(texts.say("tab.cuts"), new CutsView(session, texts).component());
         views.addTab(texts.say("tab.hems"), new HemsView(session, texts, canvas::palette));
@@ -162,7 +165,9 @@ final class EditorWindow {
         left.setResizeWeight(1);
         left.setBorder(null);
         int screen = frame.getHeight() > 0 ? frame.getHeight() : 860;
-        views.setPreferredSize(new Dimension(400, Math.max(118, Math.min(200, screen / 5))));
+        Geometry geometry = new Geometry(room.settings());
+        int usual = Math.max(118, Math.min(200, screen / 5));
+        views.setPreferredSize(new Dimension(400, geometry.part("views", usual, 60, screen / 2)));
         views.setMinimumSize(new Dimension(200, 60));
         left.addComponentListener(new ComponentAdapter() {
             @Override
@@ -179,7 +184,8 @@ final class EditorWindow {
         whole.setName("canvasAndForms");
         whole.setResizeWeight(1);
         whole.setBorder(null);
-        right.setPreferredSize(new Dimension(330, 400));
+        right.setName("formsAndShelf");
+        right.setPreferredSize(new Dimension(geometry.part("forms", 330, 290, frame.getWidth() / 2), 400));
         right.setMinimumSize(new Dimension(290, 100));
         return whole;
     }
@@ -298,8 +304,14 @@ final class EditorWindow {
     }
 
     void themeChanged() {
+        drop.on(frame.getRootPane());
         canvas.setPalette(room.theme().palette());
         frame.getRootPane().setBackground(UIManager.getColor("Panel.background"));
+    }
+
+    void toFront() {
+        show();
+        frame.toFront();
     }
 
     void show() {
@@ -387,7 +399,10 @@ final class EditorWindow {
     }
 
     void dispose() {
-        new Geometry(room.settings()).remember(frame);
+        Geometry geometry = new Geometry(room.settings());
+        geometry.remember(frame);
+        geometry.rememberPart("views", views.getHeight());
+        geometry.rememberPart("forms", forms.component().getWidth());
         if (sheet != null) {
             sheet.dispose();
         }

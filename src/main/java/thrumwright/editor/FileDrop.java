@@ -1,5 +1,7 @@
 package thrumwright.editor;
 
+import java.awt.Component;
+import java.awt.Container;
 import java.awt.datatransfer.DataFlavor;
 import java.awt.datatransfer.UnsupportedFlavorException;
 import java.io.File;
@@ -7,8 +9,11 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.function.Consumer;
+import javax.swing.JList;
 import javax.swing.JRootPane;
+import javax.swing.JTable;
 import javax.swing.TransferHandler;
+import javax.swing.text.JTextComponent;
 
 /** Opens pieces that are dropped on a window. */
 final class FileDrop extends TransferHandler {
@@ -20,8 +25,22 @@ final class FileDrop extends TransferHandler {
         this.open = open;
     }
 
+    /** Lists and texts that take nothing themselves let it through. To be called again when the look has changed. */
     void on(JRootPane root) {
         root.setTransferHandler(this);
+        letThrough(root);
+    }
+
+    private static void letThrough(Container container) {
+        for (Component component : container.getComponents()) {
+            boolean readOnly = component instanceof JTextComponent text && !text.isEditable();
+            if (readOnly || component instanceof JList || component instanceof JTable) {
+                component.setDropTarget(null);
+            }
+            if (component instanceof Container inner) {
+                letThrough(inner);
+            }
+        }
     }
 
     @Override

@@ -63,6 +63,11 @@ final class FileWork {
 
     /** A piece in a window, a class beside its piece; a structure goes into the library. */
     void open(Path path) {
+        Optional<EditorWindow> already = window.room().showing(path);
+        if (already.isPresent()) {
+            already.get().toFront();
+            return;
+        }
         try {
             String text = SafeFile.read(path);
             if (StructureFile.isMeant(text)) {
@@ -77,6 +82,9 @@ final class FileWork {
             window.room().settings().used(path);
             take(file, Optional.of(path));
         } catch (FileProblem e) {
+            if (!Files.exists(path)) {
+                window.room().settings().forget(path);
+            }
             window.problem(texts.say(
                     "message.not-opened", Map.of("file", String.valueOf(path.getFileName()), "why", e.getMessage())));
         }
@@ -104,6 +112,7 @@ final class FileWork {
             session.replace(file, path);
             stamp = path.flatMap(Stamp::of);
             window.messages().clear();
+            window.show();
             return window;
         }
         EditorWindow other = window.room().open(new Session(file, path));

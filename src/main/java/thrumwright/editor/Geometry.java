@@ -61,6 +61,26 @@ final class Geometry {
         }
     }
 
+    /** @param size of a part of the window, pixels; nothing is kept of one that was never laid out */
+    void rememberPart(String name, int size) {
+        if (size > 0) {
+            settings.put("window." + name, String.valueOf(size));
+        }
+    }
+
+    /**
+     * How large a part of the window was, pixels.
+     *
+     * @param usual if nothing is known of it, or more than the window has room for
+     */
+    int part(String name, int usual, int least, int most) {
+        return settings.get("window." + name)
+                .filter(text -> text.matches("\\d{1,5}"))
+                .map(Integer::valueOf)
+                .filter(size -> size >= least && size <= most)
+                .orElse(usual);
+    }
+
     private static Rectangle screen(JFrame frame) {
         GraphicsConfiguration configuration = frame.getGraphicsConfiguration();
         return configuration == null ? new Rectangle(0, 0, 1400, 900) : configuration.getBounds();

@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.io.StringReader;
 import java.io.StringWriter;
 import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -93,16 +94,39 @@ final class Settings {
     List<Path> recent() {
         List<Path> recent = new ArrayList<>();
         for (int i = 0; i < RECENT; i++) {
-            get("recent." + i).filter(text -> !text.isBlank()).map(Path::of).ifPresent(recent::add);
+            get("recent." + i)
+                    .filter(text -> !text.isBlank())
+                    .flatMap(Settings::path)
+                    .ifPresent(recent::add);
         }
         return recent;
     }
 
+    /** Empty if somebody wrote something there that is none on this system. */
+    private static Optional<Path> path(String text) {
+        try {
+            return Optional.of(Path.of(text));
+        } catch (InvalidPathException e) {
+            return Optional.empty();
+        }
+    }
+
     void used(Path path) {
         List<Path> recent = new ArrayList<>(recent());
-        Path whole = path.toAbsolutePath();
-        recent.remove(whole);
-        recent.add(0, whole);
+        recent.remove(path.toAbsolutePath());
+        recent.add(0, path.toAbsolutePath());
+        keep(recent);
+    }
+
+    /** A file that is no longer there. */
+    void forget(Path path) {
+        List<Path> recent = new ArrayList<>(recent());
+        if (recent.remove(path.toAbsolutePath())) {
+            keep(recent);
+        }
+    }
+
+    private void keep(List<Path> recent) {
         for (int i = 0; i < RECENT; i++) {
             values.setProperty("recent." + i, i < recent.size() ? recent.get(i).toString() : "");
         }

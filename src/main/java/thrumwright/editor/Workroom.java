@@ -67,8 +67,8 @@ final class Workroom {
         theme = other;
         settings.put("theme", other.name());
         theme.apply(fonts);
-        windows.forEach(EditorWindow::themeChanged);
         FlatLaf.updateUI();
+        windows.forEach(EditorWindow::themeChanged);
     }
 
     /** A window for a file; for none, the demo piece, which is nowhere on file. */
@@ -105,6 +105,17 @@ final class Workroom {
 
     void closed(EditorWindow window) {
         windows.remove(window);
+    }
+
+    /** The window in which a file is open already. */
+    Optional<EditorWindow> showing(Path path) {
+        Path whole = path.toAbsolutePath();
+        return windows.stream()
+                .filter(window -> window.session()
+                        .path()
+                        .filter(open -> open.toAbsolutePath().equals(whole))
+                        .isPresent())
+                .findFirst();
     }
 
     List<EditorWindow> windows() {
