@@ -69,7 +69,7 @@ class JourneysIT {
     private Path requireSheet() throws Exception {
         waitFor("the sheet", () -> {
             try (var files = Files.list(folder)) {
-                return files.anyMatch(file -> file.toString().endsWith("-steps.pdf"));
+                return files.anyMatch(file -> file.toString().endsWith(".pdf"));
             } catch (java.io.IOException e) {
                 throw new java.io.UncheckedIOException(e);
             }
@@ -133,7 +133,7 @@ class JourneysIT {
         hands.choose("menu.block", "menu.top-follows");
         hands.requireMirrored();
 
-        hands.click("tool.sheet-a4");
+        hands.choose("menu.file", "menu.export");
         JFileChooserFinder.findFileChooser("files").using(window.robot()).approve();
         assertThat(requireSheet()).isNotEmptyFile();
     }
@@ -191,7 +191,7 @@ class JourneysIT {
         chooseWithKeys("menu.top-follows");
         hands.requireMirrored();
 
-        hands.ctrl(KeyEvent.VK_P);
+        hands.ctrl(KeyEvent.VK_E);
         JFileChooserFinder.findFileChooser(new GenericTypeMatcher<JFileChooser>(JFileChooser.class) {
                     @Override
                     protected boolean isMatching(JFileChooser chooser) {

@@ -32,6 +32,10 @@ public final class Prose extends JTextArea {
         setFont(UIManager.getFont("Label.font"));
         setOpaque(false);
         setBorder(null);
+        // other words must not scroll what they stand in
+        if (getCaret() instanceof DefaultCaret caret) {
+            caret.setUpdatePolicy(DefaultCaret.NEVER_UPDATE);
+        }
     }
 
     @Override

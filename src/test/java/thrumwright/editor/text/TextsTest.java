@@ -8,6 +8,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.ResourceBundle;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
@@ -17,6 +18,7 @@ import org.junit.jupiter.params.provider.EnumSource;
 import thrumwright.block.Block;
 import thrumwright.editor.edit.NewBlocks;
 import thrumwright.editor.look.Theme;
+import thrumwright.measure.Phrases;
 import thrumwright.measure.UnitSystem;
 import thrumwright.plan.Severity;
 import thrumwright.plan.Words;
@@ -57,6 +59,21 @@ class TextsTest {
             }
         }
         return met;
+    }
+
+    /** A tip is shown as it stands. */
+    @Test
+    void noTipHasPlacesToBeFilledIn() {
+        ResourceBundle bundle = ResourceBundle.getBundle("thrumwright.editor.texts", Locale.ROOT);
+        List<String> tips = bundle.keySet().stream()
+                .filter(key -> key.startsWith("field.") && key.endsWith(".tip"))
+                .toList();
+
+        assertThat(tips)
+                .hasSizeGreaterThan(20)
+                .allSatisfy(key -> assertThat(Phrases.places(bundle.getString(key)))
+                        .as(key)
+                        .isEmpty());
     }
 
     @ParameterizedTest
