@@ -37,6 +37,13 @@ final class Hands {
         this.robot = robot;
         this.editor = editor;
         settle();
+        focusCanvas();
+    }
+
+    /** As when the program itself opens a window. */
+    void focusCanvas() {
+        onEventThread(() -> canvas().requestFocusInWindow());
+        waitForFocus("canvas");
     }
 
     static <T> T onEventThread(Callable<T> work) {

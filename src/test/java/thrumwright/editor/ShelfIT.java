@@ -236,8 +236,6 @@ class ShelfIT {
     @Test
     void blocksAreCopiedIntoAnotherWindow() {
         select(Place.START, "stiff");
-        onEventThread(() -> hands.canvas().requestFocusInWindow());
-        hands.waitForFocus("canvas");
         hands.key(KeyEvent.VK_UP, KeyEvent.VK_SHIFT);
         assertThat(onEventThread(() -> editor.session().selection().ids())).containsExactly("stiff", "facing");
         hands.ctrl(KeyEvent.VK_C);
@@ -246,8 +244,6 @@ class ShelfIT {
 
         Hands second = another();
         select(Place.START, "fold");
-        onEventThread(() -> second.canvas().requestFocusInWindow());
-        second.waitForFocus("canvas");
         second.ctrl(KeyEvent.VK_V);
 
         assertThat(second.ids(Place.START)).endsWith("fold", "stiff-2", "facing-2");
