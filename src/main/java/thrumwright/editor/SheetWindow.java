@@ -22,6 +22,7 @@ import thrumwright.editor.sheet.SheetSetup;
 import thrumwright.editor.text.CommandTexts;
 import thrumwright.editor.text.Commands;
 import thrumwright.editor.text.Texts;
+import thrumwright.output.Paper;
 import thrumwright.output.SheetPages;
 
 /**
@@ -91,11 +92,17 @@ final class SheetWindow {
         commands.add("sheet-farther", () -> view.setZoom(PageZoom.from(view.scale(), -1)));
         commands.add("sheet-whole", () -> view.setZoom(PageZoom.fitting(PageZoom.Kind.WHOLE)));
         commands.add("sheet-width", () -> view.setZoom(PageZoom.fitting(PageZoom.Kind.WIDTH)));
-        commands.add("sheet-true-size", () -> view.setZoom(PageZoom.of(PageZoom.TRUE_SIZE)));
+        commands.add("sheet-true-size", () -> view.setZoom(trueSize()));
         commands.add("sheet-before", () -> view.goTo(view.current() - 1), () -> view.current() > 0);
         commands.add("sheet-next", () -> view.goTo(view.current() + 1), () -> view.current() < view.count() - 1);
         commands.add("sheet-first", () -> view.goTo(0), () -> view.current() > 0);
         commands.add("sheet-last", () -> view.goTo(view.count() - 1), () -> view.current() < view.count() - 1);
+    }
+
+    /** As far as this screen was measured. */
+    private PageZoom trueSize() {
+        double pixels = new ScreenScale(editor.room().settings()).of(view.getGraphicsConfiguration());
+        return PageZoom.of(pixels / Paper.POINTS);
     }
 
     private void build() {

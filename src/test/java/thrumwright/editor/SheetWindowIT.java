@@ -38,7 +38,6 @@ import org.junit.jupiter.api.io.TempDir;
 import thrumwright.editor.edit.Selection;
 import thrumwright.editor.library.Library;
 import thrumwright.editor.sheet.PageView;
-import thrumwright.editor.sheet.PageZoom;
 import thrumwright.output.Paper;
 import thrumwright.output.SheetForm;
 import thrumwright.output.Stopped;
@@ -271,9 +270,16 @@ class SheetWindowIT {
         press(sheet, KeyEvent.VK_1, KeyEvent.VK_CONTROL);
         assertThat(onEventThread(() -> view().scale())).isGreaterThan(whole);
         press(sheet, KeyEvent.VK_4, KeyEvent.VK_CONTROL);
-        assertThat(onEventThread(() -> view().scale())).isEqualTo(PageZoom.TRUE_SIZE);
+        // an inch is 72 points on paper and 96 pixels on a screen that nobody has measured
+        assertThat(onEventThread(() -> view().scale())).isCloseTo(96.0 / 72, within(1e-9));
         press(sheet, KeyEvent.VK_MINUS, KeyEvent.VK_CONTROL);
-        assertThat(onEventThread(() -> view().scale())).isLessThan(PageZoom.TRUE_SIZE);
+        assertThat(onEventThread(() -> view().scale())).isLessThan(96.0 / 72);
+        onEventThread(() -> {
+            new ScreenScale(room.settings()).measured(view().getGraphicsConfiguration(), 5);
+            return null;
+        });
+        press(sheet, KeyEvent.VK_4, KeyEvent.VK_CONTROL);
+        assertThat(onEventThread(() -> view().scale())).isCloseTo(5 * 25.4 / 72, within(1e-9));
         press(sheet, KeyEvent.VK_0, KeyEvent.VK_CONTROL);
         assertThat(onEventThread(() -> view().scale())).isEqualTo(whole);
         waitForPage();

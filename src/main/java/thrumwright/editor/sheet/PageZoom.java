@@ -6,11 +6,10 @@ package thrumwright.editor.sheet;
  * @param scale pixels in a point, where the kind is {@link Kind#FREE}
  */
 public record PageZoom(Kind kind, double scale) {
-    /** Pixels in a point at true size: 96 pixels are an inch on a screen, as CSS 2.2 (4.3.2) has it. */
-    public static final double TRUE_SIZE = 96.0 / 72;
+    /** The least and the greatest scale, pixels in a point. */
+    private static final double LEAST = 1.0 / 6;
 
-    private static final double LEAST = TRUE_SIZE / 8;
-    private static final double MOST = TRUE_SIZE * 6;
+    private static final double MOST = 8;
     private static final double STEP = Math.pow(2, 0.25);
 
     /** How the scale is found. */

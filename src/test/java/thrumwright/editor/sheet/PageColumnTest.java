@@ -41,10 +41,9 @@ class PageColumnTest {
         assertThat(column.height(column.inPages(777))).isCloseTo(777, within(1e-9));
     }
 
-    /** An inch is 72 points, and 96 pixels on a screen (CSS 2.2, 4.3.2). */
     @Test
-    void trueSizeShowsAnInchAs96Pixels() {
-        assertThat(PageZoom.TRUE_SIZE * 72).isCloseTo(96, within(1e-9));
+    void fourStepsCloserIsTwiceAsLarge() {
         assertThat(PageZoom.from(1, 4).scale()).isCloseTo(2, within(1e-9));
+        assertThat(PageZoom.from(1, 400).scale()).isEqualTo(8);
     }
 }
