@@ -129,6 +129,7 @@ final class PieceForm {
                 part -> part.woven().map(Length::text).orElse(""),
                 (part, typed) -> part.withWoven(Typing.lengthOrNone(typed, piece())));
         panel.prose(() -> Measured.width(desk.session().plan(), desk.texts()));
+        panel.heading("heading.advice");
         panel.prose(() -> Advising.warp(desk.session().shown()));
         loom(panel);
         return panel;

@@ -231,6 +231,7 @@ final class YarnForm {
                 .findFirst()
                 .map(known -> Measured.yarn(desk.session().shown(), known, desk.texts()))
                 .orElse(""));
+        panel.heading("heading.advice");
         panel.prose(() -> desk.session().shown().yarns().stream()
                 .filter(known -> known.id().equals(id))
                 .findFirst()
