@@ -316,7 +316,7 @@ final class EditorWindow {
 
     void show() {
         frame.setVisible(true);
-        canvas.requestFocusInWindow();
+        canvas.requestFocus();
     }
 
     JFrame frame() {
