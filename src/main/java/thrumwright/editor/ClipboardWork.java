@@ -73,7 +73,7 @@ final class ClipboardWork {
     private void paste() {
         try {
             String text = (String) clipboard().getData(DataFlavor.stringFlavor);
-            if (StructureFile.isMeant(text) || text.stripLeading().startsWith("{")) {
+            if (looksLikeJson(text)) {
                 paste(StructureFile.read(text).structure().end().blocks());
             } else {
                 window.problem(texts.say("clipboard.no-blocks"));
@@ -85,6 +85,12 @@ final class ClipboardWork {
         } catch (IllegalStateException e) {
             window.problem(texts.say("clipboard.busy"));
         }
+    }
+
+    /** Anything else is simply no blocks, whatever it is; of what may be meant as blocks it is said what is wrong. */
+    private static boolean looksLikeJson(String text) {
+        String begins = text.stripLeading();
+        return begins.startsWith("{") || begins.startsWith("[") || StructureFile.isMeant(text);
     }
 
     private void paste(List<Block> blocks) {

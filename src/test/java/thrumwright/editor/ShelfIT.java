@@ -5,6 +5,8 @@ import static thrumwright.editor.Hands.onEventThread;
 import static thrumwright.editor.Hands.waitFor;
 
 import java.awt.Point;
+import java.awt.Toolkit;
+import java.awt.datatransfer.StringSelection;
 import java.awt.event.KeyEvent;
 import java.nio.file.Path;
 import java.util.Optional;
@@ -231,6 +233,36 @@ class ShelfIT {
                         .mapToObj(i -> history.getModel().getElementAt(i).toString())
                         .toList()))
                 .containsExactly("As it was at first", "Move Stiff band up — saved", "Move Stiff band up");
+    }
+
+    private String pasted(String text) {
+        onEventThread(() -> {
+            Toolkit.getDefaultToolkit().getSystemClipboard().setContents(new StringSelection(text), null);
+            return null;
+        });
+        hands.ctrl(KeyEvent.VK_V);
+        return onEventThread(
+                () -> hands.find("message", javax.swing.JTextArea.class).getText());
+    }
+
+    @Test
+    void blocksComeFromATextEditorAndWhatIsWrongWithThemIsSaid() {
+        select(Place.START, "waste");
+        assertThat(pasted("Weave a few picks, then a row of twining."))
+                .isEqualTo("There are no blocks on the clipboard. Copy some first.");
+        assertThat(pasted("{\n  \"thrumwrightStructure\": 1,\n  \"id\": \"mine\",\n  \"blocks\": [ {]\n}"))
+                .startsWith("What is on the clipboard can’t be read as blocks. Line 4");
+        assertThat(pasted("[ 1, 2 ]")).startsWith("What is on the clipboard can’t be read as blocks. Line 1");
+        assertThat(hands.steps()).isZero();
+
+        String good = """
+                {
+                  "thrumwrightStructure": 1, "id": "mine", "name": "Mine", "use": "a try", "source": "own",
+                  "blocks": [ { "kind": "twining", "id": "twining", "rows": 2, "group": 1, "twist": "Z", "of": "warp cord" } ]
+                }""";
+        pasted(good);
+        assertThat(hands.ids(Place.START)).startsWith("ordering", "waste", "twining-2", "twining");
+        assertThat(hands.steps()).isEqualTo(1);
     }
 
     @Test

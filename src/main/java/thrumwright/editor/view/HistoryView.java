@@ -21,6 +21,7 @@ import javax.swing.JList;
 import javax.swing.JScrollPane;
 import javax.swing.KeyStroke;
 import javax.swing.ListSelectionModel;
+import javax.swing.SwingUtilities;
 import javax.swing.UIManager;
 import thrumwright.editor.edit.Session;
 import thrumwright.editor.text.Texts;
@@ -60,7 +61,10 @@ public final class HistoryView {
         list.getAccessibleContext().setAccessibleDescription(texts.say("history.description"));
         list.addMouseListener(new MouseAdapter() {
             @Override
-            public void mouseClicked(MouseEvent event) {
+            public void mouseReleased(MouseEvent event) {
+                if (!SwingUtilities.isLeftMouseButton(event)) {
+                    return;
+                }
                 int index = list.locationToIndex(event.getPoint());
                 if (index >= 0 && list.getCellBounds(index, index).contains(event.getPoint())) {
                     jump.accept(index);
