@@ -1,21 +1,18 @@
 package thrumwright.editor;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static thrumwright.editor.Hands.onEventThread;
+import static thrumwright.editor.Hands.waitFor;
 
 import java.awt.Point;
 import java.awt.event.KeyEvent;
 import java.util.List;
 import java.util.Optional;
-import java.util.concurrent.Callable;
 import org.assertj.swing.core.MouseButton;
-import org.assertj.swing.edt.GuiActionRunner;
 import org.assertj.swing.fixture.FrameFixture;
-import org.assertj.swing.timing.Condition;
-import org.assertj.swing.timing.Pause;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.RegisterExtension;
-import thrumwright.block.Block;
 import thrumwright.editor.canvas.PieceCanvas;
 import thrumwright.editor.edit.Amounts;
 import thrumwright.editor.edit.Selection;
@@ -34,6 +31,7 @@ class GesturesIT {
     private FrameFixture frame;
     private Session session;
     private PieceCanvas canvas;
+    private Hands hands;
 
     @BeforeEach
     void open() {
@@ -46,71 +44,28 @@ class GesturesIT {
             return editor[0].frame();
         });
         session = editor[0].session();
-        canvas = frame.robot().finder().findByName(frame.target(), "canvas", PieceCanvas.class);
-        settle();
-    }
-
-    /** A window that was just shown still lays itself out; a press meanwhile would miss what it is meant for. */
-    private void settle() {
-        Object[] before = new Object[1];
-        int[] alike = new int[1];
-        waitFor("the canvas to lie still", () -> {
-            frame.robot().waitForIdle();
-            Object now = onEventThread(() -> List.of(
-                    canvas.isShowing(),
-                    canvas.getBounds(),
-                    canvas.getLocationOnScreen(),
-                    canvas.map().view()));
-            alike[0] = now.equals(before[0]) ? alike[0] + 1 : 0;
-            before[0] = now;
-            return alike[0] >= 5;
-        });
-    }
-
-    private static <T> T onEventThread(Callable<T> work) {
-        return GuiActionRunner.execute(work);
+        hands = new Hands(window.robot(), editor[0]);
+        canvas = hands.canvas();
     }
 
     private void select(String id) {
         onEventThread(() -> {
             session.select(Selection.of(Place.START, id));
-            canvas.requestFocusInWindow();
             return null;
         });
-        frame.robot().waitForIdle();
+        hands.focusCanvas();
     }
 
     private Point on(String id, boolean edge) {
-        return onEventThread(() -> {
-            var spot = canvas.map().spot(Place.START, id).orElseThrow();
-            double y = edge ? spot.top() : spot.middle();
-            return new Point((int) canvas.map().view().x(60), (int) Math.round(y));
-        });
-    }
-
-    private Point screen(Point point) {
-        return onEventThread(() -> {
-            Point corner = canvas.getLocationOnScreen();
-            return new Point(corner.x + point.x, corner.y + point.y);
-        });
+        return hands.on(Place.START, id, edge);
     }
 
     private void press(Point point) {
-        frame.robot().moveMouse(screen(point));
-        frame.robot().waitForIdle();
-        frame.robot().pressMouse(MouseButton.LEFT_BUTTON);
-        frame.robot().waitForIdle();
+        hands.press(canvas, point);
     }
 
     private void dragTo(Point point) {
-        frame.robot().moveMouse(screen(new Point(point.x + 1, point.y)));
-        frame.robot().moveMouse(screen(point));
-        frame.robot().waitForIdle();
-    }
-
-    private void release() {
-        frame.robot().releaseMouse(MouseButton.LEFT_BUTTON);
-        frame.robot().waitForIdle();
+        hands.dragTo(canvas, point);
     }
 
     private String amount(String id) {
@@ -124,12 +79,7 @@ class GesturesIT {
     }
 
     private List<String> ids() {
-        return onEventThread(
-                () -> session.piece().start().blocks().stream().map(Block::id).toList());
-    }
-
-    private int steps() {
-        return onEventThread(() -> session.history().names().size());
+        return hands.ids(Place.START);
     }
 
     @Test
@@ -143,10 +93,10 @@ class GesturesIT {
         waitFor("20 picks to be tried", () -> shown("waste").equals("20 picks"));
         assertThat(amount("waste")).isEqualTo("12 picks");
         dragTo(new Point(edge.x, (int) Math.round(edge.y - 10 * scale)));
-        release();
+        hands.release();
 
         assertThat(amount("waste")).isEqualTo("22 picks");
-        assertThat(steps()).isEqualTo(1);
+        assertThat(hands.steps()).isEqualTo(1);
     }
 
     @Test
@@ -160,20 +110,20 @@ class GesturesIT {
         frame.robot().pressAndReleaseKey(KeyEvent.VK_ESCAPE);
         frame.robot().waitForIdle();
         assertThat(shown("waste")).isEqualTo("12 picks");
-        release();
+        hands.release();
 
         assertThat(amount("waste")).isEqualTo("12 picks");
-        assertThat(steps()).isZero();
+        assertThat(hands.steps()).isZero();
     }
 
     @Test
     void aBlockIsDraggedToAnotherPlace() {
         press(on("waste", false));
         dragTo(new Point(on("facing", false).x, on("facing", false).y - 2));
-        release();
+        hands.release();
 
         assertThat(ids()).containsExactly("ordering", "twining", "stiff", "facing", "waste", "soumak", "fold");
-        assertThat(steps()).isEqualTo(1);
+        assertThat(hands.steps()).isEqualTo(1);
         assertThat(onEventThread(session::selection)).isEqualTo(Selection.of(Place.START, "waste"));
     }
 
@@ -195,21 +145,14 @@ class GesturesIT {
     @Test
     void copiedBlocksArePastedAboveTheSelectedOne() {
         select("twining");
-        key(KeyEvent.VK_C);
+        hands.ctrl(KeyEvent.VK_C);
         select("facing");
-        key(KeyEvent.VK_V);
+        hands.ctrl(KeyEvent.VK_V);
 
         assertThat(ids())
                 .containsExactly("ordering", "waste", "twining", "stiff", "facing", "twining-2", "soumak", "fold");
-        key(KeyEvent.VK_D);
+        hands.ctrl(KeyEvent.VK_D);
         assertThat(ids()).contains("twining-3");
-    }
-
-    private void key(int key) {
-        frame.robot().pressKey(KeyEvent.VK_CONTROL);
-        frame.robot().pressAndReleaseKey(key);
-        frame.robot().releaseKey(KeyEvent.VK_CONTROL);
-        frame.robot().waitForIdle();
     }
 
     @Test
@@ -217,7 +160,7 @@ class GesturesIT {
         select("facing");
         frame.robot().pressAndReleaseKey(KeyEvent.VK_F2);
         var entry = frame.textBox("amountEntry");
-        waitForFocus(entry.target());
+        hands.waitForFocus("amountEntry");
         entry.requireText("6 picks");
 
         entry.selectAll().enterText("lots");
@@ -233,19 +176,6 @@ class GesturesIT {
         assertThat(onEventThread(() -> entry.target().isVisible())).isFalse();
     }
 
-    private static void waitForFocus(java.awt.Component component) {
-        waitFor("the keyboard there", () -> onEventThread(component::isFocusOwner));
-    }
-
-    private static void waitFor(String what, java.util.function.BooleanSupplier there) {
-        Pause.pause(new Condition(what) {
-            @Override
-            public boolean test() {
-                return there.getAsBoolean();
-            }
-        });
-    }
-
     @Test
     @RealScreenOnly
     void theWheelWithControlComesCloserAtThePointer() {
@@ -253,7 +183,7 @@ class GesturesIT {
         Point point = on("facing", false);
         double there = onEventThread(() -> canvas.map().view().clothY(point.y));
 
-        frame.robot().moveMouse(screen(point));
+        frame.robot().moveMouse(hands.screen(canvas, point));
         frame.robot().pressKey(KeyEvent.VK_CONTROL);
         frame.robot().rotateMouseWheel(-8);
         frame.robot().releaseKey(KeyEvent.VK_CONTROL);
