@@ -86,6 +86,9 @@ class DocsTest {
             EndPlan start = Plan.of(piece.withStart(structure.fittedTo(piece))).start();
             double value = switch (row.group(3)) {
                 case "free warp needed" -> start.finish().orElseThrow().needed();
+                case "hem" -> start.hem().orElseThrow().depth();
+                case "hem needed" ->
+                    start.hem().orElseThrow().sleeve().orElseThrow().depth();
                 case "yarn in one wrapping" ->
                     start.finish().orElseThrow().wrapping().orElseThrow().each().exact();
                 case "an end in one row" ->

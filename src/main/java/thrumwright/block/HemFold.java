@@ -10,21 +10,19 @@ import thrumwright.measure.Length;
  * along the line where it stands.
  *
  * @param firstTurn for a hem turned twice: how far from the hem's outer edge the first turn lies; empty: turned once
- * @param bar thickness of the round bar that the hem is to take as a sleeve; empty: it takes none
+ * @param support what the hem is to take so that the piece can hang; empty: nothing
  */
-public record HemFold(Tag tag, Optional<Length> firstTurn, Optional<Length> bar) implements Block {
+public record HemFold(Tag tag, Optional<Length> firstTurn, Optional<Support> support) implements Block {
     public HemFold {
         Objects.requireNonNull(tag);
         Objects.requireNonNull(firstTurn);
         if (firstTurn.isPresent() && !(firstTurn.get().mm() > 0)) {
             throw new BadMeasure("The first turn of a hem is deeper than 0.");
         }
-        if (bar.isPresent() && !(bar.get().mm() > 0 && bar.get().mm() <= 200)) {
-            throw new BadMeasure("A bar is thicker than 0 and at most 20 cm, not “" + bar.get() + "”.");
-        }
+        Objects.requireNonNull(support);
     }
 
-    /** A hem turned once that takes no bar. */
+    /** A hem turned once that takes nothing. */
     public static HemFold once(Tag tag) {
         return new HemFold(tag, Optional.empty(), Optional.empty());
     }
@@ -41,6 +39,6 @@ public record HemFold(Tag tag, Optional<Length> firstTurn, Optional<Length> bar)
 
     @Override
     public HemFold withTag(Tag other) {
-        return new HemFold(other, firstTurn, bar);
+        return new HemFold(other, firstTurn, support);
     }
 }

@@ -6,10 +6,14 @@ import java.awt.Font;
 import java.awt.Graphics2D;
 import java.awt.RenderingHints;
 import java.awt.geom.Ellipse2D;
+import java.awt.geom.Line2D;
 import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
+import java.awt.geom.RectangularShape;
+import java.awt.geom.RoundRectangle2D;
 import java.util.Optional;
 import thrumwright.block.Shed;
+import thrumwright.block.Support;
 import thrumwright.measure.Shown;
 import thrumwright.piece.Place;
 import thrumwright.plan.BlockPlan;
@@ -39,7 +43,7 @@ public final class FoldPainter {
         Bend bend = new Bend(hem);
         double shownFront = hem.depth() * 1.15 + 1;
         double thick = hem.layers() * hem.thickness()
-                + hem.sleeve().map(Hem.Sleeve::bar).orElse(0.0) * 0.2;
+                + hem.sleeve().map(sleeve -> sleeve.support().thick()).orElse(0.0) * 0.2;
         double scale =
                 Math.min(box.getHeight() * 0.9 / (shownFront + 2 * hem.thickness()), box.getWidth() * 0.45 / thick);
         boolean down = end.place() == Place.START;
@@ -194,13 +198,15 @@ public final class FoldPainter {
     }
 
     /** A section with its rim and a soft light. */
-    private static void dot(Graphics2D g, Ellipse2D dot, Color colour) {
+    private static void dot(Graphics2D g, RectangularShape dot, Color colour) {
         g.setColor(Palette.mixed(colour, Color.BLACK, 0.06));
         g.fill(dot);
         g.setColor(Palette.mixed(colour, Color.WHITE, 0.16));
         double w = dot.getWidth();
         double h = dot.getHeight();
-        g.fill(new Ellipse2D.Double(dot.getX() + 0.2 * w, dot.getY() + 0.2 * h, 0.6 * w, 0.6 * h));
+        RectangularShape light = (RectangularShape) dot.clone();
+        light.setFrame(dot.getX() + 0.2 * w, dot.getY() + 0.2 * h, 0.6 * w, 0.6 * h);
+        g.fill(light);
         g.setColor(Palette.mixed(colour, Color.BLACK, 0.46));
         g.setStroke(new BasicStroke((float) Math.max(0.3, Math.min(1.2, w * 0.1))));
         g.draw(dot);
@@ -231,17 +237,39 @@ public final class FoldPainter {
         }
     }
 
-    /** A bar beside the hem that is to take it, and an arrow to where it goes: between the layers. */
+    /** A bar or slat beside the hem that is to take it, and an arrow to where it goes; a strip where it is sewn on. */
     private void sleeve(Placing placing, Bend bend, Hem hem) {
         hem.sleeve().ifPresent(sleeve -> {
-            double size = sleeve.bar() * placing.scale();
-            double gap = Math.max(14, 0.35 * size);
+            Support support = sleeve.support();
             double edge = placing.x(-2 * bend.radius() - hem.thickness() / 2);
             double y = placing.y(hem.depth() / 2 - bend.outside());
-            Ellipse2D bar = new Ellipse2D.Double(edge - gap - size, y - size / 2, size, size);
-            dot(g, bar, palette.post());
+            double high = support.size().mm() * placing.scale();
+            if (support instanceof Support.Strip) {
+                strip(edge, y, high, Math.max(3, 1.5 * placing.scale()));
+                return;
+            }
+            double size = support.thick() * placing.scale();
+            double gap = Math.max(14, 0.35 * size);
+            RectangularShape section = support instanceof Support.Slat
+                    ? new RoundRectangle2D.Double(edge - gap - size, y - high / 2, size, high, size * 0.5, size * 0.5)
+                    : new Ellipse2D.Double(edge - gap - size, y - size / 2, size, size);
+            dot(g, section, palette.post());
             new Arrow(g, palette).level(edge - gap, placing.x(-bend.radius()), y, Math.min(4, 0.25 * gap));
         });
+    }
+
+    /** The soft side of a strip, with its pile outwards. */
+    private void strip(double edge, double y, double high, double thick) {
+        Rectangle2D strip = new Rectangle2D.Double(edge - thick, y - high / 2, thick, high);
+        g.setColor(palette.post());
+        g.fill(strip);
+        g.setColor(palette.ink());
+        g.setStroke(new BasicStroke(0.8f));
+        g.draw(strip);
+        double apart = Math.max(2, high / 12);
+        for (double at = y - high / 2 + apart / 2; at < y + high / 2; at += apart) {
+            g.draw(new Line2D.Double(edge - thick, at, edge - thick * 1.7, at));
+        }
     }
 
     /** The depth, from the turned edge to the hem's inner edge. */

@@ -254,8 +254,9 @@ public final class ComparisonWords {
         String way = fold.firstTurn()
                 .map(turn -> phrases.say("way.fold-twice", Map.of("turn", shown.height(turn.mm()))))
                 .orElseGet(() -> phrases.say("way.fold"));
-        return fold.bar()
-                .map(bar -> phrases.say("way.fold-bar", Map.of("way", way, "bar", shown.height(bar.mm()))))
+        return fold.support()
+                .map(support ->
+                        phrases.say("way.fold-for", Map.of("way", way, "support", words.support(support, shown))))
                 .orElse(way);
     }
 

@@ -205,7 +205,7 @@ final class EndFindings {
                         Code.SLEEVE_TOO_NARROW,
                         fold,
                         Map.of(
-                                "bar", shown.height(sleeve.bar()),
+                                "support", words.support(sleeve.support(), shown),
                                 "needed", shown.height(sleeve.depth()),
                                 "depth", shown.height(hem.depth()),
                                 "more", shown.height(sleeve.depth() - hem.depth())),

@@ -137,7 +137,7 @@ final class EndPlanner {
                         Math.max(0, clothBetween(blocks, edge, line)),
                         thickness(blocks, i),
                         fold.firstTurn().map(Length::mm),
-                        fold.bar().map(bar -> Hem.Sleeve.of(bar.mm()))));
+                        fold.support().map(Hem.Sleeve::of)));
             }
         }
         return Optional.empty();

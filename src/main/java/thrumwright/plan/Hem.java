@@ -1,6 +1,7 @@
 package thrumwright.plan;
 
 import java.util.Optional;
+import thrumwright.block.Support;
 
 /**
  * A hem as it will be when folded. A cloth of thickness T that is bent by 180° uses πT/2 of its mid-plane, half from
@@ -11,7 +12,7 @@ import java.util.Optional;
  * @param cloth H: height from the fold's middle to the hem's outer edge, mm
  * @param thickness T of the cloth at the fold, mm
  * @param firstTurn H₁: depth of the part turned in first, mm; empty if turned once
- * @param sleeve what it takes, if it is to take a bar
+ * @param sleeve what it takes, if it is to take something
  */
 public record Hem(
         String blockId,
@@ -24,18 +25,43 @@ public record Hem(
     public static final double BEND = 1 - Math.PI / 4;
 
     /**
-     * A bar in the hem: it goes in if twice the depth is at least πb and half an inch of ease (quilt-guild and
-     * conservation guidance on hanging sleeves).
+     * What the hem is to take. A round bar b goes in if twice the depth is at least πb and half an inch of ease
+     * (quilt-guild and conservation guidance on hanging sleeves); a slat b × h if the depth is at least b + h and half that
+     * ease (derived); behind a hook-and-loop strip the hem reaches 5 mm beyond it above and below (CCI Notes 13/4).
      *
-     * @param bar b: diameter, mm
      * @param depth finished hem depth that it needs, mm
      */
-    public record Sleeve(double bar, double depth) {
-        /** Room for the bar to slide, mm. */
+    public record Sleeve(Support support, double depth) {
+        /** Room for a bar to slide, mm. */
         public static final double EASE = 12;
+        /** Hem beyond a strip on either side, mm. */
+        public static final double STRIP_EDGE = 5;
 
-        static Sleeve of(double bar) {
-            return new Sleeve(bar, (Math.PI * bar + EASE) / 2);
+        static Sleeve of(Support support) {
+            if (support instanceof Support.RoundBar bar) {
+                return new Sleeve(support, barDepth(bar.diameter().mm()));
+            } else if (support instanceof Support.Slat slat) {
+                return new Sleeve(
+                        support, slatDepth(slat.width().mm(), slat.thickness().mm()));
+            }
+            return new Sleeve(support, stripDepth(support.size().mm()));
+        }
+
+        static double barDepth(double bar) {
+            return (Math.PI * bar + EASE) / 2;
+        }
+
+        static double slatDepth(double wide, double thick) {
+            return wide + thick + EASE / 2;
+        }
+
+        static double stripDepth(double strip) {
+            return strip + 2 * STRIP_EDGE;
+        }
+
+        /** Whether it slides in between the layers. */
+        public boolean slidesIn() {
+            return !(support instanceof Support.Strip);
         }
     }
 

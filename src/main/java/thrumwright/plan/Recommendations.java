@@ -18,9 +18,6 @@ public final class Recommendations {
     /** The gap may be so much wider or narrower than the weft and still do (common practice, no source). */
     public static final double GAP_PLAY = 0.35;
 
-    /** A strip's backing stands out by this on every side, mm (CCI Notes 13/4). */
-    public static final double STRIP_EDGE = 5;
-
     private final Piece piece;
     private final Shown shown;
     private final Words words = new Words(Locale.UK);
@@ -82,7 +79,7 @@ public final class Recommendations {
      * @param bar thickness in mm
      */
     public Advice bar(double bar) {
-        double depth = Hem.Sleeve.of(bar).depth();
+        double depth = Hem.Sleeve.barDepth(bar);
         return advice(
                 Topic.BAR_DEPTH,
                 depth,
@@ -96,7 +93,7 @@ public final class Recommendations {
      * @param wide and {@code thick}: its section in mm
      */
     public Advice slat(double wide, double thick) {
-        double depth = wide + thick + Hem.Sleeve.EASE / 2;
+        double depth = Hem.Sleeve.slatDepth(wide, thick);
         return advice(
                 Topic.SLAT_DEPTH,
                 depth,
@@ -114,12 +111,18 @@ public final class Recommendations {
      * @param strip its height in mm
      */
     public Advice strip(double strip) {
-        double depth = strip + 2 * STRIP_EDGE;
+        double depth = Hem.Sleeve.stripDepth(strip);
         return advice(
                 Topic.STRIP_DEPTH,
                 depth,
                 "strip",
-                Map.of("strip", shown.height(strip), "edge", shown.height(STRIP_EDGE), "depth", shown.height(depth)));
+                Map.of(
+                        "strip",
+                        shown.height(strip),
+                        "edge",
+                        shown.height(Hem.Sleeve.STRIP_EDGE),
+                        "depth",
+                        shown.height(depth)));
     }
 
     private Map<String, Object> values(Yarn weft) {

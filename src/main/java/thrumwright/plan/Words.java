@@ -13,11 +13,13 @@ import thrumwright.block.PlainBand;
 import thrumwright.block.Shed;
 import thrumwright.block.Side;
 import thrumwright.block.Soumak;
+import thrumwright.block.Support;
 import thrumwright.block.TurnedEnds;
 import thrumwright.block.Twining;
 import thrumwright.block.WarpFinish;
 import thrumwright.block.WrappedTassels;
 import thrumwright.measure.Phrases;
+import thrumwright.measure.Shown;
 import thrumwright.piece.Place;
 
 /** The names of things and the sentences of findings. */
@@ -79,6 +81,13 @@ public final class Words {
     /** “left” or “right”. */
     public String side(Side side) {
         return phrases.say("side." + lower(side));
+    }
+
+    /** “a bar of 15 mm”, “a slat of 3 cm by 5 mm” or “a strip of 2 cm”. */
+    public String support(Support support, Shown shown) {
+        return phrases.say(
+                "support." + lower(support.kind()),
+                Map.of("size", shown.height(support.size().mm()), "thick", shown.height(support.thick())));
     }
 
     String say(String key) {

@@ -4,13 +4,18 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import thrumwright.block.Support;
+import thrumwright.measure.Phrases;
 import thrumwright.measure.Shown;
 import thrumwright.measure.Unit;
 import thrumwright.measure.UnitSystem;
+import thrumwright.plan.EndPlan;
 import thrumwright.plan.Hem;
 import thrumwright.plan.HemStitch;
 import thrumwright.plan.Plan;
 import thrumwright.plan.Weight;
+import thrumwright.plan.Words;
 
 /** How to hang the piece: which sentences, and what they name. */
 final class HangingWords {
@@ -18,10 +23,14 @@ final class HangingWords {
     private static final double LONG = 1500;
 
     private final Plan plan;
+    private final Phrases phrases;
+    private final Words words;
     private final Shown shown;
 
-    HangingWords(Plan plan) {
+    HangingWords(Plan plan, Phrases phrases, Words words) {
         this.plan = plan;
+        this.phrases = phrases;
+        this.words = words;
         this.shown = plan.piece().shown();
     }
 
@@ -32,22 +41,49 @@ final class HangingWords {
 
     List<String> keys() {
         List<String> keys = new ArrayList<>();
-        boolean bar = plan.top().hem().flatMap(Hem::sleeve).isPresent();
-        if (bar) {
+        Optional<Support> rod = rod(plan.top());
+        if (rod.isPresent()) {
+            if (rod.get().kind() == Support.Kind.SLAT) {
+                keys.add("off.hang.slat");
+            }
             keys.add("off.hang.bar");
         } else {
             keys.add(plan.top().hem().filter(Hem::folds).isPresent() ? "off.hang.strip-hem" : "off.hang.strip");
             keys.add("off.hang.board");
+            keys.add("off.hang.peel");
         }
-        if (plan.start().hem().flatMap(Hem::sleeve).isPresent()) {
+        if (rod(plan.start()).isPresent()) {
             keys.add("off.hang.lower-bar");
         }
         if (plan.finishedWidth() > LONG) {
-            keys.add(bar ? "off.hang.long-bar" : "off.hang.long-board");
+            keys.add(rod.isPresent() ? "off.hang.long-bar" : "off.hang.long-board");
         }
         keys.add("off.hang.weight");
         keys.add("off.hang.rest");
         return keys;
+    }
+
+    /** What slides into the hem of an end. */
+    private static Optional<Support> rod(EndPlan end) {
+        return end.hem().flatMap(Hem::sleeve).filter(Hem.Sleeve::slidesIn).map(Hem.Sleeve::support);
+    }
+
+    private String name(Optional<Support> rod) {
+        boolean slat = rod.filter(Support.Slat.class::isInstance).isPresent();
+        return phrases.say(slat ? "off.hang.rod.slat" : "off.hang.rod.bar");
+    }
+
+    /** The strip that the top hem is to take, or any. */
+    private String tape() {
+        return plan.top()
+                .hem()
+                .flatMap(Hem::sleeve)
+                .map(sleeve -> words.support(sleeve.support(), shown) + ",")
+                .orElseGet(() -> phrases.say("off.hang.any-strip"));
+    }
+
+    List<String> cautions() {
+        return rod(plan.top()).isPresent() ? List.of("caution.overhead") : List.of("caution.overhead", "caution.strip");
     }
 
     Map<String, Object> values() {
@@ -58,6 +94,9 @@ final class HangingWords {
         values.put("over", shown.height(beside));
         values.put("length", shown.cut(width + 2 * beside));
         values.put("strip", shown.cut(Math.max(width / 2, width - beside)));
+        values.put("tape", tape());
+        values.put("rod", name(rod(plan.top())));
+        values.put("lowerRod", name(rod(plan.start())));
         values.put("spacing", shown.height(HemStitch.SPACING));
         values.put("weight", shown.mass(Weight.of(plan).total()));
         return values;

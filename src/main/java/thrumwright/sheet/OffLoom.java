@@ -58,8 +58,8 @@ final class OffLoom {
         for (EndPlan end : ends) {
             end.hem().filter(Hem::folds).ifPresent(hem -> hem(end, hem));
         }
-        HangingWords hanging = new HangingWords(plan);
-        addTitled("off.hang", Optional.empty(), hanging.values(), hanging.keys(), List.of("caution.overhead"));
+        HangingWords hanging = new HangingWords(plan, phrases, words);
+        addTitled("off.hang", Optional.empty(), hanging.values(), hanging.keys(), hanging.cautions());
         return steps;
     }
 
@@ -177,13 +177,9 @@ final class OffLoom {
                 end.blocks().stream().anyMatch(block -> Words.key(block.block()).equals("plain-stiff"));
         keys.add(stiff ? "off.hem.stitch-stiff" : "off.hem.stitch");
         keys.add("off.hem.thread");
-        hem.sleeve().ifPresent(sleeve -> {
-            values.put("bar", shown.height(sleeve.bar()));
-            keys.add("off.hem.sleeve");
-        });
-        if (hem.sleeve().isEmpty()) {
-            keys.add("off.hem.sides");
-        }
+        Optional<Hem.Sleeve> open = hem.sleeve().filter(Hem.Sleeve::slidesIn);
+        open.ifPresent(sleeve -> values.put("support", words.support(sleeve.support(), shown)));
+        keys.add(open.isPresent() ? "off.hem.sleeve" : "off.hem.sides");
         addTitled("off.hem", picture(end, hem.blockId()), values, keys, List.of("caution.needles"));
     }
 

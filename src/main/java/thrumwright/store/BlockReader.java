@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import thrumwright.block.Amount;
 import thrumwright.block.Block;
 import thrumwright.block.HalfHitch;
@@ -17,12 +18,14 @@ import thrumwright.block.OwnWords;
 import thrumwright.block.PlainBand;
 import thrumwright.block.Side;
 import thrumwright.block.Soumak;
+import thrumwright.block.Support;
 import thrumwright.block.Tag;
 import thrumwright.block.TurnedEnds;
 import thrumwright.block.Twining;
 import thrumwright.block.Use;
 import thrumwright.block.WarpFinish;
 import thrumwright.block.WrappedTassels;
+import thrumwright.measure.Length;
 import thrumwright.piece.End;
 
 /** Reads the blocks of an end. */
@@ -50,6 +53,8 @@ final class BlockReader {
             "under",
             "firstTurn",
             "bar",
+            "slat",
+            "strip",
             "ends",
             "hanging",
             "split",
@@ -116,7 +121,7 @@ final class BlockReader {
                         fields.choice("slant", Choices.LEAN, Lean.Z),
                         fields.flag("countered", false));
             case "half hitches" -> new HalfHitch(tag, use(fields, yarns), rows(fields, "rows"), group(fields));
-            case "hem fold" -> new HemFold(tag, fields.optionalLength("firstTurn"), fields.optionalLength("bar"));
+            case "hem fold" -> new HemFold(tag, fields.optionalLength("firstTurn"), support(fields));
             case "open warp" -> new OpenWarp(tag, fields.length("height"));
             case "warp finish" ->
                 new WarpFinish(tag, fields.choice("ends", Choices.FINISH), group(fields), fields.length("hanging"));
@@ -144,6 +149,23 @@ final class BlockReader {
                         fields.length("hanging"));
             default -> throw fields.problem("kind", "this must be one of " + KINDS + ", not “" + kind + "”.", null);
         };
+    }
+
+    private static Optional<Support> support(Fields fields) throws FileProblem {
+        if (Stream.of("bar", "slat", "strip").filter(fields::has).count() > 1) {
+            throw fields.problem("a hem takes a “bar”, a “slat” or a “strip”, one of them.");
+        }
+        Optional<Length> bar = fields.optionalLength("bar");
+        Optional<Length> strip = fields.optionalLength("strip");
+        Optional<Fields> slat = fields.optionalObject("slat");
+        if (slat.isPresent()) {
+            Support both = slat.get()
+                    .made(() -> new Support.Slat(
+                            slat.get().length("width"), slat.get().length("thickness")));
+            slat.get().done();
+            return Optional.of(both);
+        }
+        return bar.<Support>map(Support.RoundBar::new).or(() -> strip.map(Support.Strip::new));
     }
 
     private static int rows(Fields fields, String name) throws FileProblem {

@@ -12,6 +12,7 @@ import thrumwright.block.OpenWarp;
 import thrumwright.block.OrderingCord;
 import thrumwright.block.PlainBand;
 import thrumwright.block.Soumak;
+import thrumwright.block.Support;
 import thrumwright.block.TurnedEnds;
 import thrumwright.block.Twining;
 import thrumwright.block.Use;
@@ -25,12 +26,13 @@ final class BlockWriter {
     static Node.Arr blocks(List<Block> blocks, Unknown unknown, String place) {
         List<Node> items = new ArrayList<>();
         for (Block block : blocks) {
-            items.add(block(block).done(unknown, place + "#" + block.id()));
+            String at = place + "#" + block.id();
+            items.add(block(block, unknown, at).done(unknown, at));
         }
         return new Node.Arr(items, Node.Spot.NOWHERE);
     }
 
-    private static Writing block(Block block) {
+    private static Writing block(Block block, Unknown unknown, String place) {
         if (block instanceof OrderingCord cord) {
             Writing writing = begun(block, "ordering cord").with("picks", cord.picks());
             use(writing, cord.use());
@@ -58,7 +60,9 @@ final class BlockWriter {
                     begun(block, "half hitches").with("rows", hitch.rows()).with("group", hitch.endsPerGroup());
             return use(writing, hitch.use());
         } else if (block instanceof HemFold fold) {
-            return begun(block, "hem fold").with("firstTurn", fold.firstTurn()).with("bar", fold.bar());
+            Writing writing = begun(block, "hem fold").with("firstTurn", fold.firstTurn());
+            fold.support().ifPresent(support -> support(writing, support, unknown, place));
+            return writing;
         } else if (block instanceof OpenWarp open) {
             return begun(block, "open warp").with("height", open.height());
         } else if (block instanceof KnotRows knots) {
@@ -86,6 +90,21 @@ final class BlockWriter {
                 .with("ends", Choices.FINISH.text(finish.kind()))
                 .with("group", finish.endsPerGroup())
                 .with("hanging", finish.hanging());
+    }
+
+    private static void support(Writing writing, Support support, Unknown unknown, String place) {
+        if (support instanceof Support.RoundBar bar) {
+            writing.with("bar", bar.diameter());
+        } else if (support instanceof Support.Strip strip) {
+            writing.with("strip", strip.width());
+        } else if (support instanceof Support.Slat slat) {
+            writing.with(
+                    "slat",
+                    new Writing()
+                            .with("width", slat.width())
+                            .with("thickness", slat.thickness())
+                            .done(unknown, place + "/slat"));
+        }
     }
 
     private static Writing begun(Block block, String kind) {

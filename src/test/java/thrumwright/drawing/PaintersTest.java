@@ -32,6 +32,7 @@ import thrumwright.block.Setting;
 import thrumwright.block.Shed;
 import thrumwright.block.Side;
 import thrumwright.block.Soumak;
+import thrumwright.block.Support;
 import thrumwright.block.Tag;
 import thrumwright.block.TurnedEnds;
 import thrumwright.block.Twining;
@@ -283,7 +284,10 @@ class PaintersTest {
         blocks.add(new Soumak(Tag.of("soumak-4-2"), weft, 2, 4, 2, Lean.S, true));
         blocks.add(new Twining(Tag.of("countered"), Use.of(MaterialRole.WARP_CORD), 2, 2, Lean.S, true));
         blocks.add(new OpenWarp(Tag.of("open"), Length.parse("2 cm")));
-        blocks.add(new HemFold(Tag.of("twice"), Optional.of(Length.parse("8 mm")), Optional.of(Length.parse("12 mm"))));
+        blocks.add(new HemFold(
+                Tag.of("twice"),
+                Optional.of(Length.parse("8 mm")),
+                Optional.of(new Support.RoundBar(Length.parse("12 mm")))));
         for (WarpFinish.Kind kind : WarpFinish.Kind.values()) {
             blocks.add(new WarpFinish(Tag.of(kind.name()), kind, 4, Length.parse("8 cm")));
         }

@@ -21,6 +21,7 @@ import thrumwright.block.PlainBand;
 import thrumwright.block.Shed;
 import thrumwright.block.Side;
 import thrumwright.block.Soumak;
+import thrumwright.block.Support;
 import thrumwright.block.Tag;
 import thrumwright.block.Twining;
 import thrumwright.block.Use;
@@ -329,7 +330,10 @@ class EndComparisonTest {
         Soumak wide = new Soumak(soumak.tag(), soumak.use(), 1, 4, 2, soumak.first(), false);
         assertThat(said(withTop(wide), "soumak"))
                 .contains("It is worked otherwise: over 2, under 1 in the start, over 4, under 2 in the top.");
-        HemFold bar = new HemFold(Tag.of("fold"), Optional.of(Length.parse("5 mm")), Optional.of(Length.parse("8 mm")));
+        HemFold bar = new HemFold(
+                Tag.of("fold"),
+                Optional.of(Length.parse("5 mm")),
+                Optional.of(new Support.RoundBar(Length.parse("8 mm"))));
         assertThat(said(withTop(bar), "fold"))
                 .containsExactly(
                         "It is worked otherwise: turned once in the start, turned twice, 5 mm first, for a bar "

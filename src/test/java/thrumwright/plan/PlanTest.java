@@ -19,6 +19,7 @@ import thrumwright.block.Row;
 import thrumwright.block.Shed;
 import thrumwright.block.Side;
 import thrumwright.block.Soumak;
+import thrumwright.block.Support;
 import thrumwright.block.Tag;
 import thrumwright.block.Twining;
 import thrumwright.block.Use;
@@ -69,8 +70,10 @@ class PlanTest {
     /** 2·depth ≥ πb + 12 mm (quilt-guild and conservation guidance on hanging sleeves): a bar of 15 mm needs 29.56 mm. */
     @Test
     void aSleeveNeedsItsDepth() {
-        assertThat(Hem.Sleeve.of(15).depth()).isCloseTo((Math.PI * 15 + 12) / 2, within(1e-9));
-        HemFold barred = new HemFold(Tag.of("fold"), Optional.empty(), Optional.of(Length.parse("15 mm")));
+        assertThat(Hem.Sleeve.of(new Support.RoundBar(Length.parse("15 mm"))).depth())
+                .isCloseTo((Math.PI * 15 + 12) / 2, within(1e-9));
+        HemFold barred =
+                new HemFold(Tag.of("fold"), Optional.empty(), Optional.of(new Support.RoundBar(Length.parse("15 mm"))));
         assertThat(codes(panel.withStart(panel.start().replaced(barred)))).contains(Finding.Code.SLEEVE_TOO_NARROW);
     }
 
@@ -273,6 +276,22 @@ class PlanTest {
         assertThat(codes(panel.withTop(new Top.OnItsOwn(less)))).contains(Finding.Code.HEMS_DIFFER);
         assertThat(codes(panel.withStart(panel.start().with(0, HemFold.once(Tag.of("other"))))))
                 .contains(Finding.Code.SEVERAL_FOLDS, Finding.Code.HEM_EMPTY);
+    }
+
+    /** A slat needs b + h and half the ease, a strip 5 mm of hem above and below (CCI Notes 13/4). */
+    @Test
+    void aHemMustBeDeepEnoughForWhatItTakes() {
+        assertThat(Hem.Sleeve.of(new Support.Slat(Length.parse("25 mm"), Length.parse("5 mm")))
+                        .depth())
+                .isCloseTo(25 + 5 + 6, within(1e-9));
+        assertThat(Hem.Sleeve.of(new Support.Strip(Length.parse("20 mm"))).depth())
+                .isCloseTo(30, within(1e-9));
+        for (Support support : List.of(
+                new Support.Slat(Length.parse("25 mm"), Length.parse("5 mm")),
+                new Support.Strip(Length.parse("20 mm")))) {
+            HemFold fold = new HemFold(Tag.of("fold"), Optional.empty(), Optional.of(support));
+            assertThat(codes(panel.withStart(panel.start().replaced(fold)))).contains(Finding.Code.SLEEVE_TOO_NARROW);
+        }
     }
 
     /** Each tassel takes its helix, a loop of twice the wrapping's height, and two tails; all of them count in the totals. */

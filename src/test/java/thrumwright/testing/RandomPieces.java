@@ -21,6 +21,7 @@ import thrumwright.block.PlainBand;
 import thrumwright.block.Shed;
 import thrumwright.block.Side;
 import thrumwright.block.Soumak;
+import thrumwright.block.Support;
 import thrumwright.block.Tag;
 import thrumwright.block.TurnedEnds;
 import thrumwright.block.Twining;
@@ -202,10 +203,7 @@ public final class RandomPieces {
                         random.nextBoolean());
             case 5 -> new HalfHitch(tag, use(yarns), random.nextInt(1, 4), random.nextInt(1, 4));
             case 6 ->
-                new HemFold(
-                        tag,
-                        random.nextInt(3) == 0 ? Optional.of(length(2, 12)) : Optional.empty(),
-                        random.nextInt(3) == 0 ? Optional.of(length(5, 25)) : Optional.empty());
+                new HemFold(tag, random.nextInt(3) == 0 ? Optional.of(length(2, 12)) : Optional.empty(), support());
             case 7 -> new OpenWarp(tag, length(1, 40));
             case 8 ->
                 new KnotRows(
@@ -220,6 +218,15 @@ public final class RandomPieces {
                 new WrappedTassels(tag, use(yarns), random.nextInt(2, 9), random.nextInt(1, 40), length(20, 200));
             default ->
                 new WarpFinish(tag, WarpFinish.Kind.values()[random.nextInt(4)], random.nextInt(1, 9), length(20, 200));
+        };
+    }
+
+    private Optional<Support> support() {
+        return switch (random.nextInt(8)) {
+            case 0 -> Optional.of(new Support.RoundBar(length(5, 25)));
+            case 1 -> Optional.of(new Support.Slat(length(15, 40), length(2, 8)));
+            case 2 -> Optional.of(new Support.Strip(length(10, 40)));
+            default -> Optional.empty();
         };
     }
 

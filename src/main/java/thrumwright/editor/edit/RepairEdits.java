@@ -136,7 +136,7 @@ public final class RepairEdits {
     }
 
     private static Block turning(Block block, Length turn) {
-        return block instanceof HemFold fold ? new HemFold(fold.tag(), Optional.of(turn), fold.bar()) : block;
+        return block instanceof HemFold fold ? new HemFold(fold.tag(), Optional.of(turn), fold.support()) : block;
     }
 
     private static Design withHeight(Design design, Length height) {

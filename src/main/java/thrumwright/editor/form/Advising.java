@@ -3,6 +3,7 @@ package thrumwright.editor.form;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
+import thrumwright.block.Support;
 import thrumwright.piece.Piece;
 import thrumwright.piece.Place;
 import thrumwright.plan.Advice;
@@ -36,8 +37,16 @@ final class Advising {
         return told(List.of(plan.end(place)
                 .hem()
                 .flatMap(Hem::sleeve)
-                .map(sleeve -> recommendations.bar(sleeve.bar()))
+                .map(sleeve -> forSupport(recommendations, sleeve.support()))
                 .orElseGet(() -> recommendations.strip(LOW_STRIP))));
+    }
+
+    private static Advice forSupport(Recommendations recommendations, Support support) {
+        return switch (support.kind()) {
+            case BAR -> recommendations.bar(support.thick());
+            case SLAT -> recommendations.slat(support.size().mm(), support.thick());
+            case STRIP -> recommendations.strip(support.size().mm());
+        };
     }
 
     private static String told(List<Advice> all) {

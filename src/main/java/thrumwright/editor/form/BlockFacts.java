@@ -115,7 +115,12 @@ final class BlockFacts {
                         hem.layers(),
                         "thick",
                         shown.height(hem.stacked())));
-        hem.sleeve().ifPresent(sleeve -> say("fact.sleeve", Map.of("needed", shown.height(sleeve.depth()))));
+        hem.sleeve()
+                .ifPresent(sleeve -> say(
+                        "fact.sleeve",
+                        Map.of(
+                                "needed", shown.height(sleeve.depth()),
+                                "support", texts.words().support(sleeve.support(), shown))));
     }
 
     private void say(String key, Map<String, ?> values) {

@@ -22,6 +22,7 @@ import thrumwright.block.PlainBand;
 import thrumwright.block.Shed;
 import thrumwright.block.Side;
 import thrumwright.block.Soumak;
+import thrumwright.block.Support;
 import thrumwright.block.TakesYarn;
 import thrumwright.block.TurnedEnds;
 import thrumwright.block.Twining;
@@ -33,6 +34,9 @@ import thrumwright.editor.edit.Amounts;
 import thrumwright.editor.edit.Selection;
 import thrumwright.editor.look.Swatch;
 import thrumwright.editor.text.Texts;
+import thrumwright.measure.BadMeasure;
+import thrumwright.measure.Length;
+import thrumwright.measure.UnitSystem;
 import thrumwright.piece.Piece;
 import thrumwright.piece.Place;
 import thrumwright.piece.Top;
@@ -257,15 +261,64 @@ final class BlockForm {
                 "block.first-turn",
                 part -> part.firstTurn().map(Object::toString).orElse(""),
                 (part, typed) -> new HemFold(
-                        part.tag(), Typing.lengthOrNone(typed, desk.session().piece()), part.bar()));
+                        part.tag(), Typing.lengthOrNone(typed, desk.session().piece()), part.support()));
+        fold.oneOrNone(
+                "block.support",
+                "support",
+                "choice.nothing",
+                Support.Kind.values(),
+                part -> part.support().map(Support::kind),
+                (part, kind) -> new HemFold(part.tag(), part.firstTurn(), kind.map(wanted -> support(part, wanted))));
         fold.text(
-                "block.bar",
-                part -> part.bar().map(Object::toString).orElse(""),
+                "block.support-size",
+                part -> part.support().map(Support::size).map(Object::toString).orElse(""),
                 (part, typed) -> new HemFold(
                         part.tag(),
                         part.firstTurn(),
-                        Typing.lengthOrNone(typed, desk.session().piece())));
+                        Typing.lengthOrNone(typed, desk.session().piece()).map(size -> sized(part, size))));
+        fold.text(
+                "block.slat-thickness",
+                part -> part.support()
+                        .filter(Support.Slat.class::isInstance)
+                        .map(slat -> ((Support.Slat) slat).thickness().toString())
+                        .orElse(""),
+                (part, typed) -> new HemFold(
+                        part.tag(),
+                        part.firstTurn(),
+                        thickened(
+                                part, Typing.lengthOrNone(typed, desk.session().piece()))));
         panel.prose(() -> Advising.fold(desk.session().plan(), place));
+    }
+
+    /** Of another kind, as wide as it was; for a hem that took nothing, of a usual size. */
+    private Support support(HemFold fold, Support.Kind kind) {
+        boolean inches = desk.session().piece().habits().units() == UnitSystem.INCHES;
+        Optional<Length> size = fold.support().map(Support::size);
+        Length slat = Length.parse(inches ? "3/16 in" : "5 mm");
+        return switch (kind) {
+            case BAR -> new Support.RoundBar(size.orElse(Length.parse(inches ? "1/2 in" : "12 mm")));
+            case SLAT -> new Support.Slat(size.orElse(Length.parse(inches ? "1 in" : "25 mm")), slat);
+            case STRIP -> new Support.Strip(size.orElse(Length.parse(inches ? "3/4 in" : "20 mm")));
+        };
+    }
+
+    private static Support sized(HemFold fold, Length size) {
+        Support now = fold.support().orElse(new Support.RoundBar(size));
+        if (now instanceof Support.Slat slat) {
+            return new Support.Slat(size, slat.thickness());
+        }
+        return now instanceof Support.Strip ? new Support.Strip(size) : new Support.RoundBar(size);
+    }
+
+    /** Only a slat has a thickness of its own: what gets one becomes a slat, and a slat that loses it a bar. */
+    private static Optional<Support> thickened(HemFold fold, Optional<Length> thickness) {
+        if (thickness.isPresent()) {
+            Length width = fold.support()
+                    .map(Support::size)
+                    .orElseThrow(() -> new BadMeasure("Say first how wide the slat is."));
+            return Optional.of(new Support.Slat(width, thickness.get()));
+        }
+        return fold.support().map(now -> now instanceof Support.Slat ? new Support.RoundBar(now.size()) : now);
     }
 
     private void finish() {

@@ -16,6 +16,7 @@ import thrumwright.block.Material;
 import thrumwright.block.MaterialRole;
 import thrumwright.block.PlainBand;
 import thrumwright.block.Shed;
+import thrumwright.block.Support;
 import thrumwright.block.Tag;
 import thrumwright.block.YarnBlock;
 import thrumwright.editor.text.Texts;
@@ -193,7 +194,8 @@ class RepairEditsTest {
 
     @Test
     void theFacingGivesWayToABar() {
-        HemFold bar = new HemFold(Tag.of("fold"), Optional.empty(), Optional.of(Length.parse("15 mm")));
+        HemFold bar =
+                new HemFold(Tag.of("fold"), Optional.empty(), Optional.of(new Support.RoundBar(Length.parse("15 mm"))));
         Piece after = repaired(
                 withStart(panel.start().replaced(bar)), Code.SLEEVE_TOO_NARROW, "give Facing 22 picks, 16 more");
         assertThat(Plan.of(after).start().hem().orElseThrow().depth()).isBetween(29.56, 31.6);
