@@ -4,6 +4,7 @@ import java.awt.Color;
 import java.awt.Graphics2D;
 import java.awt.RenderingHints;
 import java.awt.geom.AffineTransform;
+import java.awt.geom.Point2D;
 import java.awt.geom.Rectangle2D;
 import java.util.Comparator;
 import java.util.List;
@@ -121,6 +122,15 @@ final class ClothPainter {
         }
     }
 
+    /** Whether the page lies on the screen as it is, neither turned nor mirrored. */
+    private boolean upright() {
+        AffineTransform device = g.getTransform();
+        return device.getScaleX() > 0
+                && device.getScaleX() == device.getScaleY()
+                && device.getShearX() == 0
+                && device.getShearY() == 0;
+    }
+
     /**
      * A part of the width, mm.
      *
@@ -148,24 +158,36 @@ final class ClothPainter {
         return (at - device.getTranslateX()) / device.getScaleX();
     }
 
+    /** Onto whole device pixels, unless the page is turned. */
     private void strip(View view, Placed block, boolean near, Span span) {
-        AffineTransform device = g.getTransform();
+        Point2D corner = new Point2D.Double(view.x(span.shift()), block.on(view).base());
+        Graphics2D own = (Graphics2D) g.create();
+        if (upright()) {
+            g.getTransform().transform(corner, corner);
+            double lower = Math.floor(corner.getY());
+            Strip strip = strip(view, block, near, span, (int) Math.floor((corner.getY() - lower) * Strip.PHASES));
+            own.setTransform(new AffineTransform());
+            own.drawImage(
+                    strip.image(), (int) Math.round(corner.getX()) + strip.left(), (int) lower + strip.top(), null);
+        } else {
+            Strip strip = strip(view, block, near, span, 0);
+            own.translate(corner.getX(), corner.getY());
+            own.scale(1 / Detail.device(g), 1 / Detail.device(g));
+            own.setRenderingHint(RenderingHints.KEY_INTERPOLATION, RenderingHints.VALUE_INTERPOLATION_BILINEAR);
+            own.drawImage(strip.image(), strip.left(), strip.top(), null);
+        }
+        own.dispose();
+    }
+
+    private Strip strip(View view, Placed block, boolean near, Span span, int phase) {
         BlockPicture narrow = block.picture().narrow();
-        double dots = view.length(device.getScaleX());
-        double lower = block.on(view).base() * device.getScaleY() + device.getTranslateY();
-        int phase = (int) Math.floor((lower - Math.floor(lower)) * 8);
+        double dots = view.length(Detail.device(g));
         Strip.Key key =
                 new Strip.Key(span.from() - span.shift(), span.to() - span.shift(), near, shown(narrow), dots, phase);
-        Strip strip = narrow.strip(key, (on, there) -> {
+        return narrow.strip(key, (on, there) -> {
             prepare(on);
             yarn(on, there, narrow, near);
         });
-        double left = view.x(span.shift()) * device.getScaleX() + device.getTranslateX();
-        Graphics2D own = (Graphics2D) g.create();
-        own.setTransform(new AffineTransform());
-        own.drawImage(
-                strip.image(), (int) Math.round(left) + strip.left(), (int) Math.floor(lower) + strip.top(), null);
-        own.dispose();
     }
 
     private void yarn(Graphics2D on, View view, BlockPicture picture, boolean near) {

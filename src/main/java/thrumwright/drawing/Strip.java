@@ -16,6 +16,9 @@ import java.awt.image.DataBufferInt;
  * @param top where its upper edge lies, device pixels from the block's lower edge
  */
 record Strip(BufferedImage image, int left, int top) {
+    /** A strip is drawn for so many places of a block's lower edge between two pixels. */
+    static final int PHASES = 8;
+
     /** Warp ends are drawn at least so many pixels apart. */
     private static final double DRAWN_APART = 3;
 
@@ -29,7 +32,7 @@ record Strip(BufferedImage image, int left, int top) {
      * @param to its right edge
      * @param near whether it is the yarn towards the eye
      * @param dots device pixels per mm
-     * @param phase eighths of a pixel that the block's lower edge lies below the border of a pixel
+     * @param phase how far, in {@link #PHASES}ths of a pixel, the block's lower edge lies below the border of a pixel
      */
     record Key(double from, double to, boolean near, Color colour, double dots, int phase) {}
 
@@ -51,7 +54,7 @@ record Strip(BufferedImage image, int left, int top) {
         Graphics2D g = large.createGraphics();
         g.setClip(0, 0, large.getWidth(), large.getHeight());
         double exact = times * key.dots();
-        pen.draw(g, new View(exact, -times * left, times * (key.phase() / 8.0 - top)));
+        pen.draw(g, new View(exact, -times * left, times * ((double) key.phase() / PHASES - top)));
         g.dispose();
         return new Strip(times == 1 ? large : smaller(large, times), left, top);
     }

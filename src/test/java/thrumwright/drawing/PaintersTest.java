@@ -18,6 +18,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import thrumwright.block.Block;
 import thrumwright.block.Course;
 import thrumwright.block.HalfHitch;
@@ -192,6 +193,32 @@ class PaintersTest {
             }
             assertThat(sum / (to - from)).isCloseTo(wanted / (to - from), within(12.0));
         }
+    }
+
+    /** As the top is shown beside the start, to compare them. */
+    @ParameterizedTest
+    @ValueSource(doubles = {0.55, 1.7, 3})
+    void aPictureTurnedByHalfATurnLooksLikeThePicture(double scale) {
+        PiecePicture picture = PiecePicture.of(Plan.of(Pieces.panel()));
+        Color paper = Palette.onLightScreen().paper();
+        int width = (int) (scale * 400);
+        int height = (int) (scale * 110);
+        View view = new View(scale, picture.margin() * scale, (picture.height() + 4) * scale);
+        Consumer<Graphics2D> painting =
+                g -> new PiecePainter(g, Palette.onLightScreen(), false).piece(view, picture, 4);
+        BufferedImage upright = picture(width, height, paper, painting);
+        BufferedImage turned = picture(width, height, paper, g -> {
+            g.rotate(Math.PI, width / 2.0, height / 2.0);
+            painting.accept(g);
+        });
+        double off = 0;
+        for (int x = 0; x < width; x++) {
+            for (int y = 0; y < height; y++) {
+                off += distance(upright.getRGB(x, y), turned.getRGB(width - 1 - x, height - 1 - y));
+            }
+        }
+        // a turned picture lies between pixels and is a little softer
+        assertThat(off / width / height).isLessThan(12);
     }
 
     @ParameterizedTest
