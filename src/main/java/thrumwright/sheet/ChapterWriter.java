@@ -2,6 +2,7 @@ package thrumwright.sheet;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import thrumwright.block.EdgeFinish;
@@ -28,9 +29,10 @@ final class ChapterWriter {
     private final BlockWords blockWords;
     private final PictureWords pictureWords;
     private final OwnWording ownWording;
+    private final TopDifferences topDifferences;
     private int number;
 
-    ChapterWriter(Plan plan, Phrases phrases, Words words) {
+    ChapterWriter(Plan plan, Phrases phrases, Words words, Locale locale) {
         this.plan = plan;
         this.piece = plan.piece();
         this.shown = piece.shown();
@@ -39,6 +41,7 @@ final class ChapterWriter {
         this.blockWords = new BlockWords(plan, phrases, words);
         this.pictureWords = new PictureWords(plan, phrases, words);
         this.ownWording = new OwnWording(plan, phrases, words);
+        this.topDifferences = new TopDifferences(plan, phrases, words, locale);
     }
 
     List<Chapter> chapters() {
@@ -76,22 +79,11 @@ final class ChapterWriter {
         if (piece.design().lastShed().isEmpty() || piece.design().lastSide().isEmpty()) {
             opening.add(phrases.say("top.assumed"));
         }
-        if (piece.top() instanceof Top.FollowsStart follows) {
+        if (piece.top() instanceof Top.FollowsStart) {
             opening.add(phrases.say("top.backwards"));
-            if (!follows.leftOut().isEmpty()) {
-                opening.add(phrases.say("top.left-out", Map.of("blocks", leftOut(follows))));
-            }
         }
+        opening.addAll(topDifferences.sentences());
         return opening;
-    }
-
-    private String leftOut(Top.FollowsStart follows) {
-        return String.join(
-                ", ",
-                piece.start().blocks().stream()
-                        .filter(block -> follows.leftOut().contains(block.id()))
-                        .map(words::name)
-                        .toList());
     }
 
     private List<Step> steps(EndPlan end) {

@@ -31,6 +31,7 @@ final class SheetWriter {
     private final Shown shown;
     private final Phrases phrases;
     private final Words words;
+    private final Locale locale;
 
     SheetWriter(Plan plan, Optional<String> name, Locale locale) {
         this.plan = plan;
@@ -39,10 +40,11 @@ final class SheetWriter {
         this.shown = piece.shown();
         this.phrases = Phrases.of("thrumwright.sheet.steps", locale);
         this.words = new Words(locale);
+        this.locale = locale;
     }
 
     StepSheet sheet() {
-        List<Chapter> chapters = new ChapterWriter(plan, phrases, words).chapters();
+        List<Chapter> chapters = new ChapterWriter(plan, phrases, words, locale).chapters();
         return new StepSheet(
                 piece.title(), name, facts(), findings(), cutNote(piece, phrases), cuts(chapters), yarns(), chapters);
     }

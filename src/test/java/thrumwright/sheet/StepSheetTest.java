@@ -20,7 +20,11 @@ import thrumwright.measure.Length;
 import thrumwright.measure.Phrases;
 import thrumwright.piece.End;
 import thrumwright.piece.Piece;
+import thrumwright.piece.Top;
+import thrumwright.plan.BlockPair;
 import thrumwright.plan.BlockPlan;
+import thrumwright.plan.ComparisonWords;
+import thrumwright.plan.EndComparison;
 import thrumwright.plan.EndPlan;
 import thrumwright.plan.Plan;
 import thrumwright.testing.Pieces;
@@ -156,6 +160,68 @@ class StepSheetTest {
         for (int i = 0; i < 100; i++) {
             String text = PlainText.of(StepSheet.of(Plan.of(pieces.next()), Locale.UK), HEADINGS);
             assertThat(text.lines()).allMatch(line -> line.length() <= 96);
+        }
+    }
+
+    private static Chapter top(Piece piece) {
+        return StepSheet.of(Plan.of(piece), Locale.UK).chapters().stream()
+                .filter(chapter -> chapter.kind() == Chapter.Kind.TOP)
+                .findFirst()
+                .orElseThrow();
+    }
+
+    @Test
+    void theTopBeginsWithTheStopLineAndWhatDiffersFromTheStart() {
+        List<String> opening = top(Pieces.panel()).opening();
+        // 70 cm open, less 12 cm to work in and 27.29 mm of top: worked by hand
+        assertThat(opening.get(0)).startsWith("The design must have ended by 55.3 cm above the lower bar.");
+        assertThat(opening)
+                .containsSubsequence(
+                        "Not repeated here: Ordering cord.",
+                        "What differs from the start, in the order of weaving:",
+                        "• Soumak: The first row leans / like the stroke in Z in the start, "
+                                + "\\ like the stroke in S in the top.");
+        assertThat(opening).noneMatch(sentence -> sentence.contains("{") || sentence.startsWith("• Ordering cord"));
+    }
+
+    @Test
+    void aTopOnItsOwnIsToldApartFromTheStart() {
+        End start = Pieces.hemmed();
+        Twining more = new Twining(Tag.of("more"), Use.of(MaterialRole.WARP_CORD), 2, 1, Lean.S, false);
+        Piece piece = Pieces.panel()
+                .withTop(new Top.OnItsOwn(new End(List.of(more, start.blocks().get(1)))));
+        assertThat(top(piece).opening())
+                .anySatisfy(sentence -> assertThat(sentence).contains("Twining: 1 row in the start, 2 in the top."))
+                .anySatisfy(
+                        sentence -> assertThat(sentence).startsWith("Not repeated here: Ordering cord, Stiff band"));
+    }
+
+    /** Every difference that the comparison of both ends finds is on the sheet, and nothing that it doesn't. */
+    @Test
+    void theTopTellsAllThatTheComparisonFinds() {
+        RandomPieces pieces = new RandomPieces(26);
+        for (int i = 0; i < 200; i++) {
+            Piece piece = pieces.next();
+            Plan plan = Plan.of(piece);
+            if (plan.top().blocks().isEmpty() || plan.start().blocks().isEmpty()) {
+                continue;
+            }
+            ComparisonWords words = new ComparisonWords(Locale.UK, piece.shown());
+            List<BlockPair> pairs = EndComparison.of(plan).pairs();
+            List<String> opening = top(piece).opening();
+            long told = opening.stream()
+                    .filter(sentence -> sentence.startsWith("•"))
+                    .count();
+            assertThat(told)
+                    .isEqualTo(pairs.stream()
+                            .filter(pair -> !pair.differences().isEmpty() && !pair.has(BlockPair.Aspect.LEFT_OUT))
+                            .count());
+            for (BlockPair pair : pairs) {
+                if (!pair.has(BlockPair.Aspect.LEFT_OUT)) {
+                    String all = String.join(" ", words.of(pair));
+                    assertThat(opening).anyMatch(sentence -> sentence.contains(all));
+                }
+            }
         }
     }
 }
