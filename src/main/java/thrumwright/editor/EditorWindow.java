@@ -87,7 +87,7 @@ final class EditorWindow {
         this.canvas = new PieceCanvas(session, texts, room.theme().palette());
         this.labels = new LabelColumn(canvas);
         this.forms = new FormTabs(desk);
-        this.commands = new Commands(new CommandTexts(Locale.UK, menuKey()), Icons::of, this::takeOver);
+        this.commands = new Commands(new CommandTexts(texts.locale(), menuKey()), Icons::of, this::takeOver);
         this.files = new FileWork(
                 this,
                 new Dialogs(

@@ -22,13 +22,19 @@ import thrumwright.store.SafeFile;
 final class Workroom {
     private final Settings settings;
     private final Library library;
-    private final Texts texts = Texts.of(Locale.UK);
+    private final Texts texts;
     private final Fonts fonts = Fonts.load();
     private final List<EditorWindow> windows = new ArrayList<>();
     private Theme theme;
 
     Workroom(Settings settings, Library library) {
+        this(settings, library, Locale.UK);
+    }
+
+    /** @param locale the language wanted; where there is no text in it, English */
+    Workroom(Settings settings, Library library, Locale locale) {
         this.settings = settings;
+        this.texts = Texts.of(locale);
         this.library = library;
         this.theme = settings.get("theme").flatMap(Workroom::named).orElse(Theme.LIGHT);
         theme.apply(fonts);

@@ -44,7 +44,7 @@ public final class Sett {
 
     private static double over(String unit, String text) {
         try {
-            double mm = Length.parse(Character.isDigit(unit.charAt(0)) ? unit : "1 " + unit)
+            double mm = Length.parse(Character.isLetter(unit.charAt(0)) ? "1 " + unit : unit)
                     .mm();
             if (mm > 0) {
                 return mm;

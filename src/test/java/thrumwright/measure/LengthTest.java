@@ -84,6 +84,7 @@ class LengthTest {
         "8/in, 3.175",
         "8 per inch, 3.175",
         "30/10 cm, 3.3333333333",
+        "4/½ in, 3.175",
         "25 ends/10 cm, 4",
         "7½/in, 3.3866666667"
     })
@@ -92,7 +93,8 @@ class LengthTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"", "3", "3/", "/cm", "three/cm", "3/0 cm", "0/cm", "1000/cm", "3/kg"})
+    @ValueSource(
+            strings = {"", "3", "3/", "/cm", "three/cm", "3/0 cm", "0/cm", "1000/cm", "3/kg", "1//2 in", "3/ /2 in"})
     void refusesOtherSetts(String typed) {
         assertThatThrownBy(() -> Sett.parse(typed)).isInstanceOf(BadMeasure.class);
     }

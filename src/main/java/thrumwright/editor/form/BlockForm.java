@@ -457,6 +457,7 @@ final class BlockForm {
     private void repeatAtTop() {
         JCheckBox box = new JCheckBox(desk.texts().say("field.block.repeat"));
         box.setName("field.block.repeat");
+        box.setToolTipText(desk.texts().say("field.block.repeat.tip"));
         box.addActionListener(event ->
                 desk.session().edit(desk.edits().leaveOut(desk.session().piece(), id, !box.isSelected())));
         Field follow = () -> box.setSelected(desk.session().shown().top() instanceof Top.FollowsStart top

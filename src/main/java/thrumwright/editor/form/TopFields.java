@@ -25,8 +25,10 @@ final class TopFields {
         this.desk = desk;
         follows = new JRadioButton(desk.texts().say("field.top.follows"));
         follows.setName("field.top.follows");
+        follows.setToolTipText(desk.texts().say("field.top.follows.tip"));
         own = new JRadioButton(desk.texts().say("field.top.own"));
         own.setName("field.top.own");
+        own.setToolTipText(desk.texts().say("field.top.own.tip"));
         ButtonGroup group = new ButtonGroup();
         group.add(follows);
         group.add(own);
@@ -67,6 +69,7 @@ final class TopFields {
             String name = desk.texts().words().name(block);
             JCheckBox box = new JCheckBox(desk.texts().say("field.top.with", Map.of("block", name)));
             box.setName("field.top.with." + block.id());
+            box.setToolTipText(desk.texts().say("field.top.with.tip"));
             box.addActionListener(event ->
                     desk.session().edit(desk.edits().leaveOut(desk.session().piece(), block.id(), !box.isSelected())));
             boxes.add(box);

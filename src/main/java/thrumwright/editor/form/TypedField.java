@@ -126,9 +126,18 @@ final class TypedField<T> implements Field {
             lastSeen = value().orElse("");
             return;
         }
+        takeBack();
         holder.keep(key, text);
         wrong = why;
         patience.restart();
+    }
+
+    /** The first letters may have made sense by themselves, like the 7 of “7 furlongs”. */
+    private void takeBack() {
+        refreshing = true;
+        holder.dropRun(run);
+        refreshing = false;
+        lastSeen = value().orElse("");
     }
 
     /** @return why the text can't be taken; empty if it was */

@@ -6,7 +6,6 @@ import java.awt.event.KeyAdapter;
 import java.awt.event.KeyEvent;
 import java.util.HashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import javax.swing.DefaultListModel;
@@ -189,7 +188,7 @@ public final class StructureChooser extends JPanel {
         if (selected.isPresent()) {
             StructureFit fit = fit(selected.get());
             about.setText(words.all(fit));
-            picture.show(fit, new PictureWords(fit.plan(), Locale.UK).end(place, Map.of()));
+            picture.show(fit, new PictureWords(fit.plan(), texts.locale()).end(place, Map.of()));
         } else {
             about.setText(texts.say("structure.none"));
             picture.showNothing();

@@ -2,7 +2,6 @@ package thrumwright.editor.view;
 
 import java.awt.Component;
 import java.util.List;
-import java.util.Locale;
 import javax.swing.JComponent;
 import javax.swing.JScrollPane;
 import javax.swing.JTable;
@@ -21,11 +20,13 @@ import thrumwright.yarn.Yarn;
 public final class CutsView {
     private final Session session;
     private final Model model;
+    private final Texts texts;
     private final JTable table;
     private final JScrollPane scroll;
 
     public CutsView(Session session, Texts texts) {
         this.session = session;
+        this.texts = texts;
         this.model = new Model(texts);
         this.table = new JTable(model);
         this.scroll = new JScrollPane(table);
@@ -49,7 +50,7 @@ public final class CutsView {
     }
 
     private void refresh() {
-        model.show(StepSheet.of(session.plan(), Locale.UK).cuts());
+        model.show(StepSheet.of(session.plan(), texts.locale()).cuts());
     }
 
     private void choose() {

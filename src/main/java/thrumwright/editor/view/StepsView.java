@@ -1,6 +1,5 @@
 package thrumwright.editor.view;
 
-import java.util.Locale;
 import javax.swing.BorderFactory;
 import javax.swing.JComponent;
 import javax.swing.JScrollPane;
@@ -14,11 +13,13 @@ import thrumwright.sheet.StepSheet;
 /** The steps of the work, to read while planning. */
 public final class StepsView {
     private final Session session;
+    private final Texts texts;
     private final JTextArea text = new JTextArea();
     private final JScrollPane scroll = new JScrollPane(text);
 
     public StepsView(Session session, Texts texts) {
         this.session = session;
+        this.texts = texts;
         text.setName("steps");
         text.setEditable(false);
         text.setLineWrap(true);
@@ -35,7 +36,7 @@ public final class StepsView {
 
     private void refresh() {
         StringBuilder all = new StringBuilder();
-        for (Chapter chapter : StepSheet.of(session.plan(), Locale.UK).chapters()) {
+        for (Chapter chapter : StepSheet.of(session.plan(), texts.locale()).chapters()) {
             all.append(all.length() == 0 ? "" : "\n").append(chapter.title()).append('\n');
             chapter.opening().forEach(sentence -> all.append(sentence).append('\n'));
             chapter.steps().forEach(step -> add(all, step));

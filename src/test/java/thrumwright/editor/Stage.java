@@ -1,0 +1,187 @@
+package thrumwright.editor;
+
+import java.awt.Component;
+import java.awt.Container;
+import java.awt.Dimension;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import java.util.function.Predicate;
+import javax.swing.JComponent;
+import javax.swing.JTabbedPane;
+import org.assertj.swing.core.Robot;
+import org.assertj.swing.edt.GuiActionRunner;
+import org.assertj.swing.fixture.FrameFixture;
+import thrumwright.block.Block;
+import thrumwright.block.Soumak;
+import thrumwright.editor.edit.NewBlocks;
+import thrumwright.editor.edit.Selection;
+import thrumwright.editor.edit.Session;
+import thrumwright.editor.library.Library;
+import thrumwright.editor.look.Theme;
+import thrumwright.measure.UnitSystem;
+import thrumwright.piece.End;
+import thrumwright.piece.Piece;
+import thrumwright.piece.Place;
+import thrumwright.piece.Top;
+import thrumwright.plan.Words;
+import thrumwright.store.BuiltIn;
+import thrumwright.store.FileProblem;
+import thrumwright.store.PieceFile;
+import thrumwright.store.Structures;
+import thrumwright.store.Unknown;
+import thrumwright.testing.WindowTest;
+
+/**
+ * The window brought into every state that it has: each view, each form, the form of each kind of block. What is new
+ * there is met without another line here.
+ */
+final class Stage {
+    private final FrameFixture frame;
+    private Workroom room;
+    private EditorWindow editor;
+
+    private Stage(WindowTest window, Locale locale, Piece piece) {
+        frame = window.show(() -> {
+            room = new Workroom(
+                    new Settings(Optional.empty()),
+                    Library.fixed(Structures.builtIn().all()),
+                    locale);
+            editor = room.open(new Session(new PieceFile(piece, Unknown.none()), Optional.empty()));
+            return editor.frame();
+        });
+    }
+
+    static Stage open(WindowTest window, Locale locale, Piece piece) {
+        return new Stage(window, locale, piece);
+    }
+
+    /** A demo piece. */
+    static Piece demo(String name) {
+        try {
+            return PieceFile.read(BuiltIn.DEMO.text(name + ".json")).piece();
+        } catch (FileProblem e) {
+            throw new AssertionError(e);
+        }
+    }
+
+    /** A piece whose start has one block of every kind, and whose top is its mirror on its own. */
+    static Piece ofAllKinds() {
+        List<Block> blocks =
+                NewBlocks.all(UnitSystem.METRIC).stream().map(Stage::wide).toList();
+        Piece piece = demo("saltmarsh-panel")
+                .withStart(new End(blocks))
+                .withTop(Top.FollowsStart.withoutOrderingCords(new End(blocks)));
+        return piece.withTop(new Top.OnItsOwn(piece.end(Place.TOP)));
+    }
+
+    /** Soumak that leaves a choice for every of its numbers. */
+    private static Block wide(Block block) {
+        return block instanceof Soumak soumak
+                ? new Soumak(soumak.tag(), soumak.use(), soumak.rows(), 5, 2, soumak.first(), soumak.countered())
+                : block;
+    }
+
+    EditorWindow editor() {
+        return editor;
+    }
+
+    Session session() {
+        return editor.session();
+    }
+
+    FrameFixture frame() {
+        return frame;
+    }
+
+    Robot robot() {
+        return frame.robot();
+    }
+
+    <T> T ask(Callable<T> question) {
+        return GuiActionRunner.execute(question);
+    }
+
+    /** On the event thread, and whatever follows from it there. */
+    void run(Runnable work) {
+        GuiActionRunner.execute(work::run);
+        for (int i = 0; i < 3; i++) {
+            GuiActionRunner.execute(() -> {});
+        }
+    }
+
+    void theme(Theme theme) {
+        run(() -> room.setTheme(theme));
+    }
+
+    /** @param width of the whole window, or as much more as it needs at least */
+    void size(int width, int height) {
+        run(() -> {
+            Dimension least = editor.frame().getMinimumSize();
+            editor.frame().setSize(Math.max(width, least.width), Math.max(height, least.height));
+        });
+    }
+
+    private JTabbedPane tabs(String name) {
+        return robot().finder().findByName(frame.target(), name, JTabbedPane.class);
+    }
+
+    /** Goes through all views; the state's name is the view's title. */
+    void eachView(java.util.function.Consumer<String> state) {
+        eachTab("views", state);
+    }
+
+    /** Goes through all forms, and for the block's form through every kind of block. */
+    void eachForm(java.util.function.Consumer<String> state) {
+        eachTab("forms", state);
+        for (Block block : ask(() -> session().piece().start().blocks())) {
+            select(Place.START, block.id());
+            state.accept("form of " + Words.key(block));
+        }
+    }
+
+    private void eachTab(String name, java.util.function.Consumer<String> state) {
+        JTabbedPane tabs = tabs(name);
+        for (int i = 0; i < ask(tabs::getTabCount); i++) {
+            int at = i;
+            run(() -> tabs.setSelectedIndex(at));
+            state.accept(name + " “" + ask(() -> tabs.getTitleAt(at)) + "”");
+        }
+    }
+
+    void select(Place place, String id) {
+        run(() -> {
+            session().select(Selection.none());
+            session().select(Selection.of(place, id));
+        });
+    }
+
+    /** The form that is showing. */
+    JComponent form() {
+        return (JComponent) ask(() -> tabs("forms").getSelectedComponent());
+    }
+
+    /** Everything in a component that meets a condition, itself too, as far as it shows. */
+    static <C extends Component> List<C> all(Component root, Class<C> kind, Predicate<C> wanted) {
+        List<C> found = new ArrayList<>();
+        collect(root, kind, wanted, found);
+        return found;
+    }
+
+    private static <C extends Component> void collect(
+            Component root, Class<C> kind, Predicate<C> wanted, List<C> into) {
+        if (!root.isVisible()) {
+            return;
+        }
+        if (kind.isInstance(root) && wanted.test(kind.cast(root))) {
+            into.add(kind.cast(root));
+        }
+        if (root instanceof Container container) {
+            for (Component child : container.getComponents()) {
+                collect(child, kind, wanted, into);
+            }
+        }
+    }
+}
