@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.awt.Color;
 import java.awt.Component;
 import java.awt.Container;
+import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
@@ -17,6 +18,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.RegisterExtension;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
+import thrumwright.editor.look.Swatch;
 import thrumwright.editor.look.Theme;
 import thrumwright.piece.Place;
 import thrumwright.testing.SeeingGraphics;
@@ -71,27 +73,46 @@ class ContrastIT {
     }
 
     private void look(String state) {
-        stage.run(() -> {
-            stage.editor().frame().validate();
-            look(state, stage.editor().frame().getRootPane());
-        });
+        stage.settle();
+        stage.run(() -> look(state, stage.editor().frame().getRootPane()));
     }
 
     private void look(String state, Component whole) {
         List<Seen> all = SeeingGraphics.of(
                 whole.getWidth(), whole.getHeight(), UIManager.getColor("Panel.background"), whole::paint);
         for (Seen seen : all) {
-            if (seen.clip().createIntersection(seen.box()).isEmpty() && !seen.clip().intersects(grown(seen))) {
+            if (seen.clip().createIntersection(seen.box()).isEmpty()
+                    && !seen.clip().intersects(grown(seen))) {
                 continue;
             }
             if (!seen.text().isEmpty()) {
                 texts++;
                 check(seen.contrast(), TEXT, state + ": “" + seen.text() + "” " + colours(seen) + at(whole, seen));
-            } else if (seen.painter().startsWith("thrumwright.editor.")) {
+            } else if (isMark(seen)) {
                 marks++;
                 check(seen.contrast(), MARK, state + ": a mark by " + seen.painter() + " " + colours(seen));
             }
         }
+    }
+
+    /** What the window itself paints on one of its grounds; cloth and yarns have whatever colour they have. */
+    private boolean isMark(Seen seen) {
+        boolean ofYarn = seen.painter().equals(Swatch.class.getName());
+        return seen.painter().startsWith("thrumwright.editor.")
+                && !ofYarn
+                && !seen.tint()
+                && grounds().contains(seen.ground())
+                && !grounds().contains(seen.colour());
+    }
+
+    private Set<Color> grounds() {
+        Set<Color> grounds = new HashSet<>();
+        for (String key :
+                List.of("Panel.background", "List.background", "Table.background", "Thrumwright.selectedBackground")) {
+            grounds.add(new Color(UIManager.getColor(key).getRGB()));
+        }
+        grounds.add(stage.editor().room().theme().palette().paper());
+        return grounds;
     }
 
     /** A line may have no height. */
@@ -160,6 +181,7 @@ class ContrastIT {
         });
         assertThat(seen).singleElement().satisfies(text -> {
             assertThat(text.colour()).isEqualTo(new Color(127, 127, 127));
+            assertThat(text.tint()).isTrue();
             assertThat(text.ground()).isEqualTo(Color.WHITE);
         });
     }

@@ -50,8 +50,8 @@ class RoomForEverythingIT {
     }
 
     private void look(String state) {
+        stage.settle();
         stage.run(() -> {
-            stage.editor().frame().validate();
             Unclipped.in(stage.editor().frame().getRootPane()).forEach(what -> found.add(state + ": " + what));
         });
     }
@@ -159,9 +159,10 @@ class RoomForEverythingIT {
                     () -> !Stage.all(other, JFileChooser.class, any -> true).isEmpty());
             if (!files) {
                 seen++;
+                stage.run(() -> fits(id, other));
                 stage.run(() -> {
+                    other.validate();
                     Unclipped.in(other).forEach(what -> found.add(id + ": " + what));
-                    fits(id, other);
                 });
             }
             stage.run(() -> {
@@ -177,6 +178,7 @@ class RoomForEverythingIT {
         if (least.width > 1024 || least.height > 600) {
             found.add(id + ": doesn't get smaller than " + least);
         }
+        other.setSize(Math.min(other.getWidth(), 1024), Math.min(other.getHeight(), 600));
     }
 
     private List<Window> showing() {
@@ -192,6 +194,10 @@ class RoomForEverythingIT {
     /** What this test looks with does see what has no room. */
     @Test
     void whatHasNoRoomIsFound() {
+        org.assertj.swing.edt.GuiActionRunner.execute(RoomForEverythingIT::findWhatHasNoRoom);
+    }
+
+    private static void findWhatHasNoRoom() {
         javax.swing.JPanel panel = new javax.swing.JPanel(null);
         javax.swing.JLabel label = new javax.swing.JLabel("Too long for its place");
         label.setBounds(0, 0, 40, 20);

@@ -112,6 +112,13 @@ final class Stage {
         }
     }
 
+    /** Sentences that wrap take their height only once they have their width. */
+    void settle() {
+        for (int i = 0; i < 3; i++) {
+            run(() -> editor.frame().validate());
+        }
+    }
+
     void theme(Theme theme) {
         run(() -> room.setTheme(theme));
     }

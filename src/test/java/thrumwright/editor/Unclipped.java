@@ -30,6 +30,9 @@ final class Unclipped {
     /** Rounding may cost so much, pixels. */
     private static final double HAIR = 1.5;
 
+    /** Frames of the keyboard's place may lie a little outside, pixels. */
+    private static final double FRAME = 3;
+
     private final List<String> found = new ArrayList<>();
 
     private Unclipped() {}
@@ -47,7 +50,9 @@ final class Unclipped {
         inside(component);
         if (component instanceof JComponent swing) {
             large(swing);
-            if (swing.getComponentCount() == 0 || swing.getClass().getName().startsWith("thrumwright.")) {
+            if (swing.getComponentCount() == 0
+                    || swing instanceof JComboBox
+                    || swing.getClass().getName().startsWith("thrumwright.")) {
                 painted(swing);
             }
         }
@@ -88,17 +93,20 @@ final class Unclipped {
     /** Within what holds it, unless that can be scrolled there. */
     private void inside(Component component) {
         Container parent = component.getParent();
-        if (parent == null || parent instanceof JTabbedPane || component.getWidth() * component.getHeight() == 0) {
+        if (parent == null
+                || component instanceof java.awt.Window
+                || parent instanceof JTabbedPane
+                || component.getWidth() * component.getHeight() == 0) {
             return;
         }
         Rectangle box = component.getBounds();
         boolean viewport = parent instanceof JViewport;
         boolean across = viewport && scrolls((JViewport) parent, true);
         boolean down = viewport && scrolls((JViewport) parent, false);
-        if (!across && (box.x < -HAIR || box.getMaxX() > parent.getWidth() + HAIR)) {
+        if (!across && (box.x < -FRAME || box.getMaxX() > parent.getWidth() + FRAME)) {
             say(component, box + " is wider than its holder, " + parent.getSize());
         }
-        if (!down && (box.y < -HAIR || box.getMaxY() > parent.getHeight() + HAIR)) {
+        if (!down && (box.y < -FRAME || box.getMaxY() > parent.getHeight() + FRAME)) {
             say(component, box + " is higher than its holder, " + parent.getSize());
         }
     }
@@ -148,7 +156,10 @@ final class Unclipped {
             component.paint(g);
         });
         for (Seen text : seen) {
-            if (text.text().isEmpty()) {
+            boolean own = component.getComponentCount() == 0
+                    || component instanceof JComboBox
+                    || text.painter().startsWith(component.getClass().getName());
+            if (text.text().isEmpty() || !own) {
                 continue;
             }
             if (!text.clip().createIntersection(text.box()).isEmpty()) {

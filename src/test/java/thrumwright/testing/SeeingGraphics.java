@@ -45,9 +45,11 @@ public final class SeeingGraphics extends Graphics2D {
      * @param text empty for a mark
      * @param box where it lies in the picture
      * @param clip what is shown there at all
+     * @param tint whether the ground shows through
      * @param painter class of the program that painted it; empty if only the look of the window did
      */
-    public record Seen(String text, Rectangle2D box, Rectangle2D clip, Color colour, Color ground, String painter) {
+    public record Seen(
+            String text, Rectangle2D box, Rectangle2D clip, Color colour, Color ground, boolean tint, String painter) {
         public double contrast() {
             return SeeingGraphics.contrast(colour, ground);
         }
@@ -121,7 +123,14 @@ public final class SeeingGraphics extends Graphics2D {
                         .createTransformedShape(to.getClip().getBounds2D())
                         .getBounds2D();
         Color ground = ground(device.createIntersection(clip));
-        seen.add(new Seen(text, device, clip, over(to.getColor(), ground), ground, painter()));
+        seen.add(new Seen(
+                text,
+                device,
+                clip,
+                over(to.getColor(), ground),
+                ground,
+                to.getColor().getAlpha() < 255,
+                painter()));
     }
 
     /** The colour that is there most. */

@@ -1,5 +1,7 @@
 package thrumwright.editor.form;
 
+import java.awt.event.MouseAdapter;
+import java.awt.event.MouseEvent;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -135,8 +137,7 @@ class FieldColumn extends Column {
 
         <V> JComboBox<Choice<V>> choice(
                 String key, Supplier<List<Choice<V>>> choices, Function<T, V> get, BiFunction<T, V, T> set) {
-            JComboBox<Choice<V>> box = new JComboBox<>();
-            box.setPrototypeDisplayValue(Choice.of(null, "over the first end"));
+            JComboBox<Choice<V>> box = new ChoiceBox<>();
             String label = labelled(key, box, box);
             fields.add(new ChoiceField<>(holder, label, choices, get, set, box));
             tip(key, box);
@@ -179,12 +180,28 @@ class FieldColumn extends Column {
         }
 
         JCheckBox flag(String key, Predicate<T> get, BiFunction<T, Boolean, T> set) {
-            JCheckBox box = new JCheckBox(texts.say("field." + key));
+            String text = texts.say("field." + key);
+            JCheckBox box = new JCheckBox();
             box.setName("field." + key);
-            add(box, "span 2");
-            fields.add(new FlagField<>(holder, get, set, box));
+            box.getAccessibleContext().setAccessibleName(text);
+            add(box, "span 2, split 2, aligny top");
+            add(beside(box, text), "growx, wmin 40, aligny center");
+            fields.add(new FlagField<>(holder, text, get, set, box));
             tip(key, box);
             return box;
+        }
+
+        /** What a box is for, in as many lines as that takes; a click on it counts like one on the box. */
+        private Prose beside(JCheckBox box, String text) {
+            Prose words = new Prose(text);
+            words.addMouseListener(new MouseAdapter() {
+                @Override
+                public void mouseClicked(MouseEvent event) {
+                    box.requestFocusInWindow();
+                    box.doClick();
+                }
+            });
+            return words;
         }
     }
 }

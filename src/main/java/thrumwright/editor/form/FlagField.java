@@ -10,13 +10,13 @@ final class FlagField<T> implements Field {
     private final Predicate<T> get;
     private final JCheckBox component;
 
-    FlagField(Holder<T> holder, Predicate<T> get, BiFunction<T, Boolean, T> set, JCheckBox component) {
+    FlagField(Holder<T> holder, String label, Predicate<T> get, BiFunction<T, Boolean, T> set, JCheckBox component) {
         this.holder = holder;
         this.get = get;
         this.component = component;
         refresh();
         component.addActionListener(
-                event -> holder.change(component.getText(), part -> set.apply(part, component.isSelected()), null));
+                event -> holder.change(label, part -> set.apply(part, component.isSelected()), null));
     }
 
     @Override

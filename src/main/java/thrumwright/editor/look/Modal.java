@@ -1,6 +1,10 @@
 package thrumwright.editor.look;
 
 import java.awt.Component;
+import java.awt.Dimension;
+import java.awt.Insets;
+import java.awt.Rectangle;
+import java.awt.Toolkit;
 import java.awt.Window;
 import javax.swing.JButton;
 import javax.swing.JComponent;
@@ -28,8 +32,22 @@ public final class Modal {
                 .registerKeyboardAction(
                         event -> close(), KeyStroke.getKeyStroke("ESCAPE"), JComponent.WHEN_IN_FOCUSED_WINDOW);
         dialog.pack();
-        dialog.setMinimumSize(dialog.getSize());
+        fit(content.getMinimumSize());
         dialog.setLocationRelativeTo(dialog.getOwner());
+    }
+
+    /** As large as it wants to be, but on a small screen no larger than that. */
+    private void fit(Dimension content) {
+        Dimension wanted = dialog.getSize();
+        Insets frame = dialog.getInsets();
+        Rectangle screen = dialog.getGraphicsConfiguration().getBounds();
+        Insets taken = Toolkit.getDefaultToolkit().getScreenInsets(dialog.getGraphicsConfiguration());
+        int width = Math.min(wanted.width, screen.width - taken.left - taken.right);
+        int height = Math.min(wanted.height, screen.height - taken.top - taken.bottom);
+        dialog.setMinimumSize(new Dimension(
+                Math.min(width, content.width + frame.left + frame.right),
+                Math.min(height, content.height + frame.top + frame.bottom)));
+        dialog.setSize(width, height);
     }
 
     /** Returns when it is closed. */

@@ -1,6 +1,5 @@
 package thrumwright.editor.view;
 
-import java.awt.Color;
 import java.awt.Component;
 import java.awt.Cursor;
 import java.awt.Graphics;
@@ -109,15 +108,12 @@ final class FindingRow extends JPanel {
         super.paintComponent(g);
     }
 
-    /** A frame round the finding that has the keyboard, and a line under every one. */
+    /** A frame round the finding that has the keyboard. */
     @Override
     protected void paintBorder(Graphics g) {
-        Color line = UIManager.getColor(isFocusOwner() ? "Thrumwright.selected" : "Separator.foreground");
         if (isFocusOwner()) {
-            BorderFactory.createLineBorder(line, 2).paintBorder(this, g, 0, 0, getWidth(), getHeight());
-        } else {
-            g.setColor(line);
-            g.fillRect(0, getHeight() - 1, getWidth(), 1);
+            BorderFactory.createLineBorder(UIManager.getColor("Thrumwright.selected"), 2)
+                    .paintBorder(this, g, 0, 0, getWidth(), getHeight());
         }
     }
 
