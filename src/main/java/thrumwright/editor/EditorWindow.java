@@ -34,6 +34,7 @@ import thrumwright.editor.edit.Edits;
 import thrumwright.editor.edit.Session;
 import thrumwright.editor.form.Desk;
 import thrumwright.editor.form.FormTabs;
+import thrumwright.editor.look.Column;
 import thrumwright.editor.look.Icons;
 import thrumwright.editor.shelf.BlockShelf;
 import thrumwright.editor.text.CommandTexts;
@@ -156,7 +157,7 @@ final class EditorWindow {
         views.addTab(
                 texts.say("tab.ends"),
                 new EndsView(session, desk.edits(), texts, canvas::palette, commands::get).component());
-        views.addTab(texts.say("tab.budget"), new BudgetView(session, texts, canvas::palette));
+        views.addTab(texts.say("tab.budget"), scrolling(new BudgetView(session, texts, canvas::palette)));
         views.addTab(texts.say("tab.steps"), new StepsView(session, texts).component());
         views.addTab(texts.say("tab.history"), history.component());
         countFindings(session.plan().findings().size());
@@ -194,6 +195,13 @@ final class EditorWindow {
     private void openShelf() {
         shelf.setOpen(room.settings().get("shelf.open").map(Boolean::valueOf).orElse(frame.getHeight() >= LOW));
         shelf.whenFolded(open -> room.settings().put("shelf.open", String.valueOf(open)));
+    }
+
+    /** A picture that needs some height, in a low window too. */
+    private static JComponent scrolling(JComponent picture) {
+        Column column = new Column(new BorderLayout());
+        column.add(picture);
+        return Column.scrolling(column);
     }
 
     private void countFindings(int count) {

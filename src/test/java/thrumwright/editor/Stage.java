@@ -15,12 +15,15 @@ import org.assertj.swing.core.Robot;
 import org.assertj.swing.edt.GuiActionRunner;
 import org.assertj.swing.fixture.FrameFixture;
 import thrumwright.block.Block;
+import thrumwright.block.HemFold;
 import thrumwright.block.Soumak;
+import thrumwright.block.Support;
 import thrumwright.editor.edit.NewBlocks;
 import thrumwright.editor.edit.Selection;
 import thrumwright.editor.edit.Session;
 import thrumwright.editor.library.Library;
 import thrumwright.editor.look.Theme;
+import thrumwright.measure.Length;
 import thrumwright.measure.UnitSystem;
 import thrumwright.piece.End;
 import thrumwright.piece.Piece;
@@ -77,8 +80,14 @@ final class Stage {
         return piece.withTop(new Top.OnItsOwn(piece.end(Place.TOP)));
     }
 
-    /** Soumak that leaves a choice for every of its numbers. */
+    /** Soumak that leaves a choice for every of its numbers, and a fold with everything that it can have. */
     private static Block wide(Block block) {
+        if (block instanceof HemFold fold) {
+            return new HemFold(
+                    fold.tag(),
+                    Optional.of(Length.parse("4 mm")),
+                    Optional.of(new Support.Slat(Length.parse("24 mm"), Length.parse("6 mm"))));
+        }
         return block instanceof Soumak soumak
                 ? new Soumak(soumak.tag(), soumak.use(), soumak.rows(), 5, 2, soumak.first(), soumak.countered())
                 : block;

@@ -58,6 +58,8 @@ final class Unclipped {
         }
         if (component instanceof JTabbedPane tabs) {
             tabs(tabs);
+            walk(tabs.getSelectedComponent());
+            return;
         }
         if (component instanceof Container container && !(component instanceof JComboBox)) {
             for (Component child : container.getComponents()) {

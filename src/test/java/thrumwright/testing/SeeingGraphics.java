@@ -103,7 +103,10 @@ public final class SeeingGraphics extends Graphics2D {
         }
         FontMetrics metrics = to.getFontMetrics();
         Rectangle2D box = new Rectangle2D.Double(
-                x, y - metrics.getAscent(), metrics.stringWidth(text), metrics.getAscent() + metrics.getDescent());
+                x,
+                y - metrics.getAscent(),
+                metrics.stringWidth(text.stripTrailing()),
+                metrics.getAscent() + metrics.getDescent());
         note(text, box);
     }
 

@@ -31,8 +31,8 @@ final class CanvasRules {
     /** How wide a rule is, pixels. */
     static final int WIDTH = 62;
 
-    /** Room for the hem's depth at the left, pixels. */
-    static final int LEFT = 92;
+    /** From a note at the left of the picture to its bracket and on to the picture, pixels. */
+    private static final int BESIDE_NOTE = 24;
 
     private static final int BESIDE_NAME = 6;
 
@@ -75,6 +75,27 @@ final class CanvasRules {
             widest = Math.max(widest, metrics.stringWidth(named(canvas, line.getKey(), line.getValue())));
         }
         return widest + 2 * BESIDE_NAME;
+    }
+
+    /** Room for the notes at the left, pixels; the same whether there are any, so that the picture keeps its place. */
+    static int notesWidth(PieceCanvas canvas) {
+        FontMetrics metrics = canvas.getFontMetrics(font());
+        Plan plan = canvas.picture().plan();
+        int widest = metrics.stringWidth(canvas.texts().say("canvas.comes-out"));
+        for (Place place : Place.values()) {
+            widest = Math.max(
+                    widest,
+                    plan.end(place)
+                            .hem()
+                            .map(hem -> metrics.stringWidth(depth(canvas, hem)))
+                            .orElse(0));
+        }
+        return widest + BESIDE_NOTE;
+    }
+
+    private static String depth(PieceCanvas canvas, Hem hem) {
+        Shown shown = canvas.picture().plan().piece().shown();
+        return canvas.texts().say("canvas.hem", Map.of("depth", shown.height(hem.depth())));
     }
 
     /** Heights of the lines above the lower bar, by the keys of their names. */
@@ -201,9 +222,7 @@ final class CanvasRules {
         View own = view.raised(picture.base(place));
         double fold = own.y(hem.foldLine());
         double edge = own.y(end.edge());
-        String depth = canvas.texts()
-                .say("canvas.hem", Map.of("depth", plan.piece().shown().height(hem.depth())));
-        notes.add(new Note(depth, Math.min(fold, edge), Math.max(fold, edge), false));
+        notes.add(new Note(depth(canvas, hem), Math.min(fold, edge), Math.max(fold, edge), false));
     }
 
     /** What comes out again is paler and framed; here it is said in words. */
@@ -244,7 +263,7 @@ final class CanvasRules {
                 Double.NEGATIVE_INFINITY,
                 Double.POSITIVE_INFINITY);
         // where the picture is larger than the window, over its edge
-        double x = Math.max(view.x(-picture.margin()) - 8, seen.x + LEFT - 8);
+        double x = Math.max(view.x(-picture.margin()) - 8, seen.x + notesWidth(canvas) - 8);
         for (int i = 0; i < places.length; i++) {
             Note note = notes.get(i);
             double width = metrics.stringWidth(note.text());

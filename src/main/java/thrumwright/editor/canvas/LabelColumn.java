@@ -16,6 +16,7 @@ import java.util.List;
 import java.util.Optional;
 import javax.swing.JComponent;
 import javax.swing.SwingUtilities;
+import javax.swing.ToolTipManager;
 import javax.swing.UIManager;
 import thrumwright.drawing.Spread;
 import thrumwright.editor.canvas.CanvasMap.Spot;
@@ -29,6 +30,9 @@ public final class LabelColumn extends JComponent {
     private static final int LEADER = 34;
     private static final int GAP = 12;
     private static final int EDGE = 8;
+
+    /** Longer names are shortened; a tip says them in full. */
+    private static final int MOST_NAME = 170;
 
     private final transient PieceCanvas canvas;
     private final transient Session session;
@@ -54,6 +58,7 @@ public final class LabelColumn extends JComponent {
         Mouse mouse = new Mouse();
         addMouseListener(mouse);
         addMouseMotionListener(mouse);
+        ToolTipManager.sharedInstance().registerComponent(this);
         arrange();
     }
 
@@ -92,6 +97,18 @@ public final class LabelColumn extends JComponent {
         private MouseEvent onCanvas(MouseEvent event) {
             return SwingUtilities.convertMouseEvent(LabelColumn.this, event, canvas);
         }
+    }
+
+    /** The whole of a name that has no room. */
+    @Override
+    public String getToolTipText(MouseEvent event) {
+        FontMetrics strong = getFontMetrics(strong());
+        return rows.stream()
+                .filter(row -> Math.abs(row.y() - event.getY()) <= rowHeight() / 2.0)
+                .map(row -> row.wording().name())
+                .filter(name -> strong.stringWidth(name) > columns[0])
+                .findFirst()
+                .orElse(null);
     }
 
     /** Where blocks can be put down between the labels. */
@@ -211,11 +228,16 @@ public final class LabelColumn extends JComponent {
     private int[] widths() {
         FontMetrics strong = getFontMetrics(strong());
         FontMetrics plain = getFontMetrics(plain());
-        int[] widths = {70, plain.stringWidth("12 picks") + 4, plain.stringWidth("10.5 cm"), plain.stringWidth("2.55 m")
+        int[] widths = {
+            70,
+            plain.stringWidth(texts.say("label.title.amount")),
+            plain.stringWidth(texts.say("label.title.height")),
+            plain.stringWidth(texts.say("label.title.cut"))
         };
         for (Row row : rows) {
             widths[0] = Math.max(
-                    widths[0], Math.min(170, strong.stringWidth(row.wording().name())));
+                    widths[0],
+                    Math.min(MOST_NAME, strong.stringWidth(row.wording().name())));
             widths[1] = Math.max(widths[1], plain.stringWidth(row.wording().amount()));
             widths[2] = Math.max(widths[2], plain.stringWidth(row.wording().height()));
             widths[3] = Math.max(widths[3], plain.stringWidth(row.wording().cut()));

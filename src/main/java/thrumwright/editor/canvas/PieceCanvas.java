@@ -240,7 +240,7 @@ public final class PieceCanvas extends JComponent implements Scrollable, Accessi
     }
 
     private int leftSide() {
-        return ruled() ? CanvasRules.LEFT : BESIDE;
+        return ruled() ? CanvasRules.notesWidth(this) : BESIDE;
     }
 
     private int rightSide() {

@@ -13,6 +13,7 @@ import javax.swing.JCheckBox;
 import javax.swing.JComboBox;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
+import javax.swing.JPanel;
 import javax.swing.JTextArea;
 import javax.swing.JTextField;
 import javax.swing.UIManager;
@@ -31,9 +32,7 @@ class FieldColumn extends Column {
 
     FieldColumn(Texts texts) {
         super(new MigLayout(
-                "insets 10 12 12 12, wrap 2, hidemode 3, fillx",
-                "[shrink 50, 70:pref:150]8[grow, fill, 90:150:]",
-                "[]6[]"));
+                "insets 10 12 12 12, wrap 2, hidemode 3, fillx", "[70:pref:]8[grow, fill, 90:100:]", "[]6[]"));
         this.texts = texts;
     }
 
@@ -184,8 +183,11 @@ class FieldColumn extends Column {
             JCheckBox box = new JCheckBox();
             box.setName("field." + key);
             box.getAccessibleContext().setAccessibleName(text);
-            add(box, "span 2, split 2, aligny top");
-            add(beside(box, text), "growx, wmin 40, aligny center");
+            JPanel both = new JPanel(new MigLayout("insets 0, fillx", "[]4[grow, fill, 40:60:]"));
+            both.setOpaque(false);
+            both.add(box, "aligny top");
+            both.add(beside(box, text), "wmin 40, aligny center");
+            add(both, "span 2, growx, wmin 60");
             fields.add(new FlagField<>(holder, text, get, set, box));
             tip(key, box);
             return box;

@@ -10,13 +10,14 @@ import javax.swing.SwingUtilities;
 import thrumwright.block.Block;
 import thrumwright.editor.edit.Change;
 import thrumwright.editor.edit.Selection;
+import thrumwright.editor.look.Column;
 import thrumwright.piece.Place;
 
 /** All fields of a window: the selected block, the piece, the loom, the yarns, the habits. */
 public final class FormTabs {
     private final Desk desk;
     private final JTabbedPane tabs = new JTabbedPane();
-    private final JScrollPane blockScroll = new JScrollPane();
+    private final JScrollPane blockScroll = Column.scrolling(null);
     private final YarnForm yarns;
     private final FieldPanel piece;
     private final FieldPanel loom;
@@ -35,14 +36,14 @@ public final class FormTabs {
         habits = forms.habitsPanel();
         yarns = new YarnForm(desk);
         tabs.setName("forms");
-        tabs.addTab(desk.texts().say("tab.block"), plain(blockScroll));
-        tabs.addTab(desk.texts().say("tab.piece"), scrolling(piece));
-        tabs.addTab(desk.texts().say("tab.loom"), scrolling(loom));
+        tabs.addTab(desk.texts().say("tab.block"), blockScroll);
+        tabs.addTab(desk.texts().say("tab.piece"), Column.scrolling(piece));
+        tabs.addTab(desk.texts().say("tab.loom"), Column.scrolling(loom));
         FieldPanel around = new FieldPanel(desk);
         around.setLayout(new java.awt.BorderLayout());
         around.add(yarns.panel());
-        tabs.addTab(desk.texts().say("tab.yarns"), scrolling(around));
-        tabs.addTab(desk.texts().say("tab.habits"), scrolling(habits));
+        tabs.addTab(desk.texts().say("tab.yarns"), Column.scrolling(around));
+        tabs.addTab(desk.texts().say("tab.habits"), Column.scrolling(habits));
         showBlock();
         desk.session().listen(this::changed);
         desk.whenTaken(this::takeOver);
@@ -55,16 +56,6 @@ public final class FormTabs {
     /** Brings the block's fields to the front. */
     public void bringBlock() {
         tabs.setSelectedIndex(0);
-    }
-
-    private static JScrollPane scrolling(JComponent component) {
-        return plain(new JScrollPane(component));
-    }
-
-    private static JScrollPane plain(JScrollPane scroll) {
-        scroll.setBorder(null);
-        scroll.setHorizontalScrollBarPolicy(JScrollPane.HORIZONTAL_SCROLLBAR_NEVER);
-        return scroll;
     }
 
     private void changed(Change change) {

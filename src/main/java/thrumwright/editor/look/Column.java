@@ -3,7 +3,10 @@ package thrumwright.editor.look;
 import java.awt.Dimension;
 import java.awt.LayoutManager;
 import java.awt.Rectangle;
+import javax.swing.JComponent;
 import javax.swing.JPanel;
+import javax.swing.JScrollPane;
+import javax.swing.ScrollPaneConstants;
 import javax.swing.Scrollable;
 
 /** A panel in a scroll pane that is always as wide as what is seen of it, and scrolls up and down only. */
@@ -12,6 +15,17 @@ public class Column extends JPanel implements Scrollable {
 
     public Column(LayoutManager layout) {
         super(layout);
+    }
+
+    /**
+     * In a scroll pane whose bar always has its room: were it to come and go, sentences would wrap otherwise with it than
+     * without it, and it with them.
+     */
+    public static JScrollPane scrolling(JComponent column) {
+        JScrollPane scroll = new JScrollPane(
+                column, ScrollPaneConstants.VERTICAL_SCROLLBAR_ALWAYS, ScrollPaneConstants.HORIZONTAL_SCROLLBAR_NEVER);
+        scroll.setBorder(null);
+        return scroll;
     }
 
     @Override

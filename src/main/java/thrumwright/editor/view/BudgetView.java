@@ -2,6 +2,7 @@ package thrumwright.editor.view;
 
 import java.awt.BasicStroke;
 import java.awt.Color;
+import java.awt.Dimension;
 import java.awt.FontMetrics;
 import java.awt.Graphics;
 import java.awt.Graphics2D;
@@ -26,6 +27,11 @@ import thrumwright.plan.Budget;
 public final class BudgetView extends PictureView {
     private static final long serialVersionUID = 1L;
     private static final int SIDE = 24;
+    private static final int BETWEEN = 16;
+    private static final int BAR = 26;
+
+    /** Room above the bar, in lines. */
+    private static final double ABOVE = 1.6;
 
     private final transient Session session;
     private final transient Texts texts;
@@ -93,8 +99,8 @@ public final class BudgetView extends PictureView {
         List<Part> parts = parts();
         double reach = Math.max(budget.open(), parts.get(parts.size() - 1).to());
         double scale = Math.max(1, getWidth() - 2 * SIDE) / reach;
-        double top = g.getFontMetrics().getHeight() * 1.6;
-        double high = 26;
+        double top = g.getFontMetrics().getHeight() * ABOVE;
+        double high = BAR;
         for (Part part : parts) {
             bar(g, part, scale, top, high);
         }
@@ -118,24 +124,44 @@ public final class BudgetView extends PictureView {
     /** The names below, each with a line to its part, on as many rows as they need. */
     private void names(Graphics2D g, List<Part> parts, double scale, double below) {
         FontMetrics metrics = g.getFontMetrics();
-        double widest = parts.stream()
-                .mapToDouble(part -> metrics.stringWidth(name(part)))
-                .max()
-                .orElse(0);
+        double widest = widest(metrics, parts);
         double[] wanted = parts.stream()
                 .mapToDouble(part -> SIDE + (part.from() + part.to()) / 2 * scale)
                 .toArray();
-        boolean oneRow = (widest + 16) * parts.size() <= getWidth();
-        double apart = oneRow ? widest + 16 : (widest + 16) / 2;
+        int rows = rows(metrics, parts);
+        double apart = (widest + BETWEEN) / rows;
         double[] placed = Spread.apart(wanted, apart, widest / 2 + 6, getWidth() - widest / 2 - 6);
         for (int i = 0; i < placed.length; i++) {
             String name = name(parts.get(i));
-            double row = below + metrics.getHeight() * (oneRow || i % 2 == 0 ? 1.5 : 2.6);
+            double row = below + metrics.getHeight() * (1.5 + 1.1 * (i % rows));
             g.setColor(palette.get().faint());
             g.draw(new Line2D.Double(wanted[i], below + 1, placed[i], row - metrics.getAscent()));
             g.setColor(palette.get().ink());
             g.drawString(name, (float) (placed[i] - metrics.stringWidth(name) / 2.0), (float) row);
         }
+    }
+
+    private double widest(FontMetrics metrics, List<Part> parts) {
+        return parts.stream()
+                .mapToDouble(part -> metrics.stringWidth(name(part)))
+                .max()
+                .orElse(0);
+    }
+
+    /** On how many rows the names have to stand, so that those on one row keep apart. */
+    private int rows(FontMetrics metrics, List<Part> parts) {
+        double widest = widest(metrics, parts);
+        double needed = (widest + BETWEEN) * (parts.size() - 1);
+        double room = Math.max(1, getWidth() - widest - BETWEEN);
+        return (int) Math.min(parts.size(), Math.max(1, Math.ceil(needed / room)));
+    }
+
+    /** As high as its names need. */
+    @Override
+    public Dimension getPreferredSize() {
+        FontMetrics metrics = getFontMetrics(UIManager.getFont("Label.font"));
+        double names = metrics.getHeight() * (2 + 1.1 * rows(metrics, parts()));
+        return new Dimension(300, (int) Math.ceil(metrics.getHeight() * ABOVE + BAR + names));
     }
 
     /** Start line and stop line, above the bar. */

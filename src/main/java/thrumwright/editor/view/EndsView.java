@@ -27,7 +27,7 @@ public final class EndsView {
     private final Function<String, Action> commands;
     private final Column column =
             new Column(new MigLayout("insets 8 12 8 12, wrap 2, fillx, hidemode 3", "[]8[grow, fill]"));
-    private final JScrollPane scroll = new JScrollPane(column);
+    private final JScrollPane scroll = Column.scrolling(column);
     private final EndsPicture picture;
 
     /** @param commands finds a command by its id */
@@ -39,8 +39,6 @@ public final class EndsView {
         this.commands = commands;
         this.picture = new EndsPicture(session, texts, palette);
         column.setName("ends");
-        scroll.setBorder(null);
-        scroll.setHorizontalScrollBarPolicy(JScrollPane.HORIZONTAL_SCROLLBAR_NEVER);
         LiveView.keep(session, scroll, this::refresh);
     }
 

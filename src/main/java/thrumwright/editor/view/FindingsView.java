@@ -35,7 +35,7 @@ public final class FindingsView {
     private final Runnable takeOver;
     private final Consumer<Integer> counted;
     private final JComponent list = new Rows();
-    private final JScrollPane scroll = new JScrollPane(list);
+    private final JScrollPane scroll = Column.scrolling(list);
     private List<Offer> shown = List.of();
 
     /** A finding with what would mend it. */
@@ -55,8 +55,6 @@ public final class FindingsView {
         list.getAccessibleContext().setAccessibleName(texts.say("tab.findings"));
         onKey("UP", -1);
         onKey("DOWN", 1);
-        scroll.setBorder(null);
-        scroll.setHorizontalScrollBarPolicy(JScrollPane.HORIZONTAL_SCROLLBAR_NEVER);
         session.listen(this::count);
         LiveView.keep(session, scroll, this::refresh);
         refresh();

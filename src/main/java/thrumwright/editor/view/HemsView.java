@@ -5,6 +5,7 @@ import java.awt.Graphics;
 import java.awt.Graphics2D;
 import java.awt.RenderingHints;
 import java.awt.geom.Rectangle2D;
+import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -13,6 +14,7 @@ import javax.swing.UIManager;
 import thrumwright.drawing.FoldPainter;
 import thrumwright.drawing.Palette;
 import thrumwright.editor.edit.Session;
+import thrumwright.editor.look.Prose;
 import thrumwright.editor.text.Texts;
 import thrumwright.piece.Place;
 import thrumwright.plan.EndPlan;
@@ -21,17 +23,21 @@ import thrumwright.plan.Hem;
 /** Both hems from the side, folded, to scale. */
 public final class HemsView extends PictureView {
     private static final long serialVersionUID = 1L;
-    private static final int TITLE = 26;
+    private static final int SIDE = 14;
+    private static final int ABOVE = 5;
 
     private final transient Session session;
     private final transient Texts texts;
     private final transient Supplier<Palette> palette;
+    private final Map<Place, Prose> titles =
+            new EnumMap<>(Map.of(Place.START, new Prose(""), Place.TOP, new Prose("")));
 
     public HemsView(Session session, Texts texts, Supplier<Palette> palette) {
         this.session = session;
         this.texts = texts;
         this.palette = palette;
         setName("hems");
+        titles.values().forEach(this::add);
         LiveView.keep(session, this, this::describe);
     }
 
@@ -40,6 +46,26 @@ public final class HemsView extends PictureView {
         getAccessibleContext()
                 .setAccessibleDescription(title(session.plan().start()) + " "
                         + title(session.plan().top()));
+        titles.forEach((place, words) -> words.setText(title(session.plan().end(place))));
+        revalidate();
+    }
+
+    @Override
+    public void doLayout() {
+        int half = getWidth() / 2;
+        titles.forEach((place, words) -> {
+            int width = Math.max(1, half - 2 * SIDE);
+            words.setSize(width, 1);
+            words.setBounds(place == Place.START ? SIDE : half + SIDE, ABOVE, width, words.getPreferredSize().height);
+        });
+    }
+
+    /** Where the pictures begin. */
+    private int top() {
+        return titles.values().stream()
+                .mapToInt(words -> words.getY() + words.getHeight())
+                .max()
+                .orElse(0);
     }
 
     private String title(EndPlan end) {
@@ -69,11 +95,8 @@ public final class HemsView extends PictureView {
         int column = 0;
         for (Place place : List.of(Place.START, Place.TOP)) {
             EndPlan end = session.plan().end(place);
-            g.setFont(UIManager.getFont("Label.font"));
-            g.setColor(palette.get().ink());
-            g.drawString(title(end), (float) (column * half + 14), 18);
-            Rectangle2D box =
-                    new Rectangle2D.Double(column * half + 14, TITLE, half - 28, Math.max(30, getHeight() - TITLE - 6));
+            Rectangle2D box = new Rectangle2D.Double(
+                    column * half + SIDE, top() + 3, half - 2 * SIDE, Math.max(30, getHeight() - top() - 9));
             Font font = UIManager.getFont("Label.font");
             end.hem().filter(Hem::folds).ifPresent(hem -> {
                 Graphics2D own = (Graphics2D) g.create();
