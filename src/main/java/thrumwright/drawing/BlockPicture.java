@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.concurrent.ConcurrentHashMap;
 import thrumwright.block.Amount;
 import thrumwright.block.Course;
@@ -20,8 +21,10 @@ import thrumwright.block.Strand;
 import thrumwright.block.Tag;
 import thrumwright.block.Use;
 import thrumwright.block.YarnBlock;
+import thrumwright.cord.Route;
 import thrumwright.cord.Section;
 import thrumwright.cord.TautCord;
+import thrumwright.cord.Visit;
 import thrumwright.plan.Work;
 import thrumwright.yarn.Yarn;
 
@@ -31,6 +34,9 @@ import thrumwright.yarn.Yarn;
  */
 final class BlockPicture {
     private static final int MOST_STRIPS = 24;
+
+    /** Pegs beyond so many have no part in where a cord begins or ends. */
+    private static final int FEW = 6;
 
     private final YarnBlock block;
     private final Setting setting;
@@ -196,13 +202,25 @@ final class BlockPicture {
     }
 
     private LooseEnd looseEnd(Side side, Leg leg, int share, double aside) {
-        List<Section> sections = TautCord.along(leg.route()).sections();
+        List<Section> sections =
+                TautCord.along(outermost(leg.route(), share == 0)).sections();
         Section section = share == 0 ? sections.get(0) : lastOf(sections);
         Section.Spot spot = section.at(share);
         double edge = side == Side.LEFT ? 0 : setting.span();
         boolean onTheEdge = Math.abs(spot.x() - edge) < setting.radius() / 2;
         double y = aside + (share == 0 ? leg.fromY() : leg.toY());
         return new LooseEnd(side, y, onTheEdge && spot.z() > 0);
+    }
+
+    /** The part of a route that decides where it begins or ends; the rest of a long one needn't be pulled taut. */
+    private static Route outermost(Route route, boolean beginning) {
+        List<Visit> visits = route.visits();
+        if (visits.size() <= FEW) {
+            return route;
+        }
+        return beginning
+                ? new Route(visits.subList(0, FEW), route.from(), OptionalDouble.empty())
+                : new Route(visits.subList(visits.size() - FEW, visits.size()), OptionalDouble.empty(), route.to());
     }
 
     private static <T> T lastOf(List<T> list) {

@@ -6,6 +6,7 @@ import java.awt.Rectangle;
 import java.awt.image.BufferedImage;
 import java.util.ArrayList;
 import java.util.List;
+import javax.swing.Timer;
 import thrumwright.editor.canvas.ClothWorkers.Job;
 
 /**
@@ -15,15 +16,19 @@ import thrumwright.editor.canvas.ClothWorkers.Job;
  */
 final class ClothTiles {
     /** So many tiles are kept at least, and so many times as many as the window needs. */
-    private static final int LEAST_KEPT = 16;
+    private static final int LEAST_KEPT = 40;
 
     private static final int KEPT = 3;
 
     /** How large the picture of the whole cloth is at most, pixels along either side. */
     private static final int SMALL = 900;
 
+    /** While the size changes more often than this, nothing is painted that would be out of date at once, ms. */
+    private static final int STILL = 40;
+
     private final Runnable arrived;
     private final ClothWorkers workers = new ClothWorkers(this::painted);
+    private final Timer still;
     private PaintedCloth making;
     private PaintedCloth shown;
     private PaintedCloth small;
@@ -32,6 +37,8 @@ final class ClothTiles {
     /** @param arrived told when there is something new to show */
     ClothTiles(Runnable arrived) {
         this.arrived = arrived;
+        this.still = new Timer(STILL, event -> arrived.run());
+        still.setRepeats(false);
     }
 
     /**
@@ -79,19 +86,26 @@ final class ClothTiles {
                 // while something is dragged, each picture would be out of date before it is done
                 return;
             }
+            if (shown != null) {
+                still.restart();
+            }
             making = new PaintedCloth(scene);
         }
         making.see(seen);
         if (making.complete()) {
             shown = making;
         }
-        workers.ask(jobs(scene, seen), screen);
+        boolean zooming = still.isRunning() && shown.scene().sameCloth(scene);
+        workers.ask(zooming ? List.of() : jobs(scene, seen), screen);
     }
 
-    /** What the window needs, then the whole cloth as a small picture, then what is next to the window. */
+    /** What the window needs; when all lies still, the whole cloth as a small picture and what is next to the window. */
     private List<Job> jobs(ClothScene scene, Rectangle seen) {
         List<Job> jobs = new ArrayList<>();
         making.missing(seen).forEach(tile -> jobs.add(new Job(making, tile)));
+        if (still.isRunning()) {
+            return jobs;
+        }
         if (small == null || !small.scene().sameCloth(scene)) {
             if (nextSmall == null || !nextSmall.scene().sameCloth(scene)) {
                 nextSmall = new PaintedCloth(scene.small(SMALL));

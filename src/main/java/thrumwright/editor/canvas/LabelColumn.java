@@ -30,6 +30,8 @@ public final class LabelColumn extends JComponent {
     private static final int LEADER = 34;
     private static final int GAP = 12;
     private static final int EDGE = 8;
+    /** So many lines lie too close for their edges to be smoothed in the time there is. */
+    private static final int DENSE = 40;
 
     /** Longer names are shortened; a tip says them in full. */
     private static final int MOST_NAME = 170;
@@ -359,7 +361,12 @@ public final class LabelColumn extends JComponent {
                         ? UIManager.getColor("Thrumwright.selected")
                         : canvas.palette().faint());
         g.setStroke(new BasicStroke(selected ? 2 : 1));
+        boolean dense = seen.size() > DENSE;
+        g.setRenderingHint(
+                RenderingHints.KEY_ANTIALIASING,
+                dense ? RenderingHints.VALUE_ANTIALIAS_OFF : RenderingHints.VALUE_ANTIALIAS_ON);
         g.draw(lines);
+        g.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
     }
 
     private void texts(Graphics2D g, int base, BlockWording wording, java.awt.Font nameFont) {

@@ -14,8 +14,8 @@ import java.util.Map;
 
 /** What has been painted of a cloth so far, in parts. Those that were wanted last are kept longest. */
 final class PaintedCloth {
-    /** Width and height of a tile, device pixels. */
-    static final int TILE = 512;
+    /** Width and height of a tile, device pixels. Larger ones are too large for the memory of what lives briefly. */
+    static final int TILE = 320;
 
     private final ClothScene scene;
     private final Map<Rectangle, BufferedImage> parts = new LinkedHashMap<>(16, 0.75f, true);
