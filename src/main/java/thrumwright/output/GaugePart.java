@@ -27,14 +27,24 @@ record GaugePart(EndPlan end, double from, double to, Shown shown, Type type, Pa
     private static final double STRIP = 26 * Paper.POINTS;
     private static final double LABEL = 15;
     private static final double PADDING = 8;
+    /** Heights that differ by less are the same, mm. */
+    private static final double HAIR = 1e-9;
 
-    /** Strips that together cover an end, none higher than so many points. */
+    /** Strips that together cover an end, none with its labels higher than so many points. */
     static List<Part> strips(EndPlan end, Shown shown, Type type, Palette palette, double most) {
         double longest = (most - 2 * PADDING) / Paper.POINTS;
+        int labels = (int) Math.max(1, Math.floor((most - 2 * PADDING) / LABEL));
         List<Part> strips = new ArrayList<>();
-        for (int i = 0; i * longest < end.height(); i++) {
-            strips.add(
-                    new GaugePart(end, i * longest, Math.min(end.height(), (i + 1) * longest), shown, type, palette));
+        double from = 0;
+        while (from < end.height() - HAIR) {
+            double to = Math.min(end.height(), from + longest);
+            GaugePart strip = new GaugePart(end, from, to, shown, type, palette);
+            List<BlockPlan> blocks = strip.blocks();
+            if (blocks.size() > labels) {
+                strip = new GaugePart(end, from, blocks.get(labels - 1).top(), shown, type, palette);
+            }
+            strips.add(strip);
+            from = strip.to();
         }
         return strips;
     }
@@ -42,7 +52,7 @@ record GaugePart(EndPlan end, double from, double to, Shown shown, Type type, Pa
     /** The blocks of which something lies on this strip. */
     private List<BlockPlan> blocks() {
         return end.blocks().stream()
-                .filter(block -> block.height() > 0 && block.top() > from + 1e-9 && block.bottom() < to - 1e-9)
+                .filter(block -> block.height() > 0 && block.top() > from + HAIR && block.bottom() < to - HAIR)
                 .toList();
     }
 
@@ -108,8 +118,10 @@ record GaugePart(EndPlan end, double from, double to, Shown shown, Type type, Pa
             g.setColor(palette.faint());
             g.setStroke(new BasicStroke(0.6f));
             g.draw(lead);
-            String text = words.name(block.block()) + ", " + shown.height(block.height());
-            new TextPart(text, type.body(), palette.ink()).paint(g, left, places[i] - LABEL / 2, width);
+            String height = ", " + shown.height(block.height());
+            double room = x + width - left - TextPart.width(height, type.body());
+            String text = TextPart.shortened(words.name(block.block()), type.body(), room) + height;
+            new TextPart(text, type.body(), palette.ink()).paint(g, left, places[i] - LABEL / 2, x + width - left + 1);
         }
     }
 }

@@ -7,13 +7,31 @@ import java.util.ArrayList;
 import java.util.List;
 import thrumwright.drawing.Palette;
 
-/** Sentences in a frame under a heading. */
+/** Sentences in a frame, under a heading unless that is empty. */
 record NotePart(String heading, List<String> sentences, Type type, Palette palette) implements Part {
     private static final double PADDING = 9;
 
+    /** As many frames as it takes for none to be higher than that; the heading stands in the first. */
+    static List<Part> frames(
+            String heading, List<String> sentences, Type type, Palette palette, double width, double most) {
+        List<Part> frames = new ArrayList<>();
+        int first = 0;
+        for (int i = 1; i <= sentences.size(); i++) {
+            String title = first == 0 ? heading : "";
+            if (i == sentences.size()
+                    || new NotePart(title, sentences.subList(first, i + 1), type, palette).height(width) > most) {
+                frames.add(new NotePart(title, sentences.subList(first, i), type, palette));
+                first = i;
+            }
+        }
+        return frames;
+    }
+
     private List<Part> parts() {
         List<Part> parts = new ArrayList<>();
-        parts.add(Structured.part(Role.CHAPTER, new TextPart(heading, type.strong(), palette.ink())));
+        if (!heading.isEmpty()) {
+            parts.add(Structured.part(Role.CHAPTER, new TextPart(heading, type.strong(), palette.ink())));
+        }
         sentences.forEach(
                 sentence -> parts.add(Structured.item(new TextPart("• " + sentence, type.body(), palette.ink()))));
         return parts;

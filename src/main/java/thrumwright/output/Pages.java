@@ -56,10 +56,23 @@ final class Pages {
         addTogether(List.of(part));
     }
 
-    /** Parts that should not be parted by a page's end; they are where even a whole page can't hold them. */
+    /** How much of this page is taken, 0 to 1. */
+    private double filled() {
+        return (y - top) / height();
+    }
+
+    /**
+     * Parts that should not be parted by a page's end; they are where even a whole page can't hold them, or where this one
+     * would stay nearly empty. The first two stay together all the same.
+     */
     void addTogether(List<Part> parts) {
-        double needed = parts.stream().mapToDouble(part -> part.height(width)).sum();
-        if (needed > height() && parts.size() > 1) {
+        double needed = height(parts);
+        if (parts.size() > 2 && needed > left() && (needed > height() || filled() < SheetPages.NEARLY_EMPTY)) {
+            addTogether(parts.subList(0, 2));
+            parts.subList(2, parts.size()).forEach(this::add);
+            return;
+        }
+        if (parts.size() == 2 && needed > height()) {
             parts.forEach(this::add);
             return;
         }
@@ -71,6 +84,10 @@ final class Pages {
             pages.get(pages.size() - 1).add(new Placed(part, left, y, width, height));
             y += height;
         }
+    }
+
+    private double height(List<Part> parts) {
+        return parts.stream().mapToDouble(part -> part.height(width)).sum();
     }
 
     List<List<Placed>> pages() {

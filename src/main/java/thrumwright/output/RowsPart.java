@@ -32,7 +32,7 @@ record RowsPart(List<RowLine> rows, double each, Type type, Palette palette) imp
     }
 
     private static double box(Type type) {
-        return type.box();
+        return Type.box(type.essential());
     }
 
     private static String text(RowLine row) {

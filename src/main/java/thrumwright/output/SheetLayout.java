@@ -55,7 +55,7 @@ public final class SheetLayout {
         this.pages = new Pages(setup, FOOTER);
     }
 
-    /** Lays a sheet out; somewhat denser where that saves pages with hardly anything on them. */
+    /** Lays a sheet out; somewhat denser where that saves enough pages. */
     public static SheetPages of(Plan plan, PageSetup setup, Fonts fonts, Palette palette, Locale locale) {
         return of(plan, StepSheet.of(plan, locale), setup, fonts, palette, locale);
     }
@@ -75,22 +75,24 @@ public final class SheetLayout {
         return leastEmpty(setup, fonts, type -> new SheetLayout(sheet, picture, setup, type, palette, locale).pages());
     }
 
-    /** Of several ways to lay something out, the first that leaves fewest pages with hardly anything on them. */
+    /** Of several ways to lay something out, the one that costs least, and of equals the best to read. */
     static SheetPages leastEmpty(PageSetup setup, Fonts fonts, Function<Type, SheetPages> laidOut) {
         SheetPages best = null;
-        int leastEmpty = Integer.MAX_VALUE;
+        double least = Double.MAX_VALUE;
         for (double density : DENSITIES) {
             SheetPages pages = laidOut.apply(new Type(fonts, setup.distance(), density));
-            int empty = pages.nearlyEmpty();
-            if (empty < leastEmpty) {
+            double cost = cost(pages, density);
+            if (cost < least) {
                 best = pages;
-                leastEmpty = empty;
-            }
-            if (empty == 0) {
-                break;
+                least = cost;
             }
         }
         return best;
+    }
+
+    /** Pages, those with hardly anything on them thrice; what is harder to read must save as large a share of them. */
+    private static double cost(SheetPages pages, double density) {
+        return (pages.count() + 2 * pages.nearlyEmpty()) / Math.min(1, density);
     }
 
     private SheetPages pages() {
@@ -110,7 +112,8 @@ public final class SheetLayout {
         List<Part> lists = new ArrayList<>();
         if (!sheet.findings().isEmpty()) {
             lists.add(new SpacePart(SPACE));
-            lists.add(new NotePart(phrases.say("heading.findings"), sheet.findings(), type, palette));
+            lists.addAll(NotePart.frames(
+                    phrases.say("heading.findings"), sheet.findings(), type, palette, pages.width(), pages.height()));
         }
         lists.addAll(cuts());
         lists.addAll(yarns());
@@ -192,8 +195,14 @@ public final class SheetLayout {
                                 type,
                                 palette,
                                 pages.height() * 0.24 * type.density()))));
-        opening.addAll(parts(chapter.steps().get(0)));
-        pages.addTogether(opening);
+        List<Part> first = parts(chapter.steps().get(0));
+        if (height(opening) + height(first) <= pages.height()) {
+            opening.addAll(first);
+            pages.addTogether(opening);
+        } else {
+            pages.addTogether(opening);
+            pages.addTogether(first);
+        }
         for (Step step : chapter.steps().subList(1, chapter.steps().size())) {
             pages.addTogether(parts(step));
         }
@@ -218,7 +227,8 @@ public final class SheetLayout {
         for (EndPlan end : ends) {
             List<Part> strips = GaugePart.strips(end, plan.piece().shown(), type, palette, most);
             String key = end.place() == Place.START ? "gauge.start" : "gauge.top";
-            pages.addTogether(List.of(new SpacePart(SPACE), heading(Role.STEP, phrases.say(key)), strips.get(0)));
+            Part title = new TogetherPart(List.of(new SpacePart(SPACE), heading(Role.STEP, phrases.say(key))));
+            pages.addTogether(List.of(title, strips.get(0)));
             strips.subList(1, strips.size()).forEach(pages::add);
         }
     }

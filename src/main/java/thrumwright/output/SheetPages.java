@@ -10,7 +10,8 @@ import thrumwright.drawing.Palette;
  * points.
  */
 public final class SheetPages {
-    private static final double NEARLY_EMPTY = 0.3;
+    /** A page of which less is taken has hardly anything on it. */
+    static final double NEARLY_EMPTY = 0.3;
 
     private final PageSetup setup;
     private final String title;
@@ -90,10 +91,7 @@ public final class SheetPages {
         double width = setup.width() - 2 * margin;
         double numberWidth = TextPart.width(number, type.small());
         double y = setup.height() - margin - type.small().getSize2D();
-        String shown = title;
-        while (shown.length() > 1 && TextPart.width(shown, type.small()) > width - numberWidth - 20) {
-            shown = shown.substring(0, shown.length() - 2).stripTrailing() + "…";
-        }
+        String shown = TextPart.shortened(title, type.small(), width - numberWidth - 20);
         new TextPart(shown, type.small(), faint).paint(g, margin, y, width);
         new TextPart(number, type.small(), faint).paint(g, setup.width() - margin - numberWidth, y, numberWidth + 1);
     }

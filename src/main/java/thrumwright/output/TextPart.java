@@ -17,6 +17,15 @@ record TextPart(String text, Font font, Color colour) implements Part {
         return font.getStringBounds(text, EXACT).getWidth();
     }
 
+    /** The text, cut short with “…” where it would be wider. */
+    static String shortened(String text, Font font, double width) {
+        String shown = text;
+        while (shown.length() > 1 && width(shown, font) > width) {
+            shown = shown.substring(0, shown.length() - 2).stripTrailing() + "…";
+        }
+        return shown;
+    }
+
     @Override
     public double height(double width) {
         return lines(width).size() * font.getSize2D() * LEADING;

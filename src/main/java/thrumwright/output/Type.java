@@ -13,8 +13,10 @@ import thrumwright.drawing.Fonts;
 record Type(Fonts fonts, double distance, double density) {
     /** Capital height over type size of Source Sans 3, measured on its H. */
     static final double CAPITAL = 0.654;
-    /** Minutes of arc at which what is read while weaving stands (NUREG-0700 rev. 2, 1.3.1-4; at least 16). */
+    /** Minutes of arc at which what is read while weaving stands (NUREG-0700 rev. 2, 1.3.1-4). */
     static final double MINUTES = 20;
+    /** The fewest at which letters can be read without trouble (the same). */
+    static final double LEAST_MINUTES = 16;
 
     private static final float LARGEST_HEADING = 34;
 
@@ -25,12 +27,16 @@ record Type(Fonts fonts, double distance, double density) {
 
     /** Type size in points of what must be read from the loom. */
     float large() {
-        return (float) (capitalHeight(distance, MINUTES) / CAPITAL * Paper.POINTS);
+        return size(MINUTES);
     }
 
-    /** Side of a box to tick beside what is read from the loom, points. */
-    double box() {
-        return large() * 0.72;
+    private float size(double minutes) {
+        return (float) (capitalHeight(distance, minutes) / CAPITAL * Paper.POINTS);
+    }
+
+    /** Side of a box to tick beside such type, points. */
+    static double box(Font beside) {
+        return beside.getSize2D() * 0.72;
     }
 
     private float close(double points) {
@@ -50,9 +56,9 @@ record Type(Fonts fonts, double distance, double density) {
         return fonts.bold().deriveFont(26f);
     }
 
-    /** Of a step's name; no larger than fits a line. */
+    /** Of a step's name: no larger than fits a line, but never too small to be read from the loom. */
     Font heading() {
-        return fonts.bold().deriveFont(Math.min(LARGEST_HEADING, large()));
+        return fonts.bold().deriveFont(Math.max(size(LEAST_MINUTES), Math.min(LARGEST_HEADING, large())));
     }
 
     Font essential() {

@@ -4,12 +4,16 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.awt.Graphics2D;
+import java.awt.geom.Rectangle2D;
 import java.awt.image.BufferedImage;
+import java.util.ArrayList;
 import java.util.List;
 
 /** What must hold for any pages. */
 final class LayoutChecks {
     private static final double HAIR = 1e-6;
+    /** Ink that shares less, in width or height, touches at most, points. */
+    private static final double TOUCH = 0.75;
 
     private LayoutChecks() {}
 
@@ -31,6 +35,69 @@ final class LayoutChecks {
                     .as("page %d of %s", page, pages.title())
                     .isLessThan(pages.setup().height() - 10);
         }
+    }
+
+    /**
+     * No text runs into another, into a box to tick or into a figure, by the ink of the font's own glyphs; all of it lies
+     * where its part lies.
+     */
+    static void assertInkLiesFree(SheetPages pages) {
+        for (int page = 0; page < pages.count(); page++) {
+            List<InkBoxes.Ink> all = new ArrayList<>();
+            for (Pages.Placed part : pages.parts(page)) {
+                InkBoxes ink = new InkBoxes();
+                part.part().paint(ink, part.x(), part.y(), part.width());
+                Rectangle2D place =
+                        new Rectangle2D.Double(part.x() - 1, part.y() - 1, part.width() + 2, part.height() + 2);
+                for (InkBoxes.Ink each : ink.inks()) {
+                    if (!place.contains(each.box())) {
+                        throw new AssertionError("“" + each.what() + "” lies at " + each.box() + ", out of " + place
+                                + " on page " + (page + 1) + " of " + pages.title());
+                    }
+                }
+                all.addAll(ink.inks());
+            }
+            for (int i = 0; i < all.size(); i++) {
+                for (int k = i + 1; k < all.size(); k++) {
+                    assertApart(all.get(i), all.get(k), (page + 1) + " of " + pages.title());
+                }
+            }
+        }
+    }
+
+    private static void assertApart(InkBoxes.Ink one, InkBoxes.Ink other, String page) {
+        Rectangle2D shared = one.box().createIntersection(other.box());
+        if (shared.getWidth() > TOUCH && shared.getHeight() > TOUCH) {
+            throw new AssertionError(
+                    "“" + one.what() + "” and “" + other.what() + "” share " + shared + " on page " + page);
+        }
+    }
+
+    /**
+     * A page holds little only where there is no choice: at the end of a chapter or sheet, or if what comes next doesn't
+     * fit below, not even its head with the first row.
+     */
+    static void assertNoPageIsNearlyEmptyForNothing(SheetPages pages) {
+        double top = pages.setup().marginPoints();
+        double bottom = pages.setup().height() - top - SheetLayout.FOOTER;
+        for (int page = 0; page < pages.count() - 1; page++) {
+            List<Pages.Placed> parts = pages.parts(page);
+            Pages.Placed last = parts.get(parts.size() - 1);
+            double below = last.y() + last.height();
+            List<Pages.Placed> next = pages.parts(page + 1);
+            boolean full = below - top >= 0.3 * (bottom - top);
+            if (!full && !beginsAChapter(next.get(0))) {
+                double needed =
+                        next.get(0).height() + (next.size() > 1 ? next.get(1).height() : 0);
+                assertThat(needed)
+                        .as("what page %d of %s, nearly empty, leaves to the next", page + 1, pages.title())
+                        .isGreaterThan(bottom - below - HAIR);
+            }
+        }
+    }
+
+    private static boolean beginsAChapter(Pages.Placed part) {
+        return part.part() instanceof Structured.WithRole titled && titled.role() == Role.CHAPTER;
     }
 
     /** What a part paints stays in the place that it asked for. */
