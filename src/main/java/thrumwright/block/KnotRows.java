@@ -141,7 +141,8 @@ public record KnotRows(Tag tag, int rows, int endsPerGroup, boolean split, Optio
     public double freeWarp(Setting warp) {
         int most = largestGroup(warp.ends());
         double gather = Math.hypot((most - 1) * warp.spacing() / 2, knotHeight(warp) / 2);
-        double aside = split ? (most + 1) / 2 * warp.spacing() : 0;
+        int apart = split ? (most + 1) / 2 : 0;
+        double aside = apart * warp.spacing();
         double between = (rows - 1) * Math.hypot(step(warp), aside);
         return Math.max(HANDS, gather + between + rows * KNOT * widest(warp) + hanging.mm());
     }

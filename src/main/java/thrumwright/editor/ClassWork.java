@@ -5,6 +5,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.function.IntSupplier;
 import thrumwright.editor.edit.ClassSession;
@@ -103,9 +104,9 @@ final class ClassWork {
     /** As seen from the class's file, the same on every system; on another disk, where that can't be said, in full. */
     private static String named(Path piece, Path from) {
         Path whole = piece.toAbsolutePath().normalize();
-        Path folder = from.toAbsolutePath().normalize().getParent();
-        boolean apart = folder == null || !whole.getRoot().equals(folder.getRoot());
-        return (apart ? whole : folder.relativize(whole)).toString().replace('\\', '/');
+        Path folder = from.toAbsolutePath().normalize().resolveSibling("");
+        boolean together = Objects.equals(whole.getRoot(), folder.getRoot());
+        return (together ? folder.relativize(whole) : whole).toString().replace('\\', '/');
     }
 
     /** @param each whether every loom gets a file of its own */

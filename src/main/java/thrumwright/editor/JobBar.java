@@ -98,6 +98,7 @@ final class JobBar {
                                 running = null;
                                 panel.setVisible(false);
                                 changed.run();
+                                giveBack(before);
                                 ended.accept(how);
                             });
                         },

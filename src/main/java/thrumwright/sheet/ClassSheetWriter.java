@@ -59,9 +59,6 @@ final class ClassSheetWriter {
                 facts.add(new Fact(phrases.say("column." + key), values.get(0)));
             }
         });
-        String title = plan.set().title().isBlank()
-                ? phrases.say("untitled")
-                : plan.set().title();
         Phrases steps = Phrases.of("thrumwright.sheet.steps", locale);
         YarnLines yarns = new YarnLines(piece, steps, new Words(locale));
         return new ClassSheet(

@@ -351,7 +351,7 @@ public final class PageView extends JComponent implements Scrollable {
         AffineTransform dots = new AffineTransform(scale, 0, 0, scale, x, y);
         dots.translate(there.of().part().x, there.of().part().y);
         g.setTransform(new AffineTransform());
-        if (scale != 1) {
+        if (Math.abs(scale - 1) > 1e-9) {
             g.setRenderingHint(RenderingHints.KEY_INTERPOLATION, RenderingHints.VALUE_INTERPOLATION_BILINEAR);
         }
         g.drawImage(there.image(), dots, null);
