@@ -174,6 +174,11 @@ final class Stage {
         });
     }
 
+    /** The view that is showing. For the event thread. */
+    Component view() {
+        return tabs("views").getSelectedComponent();
+    }
+
     /** The form that is showing. */
     JComponent form() {
         return (JComponent) ask(() -> tabs("forms").getSelectedComponent());
