@@ -184,10 +184,10 @@ final class ClassWindow {
         JSplitPane left = new JSplitPane(
                 JSplitPane.VERTICAL_SPLIT, new MembersView(session, texts).component(), new JScrollPane(summary));
         left.setResizeWeight(0.7);
-        left.setBorder(null);
+        left.setBorder(BorderFactory.createEmptyBorder());
         JSplitPane whole = new JSplitPane(JSplitPane.HORIZONTAL_SPLIT, left, form.component());
         whole.setResizeWeight(1);
-        whole.setBorder(null);
+        whole.setBorder(BorderFactory.createEmptyBorder());
         form.component().setPreferredSize(new Dimension(330, 400));
         form.component().setMinimumSize(new Dimension(280, 100));
         return whole;

@@ -164,7 +164,7 @@ final class EditorWindow {
         JSplitPane left = new JSplitPane(JSplitPane.VERTICAL_SPLIT, canvasScroll(), views);
         left.setName("canvasAndViews");
         left.setResizeWeight(1);
-        left.setBorder(null);
+        left.setBorder(BorderFactory.createEmptyBorder());
         int screen = frame.getHeight() > 0 ? frame.getHeight() : 860;
         Geometry geometry = new Geometry(room.settings());
         int usual = Math.max(118, Math.min(200, screen / 5));
@@ -184,7 +184,7 @@ final class EditorWindow {
         JSplitPane whole = new JSplitPane(JSplitPane.HORIZONTAL_SPLIT, left, right);
         whole.setName("canvasAndForms");
         whole.setResizeWeight(1);
-        whole.setBorder(null);
+        whole.setBorder(BorderFactory.createEmptyBorder());
         right.setName("formsAndShelf");
         right.setPreferredSize(new Dimension(geometry.part("forms", 330, 290, frame.getWidth() / 2), 400));
         right.setMinimumSize(new Dimension(290, 100));
@@ -212,7 +212,7 @@ final class EditorWindow {
 
     private JScrollPane canvasScroll() {
         JScrollPane scroll = new JScrollPane(canvas);
-        scroll.setBorder(null);
+        scroll.setBorder(BorderFactory.createEmptyBorder());
         scroll.getViewport().setScrollMode(JViewport.SIMPLE_SCROLL_MODE);
         scroll.setRowHeaderView(labels);
         scroll.getRowHeader().setScrollMode(JViewport.SIMPLE_SCROLL_MODE);

@@ -172,7 +172,7 @@ final class EndFindings {
     private void depth(Hem hem, Block fold) {
         double deepest = piece.design().height().mm() / 3;
         Map<String, Object> values = Map.of(
-                "depth", shown.height(hem.depth()),
+                "depth", near(hem.depth(), deepest) ? shown.fine(hem.depth()) : shown.height(hem.depth()),
                 "least", shown.height(SHALLOW),
                 "most", shown.height(deepest));
         if (hem.depth() < SHALLOW) {
@@ -180,6 +180,11 @@ final class EndFindings {
         } else if (hem.depth() > deepest) {
             about(Code.HEM_DEEP, fold, values, repairs.hemDepth(end, deepest - hem.depth()));
         }
+    }
+
+    /** Whether rounding would hide on which side of a limit it lies. */
+    private static boolean near(double depth, double deepest) {
+        return Math.abs(depth - SHALLOW) < 0.5 || Math.abs(depth - deepest) < 0.5;
     }
 
     private void firstTurn(Hem hem, Block fold) {

@@ -20,6 +20,9 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.RegisterExtension;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import thrumwright.block.Amount;
+import thrumwright.block.PlainBand;
+import thrumwright.editor.edit.Edits;
 import thrumwright.editor.look.Theme;
 import thrumwright.piece.Piece;
 import thrumwright.piece.Place;
@@ -67,6 +70,7 @@ class PicturesIT {
     @Test
     void everyView() throws IOException {
         open(withFindings(), Theme.LIGHT);
+        stage.run(this::work);
         JSplitPane split =
                 stage.robot().finder().findByName(stage.editor().frame(), "canvasAndViews", JSplitPane.class);
         Set<String> taken = new HashSet<>();
@@ -83,6 +87,18 @@ class PicturesIT {
             }
         });
         assertThat(taken).contains("view-findings", "view-cuts", "view-hems", "view-ends", "view-budget", "view-steps");
+    }
+
+    /** A little to go back to in the history. */
+    private void work() {
+        Edits edits = stage.editor().desk().edits();
+        PlainBand facing =
+                (PlainBand) stage.session().piece().start().block("facing").orElseThrow();
+        for (int picks : new int[] {8, 7, 6}) {
+            stage.session().edit(edits.amount(Place.START, facing.withAmount(new Amount.Picks(picks))));
+        }
+        stage.session().edit(edits.topOnItsOwn());
+        stage.session().undo();
     }
 
     private static boolean tall(String name) {
@@ -139,8 +155,7 @@ class PicturesIT {
 
     private BufferedImage taken(Component shown) {
         return stage.ask(() -> {
-            BufferedImage picture =
-                    new BufferedImage(shown.getWidth(), shown.getHeight(), BufferedImage.TYPE_INT_RGB);
+            BufferedImage picture = new BufferedImage(shown.getWidth(), shown.getHeight(), BufferedImage.TYPE_INT_RGB);
             Graphics2D g = picture.createGraphics();
             shown.paint(g);
             g.dispose();

@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.function.BiFunction;
 import java.util.function.Function;
 import java.util.function.UnaryOperator;
+import javax.swing.BorderFactory;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
@@ -125,7 +126,7 @@ public final class MemberForm {
         one.choice("member.first", this::yarns, ClassMember::firstYarnId, ClassMember::withFirstYarn);
         one.choice("member.last", this::yarns, ClassMember::lastYarnId, ClassMember::withLastYarn);
         JScrollPane scroll = new JScrollPane(fields);
-        scroll.setBorder(null);
+        scroll.setBorder(BorderFactory.createEmptyBorder());
         panel.removeAll();
         panel.add(scroll);
         panel.revalidate();

@@ -8,6 +8,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import javax.swing.BorderFactory;
 import javax.swing.DefaultListModel;
 import javax.swing.JLabel;
 import javax.swing.JList;
@@ -109,7 +110,7 @@ public final class StructureChooser extends JPanel {
                 about,
                 ScrollPaneConstants.VERTICAL_SCROLLBAR_AS_NEEDED,
                 ScrollPaneConstants.HORIZONTAL_SCROLLBAR_NEVER);
-        told.setBorder(null);
+        told.setBorder(BorderFactory.createEmptyBorder());
         JPanel shown = new JPanel(new MigLayout("insets 0, wrap 1, fill", "[grow, fill]", "[190!]8[grow, fill]"));
         shown.add(picture, "grow");
         shown.add(told, "grow, push");

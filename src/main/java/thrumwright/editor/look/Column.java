@@ -3,9 +3,11 @@ package thrumwright.editor.look;
 import java.awt.Dimension;
 import java.awt.LayoutManager;
 import java.awt.Rectangle;
+import javax.swing.BorderFactory;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
+import javax.swing.JViewport;
 import javax.swing.ScrollPaneConstants;
 import javax.swing.Scrollable;
 
@@ -24,7 +26,7 @@ public class Column extends JPanel implements Scrollable {
     public static JScrollPane scrolling(JComponent column) {
         JScrollPane scroll = new JScrollPane(
                 column, ScrollPaneConstants.VERTICAL_SCROLLBAR_ALWAYS, ScrollPaneConstants.HORIZONTAL_SCROLLBAR_NEVER);
-        scroll.setBorder(null);
+        scroll.setBorder(BorderFactory.createEmptyBorder());
         return scroll;
     }
 
@@ -50,6 +52,6 @@ public class Column extends JPanel implements Scrollable {
 
     @Override
     public boolean getScrollableTracksViewportHeight() {
-        return false;
+        return getParent() instanceof JViewport seen && seen.getHeight() > getPreferredSize().height;
     }
 }

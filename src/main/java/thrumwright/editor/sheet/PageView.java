@@ -20,6 +20,7 @@ import java.util.Map;
 import java.util.Objects;
 import javax.accessibility.AccessibleContext;
 import javax.accessibility.AccessibleRole;
+import javax.swing.BorderFactory;
 import javax.swing.JComponent;
 import javax.swing.JScrollPane;
 import javax.swing.JViewport;
@@ -54,7 +55,7 @@ public final class PageView extends JComponent implements Scrollable {
         setFocusable(true);
         setOpaque(true);
         scroll.setName("pagesScroll");
-        scroll.setBorder(null);
+        scroll.setBorder(BorderFactory.createEmptyBorder());
         scroll.setVerticalScrollBarPolicy(JScrollPane.VERTICAL_SCROLLBAR_ALWAYS);
         scroll.getViewport().setScrollMode(JViewport.SIMPLE_SCROLL_MODE);
         scroll.getViewport().addChangeListener(event -> moved());

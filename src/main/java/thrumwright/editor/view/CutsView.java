@@ -2,6 +2,7 @@ package thrumwright.editor.view;
 
 import java.awt.Component;
 import java.util.List;
+import javax.swing.BorderFactory;
 import javax.swing.JComponent;
 import javax.swing.JScrollPane;
 import javax.swing.JTable;
@@ -41,7 +42,7 @@ public final class CutsView {
             table.getColumnModel().getColumn(i).setPreferredWidth(widths[i]);
         }
         table.getSelectionModel().addListSelectionListener(event -> choose());
-        scroll.setBorder(null);
+        scroll.setBorder(BorderFactory.createEmptyBorder());
         LiveView.keep(session, scroll, this::refresh);
     }
 

@@ -80,7 +80,7 @@ public final class HistoryView {
                 goToSelected();
             }
         });
-        scroll.setBorder(null);
+        scroll.setBorder(BorderFactory.createEmptyBorder());
         LiveView.keep(session, scroll, this::refresh);
     }
 

@@ -26,7 +26,7 @@ public final class StepsView {
         text.setWrapStyleWord(true);
         text.setBorder(BorderFactory.createEmptyBorder(8, 12, 8, 12));
         text.getAccessibleContext().setAccessibleName(texts.say("tab.steps"));
-        scroll.setBorder(null);
+        scroll.setBorder(BorderFactory.createEmptyBorder());
         LiveView.keep(session, scroll, this::refresh);
     }
 
