@@ -387,6 +387,7 @@ final class EditorWindow {
         } else {
             classWindow.work().take(file, path);
         }
+        classWindow.session().follow(session.piece());
         classWindow.show();
     }
 

@@ -90,11 +90,13 @@ final class FileWork {
         }
     }
 
-    /** Beside this piece if the class weaves it, else beside its own. */
+    /** Beside its piece: where that is open already, here if it is the same, else in a window of its own. */
     private void openClass(ClassFile file, Path path) {
         window.room().settings().used(path);
+        Optional<Path> piece = file.piecePath(path);
         boolean same = session.piece().equals(file.set().piece());
-        EditorWindow where = same ? window : take(file.piece(), file.piecePath(path));
+        EditorWindow where = piece.flatMap(window.room()::showing)
+                .orElseGet(() -> same ? window : take(file.piece(), piece));
         where.openClass(file, path);
     }
 

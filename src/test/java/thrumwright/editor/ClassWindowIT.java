@@ -305,6 +305,26 @@ class ClassWindowIT {
     }
 
     @Test
+    void aClassOfAnOpenPieceFollowsItAsItIsThere() throws IOException {
+        Path piece = wave();
+        Path file = Files.writeString(folder.resolve("saturday.json"), """
+                {"thrumwrightClass": 1, "title": "Saturday", "piece": "wave.json", "members": [{"name": "Asta"}]}
+                """);
+        open(Optional.of(piece));
+        onEventThread(() -> {
+            editor.session()
+                    .edit(editor.desk().edits().field("Width", "warp", old -> old.withWarp(
+                            old.warp().withWidth(Length.parse("9 cm")))));
+            editor.files().open(file);
+            return null;
+        });
+        findClass();
+        assertThat(onEventThread(() -> room.windows().size())).isEqualTo(1);
+        assertThat(cell(0, 3)).isEqualTo("9 cm");
+        assertThat(looms.target().getTitle()).startsWith("Class: Saturday —");
+    }
+
+    @Test
     void aClassThatIsNotSavedIsAskedAboutBeforeItsPieceCloses() throws IOException {
         open(Optional.of(wave()));
         openClass();
