@@ -95,8 +95,8 @@ final class FileWork {
         window.room().settings().used(path);
         Optional<Path> piece = file.piecePath(path);
         boolean same = session.piece().equals(file.set().piece());
-        EditorWindow where = piece.flatMap(window.room()::showing)
-                .orElseGet(() -> same ? window : take(file.piece(), piece));
+        EditorWindow where =
+                piece.flatMap(window.room()::showing).orElseGet(() -> same ? window : take(file.piece(), piece));
         where.openClass(file, path);
     }
 

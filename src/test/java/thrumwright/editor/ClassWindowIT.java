@@ -313,8 +313,12 @@ class ClassWindowIT {
         open(Optional.of(piece));
         onEventThread(() -> {
             editor.session()
-                    .edit(editor.desk().edits().field("Width", "warp", old -> old.withWarp(
-                            old.warp().withWidth(Length.parse("9 cm")))));
+                    .edit(editor.desk()
+                            .edits()
+                            .field(
+                                    "Width",
+                                    "warp",
+                                    old -> old.withWarp(old.warp().withWidth(Length.parse("9 cm")))));
             editor.files().open(file);
             return null;
         });
