@@ -408,6 +408,20 @@ class SheetWindowIT {
         assertThat(written(".pdf")).isEmpty();
     }
 
+    @Test
+    void theButtonThatBeganAWorkHasTheKeyboardAgainAfterwards() {
+        open();
+        openSheet();
+        answers.sheet = Optional.of(new SheetTarget(folder.resolve("marsh.pdf"), SheetForm.PDF));
+        var export = sheet.button("tool.sheet-export").focus().target();
+        waitFor("the keyboard at the button", () -> onEventThread(export::isFocusOwner));
+
+        press(sheet, KeyEvent.VK_SPACE, 0);
+
+        waitForMessage("The step sheet is written to ");
+        waitFor("the keyboard at the button again", () -> onEventThread(export::isFocusOwner));
+    }
+
     private List<Path> written(String ending) throws IOException {
         try (Stream<Path> files = Files.list(folder)) {
             return files.filter(file -> file.toString().endsWith(ending)).toList();
