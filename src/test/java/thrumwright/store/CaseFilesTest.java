@@ -14,8 +14,10 @@ import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.TestFactory;
+import thrumwright.plan.ClassPlan;
 import thrumwright.plan.Hem;
 import thrumwright.plan.Plan;
+import thrumwright.plan.YarnTotal;
 
 /**
  * Cases in readable files. A general case is a piece and what its plan must say; a robust case is a change to the demo
@@ -56,20 +58,46 @@ class CaseFilesTest {
     @TestFactory
     Stream<DynamicTest> general() throws IOException, URISyntaxException {
         Path folder = Path.of(CaseFilesTest.class.getResource("general").toURI());
-        List<Path> files;
-        try (Stream<Path> all = Files.list(folder)) {
-            files = all.filter(file -> file.toString().endsWith(".json"))
-                    .sorted()
-                    .toList();
-        }
-        assertThat(files).isNotEmpty();
-        return files.stream()
+        return files(folder).stream()
                 .map(file -> DynamicTest.dynamicTest(file.getFileName().toString(), () -> {
                     Plan plan = Plan.of(PieceFile.read(Files.readString(file)).piece());
-                    Path expected =
-                            file.resolveSibling(file.getFileName().toString().replace(".json", ".expected"));
-                    assertThat(told(plan)).isEqualToIgnoringWhitespace(Files.readString(expected));
+                    assertThat(told(plan)).isEqualToIgnoringWhitespace(Files.readString(expected(file)));
                 }));
+    }
+
+    /** A class, and what each of its looms and all of them together must say. */
+    @TestFactory
+    Stream<DynamicTest> generalClasses() throws IOException, URISyntaxException {
+        Path folder = Path.of(CaseFilesTest.class.getResource("general/classes").toURI());
+        return files(folder).stream()
+                .map(file -> DynamicTest.dynamicTest(file.getFileName().toString(), () -> {
+                    ClassPlan plan = ClassPlan.of(ClassFile.read(file).set());
+                    StringBuilder told = new StringBuilder();
+                    plan.plans().forEach(each -> told.append(told(each)));
+                    for (YarnTotal total : plan.totals()) {
+                        told.append(total.yarn().id())
+                                .append(" warp ")
+                                .append(rounded(total.inWarp()))
+                                .append(" ends ")
+                                .append(rounded(total.inEnds()))
+                                .append('\n');
+                    }
+                    assertThat(told.toString()).isEqualToIgnoringWhitespace(Files.readString(expected(file)));
+                }));
+    }
+
+    private static List<Path> files(Path folder) throws IOException {
+        try (Stream<Path> all = Files.list(folder)) {
+            List<Path> files = all.filter(file -> file.toString().endsWith(".json"))
+                    .sorted()
+                    .toList();
+            assertThat(files).isNotEmpty();
+            return files;
+        }
+    }
+
+    private static Path expected(Path file) {
+        return file.resolveSibling(file.getFileName().toString().replace(".json", ".expected"));
     }
 
     private static String told(Plan plan) {
