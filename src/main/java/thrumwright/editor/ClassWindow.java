@@ -9,12 +9,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import javax.swing.Action;
 import javax.swing.BorderFactory;
 import javax.swing.Box;
-import javax.swing.JButton;
 import javax.swing.JFrame;
-import javax.swing.JMenu;
 import javax.swing.JMenuBar;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
@@ -46,6 +43,7 @@ final class ClassWindow {
     private final MessageBar messages;
     private final JobBar jobs;
     private final Commands commands;
+    private final Bars bars;
     private final ClassWork work;
     private final Runnable noLonger;
 
@@ -58,6 +56,7 @@ final class ClassWindow {
         this.form = new MemberForm(session, texts);
         this.messages = new MessageBar(texts);
         this.commands = new Commands(new CommandTexts(Locale.UK, EditorWindow.menuKey()), Icons::of, this::takeOver);
+        this.bars = new Bars(commands, texts);
         this.jobs = new JobBar(texts, commands::refresh);
         this.work = new ClassWork(editor, session, messages, form::unfinished);
         addCommands();
@@ -117,7 +116,7 @@ final class ClassWindow {
 
     private JMenuBar menus() {
         JMenuBar bar = new JMenuBar();
-        bar.add(menu(
+        bar.add(bars.menu(
                 "menu.file",
                 "class-open",
                 "class-save",
@@ -127,51 +126,26 @@ final class ClassWindow {
                 "class-pdfs",
                 null,
                 "class-close"));
-        bar.add(menu("menu.edit", "class-undo", "class-redo", null, "class-add", "class-remove"));
+        bar.add(bars.menu("menu.edit", "class-undo", "class-redo", null, "class-add", "class-remove"));
         return bar;
-    }
-
-    private JMenu menu(String key, String... ids) {
-        JMenu menu = new JMenu(texts.say(key));
-        menu.setName(key);
-        menu.setMnemonic(texts.say(key).charAt(0));
-        for (String id : ids) {
-            if (id == null) {
-                menu.addSeparator();
-            } else {
-                menu.add(commands.get(id)).setName("menu." + id);
-            }
-        }
-        return menu;
     }
 
     private JToolBar tools() {
         JToolBar bar = new JToolBar();
         bar.setFloatable(false);
         bar.setName("classTools");
-        button(bar, "class-open", false);
-        button(bar, "class-save", false);
+        bars.button(bar, "class-open", false);
+        bars.button(bar, "class-save", false);
         bar.addSeparator();
-        button(bar, "class-undo", false);
-        button(bar, "class-redo", false);
+        bars.button(bar, "class-undo", false);
+        bars.button(bar, "class-redo", false);
         bar.addSeparator();
-        button(bar, "class-add", true);
-        button(bar, "class-remove", true);
+        bars.button(bar, "class-add", true);
+        bars.button(bar, "class-remove", true);
         bar.add(Box.createHorizontalGlue());
-        button(bar, "class-pdf", true);
-        button(bar, "class-pdfs", true);
+        bars.button(bar, "class-pdf", true);
+        bars.button(bar, "class-pdfs", true);
         return bar;
-    }
-
-    private void button(JToolBar bar, String id, boolean withText) {
-        Action action = commands.get(id);
-        JButton button = bar.add(action);
-        button.setName("tool." + id);
-        button.setFocusable(true);
-        button.setHideActionText(!withText);
-        button.setHorizontalTextPosition(JButton.TRAILING);
-        button.setVerticalTextPosition(JButton.CENTER);
-        button.getAccessibleContext().setAccessibleName((String) action.getValue(Action.NAME));
     }
 
     private JSplitPane middle() {

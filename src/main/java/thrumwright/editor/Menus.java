@@ -1,8 +1,6 @@
 package thrumwright.editor;
 
-import java.awt.event.KeyEvent;
 import java.nio.file.Path;
-import javax.swing.Action;
 import javax.swing.Box;
 import javax.swing.ButtonGroup;
 import javax.swing.JButton;
@@ -12,7 +10,6 @@ import javax.swing.JMenuItem;
 import javax.swing.JPopupMenu;
 import javax.swing.JRadioButtonMenuItem;
 import javax.swing.JToolBar;
-import javax.swing.KeyStroke;
 import javax.swing.event.MenuEvent;
 import javax.swing.event.MenuListener;
 import thrumwright.block.Block;
@@ -25,21 +22,21 @@ import thrumwright.plan.Words;
 
 /** The menus and the row of buttons. */
 final class Menus {
-    private final Commands commands;
     private final Texts texts;
+    private final Bars bars;
 
     Menus(Commands commands, Texts texts) {
-        this.commands = commands;
         this.texts = texts;
+        this.bars = new Bars(commands, texts);
     }
 
     JMenuBar bar(Workroom room, FileWork files) {
         JMenuBar bar = new JMenuBar();
-        JMenu file = menu("menu.file", "new", "open");
+        JMenu file = bars.menu("menu.file", "new", "open");
         file.add(recent(room, files));
-        add(file, null, "save", "save-as", null, "sheet", "print", "export", "class", null, "close");
+        bars.add(file, null, "save", "save-as", null, "sheet", "print", "export", "class", null, "close");
         bar.add(file);
-        bar.add(menu(
+        bar.add(bars.menu(
                 "menu.edit",
                 "undo",
                 "redo",
@@ -52,9 +49,9 @@ final class Menus {
                 "delete",
                 null,
                 "select-all"));
-        JMenu block = menu("menu.block");
+        JMenu block = bars.menu("menu.block");
         block.add(kinds());
-        add(
+        bars.add(
                 block,
                 null,
                 "shelf",
@@ -70,7 +67,7 @@ final class Menus {
                 "write-structure",
                 "import-structure");
         bar.add(block);
-        JMenu view = menu(
+        JMenu view = bars.menu(
                 "menu.view",
                 "closer",
                 "farther",
@@ -130,44 +127,6 @@ final class Menus {
         return recent;
     }
 
-    private JMenu menu(String key, String... ids) {
-        JMenu menu = new JMenu(texts.say(key));
-        menu.setName(key);
-        menu.setMnemonic(texts.say(key).charAt(0));
-        add(menu, ids);
-        return menu;
-    }
-
-    private void add(JMenu menu, String... ids) {
-        for (String id : ids) {
-            if (id == null) {
-                menu.addSeparator();
-            } else {
-                menu.add(item(id));
-            }
-        }
-    }
-
-    private JMenuItem item(String id) {
-        JMenuItem item = commands.onCanvas(id) ? new ShownOnly(commands.get(id)) : new JMenuItem(commands.get(id));
-        item.setName("menu." + id);
-        return item;
-    }
-
-    /** Shows its key, which counts on the canvas only: in a list or a field it means something else. */
-    private static final class ShownOnly extends JMenuItem {
-        private static final long serialVersionUID = 1L;
-
-        ShownOnly(Action action) {
-            super(action);
-        }
-
-        @Override
-        protected boolean processKeyBinding(KeyStroke key, KeyEvent event, int condition, boolean pressed) {
-            return false;
-        }
-    }
-
     /** All kinds in a menu of their own, since with them the one around it would be higher than a small screen. */
     private JMenu kinds() {
         JMenu kinds = new JMenu(texts.say("tool.add"));
@@ -179,7 +138,7 @@ final class Menus {
     /** An item for every kind of block. */
     private void addKinds(JPopupMenu menu) {
         for (Block block : NewBlocks.all(UnitSystem.METRIC)) {
-            menu.add(item("add-" + Words.key(block)));
+            menu.add(bars.item("add-" + Words.key(block)));
         }
     }
 
@@ -187,7 +146,7 @@ final class Menus {
     JPopupMenu popup() {
         JPopupMenu popup = new JPopupMenu();
         popup.setName("blockMenu");
-        popup.add(item("amount"));
+        popup.add(bars.item("amount"));
         popup.addSeparator();
         popup.add(kinds());
         popup.addSeparator();
@@ -195,7 +154,7 @@ final class Menus {
             if (id == null) {
                 popup.addSeparator();
             } else {
-                popup.add(item(id));
+                popup.add(bars.item(id));
             }
         }
         return popup;
@@ -206,7 +165,7 @@ final class Menus {
         bar.setFloatable(false);
         bar.setName("tools");
         for (String id : new String[] {"new", "open", "save", null, "undo", "redo", null}) {
-            button(bar, id, false);
+            bars.button(bar, id, false);
         }
         JButton add = new JButton(texts.say("tool.add"), thrumwright.editor.look.Icons.of("add"));
         add.setName("add");
@@ -216,27 +175,10 @@ final class Menus {
         add.addActionListener(event -> kinds.show(add, 0, add.getHeight()));
         bar.add(add);
         for (String id : new String[] {"up", "down", "delete", null, "farther", "closer", "fit-piece"}) {
-            button(bar, id, false);
+            bars.button(bar, id, false);
         }
         bar.add(Box.createHorizontalGlue());
-        button(bar, "sheet", true);
+        bars.button(bar, "sheet", true);
         return bar;
-    }
-
-    private void button(JToolBar bar, String id, boolean withText) {
-        if (id == null) {
-            bar.addSeparator();
-            return;
-        }
-        Action action = commands.get(id);
-        JButton button = bar.add(action);
-        button.setName("tool." + id);
-        button.setFocusable(true);
-        button.getAccessibleContext().setAccessibleName((String) action.getValue(Action.NAME));
-        if (withText) {
-            button.setHideActionText(false);
-            button.setHorizontalTextPosition(JButton.TRAILING);
-            button.setVerticalTextPosition(JButton.CENTER);
-        }
     }
 }

@@ -1,10 +1,7 @@
 package thrumwright.editor;
 
-import javax.swing.Action;
 import javax.swing.Box;
-import javax.swing.JButton;
 import javax.swing.JLabel;
-import javax.swing.JMenu;
 import javax.swing.JMenuBar;
 import javax.swing.JToolBar;
 import thrumwright.editor.text.Commands;
@@ -12,20 +9,18 @@ import thrumwright.editor.text.Texts;
 
 /** The menus and buttons of the window that shows a step sheet, and which page is looked at. */
 final class SheetBar {
-    private final Commands commands;
-    private final Texts texts;
+    private final Bars bars;
     private final JLabel where = new JLabel();
 
     SheetBar(Commands commands, Texts texts) {
-        this.commands = commands;
-        this.texts = texts;
+        this.bars = new Bars(commands, texts);
         where.setName("page");
     }
 
     JMenuBar menus() {
         JMenuBar bar = new JMenuBar();
-        bar.add(menu("menu.sheet", "sheet-print", "sheet-export", null, "sheet-close"));
-        bar.add(menu(
+        bar.add(bars.menu("menu.sheet", "sheet-print", "sheet-export", null, "sheet-close"));
+        bar.add(bars.menu(
                 "menu.view",
                 "sheet-closer",
                 "sheet-farther",
@@ -41,48 +36,23 @@ final class SheetBar {
         return bar;
     }
 
-    private JMenu menu(String key, String... ids) {
-        JMenu menu = new JMenu(texts.say(key));
-        menu.setName(key);
-        menu.setMnemonic(texts.say(key).charAt(0));
-        for (String id : ids) {
-            if (id == null) {
-                menu.addSeparator();
-            } else {
-                menu.add(commands.get(id)).setName("menu." + id);
-            }
-        }
-        return menu;
-    }
-
     JToolBar tools() {
         JToolBar bar = new JToolBar();
         bar.setFloatable(false);
         bar.setName("sheetTools");
-        button(bar, "sheet-print", true);
-        button(bar, "sheet-export", true);
+        bars.button(bar, "sheet-print", true);
+        bars.button(bar, "sheet-export", true);
         bar.addSeparator();
-        button(bar, "sheet-farther", false);
-        button(bar, "sheet-closer", false);
-        button(bar, "sheet-whole", false);
-        button(bar, "sheet-width", false);
-        button(bar, "sheet-true-size", false);
+        bars.button(bar, "sheet-farther", false);
+        bars.button(bar, "sheet-closer", false);
+        bars.button(bar, "sheet-whole", false);
+        bars.button(bar, "sheet-width", false);
+        bars.button(bar, "sheet-true-size", false);
         bar.add(Box.createHorizontalGlue());
-        button(bar, "sheet-before", false);
+        bars.button(bar, "sheet-before", false);
         bar.add(where);
-        button(bar, "sheet-next", false);
+        bars.button(bar, "sheet-next", false);
         return bar;
-    }
-
-    private void button(JToolBar bar, String id, boolean withText) {
-        Action action = commands.get(id);
-        JButton button = bar.add(action);
-        button.setName("tool." + id);
-        button.setFocusable(true);
-        button.setHideActionText(!withText);
-        button.setHorizontalTextPosition(JButton.TRAILING);
-        button.setVerticalTextPosition(JButton.CENTER);
-        button.getAccessibleContext().setAccessibleName((String) action.getValue(Action.NAME));
     }
 
     /** Says which page is looked at. */
