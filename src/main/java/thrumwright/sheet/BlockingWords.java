@@ -58,7 +58,7 @@ final class BlockingWords {
                 + plan.start().staying()
                 + plan.top().staying();
         return Map.of(
-                "width", shown.cut(plan.finishedWidth()),
+                "width", shown.height(plan.finishedWidth()),
                 "height", shown.cut(height),
                 "pins", shown.height(inches ? Unit.INCH.millimetres() : 25));
     }

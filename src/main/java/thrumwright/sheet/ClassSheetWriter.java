@@ -91,7 +91,7 @@ final class ClassSheetWriter {
     private Map<String, Function<Plan, String>> columns() {
         Map<String, Function<Plan, String>> columns = new LinkedHashMap<>();
         columns.put("loom", one -> one.piece().loom().name());
-        columns.put("width", one -> shown.cut(one.finishedWidth()));
+        columns.put("width", one -> shown.height(one.finishedWidth()));
         columns.put("sett", one -> one.piece().warp().sett().text());
         columns.put("ends", one -> Integer.toString(one.piece().warp().ends()));
         columns.put("posts", one -> posts(one.piece().loom()));
@@ -107,8 +107,8 @@ final class ClassSheetWriter {
                 one -> phrases.say(
                         "size",
                         Map.of(
-                                "width", shown.cut(one.finishedWidth()),
-                                "height", shown.cut(one.finishedHeight()))));
+                                "width", shown.height(one.finishedWidth()),
+                                "height", shown.height(one.finishedHeight()))));
         return columns;
     }
 

@@ -78,7 +78,11 @@ final class SheetWriter {
                 "size",
                 phrases.say(
                         "fact.size.value",
-                        Map.of("width", shown.cut(plan.finishedWidth()), "height", shown.cut(plan.finishedHeight())))));
+                        Map.of(
+                                "width",
+                                shown.height(plan.finishedWidth()),
+                                "height",
+                                shown.height(plan.finishedHeight())))));
         hemFact(facts, plan.start(), "hem.start");
         hemFact(facts, plan.top(), "hem.top");
         facts.add(fact(

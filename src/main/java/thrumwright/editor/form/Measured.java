@@ -26,7 +26,7 @@ final class Measured {
                         "share", shown.decimals(100 * warp.drawIn(), 1),
                         "sett", shown.fine(warp.sett().spacing()),
                         "spacing", shown.fine(warp.spacing()),
-                        "width", shown.cut(plan.finishedWidth())));
+                        "width", shown.height(plan.finishedWidth())));
     }
 
     /** Thickness and, where it was measured, ease of a yarn. */
