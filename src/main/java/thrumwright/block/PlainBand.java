@@ -1,7 +1,9 @@
 package thrumwright.block;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import thrumwright.cord.Route;
@@ -60,15 +62,22 @@ public record PlainBand(Tag tag, Use use, Purpose purpose, Amount amount, Option
         return List.of(new Strand(plainLegs(setting, rows)));
     }
 
+    /** A pick's direction and shed: picks that have both in common run alike. */
+    private record Pass(boolean rightward, Shed shed) {}
+
     static List<Leg> plainLegs(Setting setting, List<Row> rows) {
         List<Leg> legs = new ArrayList<>();
+        Map<Pass, Route> routes = new HashMap<>();
         for (int i = 0; i < rows.size(); i++) {
             Way way = Way.of(setting, rows.get(i));
             Shed shed = rows.get(i).shed().orElseThrow();
             boolean firstOver = shed.over(way.fromLeft(0));
             boolean lastOver = shed.over(way.fromLeft(setting.ends() - 1));
             double y = (i + 0.5) * setting.beaten();
-            legs.add(Leg.level(Route.of(way.plain(shed), Way.top(firstOver), Way.top(lastOver)), y));
+            Route route = routes.computeIfAbsent(
+                    new Pass(way.rightward(), shed),
+                    pass -> Route.of(way.plain(shed), Way.top(firstOver), Way.top(lastOver)));
+            legs.add(Leg.level(route, y));
             if (i < rows.size() - 1) {
                 legs.add(Leg.climbing(way.turn(lastOver), y, y + setting.beaten()));
             }

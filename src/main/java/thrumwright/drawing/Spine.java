@@ -32,7 +32,8 @@ record Spine(
         double[] x = new double[n];
         double[] y = new double[n];
         double[] width = new double[n];
-        double[] lift = new double[n];
+        boolean all = n == stretch.x().length;
+        double[] lift = all ? stretch.lift() : new double[n];
         for (int i = 0; i < n; i++) {
             x[i] = view.x(stretch.x()[kept[i]]);
             y[i] = view.y(stretch.y()[kept[i]]);
@@ -55,7 +56,7 @@ record Spine(
                 kept[count++] = i;
             }
         }
-        return Arrays.copyOf(kept, count);
+        return count == kept.length ? kept : Arrays.copyOf(kept, count);
     }
 
     private static double apart(Stretch stretch, int a, int b) {

@@ -19,20 +19,17 @@ final class YarnOutline {
 
     private final Path2D path;
     private final Spine spine;
-    private final double[] y;
-    private final double[] half;
+    private final double share;
+    private final double up;
+    private final double sunk;
     private final boolean curved;
 
     private YarnOutline(Path2D path, Spine spine, double share, double up, double sunk) {
         this.path = path;
         this.spine = spine;
-        int n = spine.x().length;
-        y = new double[n];
-        half = new double[n];
-        for (int i = 0; i < n; i++) {
-            y[i] = spine.y()[i] - spine.width()[i] * up;
-            half[i] = spine.width()[i] * share * (1 - sunk * (1 - spine.lift()[i])) / 2;
-        }
+        this.share = share;
+        this.up = up;
+        this.sunk = sunk;
         curved = spine.thickest() * share >= CURVES_FROM || spine.stretch().loose();
     }
 
@@ -60,12 +57,20 @@ final class YarnOutline {
         path.closePath();
     }
 
+    private double y(int i) {
+        return spine.y()[i] - spine.width()[i] * up;
+    }
+
+    private double half(int i) {
+        return spine.width()[i] * share * (1 - sunk * (1 - spine.lift()[i])) / 2;
+    }
+
     private double sideX(int i, int side) {
-        return spine.x()[i] + side * spine.nx()[i] * half[i];
+        return spine.x()[i] + side * spine.nx()[i] * half(i);
     }
 
     private double sideY(int i, int side) {
-        return y[i] + side * spine.ny()[i] * half[i];
+        return y(i) + side * spine.ny()[i] * half(i);
     }
 
     /** From one point's side to the next one's, rounded so that both neighbours agree on the direction there. */
@@ -103,23 +108,24 @@ final class YarnOutline {
 
     /** Half a circle from one side of an end to the other, bulging outwards; a mere corner where nobody sees it. */
     private void cap(int i, int side) {
-        double ax = side * spine.nx()[i] * half[i];
-        double ay = side * spine.ny()[i] * half[i];
+        double ax = side * spine.nx()[i] * half(i);
+        double ay = side * spine.ny()[i] * half(i);
         double fx = -ay;
         double fy = ax;
         double x = spine.x()[i];
+        double y = y(i);
         if (curved) {
-            quarter(x, y[i], ax, ay, fx, fy);
-            quarter(x, y[i], fx, fy, -ax, -ay);
+            quarter(x, y, ax, ay, fx, fy);
+            quarter(x, y, fx, fy, -ax, -ay);
         } else {
-            if (half[i] * 2 >= ROUND_FROM) {
-                path.lineTo(x + 0.7 * (ax + fx), y[i] + 0.7 * (ay + fy));
-                path.lineTo(x + fx, y[i] + fy);
-                path.lineTo(x + 0.7 * (fx - ax), y[i] + 0.7 * (fy - ay));
+            if (half(i) * 2 >= ROUND_FROM) {
+                path.lineTo(x + 0.7 * (ax + fx), y + 0.7 * (ay + fy));
+                path.lineTo(x + fx, y + fy);
+                path.lineTo(x + 0.7 * (fx - ax), y + 0.7 * (fy - ay));
             } else {
-                path.lineTo(x + 0.8 * fx, y[i] + 0.8 * fy);
+                path.lineTo(x + 0.8 * fx, y + 0.8 * fy);
             }
-            path.lineTo(x - ax, y[i] - ay);
+            path.lineTo(x - ax, y - ay);
         }
     }
 

@@ -14,8 +14,8 @@ final class YarnPen {
     /** From so many device units a yarn is thick enough to show its ply, its soft light, its ridge, and its rim. */
     private static final double PLY_FROM = 7;
 
-    /** About so many points has an outline. */
-    private static final int POINTS = 24;
+    /** So many points of an outline, at most, are round its ends if they aren't curves. */
+    private static final int ROUND_ENDS = 8;
 
     private static final double SOFT_FROM = 6;
     private static final double RIDGE_FROM = 2.2;
@@ -74,22 +74,23 @@ final class YarnPen {
     void drawTogether(List<Stretch> stretches) {
         List<Spine> spines =
                 stretches.stream().map(stretch -> Spine.of(view, stretch)).toList();
+        Path2D outline = roomFor(spines);
         double thickest = spines.stream().mapToDouble(Spine::thickest).max().orElse(0);
         double seen = thickest * Detail.device(g);
         boolean rimmed = seen >= (tone.lit() ? RIM_FROM : SOFT_FROM);
         // the rims of thin yarns are most of them: they must not make the cloth darker
         double faded = Math.max(0, Math.min(1, (FADED_BELOW - seen) / FADED_BELOW));
-        fill(spines, rimmed ? Palette.mixed(tone.rim(), tone.body(), 0.6 * faded) : tone.body(), 1, 0, 0);
+        fill(outline, spines, rimmed ? Palette.mixed(tone.rim(), tone.body(), 0.6 * faded) : tone.body(), 1, 0, 0);
         if (rimmed) {
             // as fine as a hair on a thick yarn
             double rim = Math.min(0.11, 0.9 / seen + 0.02);
-            fill(spines, tone.body(), 1 - 2 * rim, 0, 0.1);
+            fill(outline, spines, tone.body(), 1 - 2 * rim, 0, 0.1);
         }
         if (tone.lit() && seen >= SOFT_FROM) {
-            fill(spines, tone.soft(), 0.58, 0.08, 0.5);
+            fill(outline, spines, tone.soft(), 0.58, 0.08, 0.5);
         }
         if (tone.lit() && seen >= SOFT_FROM) {
-            fill(spines, tone.ridge(), 0.26, 0.14, 0.75);
+            fill(outline, spines, tone.ridge(), 0.26, 0.14, 0.75);
         } else if (tone.lit() && seen >= RIDGE_FROM) {
             ridge(spines, thickest);
         }
@@ -98,11 +99,19 @@ final class YarnPen {
         }
     }
 
-    private void fill(List<Spine> spines, Color colour, double share, double up, double sunk) {
-        Path2D path = new Path2D.Double(Path2D.WIND_NON_ZERO, spines.size() * POINTS);
-        spines.forEach(spine -> YarnOutline.add(path, spine, share, up, sunk));
+    /** One path for all that are filled, and large enough: it grows in small steps, which would cost more than the drawing. */
+    private static Path2D roomFor(List<Spine> spines) {
+        int points = spines.stream()
+                .mapToInt(spine -> 2 * spine.x().length + ROUND_ENDS)
+                .sum();
+        return new Path2D.Float(Path2D.WIND_NON_ZERO, Math.max(1, points));
+    }
+
+    private void fill(Path2D outline, List<Spine> spines, Color colour, double share, double up, double sunk) {
+        outline.reset();
+        spines.forEach(spine -> YarnOutline.add(outline, spine, share, up, sunk));
         g.setColor(colour);
-        g.fill(path);
+        g.fill(outline);
     }
 
     /** The ridge of thin yarns, as lines where they stand out. */

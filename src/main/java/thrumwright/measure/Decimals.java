@@ -5,9 +5,14 @@ import java.math.RoundingMode;
 import java.text.DecimalFormat;
 import java.text.DecimalFormatSymbols;
 import java.util.Locale;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 
 /** Rounds decimal numbers, and shows them without needless zeros. */
 public final class Decimals {
+    /** Looked up once for each locale: that takes longer than all the rest. */
+    private static final Map<Locale, DecimalFormatSymbols> SYMBOLS = new ConcurrentHashMap<>();
+
     private Decimals() {}
 
     /**
@@ -17,7 +22,8 @@ public final class Decimals {
      */
     public static String plain(double value, int places, Locale locale) {
         BigDecimal rounded = BigDecimal.valueOf(value).setScale(places, RoundingMode.HALF_UP);
-        DecimalFormat format = new DecimalFormat("0", DecimalFormatSymbols.getInstance(locale));
+        DecimalFormat format =
+                new DecimalFormat("0", SYMBOLS.computeIfAbsent(locale, DecimalFormatSymbols::getInstance));
         format.setMaximumFractionDigits(places);
         return format.format(rounded.signum() == 0 ? BigDecimal.ZERO : rounded);
     }
