@@ -68,6 +68,7 @@ class ClassWindowIT {
 
     private void findClass() {
         looms = WindowFinder.findFrame("class").withTimeout(10_000).using(frame.robot());
+        window.settle(looms.target());
         looms.robot().waitForIdle();
     }
 

@@ -12,6 +12,7 @@ import javax.accessibility.Accessible;
 import javax.accessibility.AccessibleContext;
 import javax.accessibility.AccessibleRole;
 import javax.swing.JComponent;
+import javax.swing.SwingUtilities;
 import org.assertj.swing.core.GenericTypeMatcher;
 import org.assertj.swing.edt.GuiActionRunner;
 import org.assertj.swing.finder.WindowFinder;
@@ -379,6 +380,7 @@ class EditorWindowIT {
 
         frame.close();
         JOptionPaneFixture question = frame.optionPane();
+        window.settle(SwingUtilities.getWindowAncestor(question.target()));
         assertThat(String.valueOf(onEventThread(() -> question.target().getMessage())))
                 .startsWith("“Saltmarsh at low water” has changes that aren’t saved.");
         question.buttonWithText("Stay").click();
@@ -449,6 +451,7 @@ class EditorWindowIT {
         frame.robot().releaseKey(KeyEvent.VK_CONTROL);
 
         DialogFixture begin = WindowFinder.findDialog("begin").using(frame.robot());
+        window.settle(begin.target());
         begin.list("structures").selectItem(1);
         begin.button("beginWithIt").click();
 

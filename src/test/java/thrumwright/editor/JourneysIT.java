@@ -12,10 +12,12 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import javax.swing.JFileChooser;
+import javax.swing.SwingUtilities;
 import org.assertj.swing.core.GenericTypeMatcher;
 import org.assertj.swing.finder.JFileChooserFinder;
 import org.assertj.swing.finder.WindowFinder;
 import org.assertj.swing.fixture.DialogFixture;
+import org.assertj.swing.fixture.JFileChooserFixture;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.RegisterExtension;
@@ -97,6 +99,7 @@ class JourneysIT {
     void withTheMouseOnly() throws Exception {
         hands.click("tool.new");
         DialogFixture begin = WindowFinder.findDialog("begin").using(window.robot());
+        window.settle(begin.target());
         begin.list("structures").item(CHOSEN).click();
         begin.button("beginWithIt").click();
         requireBegun();
@@ -134,7 +137,9 @@ class JourneysIT {
         hands.requireMirrored();
 
         hands.choose("menu.file", "menu.export");
-        JFileChooserFinder.findFileChooser("files").using(window.robot()).approve();
+        JFileChooserFixture files = JFileChooserFinder.findFileChooser("files").using(window.robot());
+        window.settle(SwingUtilities.getWindowAncestor(files.target()));
+        files.approve();
         assertThat(requireSheet()).isNotEmptyFile();
     }
 
@@ -142,6 +147,7 @@ class JourneysIT {
     void withTheKeyboardOnly() throws Exception {
         hands.ctrl(KeyEvent.VK_N);
         DialogFixture begin = WindowFinder.findDialog("begin").using(window.robot());
+        window.settle(begin.target());
         waitFor(
                 "the keyboard in the dialog",
                 () -> onEventThread(() -> begin.target().getMostRecentFocusOwner() != null
@@ -192,13 +198,15 @@ class JourneysIT {
         hands.requireMirrored();
 
         hands.ctrl(KeyEvent.VK_E);
-        JFileChooserFinder.findFileChooser(new GenericTypeMatcher<JFileChooser>(JFileChooser.class) {
-                    @Override
-                    protected boolean isMatching(JFileChooser chooser) {
-                        return chooser.isShowing();
-                    }
-                })
+        JFileChooserFixture files = JFileChooserFinder.findFileChooser(
+                        new GenericTypeMatcher<JFileChooser>(JFileChooser.class) {
+                            @Override
+                            protected boolean isMatching(JFileChooser chooser) {
+                                return chooser.isShowing();
+                            }
+                        })
                 .using(window.robot());
+        window.settle(SwingUtilities.getWindowAncestor(files.target()));
         hands.key(KeyEvent.VK_ENTER);
         assertThat(requireSheet()).isNotEmptyFile();
     }

@@ -80,6 +80,7 @@ class LibraryIT {
         });
         press(KeyEvent.VK_U, KeyEvent.VK_CONTROL);
         DialogFixture dialog = WindowFinder.findDialog("useStructure").using(frame.robot());
+        window.settle(dialog.target());
         dialog.textBox("structureSearch").requireFocused();
         frame.robot().enterText("hang bar");
         frame.robot().waitForIdle();
@@ -105,6 +106,7 @@ class LibraryIT {
         open();
         press(KeyEvent.VK_U, KeyEvent.VK_CONTROL);
         DialogFixture dialog = WindowFinder.findDialog("useStructure").using(frame.robot());
+        window.settle(dialog.target());
         frame.robot().enterText("no such thing at all");
         frame.robot().waitForIdle();
         dialog.button("useIt").requireDisabled();
@@ -120,6 +122,7 @@ class LibraryIT {
         open();
         command("keep-structure");
         DialogFixture dialog = WindowFinder.findDialog("describeStructure").using(frame.robot());
+        window.settle(dialog.target());
         dialog.button("keepStructure").requireDisabled();
         dialog.textBox("describe.name").setText("Our panel’s hem");
         dialog.textBox("describe.use").setText("For the panels of the Tuesday class.");
@@ -185,6 +188,7 @@ class LibraryIT {
         });
         press(KeyEvent.VK_U, KeyEvent.VK_CONTROL);
         DialogFixture dialog = WindowFinder.findDialog("useStructure").using(frame.robot());
+        window.settle(dialog.target());
         frame.robot().enterText("plaits");
         press(KeyEvent.VK_ENTER);
         frame.robot().waitForIdle();

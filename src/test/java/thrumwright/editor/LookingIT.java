@@ -135,6 +135,7 @@ class LookingIT {
     void aMeasuredScreenShowsTheTrueSizeAndIsRemembered() {
         frame.menuItem("menu.measure-screen").click();
         DialogFixture dialog = WindowFinder.findDialog("screen").using(frame.robot());
+        window.settle(dialog.target());
         JSlider slider = dialog.slider("screen.length").target();
         onEventThread(() -> {
             slider.setValue(500);

@@ -21,6 +21,7 @@ import javax.print.attribute.standard.MediaSizeName;
 import javax.print.attribute.standard.PageRanges;
 import javax.swing.JComponent;
 import javax.swing.JTextArea;
+import javax.swing.SwingUtilities;
 import javax.swing.filechooser.FileFilter;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
@@ -30,6 +31,7 @@ import org.assertj.swing.finder.JFileChooserFinder;
 import org.assertj.swing.finder.WindowFinder;
 import org.assertj.swing.fixture.FrameFixture;
 import org.assertj.swing.fixture.JFileChooserFixture;
+import org.assertj.swing.fixture.JOptionPaneFixture;
 import org.assertj.swing.timing.Condition;
 import org.assertj.swing.timing.Pause;
 import org.junit.jupiter.api.Test;
@@ -73,6 +75,7 @@ class SheetWindowIT {
     private void openSheet() {
         frame.button("tool.sheet").click();
         sheet = WindowFinder.findFrame("sheet").withTimeout(10_000).using(frame.robot());
+        window.settle(sheet.target());
         waitForPage();
     }
 
@@ -388,6 +391,7 @@ class SheetWindowIT {
         Files.writeString(folder.resolve("saltmarsh-at-low-water-steps.txt"), "somebody’s notes");
         sheet.button("tool.sheet-export").click();
         JFileChooserFixture dialog = JFileChooserFinder.findFileChooser("files").using(sheet.robot());
+        window.settle(SwingUtilities.getWindowAncestor(dialog.target()));
 
         onEventThread(() -> {
             FileFilter[] kinds = dialog.target().getChoosableFileFilters();
@@ -400,7 +404,9 @@ class SheetWindowIT {
                 () -> "saltmarsh-at-low-water-steps.txt"
                         .equals(dialog.fileNameTextBox().text()));
         dialog.approve();
-        sheet.optionPane().buttonWithText("Replace it").click();
+        JOptionPaneFixture question = sheet.optionPane();
+        window.settle(SwingUtilities.getWindowAncestor(question.target()));
+        question.buttonWithText("Replace it").click();
 
         waitForMessage("The step sheet is written to ");
         assertThat(Files.readString(folder.resolve("saltmarsh-at-low-water-steps.txt")))
@@ -616,6 +622,7 @@ class SheetWindowIT {
 
         frame.menuItem("menu.print").click();
         sheet = WindowFinder.findFrame("sheet").withTimeout(10_000).using(frame.robot());
+        window.settle(sheet.target());
 
         waitForMessage("Sent to ");
         assertThat(printer.printed).hasSize(pages());

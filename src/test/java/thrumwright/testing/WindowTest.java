@@ -4,12 +4,14 @@ import java.awt.Component;
 import java.awt.Container;
 import java.awt.Frame;
 import java.awt.Toolkit;
+import java.awt.Window;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.Callable;
 import java.util.concurrent.CopyOnWriteArrayList;
+import java.util.stream.Stream;
 import org.assertj.swing.core.BasicRobot;
 import org.assertj.swing.core.Robot;
 import org.assertj.swing.edt.FailOnThreadViolationRepaintManager;
@@ -69,6 +71,7 @@ public final class WindowTest implements BeforeEachCallback, AfterEachCallback {
             }
         } finally {
             robot.cleanUp();
+            closeWhatOpensAgain();
             FailOnThreadViolationRepaintManager.uninstall();
             Thread.setDefaultUncaughtExceptionHandler(usualHandler);
         }
@@ -88,8 +91,11 @@ public final class WindowTest implements BeforeEachCallback, AfterEachCallback {
         return fixture;
     }
 
-    /** A window that was only just put on the screen may still move or lay itself out; a click meanwhile would miss. */
-    private void settle(Frame frame) {
+    /**
+     * Waits until a window lies still: one that was only just put on the screen may still move or lay itself out, and a
+     * click meanwhile would miss.
+     */
+    public void settle(Window window) {
         Object[] before = new Object[1];
         int[] alike = new int[1];
         Pause.pause(new Condition("the window to lie still") {
@@ -98,8 +104,8 @@ public final class WindowTest implements BeforeEachCallback, AfterEachCallback {
                 robot.waitForIdle();
                 Pause.pause(STILL_EVERY);
                 Object now = GuiActionRunner.execute(
-                        () -> List.of(frame.isShowing(), frame.getBounds(), frame.getLocationOnScreen()));
-                boolean sharp = GuiActionRunner.execute(() -> sharp(frame));
+                        () -> List.of(window.isShowing(), window.getBounds(), window.getLocationOnScreen()));
+                boolean sharp = GuiActionRunner.execute(() -> sharp(window));
                 alike[0] = now.equals(before[0]) && sharp ? alike[0] + 1 : 0;
                 before[0] = now;
                 return alike[0] >= STILL_FOR;
@@ -123,6 +129,22 @@ public final class WindowTest implements BeforeEachCallback, AfterEachCallback {
                 + context.getRequiredTestMethod().getName() + ".png");
         Files.deleteIfExists(picture);
         new ScreenshotTaker().saveDesktopAsPng(picture.toString());
+    }
+
+    /** A question that is closed unanswered may be asked again; left open, it would keep every later test from its window. */
+    private static void closeWhatOpensAgain() {
+        Pause.pause(new Condition("all windows to be closed") {
+            @Override
+            public boolean test() {
+                return GuiActionRunner.execute(() -> {
+                    List<Window> open = Stream.of(Window.getWindows())
+                            .filter(Window::isShowing)
+                            .toList();
+                    open.forEach(Window::dispose);
+                    return open.isEmpty();
+                });
+            }
+        });
     }
 
     private void failForWhatNobodyCaught() {

@@ -10,8 +10,10 @@ import static org.junit.platform.testkit.engine.TestExecutionResultConditions.su
 
 import java.awt.Color;
 import java.awt.Dimension;
+import java.awt.EventQueue;
 import java.awt.FlowLayout;
 import java.awt.Frame;
+import java.awt.Window;
 import java.awt.image.BufferedImage;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -19,7 +21,9 @@ import java.util.Arrays;
 import javax.imageio.ImageIO;
 import javax.swing.JButton;
 import javax.swing.JFrame;
+import javax.swing.JOptionPane;
 import org.assertj.swing.edt.GuiActionRunner;
+import org.assertj.swing.fixture.FrameFixture;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -35,7 +39,9 @@ class WindowTestFailureIT {
     @BeforeEach
     @AfterEach
     void forgetPictures() throws Exception {
-        for (String test : new String[] {"asserts", "throwsInAButton", "touchesFromTheWrongThread"}) {
+        for (String test : new String[] {
+            "asserts", "throwsInAButton", "touchesFromTheWrongThread", "leavesAQuestionThatIsAskedAgain"
+        }) {
             Files.deleteIfExists(picture(test));
         }
     }
@@ -83,6 +89,16 @@ class WindowTestFailureIT {
                 .isFalse();
     }
 
+    /** Left open, it would keep every later test from its window. */
+    @Test
+    void aQuestionThatIsAskedAgainWhenItIsClosedIsClosedToo() {
+        run("leavesAQuestionThatIsAskedAgain");
+
+        assertThat(GuiActionRunner.execute(
+                        () -> Arrays.stream(Window.getWindows()).anyMatch(Window::isShowing)))
+                .isFalse();
+    }
+
     private static Events run(String test) {
         Events tests = EngineTestKit.engine("junit-jupiter")
                 .selectors(selectMethod(MustFail.class, test))
@@ -115,6 +131,19 @@ class WindowTestFailureIT {
         @Test
         void touchesFromTheWrongThread() {
             new JButton("made outside the event thread").setText("changed there too");
+        }
+
+        @Test
+        void leavesAQuestionThatIsAskedAgain() {
+            FrameFixture frame = window.show(MustFail::painted);
+            EventQueue.invokeLater(() -> {
+                for (int i = 0; i < 3; i++) {
+                    JOptionPane.showConfirmDialog(frame.target(), "Well?");
+                }
+            });
+            frame.optionPane().requireVisible();
+
+            throw new AssertionError("as it should");
         }
 
         private static JFrame painted() {
