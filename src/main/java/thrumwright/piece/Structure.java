@@ -7,8 +7,6 @@ import java.util.Locale;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
-import java.util.regex.Pattern;
-import java.util.stream.Stream;
 import thrumwright.block.Block;
 import thrumwright.block.Material;
 import thrumwright.block.MaterialRole;
@@ -33,12 +31,6 @@ public record Structure(
         List<String> goodFor,
         String source,
         End end) {
-    /** What a text says that there isn't: “no fringe”, “without hem or fringe”. */
-    private static final Pattern WITHOUT = Pattern.compile("\\b(?:no|without)(?: \\p{L}+)(?: or \\p{L}+)*");
-
-    /** The same in what somebody looks for. */
-    private static final Pattern NONE = Pattern.compile("\\b(?:no|without) \\p{L}+");
-
     public Structure {
         Objects.requireNonNull(name);
         Objects.requireNonNull(use);
@@ -53,25 +45,12 @@ public record Structure(
     }
 
     /**
-     * Whether it answers to every word of what somebody looks for: a word of its name, of what it is good for, when to use it
-     * or what it needs begins so. “No fringe” answers to “no fringe” but not to “fringe”. Upper and lower case are alike.
+     * Whether it answers to every word of what somebody looks for: its name, what it is good for, when to use it, what it needs,
+     * how hard it is and what its stack shows. The beginning of a word is enough; “no fringe” answers to “no fringe” and not to
+     * “fringe”.
      */
     public boolean answers(String sought) {
-        String all = String.join(" . ", name, use, needs, String.join(" . ", goodFor))
-                .toLowerCase(Locale.ROOT)
-                .replace('’', '\'');
-        String positive = WITHOUT.matcher(all).replaceAll(" ");
-        String asked = sought.toLowerCase(Locale.ROOT).replace('’', '\'');
-        boolean lacks = NONE.matcher(asked).results().allMatch(none -> begins(all, none.group()));
-        return lacks
-                && Stream.of(NONE.matcher(asked).replaceAll(" ").strip().split("[\\s,;]+"))
-                        .allMatch(word -> begins(positive, word));
-    }
-
-    private static boolean begins(String text, String word) {
-        return Pattern.compile("(?<![\\p{L}\\d])" + Pattern.quote(word))
-                .matcher(text)
-                .find();
+        return Sought.of(sought).answeredBy(this);
     }
 
     /** An id made from a name: small letters and digits, hyphens between them. */

@@ -68,7 +68,7 @@ class StructureFileTest {
                 .isFalse();
         assertThat(all.byId("darned-ends").orElseThrow().answers("fringe")).isFalse();
         assertThat(all.byId("darned-ends").orElseThrow().answers("without hem")).isTrue();
-        assertThat(all.byId("folded-hem").orElseThrow().answers("(")).isFalse();
+        assertThat(all.byId("folded-hem").orElseThrow().answers("(fringe)")).isFalse();
         assertThat(all.all()).allMatch(structure -> structure.answers(""));
         assertThat(all.all()).allMatch(structure -> structure.difficulty().isPresent());
         assertThat(all.all()).allMatch(structure -> structure.goodFor().size() >= 3);
