@@ -8,7 +8,9 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.UnaryOperator;
+import java.util.stream.IntStream;
 import thrumwright.block.Block;
+import thrumwright.block.EdgeFinish;
 import thrumwright.block.OwnWords;
 import thrumwright.block.YarnBlock;
 
@@ -83,6 +85,34 @@ public record End(List<Block> blocks) {
     /** The same end with another block in the place of the one that has its id. */
     public End replaced(Block other) {
         return map(block -> block.id().equals(other.id()) ? other : block);
+    }
+
+    /**
+     * The same end with its finishes at the edge of the cloth, just outside the outermost block that stays; next to the
+     * design where none does.
+     */
+    End withFinishesAtTheEdge(Place place) {
+        List<Block> finishes =
+                blocks.stream().filter(EdgeFinish.class::isInstance).toList();
+        if (finishes.isEmpty()) {
+            return this;
+        }
+        List<Block> ordered = new ArrayList<>(
+                blocks.stream().filter(block -> !finishes.contains(block)).toList());
+        ordered.addAll(edge(ordered, place), finishes);
+        return ordered.equals(blocks) ? this : new End(ordered);
+    }
+
+    private static int edge(List<Block> blocks, Place place) {
+        List<Integer> staying = IntStream.range(0, blocks.size())
+                .filter(i ->
+                        blocks.get(i) instanceof YarnBlock yarn && !yarn.use().comesOut())
+                .boxed()
+                .toList();
+        if (place == Place.START) {
+            return staying.isEmpty() ? blocks.size() : staying.get(0);
+        }
+        return staying.isEmpty() ? 0 : staying.get(staying.size() - 1) + 1;
     }
 
     public End map(UnaryOperator<Block> change) {

@@ -16,7 +16,8 @@ import thrumwright.measure.Shown;
 import thrumwright.yarn.Yarn;
 
 /**
- * A piece of weaving: the whole document. Immutable; every yarn that it refers to is among its yarns.
+ * A piece of weaving: the whole document. Immutable; every yarn that it refers to is among its yarns, and what becomes of
+ * the warp ends is listed at the edge that stays, wherever it was put.
  *
  * @param title what the weaver calls it
  * @param note anything that the weaver wants to keep with it
@@ -49,6 +50,8 @@ public record Piece(
         Objects.requireNonNull(habits);
         Objects.requireNonNull(top);
         yarns = List.copyOf(yarns);
+        start = start.withFinishesAtTheEdge(Place.START);
+        top = top instanceof Top.OnItsOwn own ? new Top.OnItsOwn(own.end().withFinishesAtTheEdge(Place.TOP)) : top;
         Set<String> ids = new HashSet<>();
         for (Yarn yarn : yarns) {
             if (!ids.add(yarn.id())) {
@@ -151,7 +154,10 @@ public record Piece(
         if (top instanceof Top.OnItsOwn own) {
             return own.end();
         }
-        return start.without(((Top.FollowsStart) top).leftOut()).mirrored().unforced();
+        return start.without(((Top.FollowsStart) top).leftOut())
+                .mirrored()
+                .unforced()
+                .withFinishesAtTheEdge(Place.TOP);
     }
 
     public boolean topFollows() {

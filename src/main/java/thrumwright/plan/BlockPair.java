@@ -84,15 +84,15 @@ public record BlockPair(Optional<BlockPlan> start, Optional<BlockPlan> top, Set<
         if (start.comesOut() != top.comesOut()) {
             into.add(Aspect.COMES_OUT);
         }
+        if (differ(start.yarn(), top.yarn())) {
+            into.add(Aspect.YARN);
+        }
         if (start.work().isPresent() && top.work().isPresent()) {
             compare(start.work().get(), top.work().get(), into);
         }
     }
 
     private static void compare(Work start, Work top, Set<Aspect> into) {
-        if (!start.yarn().equals(top.yarn())) {
-            into.add(Aspect.YARN);
-        }
         if (start.rows().size() != top.rows().size()) {
             into.add(Aspect.ROWS);
         }
@@ -107,7 +107,7 @@ public record BlockPair(Optional<BlockPlan> start, Optional<BlockPlan> top, Set<
         }
     }
 
-    /** A block of another kind may have neither shed nor lean; that it is of another kind is enough then. */
+    /** A block of another kind may have neither yarn, shed nor lean; that it is of another kind is enough then. */
     private static <T> boolean differ(Optional<T> start, Optional<T> top) {
         return start.isPresent() && top.isPresent() && !start.equals(top);
     }

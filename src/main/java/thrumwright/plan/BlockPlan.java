@@ -2,17 +2,24 @@ package thrumwright.plan;
 
 import java.util.Optional;
 import thrumwright.block.Block;
+import thrumwright.yarn.Yarn;
 
 /**
  * One block in its place.
  *
  * @param bottom lower edge above the end's lowest line, mm
  * @param height on the loom, mm; 0 for a fold or a finish
- * @param work how it is woven; empty for what takes no yarn
+ * @param work how it is woven; empty for what isn't
+ * @param wrapping of tassels
  */
-public record BlockPlan(Block block, double bottom, double height, Optional<Work> work) {
+public record BlockPlan(Block block, double bottom, double height, Optional<Work> work, Optional<Wrapping> wrapping) {
     public double top() {
         return bottom + height;
+    }
+
+    /** The yarn that it takes besides the warp. */
+    public Optional<Yarn> yarn() {
+        return work.map(Work::yarn).or(() -> wrapping.map(Wrapping::yarn));
     }
 
     public boolean comesOut() {

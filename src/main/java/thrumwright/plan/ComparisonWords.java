@@ -15,9 +15,11 @@ import thrumwright.block.Lean;
 import thrumwright.block.PlainBand;
 import thrumwright.block.Soumak;
 import thrumwright.block.Twining;
+import thrumwright.block.WrappedTassels;
 import thrumwright.measure.Phrases;
 import thrumwright.measure.Shown;
 import thrumwright.plan.BlockPair.Aspect;
+import thrumwright.yarn.Yarn;
 
 /** Says in sentences what {@link EndComparison} found. */
 public final class ComparisonWords {
@@ -54,12 +56,32 @@ public final class ComparisonWords {
                     "depth",
                     List.of("front.hems", "front.hem-start-only", "front.hem-top-only"));
         }
-        FrontDifference.Fringes fringes = (FrontDifference.Fringes) difference;
+        return fringes((FrontDifference.Fringes) difference);
+    }
+
+    private String fringes(FrontDifference.Fringes fringes) {
+        Optional<String> start = fringes.start().map(finish -> fringe(finish, ""));
+        Optional<String> top = fringes.top().map(finish -> fringe(finish, ""));
+        if (start.equals(top)) {
+            start = fringes.start().map(finish -> fringe(finish, ".colour"));
+            top = fringes.top().map(finish -> fringe(finish, ".colour"));
+        }
         return either(
-                fringes.start().map(this::fringe),
-                fringes.top().map(this::fringe),
-                "fringe",
-                List.of("front.fringes", "front.fringe-start-only", "front.fringe-top-only"));
+                start, top, "fringe", List.of("front.fringes", "front.fringe-start-only", "front.fringe-top-only"));
+    }
+
+    /** @param more which words for the yarn that it is wrapped with, if it is */
+    private String fringe(Finish finish, String more) {
+        String bare = fringe(finish.block());
+        return finish.wrapping()
+                .map(wrapping -> phrases.say(
+                        "fringe.wrapped" + more,
+                        Map.of(
+                                "fringe", bare,
+                                "height", shown.height(wrapping.height()),
+                                "yarn", wrapping.yarn().name(),
+                                "colour", wrapping.yarn().colour().text())))
+                .orElse(bare);
     }
 
     /** @param keys for both, for the start's only, for the top's only */
@@ -82,6 +104,7 @@ public final class ComparisonWords {
                                         .map(length -> shown.height(length.mm()))
                                         .orElse(""),
                         "rows", finish instanceof KnotRows knots ? knots.rows() : 1,
+                        "turns", finish instanceof WrappedTassels tassels ? tassels.turns() : 1,
                         "ends", finish.endsPerGroup()));
     }
 
@@ -182,6 +205,7 @@ public final class ComparisonWords {
                         .flatMap(one -> way(top.block()).map(other -> both("pair.working", one, other)))
                         .orElseGet(() -> phrases.say("pair.working-otherwise"));
             case HEIGHT -> height(start, top);
+            case YARN -> yarn(start.yarn().orElseThrow(), top.yarn().orElseThrow());
             case COMES_OUT -> phrases.say(start.comesOut() ? "pair.comes-out" : "pair.stays");
             default -> work(start.work().orElseThrow(), top.work().orElseThrow(), aspect);
         };
@@ -197,7 +221,6 @@ public final class ComparisonWords {
 
     private String work(Work start, Work top, Aspect aspect) {
         return switch (aspect) {
-            case YARN -> yarn(start, top);
             case ROWS -> both("pair.rows", start.rows().size(), top.rows().size());
             case LEAN ->
                 both(
@@ -214,16 +237,16 @@ public final class ComparisonWords {
         };
     }
 
-    private String yarn(Work start, Work top) {
-        if (!start.yarn().name().equals(top.yarn().name())) {
-            return both("pair.yarn", start.yarn().name(), top.yarn().name());
+    private String yarn(Yarn start, Yarn top) {
+        if (!start.name().equals(top.name())) {
+            return both("pair.yarn", start.name(), top.name());
         }
         return phrases.say(
                 "pair.yarn-of-one-name",
                 Map.of(
-                        "start", start.yarn().name(),
-                        "startColour", start.yarn().colour().text(),
-                        "topColour", top.yarn().colour().text()));
+                        "start", start.name(),
+                        "startColour", start.colour().text(),
+                        "topColour", top.colour().text()));
     }
 
     private String both(String key, Object start, Object top) {

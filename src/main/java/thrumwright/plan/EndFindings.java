@@ -7,6 +7,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import thrumwright.block.Block;
+import thrumwright.block.EdgeFinish;
 import thrumwright.block.HemFold;
 import thrumwright.block.OrderingCord;
 import thrumwright.block.PlainBand;
@@ -218,6 +219,12 @@ final class EndFindings {
     }
 
     private void finish(Finish finish) {
+        if (end.blocks().stream()
+                        .filter(block -> block.block() instanceof EdgeFinish)
+                        .count()
+                > 1) {
+            about(Code.SEVERAL_FINISHES, finish.block(), Map.of(), repairs.severalFinishes(end, finish));
+        }
         finish.wrapping()
                 .filter(wrapping -> wrapping.height() >= hanging(finish))
                 .ifPresent(wrapping -> about(

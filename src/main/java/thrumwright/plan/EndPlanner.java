@@ -62,10 +62,10 @@ final class EndPlanner {
     private BlockPlan block(Block block, double bottom, Course before) {
         if (block instanceof YarnBlock yarnBlock) {
             Work work = work(yarnBlock, before);
-            return new BlockPlan(block, bottom, yarnBlock.height(work.setting()), Optional.of(work));
+            return new BlockPlan(block, bottom, yarnBlock.height(work.setting()), Optional.of(work), Optional.empty());
         }
         double height = block instanceof OpenWarp open ? open.height().mm() : 0;
-        return new BlockPlan(block, bottom, height, Optional.empty());
+        return new BlockPlan(block, bottom, height, Optional.empty(), wrapping(block));
     }
 
     private Work work(YarnBlock block, Course before) {
@@ -104,19 +104,21 @@ final class EndPlanner {
     /** Of several the outermost counts, so that a top which follows has the same as the start. */
     private Optional<Finish> finish(List<BlockPlan> blocks, double free) {
         return inward(blocks).stream()
-                .map(BlockPlan::block)
-                .filter(EdgeFinish.class::isInstance)
-                .map(EdgeFinish.class::cast)
+                .filter(plan -> plan.block() instanceof EdgeFinish)
                 .findFirst()
-                .map(block -> new Finish(
-                        block,
-                        block.groups(piece.warp().ends()),
-                        block.freeWarp(piece.setting(piece.warpYarn())),
-                        free,
-                        wrapping(block)));
+                .map(plan -> finish((EdgeFinish) plan.block(), free, plan.wrapping()));
     }
 
-    private Optional<Wrapping> wrapping(EdgeFinish block) {
+    private Finish finish(EdgeFinish block, double free, Optional<Wrapping> wrapping) {
+        return new Finish(
+                block,
+                block.groups(piece.warp().ends()),
+                block.freeWarp(piece.setting(piece.warpYarn())),
+                free,
+                wrapping);
+    }
+
+    private Optional<Wrapping> wrapping(Block block) {
         if (!(block instanceof WrappedTassels tassels)) {
             return Optional.empty();
         }

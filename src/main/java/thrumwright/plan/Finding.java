@@ -34,6 +34,7 @@ public record Finding(
         FIRST_TURN_TOO_DEEP(Severity.PROBLEM),
         SLEEVE_TOO_NARROW(Severity.PROBLEM),
         SEVERAL_FOLDS(Severity.PROBLEM),
+        SEVERAL_FINISHES(Severity.PROBLEM),
         HEMS_DIFFER(Severity.CAUTION),
         HEMS_DIFFER_FOR_A_BAR(Severity.NOTE),
         DOES_NOT_FIT(Severity.PROBLEM),

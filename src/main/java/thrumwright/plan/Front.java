@@ -6,12 +6,13 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import thrumwright.block.EdgeFinish;
+import thrumwright.block.Block;
 import thrumwright.block.Lean;
 import thrumwright.block.Row;
 import thrumwright.piece.Place;
 import thrumwright.plan.Alignment.Line;
 import thrumwright.plan.FrontDifference.Aspect;
+import thrumwright.yarn.Colour;
 
 /**
  * What a finished end shows in front.
@@ -20,7 +21,7 @@ import thrumwright.plan.FrontDifference.Aspect;
  * @param hem finished depth, mm
  * @param fringe what hangs at the edge
  */
-record Front(List<FrontBand> bands, Optional<Double> hem, Optional<EdgeFinish> fringe) {
+record Front(List<FrontBand> bands, Optional<Double> hem, Optional<Finish> fringe) {
     /** Less than this isn't seen, mm. */
     private static final double SEEN = 1e-6;
 
@@ -32,7 +33,8 @@ record Front(List<FrontBand> bands, Optional<Double> hem, Optional<EdgeFinish> f
 
     static Front of(EndPlan end) {
         Optional<Hem> hem = end.hem().filter(Hem::folds);
-        Optional<EdgeFinish> fringe = end.finish().map(Finish::block).filter(finish -> hem.isEmpty() && finish.hangs());
+        Optional<Finish> fringe =
+                end.finish().filter(finish -> hem.isEmpty() && finish.block().hangs());
         return new Front(bands(end, hem.map(Hem::foldLine).orElse(end.edge())), hem.map(Hem::depth), fringe);
     }
 
@@ -90,10 +92,24 @@ record Front(List<FrontBand> bands, Optional<Double> hem, Optional<EdgeFinish> f
         return leans;
     }
 
+    /**
+     * What is seen of a fringe.
+     *
+     * @param wrapped how high, in steps that can be seen
+     */
+    private record Hanging(Block worked, Optional<Colour> colour, Optional<Long> wrapped) {}
+
+    private static Hanging hanging(Finish finish) {
+        return new Hanging(
+                Likeness.bare(finish.block()),
+                finish.wrapping().map(wrapping -> wrapping.yarn().colour()),
+                finish.wrapping().map(wrapping -> Math.round(wrapping.height() / SAME_HEIGHT)));
+    }
+
     /** In what another end, the top, looks different. */
     List<FrontDifference> differencesTo(Front top) {
         List<FrontDifference> found = new ArrayList<>();
-        if (!fringe.map(Likeness::bare).equals(top.fringe.map(Likeness::bare))) {
+        if (!fringe.map(Front::hanging).equals(top.fringe.map(Front::hanging))) {
             found.add(new FrontDifference.Fringes(fringe, top.fringe));
         }
         boolean sameDepth = hem.isPresent() == top.hem.isPresent()

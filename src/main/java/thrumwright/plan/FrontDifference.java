@@ -3,7 +3,6 @@ package thrumwright.plan;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
-import thrumwright.block.EdgeFinish;
 
 /** Something in which the two finished ends differ when seen from the front. */
 public sealed interface FrontDifference {
@@ -51,7 +50,7 @@ public sealed interface FrontDifference {
     }
 
     /** Fringes; empty where none hangs. */
-    record Fringes(Optional<EdgeFinish> start, Optional<EdgeFinish> top) implements FrontDifference {
+    record Fringes(Optional<Finish> start, Optional<Finish> top) implements FrontDifference {
         public Fringes {
             Objects.requireNonNull(start);
             Objects.requireNonNull(top);

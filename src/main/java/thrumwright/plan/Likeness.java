@@ -11,6 +11,7 @@ import thrumwright.block.OrderingCord;
 import thrumwright.block.PlainBand;
 import thrumwright.block.Soumak;
 import thrumwright.block.Tag;
+import thrumwright.block.TakesYarn;
 import thrumwright.block.Twining;
 import thrumwright.block.Use;
 import thrumwright.block.YarnBlock;
@@ -41,6 +42,8 @@ final class Likeness {
             return open();
         } else if (block instanceof YarnBlock yarn) {
             return yarn.unforced().withUse(ANY).withTag(NOBODY);
+        } else if (block instanceof TakesYarn other) {
+            return other.withUse(ANY).withTag(NOBODY);
         }
         return block.withTag(NOBODY);
     }

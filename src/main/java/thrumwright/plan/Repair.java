@@ -69,8 +69,12 @@ public sealed interface Repair {
         }
     }
 
-    /** Take blocks away. */
-    record TakeAway(Place place, List<String> ids) implements Repair {
+    /**
+     * Take blocks away.
+     *
+     * @param finishes whether they say what becomes of the warp ends; else they are folds
+     */
+    record TakeAway(Place place, List<String> ids, boolean finishes) implements Repair {
         public TakeAway {
             Objects.requireNonNull(place);
             ids = List.copyOf(ids);

@@ -181,13 +181,21 @@ final class RepairFinder {
 
     /** All folds but the one that counts. */
     Optional<Repair> severalFolds(EndPlan end, Hem hem) {
-        return Optional.of(new Repair.TakeAway(
-                source(end),
-                end.blocks().stream()
-                        .map(BlockPlan::block)
-                        .filter(block -> block instanceof HemFold && !block.id().equals(hem.blockId()))
-                        .map(Block::id)
-                        .toList()));
+        return Optional.of(new Repair.TakeAway(source(end), others(end, HemFold.class, hem.blockId()), false));
+    }
+
+    /** All finishes but the one that counts. */
+    Optional<Repair> severalFinishes(EndPlan end, Finish finish) {
+        List<String> others = others(end, EdgeFinish.class, finish.block().id());
+        return Optional.of(new Repair.TakeAway(source(end), others, true));
+    }
+
+    private static List<String> others(EndPlan end, Class<? extends Block> kind, String kept) {
+        return end.blocks().stream()
+                .map(BlockPlan::block)
+                .filter(block -> kind.isInstance(block) && !block.id().equals(kept))
+                .map(Block::id)
+                .toList();
     }
 
     /** The top is woven last: of a top of its own the hem is made like the start's. */

@@ -32,7 +32,9 @@ public final class RepairWords {
         } else if (repair instanceof Repair.FirstTurn turn) {
             return phrases.say("first-turn", Map.of("turn", turn.turn()));
         } else if (repair instanceof Repair.TakeAway away) {
-            return phrases.say("take-away", Map.of("count", away.ids().size()));
+            return phrases.say(
+                    away.finishes() ? "take-away.finishes" : "take-away",
+                    Map.of("count", away.ids().size()));
         } else if (repair instanceof Repair.DesignHeight design) {
             return phrases.say("design-height", Map.of("height", design.height()));
         } else if (repair instanceof Repair.Clearance clearance) {

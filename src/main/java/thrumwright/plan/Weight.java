@@ -10,7 +10,7 @@ import thrumwright.yarn.Yarn;
  * first and half in the last stripe's yarn (model), since only the weaver knows the rest.
  *
  * @param warp that stays, with its fringes
- * @param ends what stays of both ends
+ * @param ends what stays of both ends, with what tassels are wrapped with
  * @param design its weft
  */
 public record Weight(double warp, double ends, double design) {
@@ -40,11 +40,21 @@ public record Weight(double warp, double ends, double design) {
             for (BlockPlan block : end.blocks()) {
                 if (block.stays()) {
                     Work work = block.work().orElseThrow();
-                    grams += grams(work.cut().exact() + work.cut().ease(), work.yarn());
+                    grams += grams(laidIn(work.cut()), work.yarn());
                 }
             }
+            grams += end.finish().flatMap(Finish::wrapping).map(Weight::wrapped).orElse(0.0);
         }
         return grams;
+    }
+
+    /** In mm: tails are trimmed off. */
+    private static double laidIn(Cut cut) {
+        return cut.exact() + cut.ease();
+    }
+
+    private static double wrapped(Wrapping wrapping) {
+        return grams(wrapping.count() * laidIn(wrapping.each()), wrapping.yarn());
     }
 
     private static double design(Piece piece) {

@@ -26,6 +26,7 @@ import thrumwright.block.Tag;
 import thrumwright.block.Twining;
 import thrumwright.block.Use;
 import thrumwright.block.WarpFinish;
+import thrumwright.block.WrappedTassels;
 import thrumwright.block.YarnBlock;
 import thrumwright.measure.Length;
 import thrumwright.measure.UnitSystem;
@@ -290,11 +291,48 @@ class EndComparisonTest {
         WarpFinish longer = new WarpFinish(Tag.of("f"), WarpFinish.Kind.PLIED, 6, Length.parse("12 cm"));
         Piece other = piece.withTop(new Top.OnItsOwn(piece.end(Place.TOP).replaced(longer)));
         assertThat(front(other))
-                .containsExactly("At the start hangs a knotted fringe, 8 cm long, 4 ends together, at the top a plied "
+                .containsExactly("The start ends in a knotted fringe, 8 cm long, 4 ends together, the top in a plied "
                         + "fringe, 12 cm long, 6 ends together.");
         assertThat(front(piece.withTop(new Top.FollowsStart(Set.of("f")))))
                 .containsExactly(
-                        "At the start hangs a knotted fringe, 8 cm long, 4 ends together, at the top no fringe.");
+                        "The start ends in a knotted fringe, 8 cm long, 4 ends together, the top has no fringe.");
+    }
+
+    /** What tassels are wrapped with is seen, and it is their yarn: the stripes' where they take the weft. */
+    @Test
+    void whatTasselsAreWrappedWithIsCompared() {
+        WrappedTassels tassels =
+                new WrappedTassels(Tag.of("t"), Use.of(MaterialRole.WEFT), 6, 12, Length.parse("8 cm"));
+        End tasselled = new End(
+                List.of(tassels, new Twining(Tag.of("twining"), Use.of(MaterialRole.WARP_CORD), 1, 1, Lean.Z, false)));
+        Piece piece = panel.withStart(tasselled).withTop(new Top.FollowsStart(Set.of()));
+        assertThat(front(piece)).containsExactly("Both ends look alike from the front.");
+        assertThat(said(piece, "t")).isEmpty();
+
+        Piece cord = piece.withTop(
+                new Top.OnItsOwn(piece.end(Place.TOP).replaced(tassels.withUse(Use.of(MaterialRole.WARP_CORD)))));
+        assertThat(said(cord, "t")).containsExactly("In Teal wool; at the top in Cotton cord.");
+        assertThat(front(cord))
+                .containsExactly("The start ends in tassels, 8 cm long, 6 ends together, 12 turns of wrapping in Teal "
+                        + "wool, 1.2 cm high, the top in tassels, 8 cm long, 6 ends together, 12 turns of wrapping in "
+                        + "Cotton cord, 9 mm high.");
+
+        Yarn weft = panel.yarn("weft");
+        Design design = panel.design();
+        Piece stripes = piece.withYarns(List.of(WorkedPanel.cord(), weft, weft.withId("waste"), strange(weft)))
+                .withDesign(new Design(
+                        design.height(), "weft", "strange", design.lastShed(), design.lastSide(), design.relaxing()));
+        assertThat(said(stripes, "t")).singleElement().asString().contains("in another yarn of that name");
+        assertThat(front(stripes))
+                .singleElement()
+                .asString()
+                .contains(weft.colour().text());
+
+        Piece turns = piece.withTop(new Top.OnItsOwn(piece.end(Place.TOP).replaced(tassels.withTurns(20))));
+        assertThat(said(turns, "t"))
+                .containsExactly("It is worked otherwise: tassels, 8 cm long, 6 ends together, 12 turns of wrapping in "
+                        + "the start, tassels, 8 cm long, 6 ends together, 20 turns of wrapping in the top.");
+        assertThat(of(turns).alike()).isFalse();
     }
 
     @Test

@@ -316,6 +316,35 @@ class PlanTest {
                 .contains(Finding.Code.WRAPPING_TOO_HIGH);
     }
 
+    /** Tails are trimmed off; the helix and its ease hang with the piece. */
+    @Test
+    void theWrappingOfTasselsIsWeighed() {
+        WrappedTassels tassels =
+                new WrappedTassels(Tag.of("t"), Use.of(MaterialRole.WEFT), 6, 12, Length.parse("8 cm"));
+        Piece bare = panel.withStart(panel.start().without(Set.of("fold")));
+        Plan with = Plan.of(bare.withStart(bare.start().with(2, tassels)).withTop(new Top.OnItsOwn(End.empty())));
+        Plan without = Plan.of(bare.withTop(new Top.OnItsOwn(End.empty())));
+        Cut each = with.start().finish().orElseThrow().wrapping().orElseThrow().each();
+        double metres = 12 * (each.exact() + each.ease()) / 1000;
+        assertThat(Weight.of(with).ends() - Weight.of(without).ends())
+                .isCloseTo(metres * panel.yarn("weft").tex() / 1000, within(1e-9));
+    }
+
+    @Test
+    void onlyOneFinishCountsAtAnEnd() {
+        WarpFinish fringe = new WarpFinish(Tag.of("f"), WarpFinish.Kind.KNOTTED, 4, Length.parse("8 cm"));
+        WrappedTassels tassels =
+                new WrappedTassels(Tag.of("t"), Use.of(MaterialRole.WEFT), 6, 12, Length.parse("8 cm"));
+        Piece both = panel.withStart(panel.start().with(2, fringe).with(3, tassels));
+        Finding finding = Plan.of(both).findings().stream()
+                .filter(found -> found.code() == Finding.Code.SEVERAL_FINISHES)
+                .findFirst()
+                .orElseThrow();
+        assertThat(finding.blockId()).contains("f");
+        assertThat(finding.repair()).contains(new Repair.TakeAway(Place.START, List.of("t"), true));
+        assertThat(codes(panel.withStart(panel.start().with(2, fringe)))).doesNotContain(Finding.Code.SEVERAL_FINISHES);
+    }
+
     private static double weft(Plan plan) {
         return plan.totals().stream()
                 .filter(total -> total.yarn().id().equals("weft"))

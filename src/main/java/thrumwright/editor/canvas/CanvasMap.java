@@ -62,14 +62,12 @@ public record CanvasMap(PiecePicture picture, View view, List<Spot> spots) {
         return new CanvasMap(picture, view, spots);
     }
 
-    /** A fold lies along its line, a finish along the edge that stays. */
+    /** A fold lies along its line. */
     private static double lowest(EndPlan end, BlockPlan block) {
-        String id = block.block().id();
-        Optional<Double> fold =
-                end.hem().filter(hem -> hem.blockId().equals(id)).map(Hem::foldLine);
-        boolean finish =
-                end.finish().filter(known -> known.block().id().equals(id)).isPresent();
-        return fold.orElse(finish ? end.edge() : block.bottom());
+        return end.hem()
+                .filter(hem -> hem.blockId().equals(block.block().id()))
+                .map(Hem::foldLine)
+                .orElse(block.bottom());
     }
 
     public Optional<Spot> spot(Place place, String id) {

@@ -5,6 +5,7 @@ import java.awt.event.MouseEvent;
 import java.util.Map;
 import java.util.Optional;
 import thrumwright.block.Block;
+import thrumwright.block.EdgeFinish;
 import thrumwright.editor.edit.Edits;
 import thrumwright.editor.edit.Session;
 import thrumwright.editor.edit.Slot;
@@ -73,7 +74,8 @@ public final class DropGesture implements Gesture {
     private String into(Slot where) {
         Texts texts = canvas.texts();
         boolean repeated = where.place() == Place.TOP && session.piece().topFollows();
-        String key = repeated ? "gesture.drop.repeated" : "gesture.drop";
+        String key =
+                (block instanceof EdgeFinish ? "gesture.drop.edge" : "gesture.drop") + (repeated ? ".repeated" : "");
         return texts.say(
                 key,
                 Map.of(

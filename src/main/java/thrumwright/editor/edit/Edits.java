@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.UnaryOperator;
 import thrumwright.block.Block;
+import thrumwright.block.EdgeFinish;
 import thrumwright.block.Material;
 import thrumwright.block.MaterialRole;
 import thrumwright.block.OrderingCord;
@@ -161,7 +162,12 @@ public final class Edits {
     public Edit move(Piece now, Selection moved, int by) {
         return Edit.of(manyNamed(by > 0 ? "edit.up" : "edit.down", moved.blocksIn(now)), piece -> {
             checkOwn(piece, moved.place());
+            checkMoves(moved.blocksIn(piece));
+            // a finish at the edge is no step on the way: it goes back to the edge, whatever that is then
             List<Block> all = new ArrayList<>(piece.end(moved.place()).blocks());
+            List<Block> finishes =
+                    all.stream().filter(EdgeFinish.class::isInstance).toList();
+            all.removeAll(finishes);
             int from = by > 0 ? all.size() - 1 : 0;
             for (int i = from; i >= 0 && i < all.size(); i -= by) {
                 int to = i + by;
@@ -172,6 +178,7 @@ public final class Edits {
                     all.add(to, all.remove(i));
                 }
             }
+            all.addAll(finishes);
             return piece.withEnd(moved.place(), new End(all));
         });
     }
@@ -189,6 +196,7 @@ public final class Edits {
         List<Block> blocks = moved.blocksIn(now);
         return Edit.of(manyNamed("edit.move", blocks), piece -> {
             checkOwn(piece, moved.place());
+            checkMoves(blocks);
             List<Block> all = new ArrayList<>(
                     piece.end(moved.place()).without(moved.ids()).blocks());
             all.addAll(Math.max(0, Math.min(below, all.size())), moved.blocksIn(piece));
@@ -273,6 +281,14 @@ public final class Edits {
     private void checkRoom(Piece piece, Place place, int more) {
         if (piece.end(place).blocks().size() + more > End.MOST_BLOCKS) {
             throw new IllegalArgumentException(phrases.say("edit.refused.full", Map.of("most", End.MOST_BLOCKS)));
+        }
+    }
+
+    /** The piece keeps its finishes at the edge. */
+    private void checkMoves(List<Block> moved) {
+        if (!moved.isEmpty() && moved.stream().allMatch(EdgeFinish.class::isInstance)) {
+            throw new IllegalArgumentException(
+                    phrases.say("edit.refused.edge", Map.of("block", words.name(moved.get(0)))));
         }
     }
 

@@ -3,6 +3,7 @@ package thrumwright.editor.edit;
 import java.util.List;
 import java.util.Objects;
 import thrumwright.block.Block;
+import thrumwright.block.EdgeFinish;
 import thrumwright.piece.End;
 import thrumwright.piece.Piece;
 import thrumwright.piece.Place;
@@ -36,11 +37,17 @@ public record Slot(Place place, int below) {
         if (place == Place.START || !(piece.top() instanceof Top.FollowsStart follows)) {
             return this;
         }
-        int outside = piece.end(Place.TOP).blocks().size() - below;
+        List<Block> top = piece.end(Place.TOP).blocks();
+        // finishes stand at the edge of either end, whatever lies there
+        long outside = top.subList(below, top.size()).stream()
+                .filter(block -> !(block instanceof EdgeFinish))
+                .count();
         List<Block> start = piece.start().blocks();
-        int repeated = 0;
+        long repeated = 0;
         for (int i = 0; i < start.size(); i++) {
-            if (!follows.leftOut().contains(start.get(i).id()) && repeated++ == outside) {
+            boolean counts = !(start.get(i) instanceof EdgeFinish)
+                    && !follows.leftOut().contains(start.get(i).id());
+            if (counts && repeated++ == outside) {
                 return new Slot(Place.START, i);
             }
         }

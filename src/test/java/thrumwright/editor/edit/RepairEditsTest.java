@@ -49,6 +49,7 @@ class RepairEditsTest {
             Code.FIRST_TURN_TOO_DEEP,
             Code.SLEEVE_TOO_NARROW,
             Code.SEVERAL_FOLDS,
+            Code.SEVERAL_FINISHES,
             Code.HEMS_DIFFER,
             Code.DOES_NOT_FIT,
             Code.FREE_WARP_SHORT,

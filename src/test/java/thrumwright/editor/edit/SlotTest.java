@@ -3,11 +3,13 @@ package thrumwright.editor.edit;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 import thrumwright.block.Block;
+import thrumwright.block.EdgeFinish;
 import thrumwright.block.Tag;
 import thrumwright.editor.text.Texts;
 import thrumwright.measure.UnitSystem;
@@ -23,8 +25,16 @@ class SlotTest {
     private final Edits edits = new Edits(texts.phrases(), texts.words());
     private final Block twining = NewBlocks.ofKind("twining", UnitSystem.METRIC);
 
-    private static int stands(Piece piece, Place place, String id) {
-        return piece.end(place).indexOf(id);
+    /** Blocks without finishes, which go along with the edge, of the lowest so many. */
+    private static List<String> woven(Piece piece, Place place, int lowest) {
+        return new ArrayList<>(piece.end(place).blocks().subList(0, lowest).stream()
+                .filter(block -> !(block instanceof EdgeFinish))
+                .map(Block::id)
+                .toList());
+    }
+
+    private static List<String> woven(Piece piece, Place place) {
+        return woven(piece, place, piece.end(place).blocks().size());
     }
 
     @Test
@@ -39,7 +49,9 @@ class SlotTest {
                     Edit edit = edits.add(piece, new Slot(place, below), twining);
                     Piece after = edit.change().apply(piece);
                     String id = edit.selects().orElseThrow().lead().orElseThrow();
-                    assertThat(stands(after, place, id)).isEqualTo(below);
+                    List<String> expected = woven(piece, place);
+                    expected.add(woven(piece, place, below).size(), id);
+                    assertThat(woven(after, place)).isEqualTo(expected);
                     assertThat(after.topFollows()).isEqualTo(piece.topFollows());
                 }
             }
@@ -56,6 +68,29 @@ class SlotTest {
         assertThat(new Slot(Place.TOP, highest).own(panel)).isEqualTo(new Slot(Place.START, 1));
         assertThat(new Slot(Place.TOP, 0).own(panel))
                 .isEqualTo(new Slot(Place.START, panel.start().blocks().size()));
+    }
+
+    @Test
+    void aFinishStaysAtTheEdge() {
+        Block fringe = NewBlocks.ofKind("finish-knotted", UnitSystem.METRIC);
+        Piece panel = Pieces.panel();
+        Edit add = edits.add(panel, new Slot(Place.START, 7), fringe);
+        Piece fringed = add.change().apply(panel);
+        Selection selected = add.selects().orElseThrow();
+
+        assertThat(fringed.start().indexOf(selected.lead().orElseThrow())).isEqualTo(2);
+        for (Edit edit :
+                List.of(edits.move(fringed, selected, 1), edits.moveTo(fringed, selected, new Slot(Place.START, 5)))) {
+            assertThatThrownBy(() -> edit.change().apply(fringed))
+                    .hasMessage("Knotted fringe stands at the edge of the cloth: just outside the outermost block that "
+                            + "stays. It goes along when that changes.");
+        }
+        Piece moved = edits.move(fringed, Selection.of(Place.START, "waste"), 1)
+                .change()
+                .apply(fringed);
+        assertThat(moved.start().blocks())
+                .extracting(Block::id)
+                .startsWith("ordering", "knots", "twining", "waste", "stiff");
     }
 
     @Test
