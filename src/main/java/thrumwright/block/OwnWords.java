@@ -53,6 +53,9 @@ public final class OwnWords {
      */
     public static void check(Block block) {
         String words = block.tag().words();
+        if (words.isEmpty()) {
+            return;
+        }
         if (words.length() > MOST) {
             throw new BadMeasure(
                     "Your own words for a step have at most " + MOST + " characters, not " + words.length() + ".");

@@ -33,7 +33,8 @@ import thrumwright.yarn.Yarn;
  * strands that give its length. They are worked out when they are first wanted, and kept.
  */
 final class BlockPicture {
-    private static final int MOST_STRIPS = 24;
+    /** Yarn before and behind, both edges and what is between, at every place between two pixels, in two sizes. */
+    private static final int MOST_STRIPS = 2 * 3 * Strip.PHASES * 2;
 
     /** Pegs beyond so many have no part in where a cord begins or ends. */
     private static final int FEW = 6;
@@ -107,15 +108,14 @@ final class BlockPicture {
         return new BlockPicture(band, setting, band.rows(setting, before), yarn, Tint.FULL, false);
     }
 
-    /** This picture again, with all that has been worked out for it, if the other one shows the same. */
-    BlockPicture orIfAlike(BlockPicture other) {
-        boolean alike = block.equals(other.block)
+    /** Whether the other one shows the same. */
+    boolean alike(BlockPicture other) {
+        return block.equals(other.block)
                 && setting.equals(other.setting)
                 && rows.equals(other.rows)
                 && yarn.equals(other.yarn)
                 && tint == other.tint
                 && tailed == other.tailed;
-        return alike ? this : other;
     }
 
     /** In mm. */
@@ -169,6 +169,11 @@ final class BlockPicture {
             strips.clear();
         }
         return strips.computeIfAbsent(key, wanted -> Strip.of(wanted, reach(), setting.spacing(), pen));
+    }
+
+    /** How many pictures of parts are kept. */
+    int strips() {
+        return strips.size();
     }
 
     /** All that its yarn may reach, apart from tails: mm from the first warp end, and up from its lower edge. */

@@ -111,13 +111,12 @@ final class ClothPainter {
         double s = block.picture().setting().spacing();
         Rectangle2D visible = g.getClipBounds();
         for (Repetition.Slab slab : block.picture().repetition().slabs()) {
-            double from = slab.from() == Integer.MIN_VALUE ? Double.NEGATIVE_INFINITY : (slab.from() - 0.5) * s;
-            double to = slab.to() == Integer.MAX_VALUE ? Double.POSITIVE_INFINITY : (slab.to() - 0.5) * s;
-            boolean meets = visible == null || view.x(from) <= visible.getMaxX() && view.x(to) >= visible.getMinX();
+            boolean meets = visible == null
+                    || view.x(slab.left(s)) <= visible.getMaxX() && view.x(slab.right(s)) >= visible.getMinX();
             if (meets && single) {
-                slab(view, block, near, new Span(from, to, slab.shift() * s));
+                slab(view, block, near, slab);
             } else if (meets) {
-                strip(view, block, near, new Span(from, to, slab.shift() * s));
+                strip(view, block, near, slab);
             }
         }
     }
@@ -131,21 +130,15 @@ final class ClothPainter {
                 && device.getShearY() == 0;
     }
 
-    /**
-     * A part of the width, mm.
-     *
-     * @param shift how much farther left the same is found on the block's narrow warp
-     */
-    private record Span(double from, double to, double shift) {}
-
-    private void slab(View view, Placed block, boolean near, Span span) {
+    private void slab(View view, Placed block, boolean near, Repetition.Slab slab) {
+        double s = block.picture().setting().spacing();
         Graphics2D own = (Graphics2D) g.create();
-        View shifted = new View(view.scale(), view.x(span.shift()), view.base());
-        if (span.from() > Double.NEGATIVE_INFINITY) {
-            own.clip(new Rectangle2D.Double(onPixel(view.x(span.from())), -FAR, FAR, 2 * FAR));
+        View shifted = new View(view.scale(), view.x(slab.shift() * s), view.base());
+        if (slab.left(s) > Double.NEGATIVE_INFINITY) {
+            own.clip(new Rectangle2D.Double(onPixel(view.x(slab.left(s))), -FAR, FAR, 2 * FAR));
         }
-        if (span.to() < Double.POSITIVE_INFINITY) {
-            own.clip(new Rectangle2D.Double(onPixel(view.x(span.to())) - FAR, -FAR, FAR, 2 * FAR));
+        if (slab.right(s) < Double.POSITIVE_INFINITY) {
+            own.clip(new Rectangle2D.Double(onPixel(view.x(slab.right(s))) - FAR, -FAR, FAR, 2 * FAR));
         }
         yarn(own, block.on(shifted), block.picture().narrow(), near);
         own.dispose();
@@ -159,18 +152,19 @@ final class ClothPainter {
     }
 
     /** Onto whole device pixels, unless the page is turned. */
-    private void strip(View view, Placed block, boolean near, Span span) {
-        Point2D corner = new Point2D.Double(view.x(span.shift()), block.on(view).base());
+    private void strip(View view, Placed block, boolean near, Repetition.Slab slab) {
+        double shift = slab.shift() * block.picture().setting().spacing();
+        Point2D corner = new Point2D.Double(view.x(shift), block.on(view).base());
         Graphics2D own = (Graphics2D) g.create();
         if (upright()) {
             g.getTransform().transform(corner, corner);
             double lower = Math.floor(corner.getY());
-            Strip strip = strip(view, block, near, span, (int) Math.floor((corner.getY() - lower) * Strip.PHASES));
+            Strip strip = strip(view, block, near, slab, (int) Math.floor((corner.getY() - lower) * Strip.PHASES));
             own.setTransform(new AffineTransform());
             own.drawImage(
                     strip.image(), (int) Math.round(corner.getX()) + strip.left(), (int) lower + strip.top(), null);
         } else {
-            Strip strip = strip(view, block, near, span, 0);
+            Strip strip = strip(view, block, near, slab, 0);
             own.translate(corner.getX(), corner.getY());
             own.scale(1 / Detail.device(g), 1 / Detail.device(g));
             own.setRenderingHint(RenderingHints.KEY_INTERPOLATION, RenderingHints.VALUE_INTERPOLATION_BILINEAR);
@@ -179,11 +173,10 @@ final class ClothPainter {
         own.dispose();
     }
 
-    private Strip strip(View view, Placed block, boolean near, Span span, int phase) {
+    private Strip strip(View view, Placed block, boolean near, Repetition.Slab slab, int phase) {
         BlockPicture narrow = block.picture().narrow();
         double dots = view.length(Detail.device(g));
-        Strip.Key key =
-                new Strip.Key(span.from() - span.shift(), span.to() - span.shift(), near, shown(narrow), dots, phase);
+        Strip.Key key = new Strip.Key(slab.narrow(), near, shown(narrow), dots, phase);
         return narrow.strip(key, (on, there) -> {
             prepare(on);
             yarn(on, there, narrow, near);

@@ -10,7 +10,6 @@ import thrumwright.piece.Place;
 import thrumwright.plan.BlockPlan;
 import thrumwright.plan.EndPlan;
 import thrumwright.plan.Plan;
-import thrumwright.plan.Work;
 import thrumwright.yarn.Yarn;
 
 /**
@@ -26,54 +25,58 @@ public final class PiecePicture {
 
     private static final double STRIPE = 0.36 * DESIGN;
 
+    /** Stands for the stripe among blocks, which all have longer ids. */
+    private static final String OF_THE_STRIPE = "";
+
+    /** More picks are never drawn for a stripe, however fine they are. */
+    private static final int MOST_PICKS = 400;
+
     private final Plan plan;
+    private final Map<Place, LatePictures> late;
     private final Map<Place, Map<String, BlockPicture>> blocks;
     private final Map<Place, BlockPicture> stripes;
     private final Map<Place, List<Tail>> tails;
 
-    private PiecePicture(Plan plan, PiecePicture before) {
+    private PiecePicture(Plan plan, Map<Place, LatePictures> late) {
         this.plan = plan;
+        this.late = late;
         this.blocks = Map.of(
-                Place.START, pictures(plan.start(), before),
-                Place.TOP, pictures(plan.top(), before));
+                Place.START, pictures(plan.start()),
+                Place.TOP, pictures(plan.top()));
         this.stripes = Map.of(
-                Place.START, stripe(plan, Place.START, plan.start().after(), before),
-                Place.TOP, stripe(plan, Place.TOP, Course.beginning(), before));
+                Place.START, stripe(Place.START, plan.start().after()),
+                Place.TOP, stripe(Place.TOP, Course.beginning()));
         this.tails = Map.of(
                 Place.START, tails(plan.start()),
                 Place.TOP, tails(plan.top()));
     }
 
     public static PiecePicture of(Plan plan) {
-        return new PiecePicture(plan, null);
+        return new PiecePicture(plan, Map.of(Place.START, new LatePictures(), Place.TOP, new LatePictures()));
     }
 
-    /** The picture of a later plan; blocks that haven't changed keep theirs. */
+    /** The picture of a later plan; blocks that look as they did lately keep what was worked out for them. */
     public PiecePicture next(Plan later) {
-        return new PiecePicture(later, this);
+        return new PiecePicture(later, late);
     }
 
-    private static Map<String, BlockPicture> pictures(EndPlan end, PiecePicture before) {
+    private Map<String, BlockPicture> pictures(EndPlan end) {
         Map<String, BlockPicture> pictures = new HashMap<>();
+        LatePictures known = late.get(end.place());
         for (BlockPlan block : end.blocks()) {
-            block.work().ifPresent(work -> pictures.put(block.block().id(), picture(end.place(), work, before)));
+            String id = block.block().id();
+            block.work().ifPresent(work -> pictures.put(id, known.orAlike(id, BlockPicture.of(work))));
         }
+        known.keepOnly(id -> pictures.containsKey(id) || id.equals(OF_THE_STRIPE));
         return pictures;
     }
 
-    private static BlockPicture picture(Place place, Work work, PiecePicture before) {
-        BlockPicture known = before == null
-                ? null
-                : before.blocks.get(place).get(work.block().id());
-        BlockPicture picture = BlockPicture.of(work);
-        return known == null ? picture : known.orIfAlike(picture);
-    }
-
-    private static BlockPicture stripe(Plan plan, Place place, Course course, PiecePicture before) {
+    private BlockPicture stripe(Place place, Course course) {
         Yarn yarn = plan.piece().stripe(place);
         int picks = (int) Math.max(2, Math.round(STRIPE / yarn.beaten()));
-        BlockPicture stripe = BlockPicture.picks(yarn, plan.piece().setting(yarn), Math.min(picks, 400), course);
-        return before == null ? stripe : before.stripe(place).orIfAlike(stripe);
+        Setting setting = plan.piece().setting(yarn);
+        BlockPicture stripe = BlockPicture.picks(yarn, setting, Math.min(picks, MOST_PICKS), course);
+        return late.get(place).orAlike(OF_THE_STRIPE, stripe);
     }
 
     private List<Tail> tails(EndPlan end) {

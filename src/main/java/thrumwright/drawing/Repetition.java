@@ -31,7 +31,23 @@ record Repetition(int ends, int fewer, int edge, int step) {
      * @param to the one after the last; beyond the number of ends for all that lies right of the warp as well
      * @param shift how many ends farther left the same is found on the narrow warp
      */
-    record Slab(int from, int to, int shift) {}
+    record Slab(int from, int to, int shift) {
+        /** The same part on the narrow warp, counted there: equal for all that are repeated. */
+        Slab narrow() {
+            return new Slab(
+                    from == Integer.MIN_VALUE ? from : from - shift, to == Integer.MAX_VALUE ? to : to - shift, 0);
+        }
+
+        /** Its left edge, half way from the end before, mm from the first end; negative infinity for all that is there. */
+        double left(double spacing) {
+            return from == Integer.MIN_VALUE ? Double.NEGATIVE_INFINITY : (from - 0.5) * spacing;
+        }
+
+        /** Its right edge, mm from the first end; infinity for all that is there. */
+        double right(double spacing) {
+            return to == Integer.MAX_VALUE ? Double.POSITIVE_INFINITY : (to - 0.5) * spacing;
+        }
+    }
 
     static Repetition of(YarnBlock block, Setting setting) {
         int period = period(block);

@@ -28,13 +28,12 @@ record Strip(BufferedImage image, int left, int top) {
     /**
      * What a strip shows.
      *
-     * @param from its left edge on the narrow warp, mm; negative infinity for all that is there
-     * @param to its right edge
+     * @param part which warp ends, counted on the narrow warp
      * @param near whether it is the yarn towards the eye
      * @param dots device pixels per mm
      * @param phase how far, in {@link #PHASES}ths of a pixel, the block's lower edge lies below the border of a pixel
      */
-    record Key(double from, double to, boolean near, Color colour, double dots, int phase) {}
+    record Key(Repetition.Slab part, boolean near, Color colour, double dots, int phase) {}
 
     /** Draws the yarn. */
     @FunctionalInterface
@@ -45,8 +44,8 @@ record Strip(BufferedImage image, int left, int top) {
     /** @param whole all that the block's yarn may reach, mm from the first warp end and up from the lower edge */
     static Strip of(Key key, Rectangle2D whole, double spacing, Pen pen) {
         int times = (int) Math.max(1, Math.min(MOST, Math.ceil(DRAWN_APART / (spacing * key.dots()))));
-        int left = (int) Math.floor(Math.max(key.from(), whole.getMinX()) * key.dots());
-        int right = (int) Math.ceil(Math.min(key.to(), whole.getMaxX()) * key.dots()) + 1;
+        int left = (int) Math.floor(Math.max(key.part().left(spacing), whole.getMinX()) * key.dots());
+        int right = (int) Math.ceil(Math.min(key.part().right(spacing), whole.getMaxX()) * key.dots()) + 1;
         int top = (int) Math.floor(-whole.getMaxY() * key.dots());
         int bottom = (int) Math.ceil(-whole.getMinY() * key.dots()) + 2;
         BufferedImage large = new BufferedImage(

@@ -2,6 +2,8 @@ package thrumwright.drawing;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.awt.Graphics2D;
+import java.awt.image.BufferedImage;
 import java.util.List;
 import java.util.Optional;
 import java.util.random.RandomGenerator;
@@ -77,16 +79,35 @@ class RepetitionTest {
         double s = picture.setting().spacing();
         int met = 0;
         for (Repetition.Slab slab : picture.repetition().slabs()) {
-            double from = slab.from() == Integer.MIN_VALUE ? -1e9 : (slab.from() - 0.5) * s;
-            double to = slab.to() == Integer.MAX_VALUE ? 1e9 : (slab.to() - 0.5) * s;
             for (Stretch stretch : all) {
-                if (stretch.highX() >= from && stretch.lowX() < to) {
+                if (stretch.highX() >= slab.left(s) && stretch.lowX() < slab.right(s)) {
                     assertThat(few).anyMatch(other -> same(stretch, other, slab.shift() * s));
                     met++;
                 }
             }
         }
         assertThat(met).isGreaterThanOrEqualTo(all.size());
+    }
+
+    /** Both edges and what lies between, behind the warp and before it: whatever the spacing, no part is drawn twice. */
+    @ParameterizedTest
+    @MethodSource("wide")
+    void ofAWideBlockSixPartsAreDrawnAtMost(Work work) {
+        BlockPicture picture = BlockPicture.of(work);
+        BufferedImage image = new BufferedImage(900, 60, BufferedImage.TYPE_INT_RGB);
+        Graphics2D g = image.createGraphics();
+        g.clipRect(0, 0, 900, 60);
+        new ClothPainter(g, Palette.onPaper(), false, Face.FRONT)
+                .blocks(
+                        new View(880 / picture.setting().span(), 10, 40),
+                        List.of(new ClothPainter.Placed(picture, 0, picture.height())),
+                        List.of(),
+                        picture.setting(),
+                        work.yarn(),
+                        0,
+                        1);
+        g.dispose();
+        assertThat(picture.narrow().strips()).isBetween(3, 6);
     }
 
     private static List<Stretch> both(BlockPicture picture) {
