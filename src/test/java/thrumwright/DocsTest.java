@@ -1,18 +1,26 @@
 package thrumwright;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.catchThrowable;
 import static org.assertj.core.api.Assertions.within;
 
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
+import thrumwright.block.Block;
+import thrumwright.block.OwnWords;
 import thrumwright.block.TurnedEnds;
+import thrumwright.block.YarnBlock;
 import thrumwright.piece.Piece;
 import thrumwright.piece.Structure;
 import thrumwright.plan.ClassPlan;
@@ -113,6 +121,63 @@ class DocsTest {
                 .isEmpty();
         assertThat(StructureFile.read(examples.get(2)).structure().end().blocks())
                 .hasSize(2);
+    }
+
+    /** Every kind of block in docs/files.md with what it must have; all else is left out. */
+    private static Map<String, String> kinds() {
+        Map<String, String> kinds = new LinkedHashMap<>();
+        for (String kind : List.of("ordering cord", "twining", "soumak", "half hitches")) {
+            kinds.put(kind, "\"of\": \"weft\"");
+        }
+        kinds.put("plain band", "\"of\": \"weft\", \"picks\": 3");
+        kinds.put("hem fold", "\"bar\": \"15 mm\"");
+        kinds.put("open warp", "\"height\": \"8 mm\"");
+        kinds.put("warp finish", "\"ends\": \"plied\", \"hanging\": \"8 cm\"");
+        kinds.put("rows of knots", "\"hanging\": \"8 cm\"");
+        kinds.put("turned ends", "\"hanging\": \"5 cm\"");
+        kinds.put("wrapped tassels", "\"of\": \"weft\", \"turns\": 8, \"hanging\": \"6 cm\"");
+        return kinds;
+    }
+
+    private static Block block(String kind, String fields) throws FileProblem {
+        String text =
+                "{\"thrumwrightStructure\": 1, \"id\": \"x\", \"name\": \"X\", \"use\": \"x\", \"source\": \"x\", "
+                        + "\"blocks\": [{\"kind\": \"" + kind + "\", \"id\": \"a\", " + fields + "}]}";
+        return StructureFile.read(text).structure().end().blocks().get(0);
+    }
+
+    /** The table of places for own words is what each block knows, and its other table names every kind. */
+    @Test
+    void placesOfOwnWordsAreWhatTheDocsSay() throws IOException, FileProblem {
+        String files = Files.readString(Path.of("docs/files.md"));
+        Map<String, String> table = new LinkedHashMap<>();
+        Matcher row = Pattern.compile("(?m)^\\| ([a-z ,]+) \\| (`.*) \\|$")
+                .matcher(files.substring(files.indexOf("| block | places |")));
+        while (row.find()) {
+            table.put(row.group(1), row.group(2));
+        }
+        for (Map.Entry<String, String> kind : kinds().entrySet()) {
+            assertThat(files).contains("\n| `" + kind.getKey() + "` | ");
+            Block block = block(kind.getKey(), kind.getValue());
+            Set<String> told = new TreeSet<>();
+            table.forEach((kinds, places) -> {
+                boolean applies = kinds.equals("all")
+                        || kinds.equals("with a yarn") && block instanceof YarnBlock
+                        || List.of(kinds.split(", ")).contains(kind.getKey());
+                if (applies) {
+                    Pattern.compile("`([A-Za-z]+)`").matcher(places).results().forEach(each -> told.add(each.group(1)));
+                }
+            });
+            assertThat(told).as(kind.getKey()).isEqualTo(new TreeSet<>(OwnWords.places(block)));
+        }
+        String refused =
+                catchThrowable(() -> block("knitting", "\"of\": \"weft\"")).getMessage();
+        assertThat(Pattern.compile("“([a-z ]+)”")
+                        .matcher(refused.substring(refused.indexOf("must be")))
+                        .results()
+                        .map(each -> each.group(1)))
+                .containsExactlyInAnyOrderElementsOf(Stream.concat(kinds().keySet().stream(), Stream.of("knitting"))
+                        .toList());
     }
 
     @Test

@@ -37,13 +37,22 @@ public final class OwnWords {
             places.add("group");
         } else if (block instanceof HemFold) {
             places.addAll(List.of("depth", "layers"));
-        } else if (block instanceof EdgeFinish) {
-            places.addAll(List.of("group", "groups", "hanging", "free"));
-            if (block instanceof WrappedTassels) {
-                places.addAll(List.of("yarn", "turns"));
-            }
+        } else if (block instanceof EdgeFinish finish) {
+            places.addAll(List.of("group", "groups", "sizes", "hanging", "free"));
+            places.addAll(ofFinish(finish));
         }
         return places;
+    }
+
+    private static List<String> ofFinish(EdgeFinish finish) {
+        if (finish instanceof KnotRows) {
+            return List.of("rows", "apart");
+        } else if (finish instanceof TurnedEnds) {
+            return List.of("over", "side", "otherSide");
+        } else if (finish instanceof WrappedTassels) {
+            return List.of("yarn", "turns", "wrapped", "pieces", "cut");
+        }
+        return List.of();
     }
 
     /**

@@ -28,7 +28,7 @@ final class BeginCommand implements Callable<Integer> {
     @ParentCommand
     private Commands commands;
 
-    @Parameters(index = "0", paramLabel = "ID", description = "The structure.")
+    @Parameters(index = "0", paramLabel = "ID", description = "The structure, or the name of its file.")
     private String id;
 
     @Option(

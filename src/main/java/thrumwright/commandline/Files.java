@@ -3,12 +3,17 @@ package thrumwright.commandline;
 import java.io.IOException;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
+import thrumwright.measure.UnitSystem;
+import thrumwright.piece.Beginnings;
+import thrumwright.piece.Piece;
+import thrumwright.piece.Structure;
 import thrumwright.plan.ClassPlan;
 import thrumwright.plan.Plan;
 import thrumwright.store.ClassFile;
 import thrumwright.store.FileProblem;
 import thrumwright.store.PieceFile;
 import thrumwright.store.SafeFile;
+import thrumwright.store.StructureFile;
 
 /** Input and output by name, where “-” is the standard one. */
 final class Files {
@@ -16,9 +21,17 @@ final class Files {
 
     private Files() {}
 
-    /** What a file holds: by its content a class or a piece. A class on the standard input names pieces as seen from here. */
+    /**
+     * What a file holds: by its content a class, a piece, or a structure, which is tried on a new piece. A class on the standard
+     * input names pieces as seen from here.
+     */
     static Work work(String name, Commands.Console console) throws FileProblem {
         String text = text(name, console);
+        if (StructureFile.isMeant(text)) {
+            Structure structure = StructureFile.read(text).structure();
+            Piece tried = Beginnings.with(structure, UnitSystem.METRIC).withTitle(structure.name());
+            return new Work.OfPiece(Plan.of(tried));
+        }
         if (!ClassFile.isClass(text)) {
             return new Work.OfPiece(Plan.of(PieceFile.read(text).piece()));
         }

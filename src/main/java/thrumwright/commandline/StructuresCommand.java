@@ -13,6 +13,9 @@ import picocli.CommandLine.Spec;
 import thrumwright.block.Block;
 import thrumwright.piece.Structure;
 import thrumwright.plan.Words;
+import thrumwright.store.FileProblem;
+import thrumwright.store.SafeFile;
+import thrumwright.store.StructureFile;
 import thrumwright.store.Structures;
 
 @Command(
@@ -26,26 +29,42 @@ final class StructuresCommand implements Callable<Integer> {
     @ParentCommand
     private Commands commands;
 
-    @Parameters(index = "0", arity = "0..1", paramLabel = "ID", description = "The one to tell more of.")
+    @Parameters(
+            index = "0",
+            arity = "0..1",
+            paramLabel = "ID",
+            description = "The one to tell more of, or the name of its file.")
     private String id;
 
     @Override
-    public Integer call() {
+    public Integer call() throws FileProblem {
         Structures structures = Structures.with(commands.ownStructures());
         structures.problems().forEach(commands.console().err()::println);
         PrintStream out = commands.console().out();
         if (id == null) {
-            structures.all().forEach(each -> out.printf(Locale.ROOT, "%-20s %s%n", each.id(), each.name()));
+            int wide = structures.all().stream()
+                    .mapToInt(each -> each.id().length())
+                    .max()
+                    .orElse(1);
+            String line = "%-" + wide + "s  %s%n";
+            structures.all().forEach(each -> out.printf(Locale.ROOT, line, each.id(), each.name()));
             return Commands.DONE;
         }
         tell(find(structures, id, spec), out);
         return Commands.DONE;
     }
 
-    static Structure find(Structures structures, String id, CommandSpec spec) {
-        Optional<Structure> found = structures.byId(id);
-        return found.orElseThrow(() -> new ParameterException(
-                spec.commandLine(), "There is no structure “" + id + "”; “thrumwright structures” lists them."));
+    /** One of those structures, or one in a file. */
+    static Structure find(Structures structures, String name, CommandSpec spec) throws FileProblem {
+        Optional<Structure> found = structures.byId(name);
+        if (found.isPresent()) {
+            return found.get();
+        }
+        if (name.endsWith(".json")) {
+            return StructureFile.read(SafeFile.read(Files.path(name))).structure();
+        }
+        throw new ParameterException(
+                spec.commandLine(), "There is no structure “" + name + "”; “thrumwright structures” lists them.");
     }
 
     private static void tell(Structure structure, PrintStream out) {
@@ -53,6 +72,13 @@ final class StructuresCommand implements Callable<Integer> {
         out.println(structure.use());
         if (!structure.needs().isEmpty()) {
             out.println("Needs: " + structure.needs());
+        }
+        structure
+                .difficulty()
+                .ifPresent(difficulty -> out.println("How hard: "
+                        + difficulty.name().toLowerCase(Locale.ROOT).replace('_', ' ')));
+        if (!structure.goodFor().isEmpty()) {
+            out.println("Good for: " + String.join(", ", structure.goodFor()));
         }
         out.println("Source: " + structure.source());
         out.println("From the bottom:");

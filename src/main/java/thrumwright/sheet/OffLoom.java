@@ -134,21 +134,22 @@ final class OffLoom {
     private void finish(EndPlan end, Finish finish, Map<String, Object> values) {
         FinishWords told = new FinishWords(shown, phrases, words);
         values.putAll(told.values(finish));
-        List<String> keys = new ArrayList<>();
-        if (!comingOut(end).isEmpty()) {
-            keys.add("off.finish.out");
-        }
-        keys.addAll(told.keys(finish));
         EdgeFinish block = finish.block();
+        List<String> sentences = new ArrayList<>();
+        if (!comingOut(end).isEmpty()) {
+            sentences.add(phrases.say("off.finish.out", values));
+        }
+        // own words say how to make the finish; that the waste comes out, and when, isn't theirs to forget
         List<String> own = end.block(block.id())
                 .map(plan -> ownWording.sentences(end, plan))
                 .orElse(List.of());
+        sentences.addAll(own.isEmpty() ? sentences(told.keys(finish), values) : own);
         steps.add(step(
                 words.name(block),
                 picture(end, block.id()),
                 finish.wrapping().map(Wrapping::yarn),
                 told.take(finish),
-                own.isEmpty() ? sentences(keys, values) : own,
+                sentences,
                 told.cautions(block)));
     }
 

@@ -1,6 +1,7 @@
 package thrumwright.sheet;
 
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -8,11 +9,12 @@ import java.util.Optional;
 import thrumwright.block.Block;
 import thrumwright.block.EdgeFinish;
 import thrumwright.block.HalfHitch;
+import thrumwright.block.KnotRows;
+import thrumwright.block.OwnWords;
 import thrumwright.block.Row;
 import thrumwright.block.Soumak;
 import thrumwright.block.Twining;
 import thrumwright.block.WrappedTassels;
-import thrumwright.measure.Length;
 import thrumwright.measure.Phrases;
 import thrumwright.measure.Shown;
 import thrumwright.piece.Place;
@@ -23,6 +25,7 @@ import thrumwright.plan.Hem;
 import thrumwright.plan.Plan;
 import thrumwright.plan.Words;
 import thrumwright.plan.Work;
+import thrumwright.plan.Wrapping;
 
 /** A block's own wording, its places filled in from the plan. */
 public final class OwnWording {
@@ -68,11 +71,7 @@ public final class OwnWording {
         plan.work().ifPresent(work -> work(work, values));
         hem(end.hem(), values);
         if (block instanceof EdgeFinish finish) {
-            finish(end.finish(), finish, values);
-        }
-        if (block instanceof WrappedTassels tassels) {
-            values.put("yarn", this.plan.piece().yarnOf(tassels, end.place()).name());
-            values.put("turns", tassels.turns());
+            finish(finish(end, finish), end, values);
         }
         return values;
     }
@@ -106,16 +105,51 @@ public final class OwnWording {
         values.put("layers", hem.map(Hem::layers).orElse(1));
     }
 
-    /** Of several finishes in one end only the first is planned; the others say what they are. */
-    private void finish(Optional<Finish> planned, EdgeFinish finish, Map<String, Object> values) {
-        values.put("group", finish.endsPerGroup());
-        values.put("groups", finish.groups(plan.piece().warp().ends()).size());
-        values.put("hanging", shown.cut(finish.length().map(Length::mm).orElse(0.0)));
-        values.put(
-                "free",
-                shown.cut(planned.map(Finish::needed)
-                        .orElseGet(() -> finish.freeWarp(
-                                plan.piece().setting(plan.piece().warpYarn())))));
+    /** Of several finishes in one end only the first is planned; the others say what they are, but what they'd take. */
+    private Finish finish(EndPlan end, EdgeFinish block) {
+        return end.finish()
+                .filter(finish -> finish.block().equals(block))
+                .orElseGet(() -> new Finish(
+                        block,
+                        block.groups(plan.piece().warp().ends()),
+                        block.freeWarp(plan.piece().setting(plan.piece().warpYarn())),
+                        end.free(),
+                        Optional.empty()));
+    }
+
+    private void finish(Finish finish, EndPlan end, Map<String, Object> values) {
+        values.putAll(new FinishWords(shown, phrases, words).values(finish));
+        values.put("height", shown.height(0));
+        values.put("group", finish.block().endsPerGroup());
+        values.put("free", values.get("needed"));
+        if (finish.block() instanceof KnotRows knots) {
+            values.put(
+                    "apart",
+                    shown.height(knots.step(plan.piece().setting(plan.piece().warpYarn()))));
+        }
+        if (finish.block() instanceof WrappedTassels tassels) {
+            values.put("yarn", plan.piece().yarnOf(tassels, end.place()).name());
+            values.put("turns", tassels.turns());
+            values.put("pieces", finish.groups().size());
+            values.put(
+                    "wrapped",
+                    shown.height(finish.wrapping().map(Wrapping::height).orElse(0.0)));
+            values.put(
+                    "cut",
+                    shown.cut(
+                            finish.wrapping().map(each -> each.each().length()).orElse(0.0)));
+        }
+    }
+
+    /** Each place that a block knows, with what stands in it now; in the order in which to offer them. */
+    public Map<String, String> offered(Place place, String blockId) {
+        Map<String, String> offered = new LinkedHashMap<>();
+        EndPlan end = plan.end(place);
+        end.block(blockId).ifPresent(block -> {
+            Map<String, Object> values = values(end, block);
+            OwnWords.places(block.block()).forEach(each -> offered.put(each, String.valueOf(values.get(each))));
+        });
+        return offered;
     }
 
     /** For a block of an end as it is planned, if it is there. */

@@ -204,6 +204,37 @@ class CommandsTest {
         assertThat(answer.err()).startsWith("broken.json: Line 1");
     }
 
+    /** Somebody who writes a structure by hand tries it, begins a piece with it, and is told where a mistake is. */
+    @Test
+    void aStructureInAFileIsTriedOnANewPiece() throws IOException {
+        String text = BuiltIn.STRUCTURES.text("bar-sleeve.json").replace("\"bar-sleeve\"", "\"creek-sleeve\"");
+        Path file = Files.writeString(folder.resolve("creek.json"), text.replace("Sleeve for a bar", "Creek sleeve"));
+        String name = file.toString();
+        Answer check = ask("", "check", name);
+        assertThat(check.code()).isZero();
+        assertThat(check.out()).doesNotContain("problem");
+        assertThat(ask("", "sheet", name, "--as", "TEXT").out()).contains("Creek sleeve", "Leave both sides open");
+        assertThat(ask("", "structures", name).out())
+                .contains("Creek sleeve", "How hard: some practice", "Good for: hang from a bar, ", "Hem fold");
+        assertThat(ask("", "begin", name, "--title", "Creek").out()).contains("\"title\": \"Creek\"", "\"bar\"");
+
+        Files.writeString(file, text.replace("\"15 mm\"", "\"15 furlongs\""));
+        Answer wrong = ask("", "check", name);
+        assertThat(wrong.code()).isEqualTo(Commands.FILE_TROUBLE);
+        assertThat(wrong.err()).contains("Line ", ", column ", "blocks › block 7 “fold” › bar", "furlongs");
+        assertThat(ask("", "begin", folder.resolve("nowhere.json").toString()).code())
+                .isEqualTo(Commands.FILE_TROUBLE);
+    }
+
+    @Test
+    void structuresAreListedInTwoColumns() {
+        assertThat(ask("", "structures").out().lines())
+                .allMatch(line -> line.matches("[a-z0-9-]+ {2,}[^ ].*"))
+                .extracting(line ->
+                        line.length() - line.replaceFirst("^[a-z0-9-]+ +", "").length())
+                .containsOnly("hem-with-countered-twining".length() + 2);
+    }
+
     @Test
     void beginsAPieceFromEveryStructureWithoutAProblem() throws FileProblem {
         for (String name : BuiltIn.STRUCTURES.names()) {

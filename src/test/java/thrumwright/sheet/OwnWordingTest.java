@@ -5,18 +5,23 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import thrumwright.block.Block;
 import thrumwright.block.OwnWords;
 import thrumwright.block.Tag;
 import thrumwright.measure.BadMeasure;
+import thrumwright.measure.UnitSystem;
 import thrumwright.piece.End;
+import thrumwright.piece.Habits;
 import thrumwright.piece.Piece;
 import thrumwright.piece.Place;
 import thrumwright.plan.BlockPlan;
 import thrumwright.plan.EndPlan;
 import thrumwright.plan.Plan;
+import thrumwright.plan.Words;
+import thrumwright.store.Structures;
 import thrumwright.testing.Pieces;
 import thrumwright.testing.RandomPieces;
 
@@ -91,6 +96,83 @@ class OwnWordingTest {
             }
         }
         assertThat(filled).isGreaterThan(1000);
+    }
+
+    /** In centimetres and in inches, at the start and at the top, each place says what the plan has. */
+    @Test
+    void placesSpeakTheWeaversUnits() {
+        String words = "{picks} of {yarn}: {cut}, {widths} widths; {height} high, up to {reach}, from the {side} to the"
+                + " {endSide}, {shed}, tail {tail}.";
+        Piece metric = with("facing", words);
+        Piece inches = metric.withHabits(Habits.usual(UnitSystem.INCHES));
+        assertThat(step(metric, Chapter.Kind.START, "Facing").sentences())
+                .containsExactly(
+                        "6 of Teal wool: 200 cm, 8½ widths; 6 mm high, up to 6.7 cm, from the left to the left, under"
+                                + " the first end, tail 15 cm.");
+        // 1644.166 × 1.03 + 2 × 152.4 = 1998.3 mm, 78.67 in: two yards and 7 in
+        assertThat(step(inches, Chapter.Kind.START, "Facing").sentences())
+                .containsExactly(
+                        "6 of Teal wool: 2 yd 7 in, 8½ widths; ¼ in high, up to 2⅝ in, from the left to the left,"
+                                + " under the first end, tail 6 in.");
+        assertThat(step(inches, Chapter.Kind.TOP, "Facing").sentences().get(0))
+                .startsWith("6 of Teal wool: 2 yd 7 in")
+                .contains("up to 14")
+                .contains("from the right to the right");
+    }
+
+    /** Whoever words a finish anew doesn't lose what must be done first, nor the careful words after it. */
+    @Test
+    void aFinishInOwnWordsStillTakesTheWasteOutFirst() {
+        Piece fringed =
+                Structures.builtIn().byId("fringe-in-threes").orElseThrow().on(Pieces.panel(), Place.START);
+        Block fringe = fringed.start().block("fringe").orElseThrow();
+        Piece piece = fringed.withStart(fringed.start()
+                .replaced(fringe.withTag(fringe.tag().withWords("Knot {groups} groups ({sizes}); leave {hanging}."))));
+        Step step = step(
+                piece,
+                Chapter.Kind.OFF_LOOM,
+                Plan.of(piece)
+                        .start()
+                        .block("fringe")
+                        .map(block -> new Words(Locale.UK).name(block.block()))
+                        .orElseThrow());
+        assertThat(step.sentences()).hasSize(2);
+        assertThat(step.sentences().get(0)).startsWith("Take out: ").contains("Take the waste out last");
+        assertThat(step.sentences().get(1)).startsWith("Knot 24 groups (24 of 3 ends); leave ");
+        assertThat(step.cautions()).hasSize(1);
+    }
+
+    /** What each kind of finish knows, by hand on the panel: 72 ends in groups of 4 or 6; twelve turns of 1 mm. */
+    @Test
+    void finishesKnowTheirPlaces() {
+        assertThat(told("knot-lattice", "lattice", "{groups} × {group}, {rows} rows {apart} apart, {free} free"))
+                .isEqualTo("18 × 4, 3 rows 2 cm apart, 20.2 cm free");
+        assertThat(told("turned-edge", "turned", "over {over} from the {side}, back from the {otherSide}"))
+                .isEqualTo("over 1 from the left, back from the right");
+        assertThat(told("wrapped-tassels", "tassels", "{pieces} of {yarn}, {cut}: {turns} turns, {wrapped} high"))
+                .isEqualTo("12 of Teal wool, 46 cm: 12 turns, 1.2 cm high");
+        assertThat(told("folded-hem", "fold", "{depth}, {layers}")).isEqualTo("1.5 cm, 2");
+    }
+
+    private static String told(String structure, String block, String words) {
+        Piece piece = Structures.builtIn().byId(structure).orElseThrow().on(Pieces.panel(), Place.START);
+        return new OwnWording(Plan.of(piece), Locale.UK)
+                .preview(Place.START, block, words)
+                .get(0);
+    }
+
+    @Test
+    void whatIsOfferedIsWhatIsKnown() {
+        OwnWording wording = new OwnWording(Plan.of(Pieces.panel()), Locale.UK);
+        Map<String, String> offered = wording.offered(Place.START, "facing");
+        assertThat(offered.keySet())
+                .containsExactlyElementsOf(
+                        OwnWords.places(Pieces.panel().start().block("facing").orElseThrow()));
+        assertThat(offered)
+                .containsEntry("picks", "6")
+                .containsEntry("side", "left")
+                .containsEntry("cut", "200 cm");
+        assertThat(wording.offered(Place.START, "nowhere")).isEmpty();
     }
 
     @Test

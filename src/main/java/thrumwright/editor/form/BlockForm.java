@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import javax.swing.JButton;
 import javax.swing.JCheckBox;
+import javax.swing.JTextArea;
 import thrumwright.block.Block;
 import thrumwright.block.EdgeFinish;
 import thrumwright.block.HalfHitch;
@@ -109,10 +110,12 @@ final class BlockForm {
     /** The weaver's own wording of the step, and under it how it will stand on the sheet. */
     private void words(FieldPanel.Section<Block> section) {
         panel.heading("heading.words");
-        section.lines(
+        JTextArea wording = section.lines(
                 "block.words",
                 part -> part.tag().words(),
                 (part, typed) -> part.withTag(part.tag().withWords(typed.strip())));
+        panel.underField(new PlaceButton(
+                desk.texts(), () -> new OwnWording(desk.session().plan(), Locale.UK).offered(place, id), wording));
         panel.prose(
                 () -> desk.session().shown().block(place, id).map(this::onSheet).orElse(""));
     }

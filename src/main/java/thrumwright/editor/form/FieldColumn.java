@@ -66,6 +66,11 @@ class FieldColumn extends Column {
         add(component, "span 2, growx");
     }
 
+    /** Under the field before, no wider than it need be. */
+    void underField(JComponent component) {
+        add(component, "skip 1, left");
+    }
+
     /** Whatever else follows the piece. */
     void follow(Field field) {
         fields.add(field);
