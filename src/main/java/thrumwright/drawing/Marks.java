@@ -61,10 +61,15 @@ final class Marks {
         double left = view.x(0) - inset;
         double right = view.x(setting.span()) + inset;
         float unit = (float) Math.max(0.8, Math.min(1.6, view.length(setting.spacing()) * 0.08));
+        Rectangle2D frame = new Rectangle2D.Double(left, view.y(toY), right - left, view.length(toY - fromY));
+        Rectangle2D seen = g.getClipBounds();
+        if (seen != null && (frame.getMinY() - unit > seen.getMaxY() || frame.getMaxY() + unit < seen.getMinY())) {
+            return;
+        }
         g.setColor(palette.ink());
         g.setStroke(new BasicStroke(
                 unit, BasicStroke.CAP_ROUND, BasicStroke.JOIN_ROUND, 10, new float[] {0.01f, unit * 2.6f}, 0));
-        g.draw(new Rectangle2D.Double(left, view.y(toY), right - left, view.length(toY - fromY)));
+        g.draw(frame);
     }
 
     /**

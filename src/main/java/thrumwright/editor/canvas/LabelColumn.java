@@ -41,6 +41,7 @@ public final class LabelColumn extends JComponent {
     private final transient Texts texts;
     private transient List<Row> rows = List.of();
     private int[] columns = {0, 0, 0, 0};
+    private int rowHeight;
 
     /**
      * A label in its place.
@@ -106,7 +107,7 @@ public final class LabelColumn extends JComponent {
     public String getToolTipText(MouseEvent event) {
         FontMetrics strong = getFontMetrics(strong());
         return rows.stream()
-                .filter(row -> Math.abs(row.y() - event.getY()) <= rowHeight() / 2.0)
+                .filter(row -> Math.abs(row.y() - event.getY()) <= rowHeight / 2.0)
                 .map(row -> row.wording().name())
                 .filter(name -> strong.stringWidth(name) > columns[0])
                 .findFirst()
@@ -130,7 +131,7 @@ public final class LabelColumn extends JComponent {
 
     private Optional<Spot> at(int y) {
         return rows.stream()
-                .filter(row -> Math.abs(row.y() - y) <= rowHeight() / 2.0)
+                .filter(row -> Math.abs(row.y() - y) <= rowHeight / 2.0)
                 .findFirst()
                 .flatMap(Row::spot);
     }
@@ -143,10 +144,7 @@ public final class LabelColumn extends JComponent {
                         .isPresent())
                 .findFirst()
                 .map(row -> new Rectangle(
-                        EDGE + columns[0] + GAP,
-                        (int) Math.round(row.y() - rowHeight() / 2.0),
-                        columns[1],
-                        rowHeight()));
+                        EDGE + columns[0] + GAP, (int) Math.round(row.y() - rowHeight / 2.0), columns[1], rowHeight));
     }
 
     /** What the label of a block says. */
@@ -157,10 +155,6 @@ public final class LabelColumn extends JComponent {
                         .isPresent())
                 .findFirst()
                 .map(Row::wording);
-    }
-
-    private int rowHeight() {
-        return getFontMetrics(plain()).getHeight() + 4;
     }
 
     private java.awt.Font plain() {
@@ -180,6 +174,7 @@ public final class LabelColumn extends JComponent {
     }
 
     private void arrange() {
+        rowHeight = getFontMetrics(plain()).getHeight() + 4;
         CanvasMap map = canvas.map();
         List<Row> wanted = new ArrayList<>();
         boolean designDone = false;
@@ -198,8 +193,8 @@ public final class LabelColumn extends JComponent {
             wanted.add(design(map));
         }
         double[] middles = wanted.stream().mapToDouble(Row::target).toArray();
-        double half = rowHeight() / 2.0 + 2;
-        double[] placed = Spread.apart(middles, rowHeight(), half, canvas.getHeight() - half);
+        double half = rowHeight / 2.0 + 2;
+        double[] placed = Spread.apart(middles, rowHeight, half, canvas.getHeight() - half);
         rows = new ArrayList<>();
         for (int i = 0; i < placed.length; i++) {
             Row row = wanted.get(i);
@@ -207,7 +202,7 @@ public final class LabelColumn extends JComponent {
         }
         int[] before = columns;
         columns = widths();
-        canvas.setLeastHeight((wanted.size() + 1) * rowHeight());
+        canvas.setLeastHeight((wanted.size() + 1) * rowHeight);
         if (!java.util.Arrays.equals(before, columns)) {
             revalidate();
         }
@@ -312,24 +307,22 @@ public final class LabelColumn extends JComponent {
 
     /** Whether a label or its line to the block can be seen. */
     private boolean meets(Row row, Rectangle part) {
-        double high = rowHeight();
-        return Math.min(row.y(), row.target()) - high <= part.getMaxY()
-                && Math.max(row.y(), row.target()) + high >= part.getMinY();
+        return Math.min(row.y(), row.target()) - rowHeight <= part.getMaxY()
+                && Math.max(row.y(), row.target()) + rowHeight >= part.getMinY();
     }
 
     private void row(Graphics2D g, Row row) {
         boolean selected = selected(row);
-        int height = rowHeight();
-        int top = (int) Math.round(row.y() - height / 2.0);
+        int top = (int) Math.round(row.y() - rowHeight / 2.0);
         int right = getWidth() - LEADER;
         if (selected) {
             g.setColor(UIManager.getColor("Thrumwright.selectedBackground"));
-            g.fillRoundRect(2, top, right - 2, height, 6, 6);
+            g.fillRoundRect(2, top, right - 2, rowHeight, 6, 6);
             g.setColor(UIManager.getColor("Thrumwright.selected"));
-            g.fillRoundRect(2, top + 3, 3, height - 6, 3, 3);
+            g.fillRoundRect(2, top + 3, 3, rowHeight - 6, 3, 3);
         }
         FontMetrics metrics = g.getFontMetrics(plain());
-        int base = top + (height + metrics.getAscent() - metrics.getDescent()) / 2;
+        int base = top + (rowHeight + metrics.getAscent() - metrics.getDescent()) / 2;
         boolean quiet = row.spot().isEmpty()
                 || row.spot().get().plan().comesOut()
                 || row.spot().get().place() == Place.TOP && session.shown().topFollows();
@@ -346,7 +339,7 @@ public final class LabelColumn extends JComponent {
 
     /** Lines from labels to their blocks, all at once, since each by itself takes long. */
     private void leaders(Graphics2D g, List<Row> seen, boolean selected) {
-        Path2D lines = new Path2D.Double();
+        Path2D lines = new Path2D.Double(Path2D.WIND_NON_ZERO, Math.max(1, 4 * seen.size()));
         int from = getWidth() - LEADER;
         for (Row row : seen) {
             if (selected(row) == selected) {
