@@ -6,6 +6,7 @@ import java.awt.Graphics2D;
 import java.awt.Rectangle;
 import java.awt.geom.Rectangle2D;
 import thrumwright.editor.canvas.CanvasMap.Spot;
+import thrumwright.editor.look.Ground;
 import thrumwright.piece.Place;
 
 /** What the canvas shows over the cloth: what is selected. Never printed. */
@@ -49,8 +50,7 @@ final class CanvasMarks {
             return;
         }
         Color accent = canvas.accent();
-        g.setColor(new Color(accent.getRed(), accent.getGreen(), accent.getBlue(), 28));
-        g.fill(field);
+        Ground.fill(g, field, new Color(accent.getRed(), accent.getGreen(), accent.getBlue(), 28));
         g.setColor(canvas.palette().paper());
         g.setStroke(new BasicStroke(canvas.selectionStroke().getLineWidth() + 2));
         g.draw(field);

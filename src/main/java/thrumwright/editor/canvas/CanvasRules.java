@@ -16,6 +16,7 @@ import thrumwright.drawing.PiecePicture;
 import thrumwright.drawing.Spread;
 import thrumwright.drawing.View;
 import thrumwright.editor.canvas.CanvasMap.Spot;
+import thrumwright.editor.look.Ground;
 import thrumwright.measure.Shown;
 import thrumwright.piece.Place;
 import thrumwright.plan.BlockPlan;
@@ -132,8 +133,10 @@ final class CanvasRules {
     }
 
     private void ground(double left, Rectangle seen) {
-        g.setColor(canvas.palette().paper());
-        g.fill(new Rectangle2D.Double(left, seen.y, WIDTH, seen.height));
+        Ground.fill(
+                g,
+                new Rectangle2D.Double(left, seen.y, WIDTH, seen.height),
+                canvas.palette().paper());
         g.setColor(canvas.palette().faint());
         Hair.upright(g, left, seen.y, seen.getMaxY(), 1);
     }
@@ -208,8 +211,8 @@ final class CanvasRules {
 
     private void paper(double x, double y, double width, double height) {
         Color paper = canvas.palette().paper();
-        g.setColor(new Color(paper.getRed(), paper.getGreen(), paper.getBlue(), 225));
-        g.fill(new Rectangle2D.Double(x, y, width, height));
+        Color thin = new Color(paper.getRed(), paper.getGreen(), paper.getBlue(), 225);
+        Ground.fill(g, new Rectangle2D.Double(x, y, width, height), thin);
     }
 
     /** The depth of a hem, from its fold to its outer edge, left of the picture. */
@@ -292,9 +295,8 @@ final class CanvasRules {
     private void selected(double left) {
         for (Spot spot : canvas.map().spots()) {
             if (canvas.session().selection().has(spot.place(), spot.id())) {
-                g.setColor(canvas.accent());
                 double height = Math.max(2, spot.bottom() - spot.top());
-                g.fill(new Rectangle2D.Double(left - 2, spot.top(), 5, height));
+                Ground.fill(g, new Rectangle2D.Double(left - 2, spot.top(), 5, height), canvas.accent());
             }
         }
     }

@@ -3,6 +3,7 @@ package thrumwright.editor.canvas;
 import com.formdev.flatlaf.util.HiDPIUtils;
 import java.awt.Graphics2D;
 import java.awt.Rectangle;
+import thrumwright.editor.look.Ground;
 
 /** Level and upright lines that lie on whole device pixels, so that they are sharp at every scale of the screen. */
 final class Hair {
@@ -26,7 +27,7 @@ final class Hair {
                     top + (int) Math.round(y * scale),
                     (int) Math.max(1, Math.round(width * scale)),
                     (int) Math.max(1, Math.round(height * scale)));
-            device.fill(box);
+            Ground.fill(device, box, device.getColor());
         });
     }
 }

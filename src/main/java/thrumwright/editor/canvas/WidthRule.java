@@ -9,6 +9,7 @@ import java.awt.RenderingHints;
 import javax.swing.JComponent;
 import javax.swing.UIManager;
 import thrumwright.drawing.View;
+import thrumwright.editor.look.Ground;
 
 /** The rule above the canvas: widths from the first warp end. */
 public final class WidthRule extends JComponent {
@@ -32,8 +33,7 @@ public final class WidthRule extends JComponent {
         Graphics2D g = (Graphics2D) graphics.create();
         g.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
         g.setRenderingHint(RenderingHints.KEY_TEXT_ANTIALIASING, RenderingHints.VALUE_TEXT_ANTIALIAS_ON);
-        g.setColor(UIManager.getColor("Panel.background"));
-        g.fillRect(0, 0, getWidth(), getHeight());
+        Ground.fill(g, this, UIManager.getColor("Panel.background"));
         g.setFont(UIManager.getFont("Label.font")
                 .deriveFont(UIManager.getFont("Label.font").getSize2D() - 1.5f));
         FontMetrics metrics = g.getFontMetrics();

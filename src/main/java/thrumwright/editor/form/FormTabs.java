@@ -2,6 +2,8 @@ package thrumwright.editor.form;
 
 import java.awt.Component;
 import java.awt.KeyboardFocusManager;
+import java.util.BitSet;
+import java.util.List;
 import java.util.Optional;
 import javax.swing.JComponent;
 import javax.swing.JScrollPane;
@@ -22,6 +24,10 @@ public final class FormTabs {
     private final FieldPanel piece;
     private final FieldPanel loom;
     private final FieldPanel habits;
+    /** What brings each tab up to date. */
+    private final List<Runnable> refreshes;
+
+    private final BitSet outdated = new BitSet();
     private FieldPanel block;
     private Shown shown;
 
@@ -44,7 +50,9 @@ public final class FormTabs {
         around.add(yarns.panel());
         tabs.addTab(desk.texts().say("tab.yarns"), Column.scrolling(around));
         tabs.addTab(desk.texts().say("tab.habits"), Column.scrolling(habits));
+        refreshes = List.of(this::showBlock, piece::refresh, loom::refresh, yarns::refresh, habits::refresh);
         showBlock();
+        tabs.addChangeListener(event -> refreshSeen());
         desk.session().listen(this::changed);
         desk.whenTaken(this::takeOver);
     }
@@ -62,12 +70,16 @@ public final class FormTabs {
         if (change == Change.FILE) {
             return;
         }
-        showBlock();
-        if (change == Change.PIECE) {
-            piece.refresh();
-            loom.refresh();
-            habits.refresh();
-            yarns.refresh();
+        outdated.set(0, change == Change.PIECE ? refreshes.size() : 1);
+        refreshSeen();
+    }
+
+    /** Fields that can't be seen follow when they can. */
+    private void refreshSeen() {
+        int seen = tabs.getSelectedIndex();
+        if (outdated.get(seen)) {
+            outdated.clear(seen);
+            refreshes.get(seen).run();
         }
     }
 

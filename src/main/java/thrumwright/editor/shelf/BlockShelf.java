@@ -39,6 +39,7 @@ public final class BlockShelf extends JPanel {
     private final transient Session session;
     private final transient Texts texts;
     private final DefaultListModel<Ware> wares = new DefaultListModel<>();
+    private final transient WarePictures pictures;
     private final WareCell cell;
     private final JList<Ware> list = new Wares(wares);
     private final JScrollPane scroll = new JScrollPane(list);
@@ -54,7 +55,8 @@ public final class BlockShelf extends JPanel {
         super(new BorderLayout());
         this.session = canvas.session();
         this.texts = canvas.texts();
-        this.cell = new WareCell(new WarePictures(session, canvas::palette, WareCell.PICTURE));
+        this.pictures = new WarePictures(session, canvas::palette, WareCell.PICTURE);
+        this.cell = new WareCell(pictures);
         setName("shelf");
         list.setCellRenderer(cell);
         list.setName("wares");
@@ -124,7 +126,9 @@ public final class BlockShelf extends JPanel {
     private void changed(Change change) {
         if (change == Change.PIECE) {
             refill();
-            list.repaint();
+            if (pictures.outdated()) {
+                list.repaint();
+            }
         }
     }
 

@@ -41,6 +41,14 @@ final class WareCell extends JPanel implements ListCellRenderer<Ware> {
         setBorder(BorderFactory.createEmptyBorder(ROUND.top, ROUND.left, ROUND.bottom, ROUND.right));
     }
 
+    /** In a list a cell is laid out each time it is painted; only the layout is wanted, not to look for the pointer as well. */
+    @Override
+    public void validate() {
+        synchronized (getTreeLock()) {
+            validateTree();
+        }
+    }
+
     Icon picture(Ware ware) {
         return pictures.of(ware);
     }

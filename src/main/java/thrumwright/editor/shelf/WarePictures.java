@@ -79,11 +79,19 @@ final class WarePictures {
         }
     }
 
-    private BufferedImage image(Ware ware, double density) {
+    /** Whether the pictures were drawn in yarns that the piece doesn't use any more. */
+    boolean outdated() {
+        return looks != null && !looks.yarns().equals(yarns());
+    }
+
+    private List<Yarn> yarns() {
         Piece piece = session.piece();
-        List<Yarn> yarns = List.of(
+        return List.of(
                 piece.warpYarn(), piece.yarn(piece.cordId()), piece.yarn(piece.wasteId()), piece.stripe(Place.START));
-        Looks now = new Looks(yarns, density, palette.get());
+    }
+
+    private BufferedImage image(Ware ware, double density) {
+        Looks now = new Looks(yarns(), density, palette.get());
         if (!Objects.equals(looks, now)) {
             looks = now;
             drawn.clear();

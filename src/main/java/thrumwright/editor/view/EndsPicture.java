@@ -12,8 +12,11 @@ import java.awt.geom.Ellipse2D;
 import java.awt.geom.Line2D;
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Supplier;
 import javax.swing.JPanel;
 import javax.swing.UIManager;
@@ -22,6 +25,7 @@ import thrumwright.drawing.PiecePainter;
 import thrumwright.drawing.PiecePicture;
 import thrumwright.drawing.View;
 import thrumwright.editor.edit.Session;
+import thrumwright.editor.look.Ground;
 import thrumwright.editor.text.Texts;
 import thrumwright.piece.Place;
 import thrumwright.plan.BlockPair;
@@ -47,6 +51,7 @@ final class EndsPicture extends JPanel {
     private final transient Session session;
     private final transient Texts texts;
     private final transient Supplier<Palette> palette;
+    private final transient Map<PairWords.Told, PairWords> known = new HashMap<>();
     private transient List<PairWords> rows = List.of();
     private transient Optional<PiecePicture> picture = Optional.empty();
 
@@ -64,14 +69,34 @@ final class EndsPicture extends JPanel {
     void show(EndComparison comparison, ComparisonWords words) {
         picture = Optional.of(
                 picture.map(before -> before.next(session.plan())).orElseGet(() -> PiecePicture.of(session.plan())));
-        removeAll();
         List<PairWords> all = new ArrayList<>();
         for (BlockPair pair : comparison.pairs()) {
-            PairWords row = new PairWords(pair, words.of(pair), texts, session);
+            PairWords row = row(PairWords.Told.of(pair, words.of(pair), texts));
+            row.setPair(pair);
             all.add(0, row);
-            add(row, 0);
         }
         rows = List.copyOf(all);
+        known.values().retainAll(Set.copyOf(rows));
+        arrange();
+    }
+
+    /** What is said of most pairs stays as it is, and so does its row. */
+    private PairWords row(PairWords.Told told) {
+        return known.computeIfAbsent(told, other -> new PairWords(other, texts, session));
+    }
+
+    /** Those rows that are wanted, in their order. */
+    private void arrange() {
+        for (Component child : getComponents()) {
+            if (!rows.contains(child)) {
+                remove(child);
+            }
+        }
+        for (int i = 0; i < rows.size(); i++) {
+            if (i >= getComponentCount() || getComponent(i) != rows.get(i)) {
+                add(rows.get(i), i);
+            }
+        }
         revalidate();
     }
 
@@ -179,8 +204,7 @@ final class EndsPicture extends JPanel {
         g.drawString(title, (float) (box.getX() - room), (float)
                 (title() - 4 - g.getFontMetrics().getDescent()));
         g.clip(box);
-        g.setColor(palette.get().paper());
-        g.fill(box);
+        Ground.fill(g, box, palette.get().paper());
         double scale = scale();
         double margin = 3 * session.shown().warp().sett().spacing() + 2;
         double base = design() + session.plan().start().height() * scale;

@@ -14,6 +14,7 @@ import javax.swing.UIManager;
 import thrumwright.drawing.FoldPainter;
 import thrumwright.drawing.Palette;
 import thrumwright.editor.edit.Session;
+import thrumwright.editor.look.Ground;
 import thrumwright.editor.look.Prose;
 import thrumwright.editor.text.Texts;
 import thrumwright.piece.Place;
@@ -89,8 +90,7 @@ public final class HemsView extends PictureView {
     protected void paintComponent(Graphics graphics) {
         Graphics2D g = (Graphics2D) graphics.create();
         g.setRenderingHint(RenderingHints.KEY_TEXT_ANTIALIASING, RenderingHints.VALUE_TEXT_ANTIALIAS_ON);
-        g.setColor(palette.get().paper());
-        g.fillRect(0, 0, getWidth(), getHeight());
+        Ground.fill(g, this, palette.get().paper());
         double half = getWidth() / 2.0;
         int column = 0;
         for (Place place : List.of(Place.START, Place.TOP)) {

@@ -21,31 +21,44 @@ import thrumwright.plan.Severity;
 final class PairWords extends JPanel {
     private static final long serialVersionUID = 1L;
 
-    private final transient BlockPair pair;
     private final JButton name;
     private final transient List<Prose> sentences = new ArrayList<>();
+    private transient BlockPair pair;
+    /** For which width the height was last worked out, pixels; 0: for none. */
+    private int measured;
 
-    /** @param said a sentence for each of the pair's differences */
-    PairWords(BlockPair pair, List<String> said, Texts texts, Session session) {
+    private int high;
+
+    /**
+     * All that is said of a pair.
+     *
+     * @param place where its block is shown
+     * @param said a sentence for each difference
+     */
+    record Told(String id, String name, Place place, List<BlockPair.Aspect> differences, List<String> said) {
+        static Told of(BlockPair pair, List<String> said, Texts texts) {
+            Place place = pair.start().isPresent() ? Place.START : Place.TOP;
+            String name = texts.words().name(pair.block());
+            return new Told(pair.block().id(), name, place, List.copyOf(pair.differences()), List.copyOf(said));
+        }
+    }
+
+    PairWords(Told told, Texts texts, Session session) {
         super(new MigLayout("insets 1 0 3 0, wrap 2, fillx, gapy 1", "[]6[grow, fill, 40::]"));
-        this.pair = pair;
         setOpaque(false);
-        setName("pair." + pair.block().id());
-        Place place = pair.start().isPresent() ? Place.START : Place.TOP;
-        String block = texts.words().name(pair.block());
-        name = new JButton(block);
+        setName("pair." + told.id());
+        name = new JButton(told.name());
         name.putClientProperty(FlatClientProperties.BUTTON_TYPE, FlatClientProperties.BUTTON_TYPE_BORDERLESS);
         name.putClientProperty(FlatClientProperties.STYLE, "font: $semibold.font; margin: 1,2,1,2");
         name.setToolTipText(texts.say(
-                "ends.go", Map.of("block", block, "place", texts.words().place(place))));
-        name.addActionListener(
-                event -> session.select(Selection.of(place, pair.block().id())));
+                "ends.go", Map.of("block", told.name(), "place", texts.words().place(told.place()))));
+        name.addActionListener(event -> session.select(Selection.of(told.place(), told.id())));
         add(name, "span 2, growx 0, wmin 0");
         int at = 0;
-        for (BlockPair.Aspect aspect : pair.differences()) {
-            line(new Mark(weight(aspect)), said.get(at++));
+        for (BlockPair.Aspect aspect : told.differences()) {
+            line(new Mark(weight(aspect)), told.said().get(at++));
         }
-        if (said.isEmpty()) {
+        if (told.said().isEmpty()) {
             line(Tick.ICON, texts.say("ends.same"));
         }
     }
@@ -69,14 +82,27 @@ final class PairWords extends JPanel {
         return pair;
     }
 
+    /** The same is true of this pair. */
+    void setPair(BlockPair other) {
+        pair = other;
+    }
+
+    @Override
+    public void updateUI() {
+        super.updateUI();
+        measured = 0;
+    }
+
     /** The height that its words take within a width, pixels. */
     int heightFor(int width) {
-        if (width != getWidth()) {
+        if (width != measured) {
             setSize(new Dimension(width, Math.max(1, getHeight())));
-            validate();
+            doLayout();
             sentences.forEach(sentence -> sentence.setSize(sentence.getWidth(), 10_000));
+            high = getLayout().preferredLayoutSize(this).height;
+            measured = width;
         }
-        return getLayout().preferredLayoutSize(this).height;
+        return high;
     }
 
     /** Where a line from a block meets it, below its upper edge. */
