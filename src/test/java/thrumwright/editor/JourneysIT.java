@@ -205,6 +205,7 @@ class JourneysIT {
                                 return chooser.isShowing();
                             }
                         })
+                .withTimeout(30_000)
                 .using(window.robot());
         window.settle(SwingUtilities.getWindowAncestor(files.target()));
         hands.key(KeyEvent.VK_ENTER);
