@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import thrumwright.editor.edit.Edits;
 import thrumwright.editor.edit.Session;
+import thrumwright.editor.library.Handing;
 import thrumwright.editor.library.Library;
 import thrumwright.editor.library.StructureDialogs;
 import thrumwright.editor.library.StructureQuestions;
@@ -19,7 +20,7 @@ import thrumwright.store.SafeFile;
 import thrumwright.store.StructureFile;
 
 /** The commands that have to do with structures. */
-final class StructureWork {
+final class StructureWork implements Handing {
     private final EditorWindow window;
     private final Session session;
     private final Edits edits;
@@ -34,7 +35,7 @@ final class StructureWork {
         this.texts = window.room().texts();
         this.library = window.room().library();
         this.questions = new StructureDialogs(
-                window.frame(), texts, () -> window.room().theme().palette(), library, this::write, this::remove);
+                window.frame(), texts, () -> window.room().theme().palette(), library, this);
     }
 
     /** Asks somebody else. */
@@ -117,11 +118,11 @@ final class StructureWork {
         questions.describe(draft()).ifPresent(described -> write(described.withId(Structure.idFrom(described.name()))));
     }
 
-    /** To a file that can be handed on. */
-    private void write(Structure structure) {
+    @Override
+    public void write(Structure structure) {
         window.files().questions().fileToSave(structure.id(), ".json").ifPresent(path -> {
             try {
-                SafeFile.write(path, StructureFile.of(structure).checkedText());
+                SafeFile.write(path, library.toHandOn(structure).checkedText());
                 window.messages().say(texts.say("message.structure.written", Map.of("file", path.toString())));
             } catch (FileProblem e) {
                 window.problem(texts.say("message.not-saved", Map.of("why", e.getMessage())));
@@ -129,7 +130,19 @@ final class StructureWork {
         });
     }
 
-    private void remove(Structure structure) {
+    @Override
+    public void reword(Structure structure) {
+        try {
+            library.keep(structure);
+            window.messages().say(texts.say("message.structure.kept", Map.of("name", structure.name())));
+        } catch (FileProblem e) {
+            window.problem(
+                    texts.say("message.structure.not-kept", Map.of("name", structure.name(), "why", e.getMessage())));
+        }
+    }
+
+    @Override
+    public void remove(Structure structure) {
         try {
             library.remove(structure.id());
             window.messages().say(texts.say("message.structure.removed", Map.of("name", structure.name())));

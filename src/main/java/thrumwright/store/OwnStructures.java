@@ -3,11 +3,13 @@ package thrumwright.store;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.stream.Stream;
 import thrumwright.piece.Structure;
 
-/** The folder of the weaver's own structures: one file each, named after its id. */
+/** The folder of the weaver's own structures: one file each. Those kept here are named after their ids; those put in by hand may be called anything. */
 public final class OwnStructures {
     private final Path folder;
 
@@ -16,13 +18,47 @@ public final class OwnStructures {
         this.folder = Objects.requireNonNull(folder);
     }
 
+    /**
+     * The file that holds the own structure of that id, whatever it is called; of several the one that shows. Where there is none,
+     * the file that it would get: named after its id, but never one that holds another structure.
+     */
     public Path file(String id) {
-        return folder.resolve(id + ".json");
+        return holding(id).reduce((before, after) -> after).orElseGet(() -> free(id));
     }
 
-    /** Whether there is an own structure of that id in a file named after it. */
+    /** Whether there is an own structure of that id. */
     public boolean has(String id) {
-        return Files.isRegularFile(file(id));
+        return holding(id).findAny().isPresent();
+    }
+
+    /**
+     * As it lies in its file, with what this version doesn't know of it.
+     *
+     * @throws FileProblem if there is none, or it can't be read
+     */
+    public StructureFile read(String id) throws FileProblem {
+        return StructureFile.read(SafeFile.read(file(id)));
+    }
+
+    private Stream<Path> holding(String id) {
+        return Structures.files(folder, new ArrayList<>()).stream().filter(file -> id.equals(idIn(file)));
+    }
+
+    /** Empty for a damaged file: it holds nothing worth keeping beside what takes its place. */
+    private static String idIn(Path file) {
+        try {
+            return StructureFile.read(SafeFile.read(file)).structure().id();
+        } catch (FileProblem e) {
+            return "";
+        }
+    }
+
+    private Path free(String id) {
+        Path file = folder.resolve(id + ".json");
+        for (int i = 2; Files.exists(file) && !idIn(file).isEmpty(); i++) {
+            file = folder.resolve(id + "-" + i + ".json");
+        }
+        return file;
     }
 
     /**
@@ -46,16 +82,8 @@ public final class OwnStructures {
         SafeFile.write(file(file.structure().id()), text);
     }
 
-    /** A damaged file holds nothing worth keeping beside what takes its place. */
-    private Optional<StructureFile> old(String id) {
-        if (!has(id)) {
-            return Optional.empty();
-        }
-        try {
-            return Optional.of(StructureFile.read(SafeFile.read(file(id))));
-        } catch (FileProblem e) {
-            return Optional.empty();
-        }
+    private Optional<StructureFile> old(String id) throws FileProblem {
+        return has(id) ? Optional.of(read(id)) : Optional.empty();
     }
 
     /**
@@ -64,10 +92,12 @@ public final class OwnStructures {
      * @throws FileProblem if that can't be done
      */
     public void remove(String id) throws FileProblem {
-        try {
-            Files.deleteIfExists(file(id));
-        } catch (IOException e) {
-            throw new FileProblem(file(id) + " can't be taken away.", e);
+        for (Path file : holding(id).toList()) {
+            try {
+                Files.deleteIfExists(file);
+            } catch (IOException e) {
+                throw new FileProblem(file + " can't be taken away.", e);
+            }
         }
     }
 }

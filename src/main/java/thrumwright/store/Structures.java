@@ -59,7 +59,8 @@ public record Structures(List<Structure> all, List<String> problems) {
         return new Structures(List.copyOf(found.values()), problems);
     }
 
-    private static List<Path> files(Path folder, List<String> problems) {
+    /** The structure files in a folder, in the order in which they are read. */
+    static List<Path> files(Path folder, List<String> problems) {
         List<Path> files = new ArrayList<>();
         if (Files.isDirectory(folder)) {
             try (DirectoryStream<Path> each = Files.newDirectoryStream(folder, "*.json")) {

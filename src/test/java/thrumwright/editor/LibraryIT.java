@@ -200,4 +200,43 @@ class LibraryIT {
                 .contains("fringe")
                 .doesNotContain("ordering");
     }
+
+    /** A teacher keeps an end, thinks better of its texts, and hands it on with what a later program had put into its file. */
+    @Test
+    void theWordsOfAnOwnStructureCanBeChanged() throws Exception {
+        Path own = Files.createDirectories(folder.resolve("own")).resolve("from-the-class.json");
+        String text = BuiltIn.STRUCTURES
+                .text("raised-edge.json")
+                .replace("\"raised-edge\"", "\"class-edge\"")
+                .replace("\"name\": \"", "\"colourway\": \"moss\",\n  \"name\": \"Class ");
+        Files.writeString(own, text);
+        open();
+        onEventThread(() -> {
+            editor.session().select(Selection.of(Place.START, "facing"));
+            return null;
+        });
+        press(KeyEvent.VK_U, KeyEvent.VK_CONTROL);
+        DialogFixture dialog = WindowFinder.findDialog("useStructure").using(frame.robot());
+        window.settle(dialog.target());
+        dialog.button("rewordIt").requireDisabled();
+        frame.robot().enterText("class soumak");
+        frame.robot().waitForIdle();
+        dialog.button("rewordIt").requireEnabled().click();
+        DialogFixture words = WindowFinder.findDialog("describeStructure").using(frame.robot());
+        window.settle(words.target());
+        words.textBox("describe.use").setText("For the spring show.");
+        words.textBox("describe.good-for").setText("counter, showy");
+        words.button("keepStructure").click();
+        frame.robot().waitForIdle();
+        Structure changed = onEventThread(
+                () -> (Structure) dialog.list("structures").target().getSelectedValue());
+        assertThat(changed.id()).isEqualTo("class-edge");
+        assertThat(changed.use()).isEqualTo("For the spring show.");
+        assertThat(Files.readString(own)).contains("For the spring show.", "\"colourway\": \"moss\"");
+        answers.save = Optional.of(folder.resolve("to-hand-on.json"));
+        dialog.button("writeIt").click();
+        frame.robot().waitForIdle();
+        assertThat(Files.readString(folder.resolve("to-hand-on.json"))).contains("\"colourway\": \"moss\"", "counter");
+        press(KeyEvent.VK_ESCAPE);
+    }
 }

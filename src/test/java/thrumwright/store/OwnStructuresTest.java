@@ -60,6 +60,36 @@ class OwnStructuresTest {
         assertThat(Structures.with(folder).byId("folded-hem")).contains(hem());
     }
 
+    /** A file put in by hand may be called anything: it is the weaver's own, is kept where it lies, and goes when it is to go. */
+    @Test
+    void aFilePutInByHandIsKnownByItsIdAndNotByItsName() throws FileProblem, IOException {
+        Path byHand = folder.resolve("from a friend.json");
+        Files.writeString(byHand, StructureFile.of(hem().withId("our-hem")).text());
+        OwnStructures own = new OwnStructures(folder);
+        assertThat(own.has("our-hem")).isTrue();
+        assertThat(own.read("our-hem").structure()).isEqualTo(hem().withId("our-hem"));
+        Structure changed =
+                Structures.builtIn().byId("knotted-fringe").orElseThrow().withId("our-hem");
+        own.keep(changed);
+        assertThat(Structures.with(folder).byId("our-hem")).contains(changed);
+        assertThat(folder.resolve("our-hem.json")).doesNotExist();
+        own.remove("our-hem");
+        assertThat(byHand).doesNotExist();
+        assertThat(Structures.with(folder).byId("our-hem")).isEmpty();
+    }
+
+    /** A name that another structure's file has already isn't written over. */
+    @Test
+    void anotherStructuresFileIsLeftAlone() throws FileProblem, IOException {
+        Path taken = folder.resolve("our-hem.json");
+        Files.writeString(taken, StructureFile.of(hem().withId("old-hem")).text());
+        OwnStructures own = new OwnStructures(folder);
+        own.keep(hem().withId("our-hem"));
+        assertThat(Structures.with(folder).byId("old-hem")).isPresent();
+        assertThat(Structures.with(folder).byId("our-hem")).isPresent();
+        assertThat(own.file("our-hem")).hasFileName("our-hem-2.json");
+    }
+
     @Test
     void whereThereCanBeNoFolderItIsSaid() throws IOException {
         Path file = Files.writeString(folder.resolve("file"), "in the way");

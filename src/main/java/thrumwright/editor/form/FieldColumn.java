@@ -66,9 +66,9 @@ class FieldColumn extends Column {
         add(component, "span 2, growx");
     }
 
-    /** Under the field before, no wider than it need be. */
+    /** Under the field before, at its right edge, as wide as it need be. */
     void underField(JComponent component) {
-        add(component, "skip 1, left");
+        add(component, "span 2, right");
     }
 
     /** Whatever else follows the piece. */

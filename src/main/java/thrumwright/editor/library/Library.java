@@ -58,6 +58,16 @@ public final class Library {
         return id;
     }
 
+    /**
+     * A structure to hand on, with whatever its file held besides if it is one of the weaver's own.
+     *
+     * @throws FileProblem if its file can't be read
+     */
+    public StructureFile toHandOn(Structure structure) throws FileProblem {
+        boolean here = own(structure.id()) && byId(structure.id()).equals(Optional.of(structure));
+        return here ? ownFolder().read(structure.id()) : StructureFile.of(structure);
+    }
+
     /** @throws FileProblem if it can't be kept */
     public void keep(Structure structure) throws FileProblem {
         ownFolder().keep(structure);

@@ -3,7 +3,6 @@ package thrumwright.editor.library;
 import java.awt.Component;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.Consumer;
 import java.util.function.Supplier;
 import javax.swing.JOptionPane;
 import thrumwright.drawing.Palette;
@@ -18,44 +17,38 @@ public final class StructureDialogs implements StructureQuestions {
     private final Texts texts;
     private final Supplier<Palette> palette;
     private final Library library;
-    private final Consumer<Structure> write;
-    private final Consumer<Structure> remove;
+    private final Handing work;
 
-    /**
-     * @param write writes a structure to a file of the weaver's choice
-     * @param remove takes an own structure away
-     */
-    public StructureDialogs(
-            Component parent,
-            Texts texts,
-            Supplier<Palette> palette,
-            Library library,
-            Consumer<Structure> write,
-            Consumer<Structure> remove) {
+    /** @param work does what is asked for here */
+    public StructureDialogs(Component parent, Texts texts, Supplier<Palette> palette, Library library, Handing work) {
         this.parent = parent;
         this.texts = texts;
         this.palette = palette;
         this.library = library;
-        this.write = write;
-        this.remove = remove;
+        this.work = work;
     }
 
     @Override
     public Optional<Chosen> choose(Piece piece, Place place) {
-        UseDialog.Handing handing = new UseDialog.Handing() {
+        Handing asking = new Handing() {
             @Override
             public void write(Structure structure) {
-                write.accept(structure);
+                work.write(structure);
+            }
+
+            @Override
+            public void reword(Structure structure) {
+                describe(structure).ifPresent(work::reword);
             }
 
             @Override
             public void remove(Structure structure) {
                 if (asked("remove", structure, "yes", "no") == 0) {
-                    remove.accept(structure);
+                    work.remove(structure);
                 }
             }
         };
-        return new UseDialog(parent, texts, palette.get(), library, handing, piece, place).ask();
+        return new UseDialog(parent, texts, palette.get(), library, asking, piece, place).ask();
     }
 
     @Override

@@ -29,15 +29,9 @@ final class UseDialog {
     private final JLabel own = new JLabel(" ");
     private final JButton use;
     private final JButton write;
+    private final JButton reword;
     private final JButton remove;
     private Optional<StructureQuestions.Chosen> answer = Optional.empty();
-
-    /** What can be done with a structure besides using it. */
-    interface Handing {
-        void write(Structure structure);
-
-        void remove(Structure structure);
-    }
 
     UseDialog(
             Component parent,
@@ -54,6 +48,7 @@ final class UseDialog {
         this.modal = new Modal(parent, "useStructure", texts.say("use.title"));
         this.use = new JButton(texts.say("use.use"));
         this.write = new JButton(texts.say("use.write"));
+        this.reword = new JButton(texts.say("use.reword"));
         this.remove = new JButton(texts.say("use.remove"));
         this.start = new JRadioButton(texts.say("use.start"), place == Place.START);
         this.top = new JRadioButton(texts.say("use.top"), place == Place.TOP);
@@ -71,6 +66,12 @@ final class UseDialog {
         use.addActionListener(event -> done());
         write.setName("writeIt");
         write.addActionListener(event -> chooser.selected().ifPresent(handing::write));
+        reword.setName("rewordIt");
+        reword.addActionListener(event -> chooser.selected().ifPresent(structure -> {
+            handing.reword(structure);
+            chooser.setStructures(library.all());
+            chooser.select(structure.id());
+        }));
         remove.setName("removeIt");
         remove.addActionListener(event -> chooser.selected().ifPresent(structure -> {
             handing.remove(structure);
@@ -95,8 +96,9 @@ final class UseDialog {
     }
 
     private JPanel buttons(JButton cancel) {
-        JPanel buttons = new JPanel(new MigLayout("insets 8 0 0 0, fillx", "[][]push[][]"));
+        JPanel buttons = new JPanel(new MigLayout("insets 8 0 0 0, fillx", "[][][]push[][]"));
         buttons.add(write);
+        buttons.add(reword);
         buttons.add(remove);
         buttons.add(cancel);
         buttons.add(use);
@@ -116,7 +118,9 @@ final class UseDialog {
         Optional<Structure> selected = chooser == null ? Optional.empty() : chooser.selected();
         use.setEnabled(selected.isPresent());
         write.setEnabled(selected.isPresent());
-        remove.setEnabled(selected.map(Structure::id).filter(library::own).isPresent());
+        boolean ours = selected.map(Structure::id).filter(library::own).isPresent();
+        reword.setEnabled(ours);
+        remove.setEnabled(ours);
     }
 
     private void done() {

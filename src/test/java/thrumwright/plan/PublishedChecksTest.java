@@ -1,0 +1,110 @@
+package thrumwright.plan;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+import thrumwright.measure.Length;
+import thrumwright.measure.Sett;
+import thrumwright.piece.Loom;
+import thrumwright.piece.Piece;
+import thrumwright.piece.Warp;
+import thrumwright.testing.Pieces;
+import thrumwright.yarn.CountSystem;
+import thrumwright.yarn.Fibre;
+import thrumwright.yarn.Firmness;
+import thrumwright.yarn.Thickness;
+
+/** Worked examples from weavers' handbooks and notes, each with its source beside it. */
+class PublishedChecksTest {
+    private static final double INCH = 25.4;
+    private static final double YARD = 914.4;
+    private static final double POUND = 453.592;
+
+    private static Piece warped(String width, String sett, String perEnd, Thickness thickness) {
+        Piece panel = Pieces.panel();
+        Loom loom = panel.loom();
+        return panel.withWarp(new Warp(Length.parse(width), Sett.parse(sett), "cord"))
+                .withLoom(new Loom(
+                        "", loom.open(), loom.uprights(), loom.clearance(), loom.workingRoom(), Length.parse(perEnd)))
+                .withYarns(panel.yarns().stream()
+                        .map(yarn -> yarn.id().equals("cord") ? yarn.withThickness(thickness) : yarn)
+                        .toList());
+    }
+
+    /**
+     * Cotton 8/2 lies 52 to the inch by Ashenhurst's rule, 0.9·√(yd/lb), and the closest plain weave of it in both directions
+     * has 26 ends to the inch ('Ashenhurst's formula', Weavers' notes, faena.medievaltextiles.org, 1999). Measured so thick, hard
+     * warp and hard weft come out at just that: a hard weft has as much room as its own thickness between two ends.
+     */
+    @Test
+    void theClosestSettIsAshenhursts() {
+        Thickness measured = new Thickness.Wraps(52, Length.parse("1 in"));
+        Piece panel = Pieces.panel();
+        Piece hard = panel.withYarns(panel.yarns().stream()
+                .map(yarn -> yarn.withThickness(measured).withFirmness(Firmness.HARD))
+                .toList());
+        assertThat(new Recommendations(hard).sett().get(1).value() * INCH).isCloseTo(26, within(1e-9));
+    }
+
+    /**
+     * Of firm single yarns 0.9·√(yd/lb) lie in an inch (T. R. Ashenhurst, as quoted by P. Osterkamp, 'Ashenhurst's Rule').
+     * Peirce's packing makes them a little thinner: never more than a tenth.
+     */
+    @ParameterizedTest
+    @ValueSource(doubles = {2, 4, 8, 10, 20, 30})
+    void singlesAreAsThickAsAshenhurstSays(double count) {
+        double inAnInch = INCH / new Thickness.Counted(count, 1, CountSystem.COTTON).diameter(Fibre.COTTON);
+        double rule = 0.9 * Math.sqrt(840 * count);
+        assertThat(inAnInch).isBetween(rule, 1.1 * rule);
+    }
+
+    /**
+     * Wound about a ruler, yarns lie about 0.7 as close as by Ashenhurst's rule (P. Osterkamp, as above): plied yarns are rounder
+     * than they are full. Ours, the circle about the plies, lies between the rule and the ruler.
+     */
+    @ParameterizedTest
+    @CsvSource({"8, 2", "10, 2", "3, 2", "5, 2", "20, 2", "8, 4"})
+    void pliedYarnsLieBetweenTheRuleAndTheRuler(double count, int plies) {
+        double inAnInch = INCH / new Thickness.Counted(count, plies, CountSystem.COTTON).diameter(Fibre.COTTON);
+        double rule = 0.9 * Math.sqrt(840 * count / plies);
+        assertThat(inAnInch).isBetween(0.7 * rule, rule);
+    }
+
+    /** Cotton 3/2 runs 1,260 yd to the pound, linen 20/2 3,000, worsted 2/10 2,800 (B. Elkins, 'What do the numbers mean?'). */
+    @ParameterizedTest
+    @CsvSource({"3, 2, COTTON, 1260", "20, 2, LINEN_LEA, 3000", "10, 2, WORSTED, 2800"})
+    void yardsInAPound(double count, int plies, CountSystem system, double yards) {
+        double tex = new Thickness.Counted(count, plies, system).tex(Fibre.COTTON);
+        assertThat(tex).isCloseTo(CountSystem.YARDS_PER_POUND.tex(yards), within(yards * 1e-4));
+    }
+
+    /**
+     * Four table cloths 48 in wide at 48 to the inch: 2,304 ends of 7½ yd are 17,280 yd, of a yarn of 8,400 yd to the pound 2.057 lb
+     * (J. Weaves, 'Two trains left the station', 2014).
+     */
+    @Test
+    void warpOfThePublishedTableCloths() {
+        Piece cloths =
+                warped("48 in", "48/in", "7 1/2 yd", new Thickness.Counted(8400, 1, CountSystem.YARDS_PER_POUND));
+        assertThat(cloths.warp().ends()).isEqualTo(2304);
+        Plan plan = Plan.of(cloths);
+        assertThat(plan.warpYarn() / YARD).isCloseTo(17_280, within(1e-6));
+        assertThat(plan.warpYarn() / 1e6 * cloths.warpYarn().tex() / POUND).isCloseTo(2.057, within(0.0005));
+    }
+
+    /**
+     * A runner 19½ in wide at 20 to the inch has 390 ends, of 3½ yd each 1,365 yd ('Calculate yarn', All Fiber Arts); a scarf 7 in
+     * wide at 8 has 56, of 90 in each 140 yd ('Weaving calculations for balanced weave', a weaver's journal).
+     */
+    @ParameterizedTest
+    @CsvSource({"19 1/2 in, 20/in, 3 1/2 yd, 390, 1365", "7 in, 8/in, 90 in, 56, 140"})
+    void warpOfPublishedProjects(String width, String sett, String perEnd, int ends, double yards) {
+        Piece project = warped(width, sett, perEnd, new Thickness.Counted(8, 2, CountSystem.COTTON));
+        assertThat(project.warp().ends()).isEqualTo(ends);
+        assertThat(Plan.of(project).warpYarn() / YARD).isCloseTo(yards, within(1e-6));
+    }
+}
