@@ -48,7 +48,7 @@ final class Dialogs implements Questions {
     public Optional<Path> fileToOpen() {
         JFileChooser chooser = chooser(".json");
         chooser.setDialogTitle(texts.say("files.open"));
-        if (chooser.showOpenDialog(parent) != JFileChooser.APPROVE_OPTION) {
+        if (chooser.showOpenDialog(active()) != JFileChooser.APPROVE_OPTION) {
             return Optional.empty();
         }
         return Optional.of(chosen(chooser));
@@ -67,21 +67,22 @@ final class Dialogs implements Questions {
         JFileChooser chooser = chooser(ending);
         chooser.setDialogTitle(texts.say("files.save" + ending));
         chooser.setSelectedFile(folder.resolve(suggestion + ending).toFile());
-        while (chooser.showSaveDialog(parent) == JFileChooser.APPROVE_OPTION) {
+        Component over = active();
+        while (chooser.showSaveDialog(over) == JFileChooser.APPROVE_OPTION) {
             Path path = chosen(chooser);
             Path whole = path.toString().toLowerCase(Locale.ROOT).endsWith(ending)
                     ? path
                     : path.resolveSibling(path.getFileName() + ending);
-            if (mayReplace(files.apply(whole))) {
+            if (mayReplace(over, files.apply(whole))) {
                 return Optional.of(whole);
             }
         }
         return Optional.empty();
     }
 
-    private boolean mayReplace(List<Path> files) {
+    private boolean mayReplace(Component over, List<Path> files) {
         List<Path> there = files.stream().filter(Files::exists).toList();
-        return there.isEmpty() || agreed("replace", there.size() == 1 ? "question" : "several", there);
+        return there.isEmpty() || agreed(over, "replace", there.size() == 1 ? "question" : "several", there);
     }
 
     @Override
@@ -114,9 +115,10 @@ final class Dialogs implements Questions {
                 JFileChooser.FILE_FILTER_CHANGED_PROPERTY,
                 event -> EventQueue.invokeLater(() -> suggest(chooser, name[0], filters)));
         suggest(chooser, suggestion, filters);
-        while (chooser.showDialog(active(), texts.say("files.sheet.write")) == JFileChooser.APPROVE_OPTION) {
+        Component over = active();
+        while (chooser.showDialog(over, texts.say("files.sheet.write")) == JFileChooser.APPROVE_OPTION) {
             SheetTarget target = SheetTarget.named(chosen(chooser), filters.get(chooser.getFileFilter()));
-            if (mayReplace(target.files(pages))) {
+            if (mayReplace(over, target.files(pages))) {
                 return Optional.of(target);
             }
         }
@@ -142,13 +144,13 @@ final class Dialogs implements Questions {
 
     @Override
     public boolean overOthersWork(Path file) {
-        return agreed("changed", "question", List.of(file));
+        return agreed(parent, "changed", "question", List.of(file));
     }
 
-    private boolean agreed(String key, String question, List<Path> files) {
+    private boolean agreed(Component over, String key, String question, List<Path> files) {
         Object[] answers = {texts.say(key + ".yes"), texts.say(key + ".no")};
         int answer = JOptionPane.showOptionDialog(
-                parent,
+                over,
                 texts.say(key + "." + question, Map.of("file", files.get(0).getFileName(), "count", files.size())),
                 texts.say(key + ".title"),
                 JOptionPane.YES_NO_OPTION,

@@ -1,6 +1,8 @@
 package thrumwright.editor;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static thrumwright.testing.WindowTest.onEventThread;
+import static thrumwright.testing.WindowTest.waitFor;
 
 import java.awt.event.KeyEvent;
 import java.io.IOException;
@@ -8,27 +10,20 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
-import java.util.concurrent.Callable;
 import java.util.stream.Stream;
 import javax.swing.JTextArea;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
-import org.assertj.swing.edt.GuiActionRunner;
-import org.assertj.swing.finder.WindowFinder;
 import org.assertj.swing.fixture.FrameFixture;
-import org.assertj.swing.timing.Condition;
-import org.assertj.swing.timing.Pause;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.RegisterExtension;
 import org.junit.jupiter.api.io.TempDir;
 import thrumwright.editor.edit.ClassSession;
-import thrumwright.editor.library.Library;
 import thrumwright.measure.Length;
 import thrumwright.piece.ClassMember;
 import thrumwright.store.BuiltIn;
 import thrumwright.store.ClassFile;
 import thrumwright.store.FileProblem;
-import thrumwright.store.Structures;
 import thrumwright.testing.WindowTest;
 
 /** Makes a class, saves it and writes its sheets, as a teacher would. */
@@ -47,9 +42,7 @@ class ClassWindowIT {
 
     private void open(Optional<Path> file) {
         frame = window.show(() -> {
-            room = new Workroom(
-                    new Settings(Optional.empty()),
-                    Library.fixed(Structures.builtIn().all()));
+            room = Rooms.forgetful();
             editor = room.open(file);
             editor.files().setQuestions(answers);
             return editor.frame();
@@ -62,53 +55,12 @@ class ClassWindowIT {
     }
 
     private void openClass() {
-        press(frame, KeyEvent.VK_C, KeyEvent.VK_CONTROL, KeyEvent.VK_SHIFT);
+        window.press(KeyEvent.VK_C, KeyEvent.VK_CONTROL, KeyEvent.VK_SHIFT);
         findClass();
     }
 
     private void findClass() {
-        looms = WindowFinder.findFrame("class").withTimeout(10_000).using(frame.robot());
-        window.settle(looms.target());
-        looms.robot().waitForIdle();
-    }
-
-    private static <T> T onEventThread(Callable<T> work) {
-        return GuiActionRunner.execute(work);
-    }
-
-    private static void waitFor(String what, Callable<Boolean> there) {
-        Pause.pause(
-                new Condition(what) {
-                    @Override
-                    public boolean test() {
-                        try {
-                            return there.call();
-                        } catch (Exception e) {
-                            return false;
-                        }
-                    }
-                },
-                30_000);
-    }
-
-    private void press(FrameFixture in, int key, int... modifiers) {
-        in.robot().waitForIdle();
-        for (int modifier : modifiers) {
-            in.robot().pressKey(modifier);
-        }
-        in.robot().pressAndReleaseKey(key);
-        for (int modifier : modifiers) {
-            in.robot().releaseKey(modifier);
-        }
-        in.robot().waitForIdle();
-    }
-
-    private void typeOver(String field, String text) {
-        var box = looms.textBox(field).focus().target();
-        waitFor("the keyboard at " + field, () -> onEventThread(box::isFocusOwner));
-        looms.textBox(field).selectAll();
-        looms.textBox(field).enterText(text);
-        looms.robot().waitForIdle();
+        looms = window.frame("class");
     }
 
     private ClassSession session() {
@@ -144,12 +96,12 @@ class ClassWindowIT {
         open(Optional.of(wave()));
         openClass();
         assertThat(looms.target().getTitle()).startsWith("Class: Class");
-        typeOver("field.class.title", "Saturday");
-        typeOver("field.member.name", "Asta");
+        window.typeOver(looms, "field.class.title", "Saturday");
+        window.typeOver(looms, "field.member.name", "Asta");
         looms.button("tool.class-add").click();
-        typeOver("field.member.name", "Bo");
-        typeOver("field.member.width", "10");
-        typeOver("field.member.sett", "4/cm");
+        window.typeOver(looms, "field.member.name", "Bo");
+        window.typeOver(looms, "field.member.width", "10");
+        window.typeOver(looms, "field.member.sett", "4/cm");
         looms.comboBox("field.member.posts").selectItem("none");
         looms.button("tool.class-add").click();
         assertThat(looms.target().getTitle()).startsWith("Class: Saturday (not saved)");
@@ -161,17 +113,17 @@ class ClassWindowIT {
 
         Path file = folder.resolve("saturday.json");
         answers.save = Optional.of(file);
-        press(looms, KeyEvent.VK_S, KeyEvent.VK_CONTROL);
+        window.press(KeyEvent.VK_S, KeyEvent.VK_CONTROL);
         waitForMessage("The piece stays in its own file.");
         assertThat(looms.target().getTitle()).doesNotContain("not saved");
         ClassFile saved = ClassFile.read(file);
         assertThat(saved.pieceName()).contains("wave.json");
         assertThat(saved.set().members()).isEqualTo(members());
 
-        typeOver("field.member.name", "Cai");
+        window.typeOver(looms, "field.member.name", "Cai");
         answers.closing = Questions.Closing.LEAVE;
         answers.open = Optional.of(file);
-        press(looms, KeyEvent.VK_O, KeyEvent.VK_CONTROL);
+        window.press(KeyEvent.VK_O, KeyEvent.VK_CONTROL);
         assertThat(members()).isEqualTo(saved.set().members());
     }
 
@@ -179,14 +131,14 @@ class ClassWindowIT {
     void whatIsWrongIsMarkedAtItsFieldAndChangesNothing() {
         open(Optional.empty());
         openClass();
-        typeOver("field.member.width", "wide");
+        window.typeOver(looms, "field.member.width", "wide");
         waitFor("the reason", () -> area("field.member.width.reason").contains("is not a length"));
         assertThat(members().get(0).width()).isEmpty();
-        typeOver("field.member.width", "31 cm");
+        window.typeOver(looms, "field.member.width", "31 cm");
         waitFor("the reason", () -> area("field.member.width.reason").contains("doesn't fit between the posts"));
         assertThat(members().get(0).width()).isNotEqualTo(Optional.of(Length.parse("31 cm")));
         looms.comboBox("field.member.posts").selectItem("none");
-        typeOver("field.member.width", "32 cm");
+        window.typeOver(looms, "field.member.width", "32 cm");
         assertThat(members().get(0).width()).contains(Length.parse("32 cm"));
         assertThat(area("field.member.width.reason")).isEmpty();
     }
@@ -195,23 +147,23 @@ class ClassWindowIT {
     void everyStepCanBeTakenBackAndDoneAgain() throws IOException {
         open(Optional.of(wave()));
         openClass();
-        typeOver("field.member.name", "Asta");
-        press(looms, KeyEvent.VK_N, KeyEvent.VK_CONTROL);
-        typeOver("field.member.open", "90 cm");
+        window.typeOver(looms, "field.member.name", "Asta");
+        window.press(KeyEvent.VK_N, KeyEvent.VK_CONTROL);
+        window.typeOver(looms, "field.member.open", "90 cm");
         looms.table("members").selectRows(0);
         looms.button("tool.class-remove").click();
         assertThat(members()).hasSize(1);
         looms.button("tool.class-remove").requireDisabled();
-        press(looms, KeyEvent.VK_Z, KeyEvent.VK_CONTROL);
+        window.press(KeyEvent.VK_Z, KeyEvent.VK_CONTROL);
         assertThat(members()).extracting(ClassMember::name).containsExactly("Asta", "");
-        press(looms, KeyEvent.VK_Z, KeyEvent.VK_CONTROL);
+        window.press(KeyEvent.VK_Z, KeyEvent.VK_CONTROL);
         assertThat(members().get(1).open()).isEmpty();
-        press(looms, KeyEvent.VK_Z, KeyEvent.VK_CONTROL);
-        press(looms, KeyEvent.VK_Z, KeyEvent.VK_CONTROL);
+        window.press(KeyEvent.VK_Z, KeyEvent.VK_CONTROL);
+        window.press(KeyEvent.VK_Z, KeyEvent.VK_CONTROL);
         assertThat(members()).containsExactly(ClassMember.named(""));
         looms.button("tool.class-undo").requireDisabled();
         for (int i = 0; i < 3; i++) {
-            press(looms, KeyEvent.VK_Y, KeyEvent.VK_CONTROL);
+            window.press(KeyEvent.VK_Y, KeyEvent.VK_CONTROL);
         }
         assertThat(members().get(0).name()).isEqualTo("Asta");
         assertThat(members().get(1).open()).isPresent();
@@ -242,7 +194,7 @@ class ClassWindowIT {
     void writesOnePdfOrOneForEachLoom() throws IOException {
         open(Optional.of(wave()));
         openClass();
-        typeOver("field.member.name", "Asta");
+        window.typeOver(looms, "field.member.name", "Asta");
         looms.button("tool.class-add").click();
         answers.save = Optional.of(folder.resolve("all.pdf"));
         looms.button("tool.class-pdf").click();
@@ -290,7 +242,7 @@ class ClassWindowIT {
                 """);
         open(Optional.empty());
         answers.open = Optional.of(file);
-        press(frame, KeyEvent.VK_O, KeyEvent.VK_CONTROL);
+        window.press(KeyEvent.VK_O, KeyEvent.VK_CONTROL);
         waitFor(
                 "the refusal",
                 () -> onEventThread(() -> ((JTextArea)
@@ -298,7 +250,7 @@ class ClassWindowIT {
                         .getText()
                         .contains("members › member 2 › width")));
         Files.writeString(file, Files.readString(file).replace("wide open", "10 cm"));
-        press(frame, KeyEvent.VK_O, KeyEvent.VK_CONTROL);
+        window.press(KeyEvent.VK_O, KeyEvent.VK_CONTROL);
         findClass();
         assertThat(looms.target().getTitle()).startsWith("Class: Saturday");
         assertThat(onEventThread(() -> editor.session().path()).orElseThrow()).hasFileName("wave.json");
@@ -333,8 +285,8 @@ class ClassWindowIT {
     void aClassThatIsNotSavedIsAskedAboutBeforeItsPieceCloses() throws IOException {
         open(Optional.of(wave()));
         openClass();
-        typeOver("field.member.name", "Asta");
-        press(looms, KeyEvent.VK_W, KeyEvent.VK_CONTROL);
+        window.typeOver(looms, "field.member.name", "Asta");
+        window.press(KeyEvent.VK_W, KeyEvent.VK_CONTROL);
         waitFor("the class put away", () -> !looms.target().isShowing());
         onEventThread(() -> {
             editor.files().close();

@@ -1,26 +1,22 @@
 package thrumwright.editor;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static thrumwright.testing.WindowTest.onEventThread;
+import static thrumwright.testing.WindowTest.waitFor;
 
 import java.awt.event.KeyEvent;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
-import java.util.concurrent.Callable;
 import javax.accessibility.Accessible;
 import javax.accessibility.AccessibleContext;
 import javax.accessibility.AccessibleRole;
 import javax.swing.JComponent;
-import javax.swing.SwingUtilities;
 import org.assertj.swing.core.GenericTypeMatcher;
-import org.assertj.swing.edt.GuiActionRunner;
-import org.assertj.swing.finder.WindowFinder;
 import org.assertj.swing.fixture.DialogFixture;
 import org.assertj.swing.fixture.FrameFixture;
 import org.assertj.swing.fixture.JOptionPaneFixture;
-import org.assertj.swing.timing.Condition;
-import org.assertj.swing.timing.Pause;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.RegisterExtension;
 import org.junit.jupiter.api.io.TempDir;
@@ -28,13 +24,11 @@ import thrumwright.block.Block;
 import thrumwright.editor.canvas.LabelColumn;
 import thrumwright.editor.canvas.PieceCanvas;
 import thrumwright.editor.edit.Selection;
-import thrumwright.editor.library.Library;
 import thrumwright.measure.UnitSystem;
 import thrumwright.piece.Place;
 import thrumwright.store.FileProblem;
 import thrumwright.store.PieceFile;
 import thrumwright.store.SafeFile;
-import thrumwright.store.Structures;
 import thrumwright.testing.WindowTest;
 
 /** Uses the window as a weaver would. */
@@ -52,17 +46,11 @@ class EditorWindowIT {
 
     private void open(Optional<Path> file) {
         frame = window.show(() -> {
-            room = new Workroom(
-                    new Settings(Optional.empty()),
-                    Library.fixed(Structures.builtIn().all()));
+            room = Rooms.forgetful();
             editor = room.open(file);
             editor.files().setQuestions(answers);
             return editor.frame();
         });
-    }
-
-    private static <T> T onEventThread(Callable<T> work) {
-        return GuiActionRunner.execute(work);
     }
 
     private PieceCanvas canvas() {
@@ -83,18 +71,6 @@ class EditorWindowIT {
         frame.robot().waitForIdle();
     }
 
-    private void press(int key, int modifiers) {
-        frame.robot().waitForIdle();
-        if (modifiers != 0) {
-            frame.robot().pressKey(modifiers);
-        }
-        frame.robot().pressAndReleaseKey(key);
-        if (modifiers != 0) {
-            frame.robot().releaseKey(modifiers);
-        }
-        frame.robot().waitForIdle();
-    }
-
     private void focusCanvas() {
         frame.robot().waitForIdle();
         onEventThread(() -> canvas().requestFocusInWindow());
@@ -106,13 +82,6 @@ class EditorWindowIT {
         waitFor("the keyboard at " + field, () -> onEventThread(text::isFocusOwner));
     }
 
-    private void typeOver(String field, String text) {
-        focus(field);
-        frame.textBox(field).selectAll();
-        frame.textBox(field).enterText(text);
-        frame.robot().waitForIdle();
-    }
-
     @Test
     void changesPicksSeesThemEverywhereUndoesRedoesSavesAndOpensAgain() throws FileProblem {
         open(Optional.empty());
@@ -120,23 +89,23 @@ class EditorWindowIT {
         clickOn(Place.START, "facing");
         frame.textBox("field.block.amount").requireText("6 picks");
 
-        typeOver("field.block.amount", "9");
+        window.typeOver(frame, "field.block.amount", "9");
 
         assertThat(label(Place.START, "facing")).isEqualTo("9 picks");
         assertThat(label(Place.TOP, "facing")).isEqualTo("9 picks");
-        press(KeyEvent.VK_ENTER, 0);
+        window.press(KeyEvent.VK_ENTER);
         frame.textBox("field.block.amount").requireText("9 picks");
         assertThat(frame.target().getTitle()).contains("not saved");
 
-        press(KeyEvent.VK_Z, KeyEvent.VK_CONTROL);
+        window.press(KeyEvent.VK_Z, KeyEvent.VK_CONTROL);
         assertThat(label(Place.START, "facing")).isEqualTo("6 picks");
         frame.textBox("field.block.amount").requireText("6 picks");
-        press(KeyEvent.VK_Y, KeyEvent.VK_CONTROL);
+        window.press(KeyEvent.VK_Y, KeyEvent.VK_CONTROL);
         assertThat(label(Place.START, "facing")).isEqualTo("9 picks");
 
         Path file = folder.resolve("marsh.json");
         answers.save = Optional.of(file);
-        press(KeyEvent.VK_S, KeyEvent.VK_CONTROL);
+        window.press(KeyEvent.VK_S, KeyEvent.VK_CONTROL);
         assertThat(frame.target().getTitle()).doesNotContain("not saved");
         assertThat(PieceFile.read(SafeFile.read(file)).piece())
                 .isEqualTo(onEventThread(() -> editor.session().piece()));
@@ -163,8 +132,8 @@ class EditorWindowIT {
         open(Optional.empty());
         select(Place.START, "facing");
 
-        typeOver("field.block.amount", "a few");
-        press(KeyEvent.VK_ENTER, 0);
+        window.typeOver(frame, "field.block.amount", "a few");
+        window.press(KeyEvent.VK_ENTER);
 
         frame.textBox("field.block.amount").requireText("a few");
         assertThat(reason("field.block.amount")).contains("“a few” is not a length");
@@ -178,7 +147,7 @@ class EditorWindowIT {
         assertThat(reason("field.block.amount")).contains("not a length");
 
         focus("field.block.amount");
-        press(KeyEvent.VK_ESCAPE, 0);
+        window.press(KeyEvent.VK_ESCAPE);
         frame.textBox("field.block.amount").requireText("6 picks");
         assertThat(reason("field.block.amount")).isEmpty();
     }
@@ -222,17 +191,17 @@ class EditorWindowIT {
         assertThat(label(Place.TOP, "hitches")).isEqualTo("1 row");
 
         focusCanvas();
-        press(KeyEvent.VK_UP, KeyEvent.VK_CONTROL);
+        window.press(KeyEvent.VK_UP, KeyEvent.VK_CONTROL);
         assertThat(onEventThread(() -> editor.session().piece().start().indexOf("hitches")))
                 .isEqualTo(4);
-        press(KeyEvent.VK_DOWN, KeyEvent.VK_CONTROL);
+        window.press(KeyEvent.VK_DOWN, KeyEvent.VK_CONTROL);
         assertThat(onEventThread(() -> editor.session().piece().start().indexOf("hitches")))
                 .isEqualTo(3);
 
-        press(KeyEvent.VK_DELETE, 0);
+        window.press(KeyEvent.VK_DELETE);
         assertThat(onEventThread(() -> editor.session().piece().start().indexOf("hitches")))
                 .isEqualTo(-1);
-        press(KeyEvent.VK_Z, KeyEvent.VK_CONTROL);
+        window.press(KeyEvent.VK_Z, KeyEvent.VK_CONTROL);
         assertThat(onEventThread(() -> editor.session().selection())).isEqualTo(Selection.of(Place.START, "hitches"));
     }
 
@@ -262,11 +231,11 @@ class EditorWindowIT {
         open(Optional.empty());
         focusCanvas();
 
-        press(KeyEvent.VK_HOME, 0);
+        window.press(KeyEvent.VK_HOME);
         assertThat(onEventThread(() -> editor.session().selection())).isEqualTo(Selection.of(Place.TOP, "waste"));
         int blocks = onEventThread(() -> canvas().map().spots().size());
         for (int i = 1; i < blocks; i++) {
-            press(KeyEvent.VK_DOWN, 0);
+            window.press(KeyEvent.VK_DOWN);
         }
 
         assertThat(onEventThread(() -> editor.session().selection())).isEqualTo(Selection.of(Place.START, "ordering"));
@@ -305,7 +274,7 @@ class EditorWindowIT {
 
         select(Place.TOP, "facing");
         frame.button("topOnItsOwn").click();
-        typeOver("field.block.amount", "8 picks");
+        window.typeOver(frame, "field.block.amount", "8 picks");
         assertThat(label(Place.TOP, "facing")).isEqualTo("8 picks");
         assertThat(label(Place.START, "facing")).isEqualTo("6 picks");
         assertThat(findings()).hasSize(1);
@@ -315,11 +284,11 @@ class EditorWindowIT {
     void aFindingSelectsItsBlock() {
         open(Optional.empty());
         select(Place.START, "facing");
-        typeOver("field.block.amount", "1");
-        press(KeyEvent.VK_ENTER, 0);
+        window.typeOver(frame, "field.block.amount", "1");
+        window.press(KeyEvent.VK_ENTER);
         select(Place.START, "stiff");
-        typeOver("field.block.amount", "1");
-        press(KeyEvent.VK_ENTER, 0);
+        window.typeOver(frame, "field.block.amount", "1");
+        window.press(KeyEvent.VK_ENTER);
 
         frame.robot().click(findings().get(0));
         frame.robot().waitForIdle();
@@ -337,35 +306,22 @@ class EditorWindowIT {
         open(Optional.empty());
         select(Place.START, "waste");
         focusCanvas();
-        press(KeyEvent.VK_DELETE, 0);
+        window.press(KeyEvent.VK_DELETE);
         assertThat(onEventThread(() -> editor.session().plan().findings())).hasSize(1);
 
         onEventThread(() -> findings().get(0).requestFocusInWindow());
         frame.robot().waitForIdle();
-        press(KeyEvent.VK_TAB, 0);
+        window.press(KeyEvent.VK_TAB);
         frame.button("repair").requireText("Add a waste band of 12 picks outside the edge");
-        press(KeyEvent.VK_SPACE, 0);
+        window.press(KeyEvent.VK_SPACE);
 
         assertThat(onEventThread(() -> editor.session().plan().findings())).isEmpty();
         assertThat(onEventThread(() -> editor.session().history().undoName()))
                 .contains("add a waste band of 12 picks outside the edge");
-        press(KeyEvent.VK_Z, KeyEvent.VK_CONTROL);
+        window.press(KeyEvent.VK_Z, KeyEvent.VK_CONTROL);
         assertThat(onEventThread(() -> editor.session().plan().findings())).hasSize(1);
         frame.button("repair").click();
         assertThat(onEventThread(() -> editor.session().plan().findings())).isEmpty();
-    }
-
-    private static void waitFor(String what, Callable<Boolean> there) {
-        Pause.pause(new Condition(what) {
-            @Override
-            public boolean test() {
-                try {
-                    return there.call();
-                } catch (Exception e) {
-                    return false;
-                }
-            }
-        });
     }
 
     @Test
@@ -376,11 +332,10 @@ class EditorWindowIT {
             return null;
         });
         select(Place.START, "facing");
-        typeOver("field.block.amount", "7");
+        window.typeOver(frame, "field.block.amount", "7");
 
         frame.close();
-        JOptionPaneFixture question = frame.optionPane();
-        window.settle(SwingUtilities.getWindowAncestor(question.target()));
+        JOptionPaneFixture question = window.question();
         assertThat(String.valueOf(onEventThread(() -> question.target().getMessage())))
                 .startsWith("“Saltmarsh at low water” has changes that aren’t saved.");
         question.buttonWithText("Stay").click();
@@ -392,14 +347,14 @@ class EditorWindowIT {
     void stayingKeepsTheWindowAndLeavingClosesIt() {
         open(Optional.empty());
         select(Place.START, "facing");
-        typeOver("field.block.amount", "7");
+        window.typeOver(frame, "field.block.amount", "7");
 
-        press(KeyEvent.VK_W, KeyEvent.VK_CONTROL);
+        window.press(KeyEvent.VK_W, KeyEvent.VK_CONTROL);
         assertThat(answers.asked).isEqualTo(1);
         frame.requireVisible();
 
         answers.closing = Questions.Closing.LEAVE;
-        press(KeyEvent.VK_W, KeyEvent.VK_CONTROL);
+        window.press(KeyEvent.VK_W, KeyEvent.VK_CONTROL);
         frame.requireNotVisible();
         assertThat(room.windows()).isEmpty();
     }
@@ -411,7 +366,7 @@ class EditorWindowIT {
         Files.writeString(file, "{ \"thrumwright\": 1, \"title\": ");
         answers.open = Optional.of(file);
 
-        press(KeyEvent.VK_O, KeyEvent.VK_CONTROL);
+        window.press(KeyEvent.VK_O, KeyEvent.VK_CONTROL);
 
         assertThat(onEventThread(() -> frame.robot()
                         .finder()
@@ -426,14 +381,14 @@ class EditorWindowIT {
         Path file = folder.resolve("marsh.json");
         open(Optional.empty());
         answers.save = Optional.of(file);
-        press(KeyEvent.VK_S, KeyEvent.VK_CONTROL);
+        window.press(KeyEvent.VK_S, KeyEvent.VK_CONTROL);
         String other = Files.readString(file).replace("Saltmarsh at low water", "Somebody else’s marsh, much later");
         Files.writeString(file, other);
         select(Place.START, "facing");
-        typeOver("field.block.amount", "7");
+        window.typeOver(frame, "field.block.amount", "7");
         answers.asked = 0;
 
-        press(KeyEvent.VK_S, KeyEvent.VK_CONTROL);
+        window.press(KeyEvent.VK_S, KeyEvent.VK_CONTROL);
 
         assertThat(answers.asked).isEqualTo(1);
         assertThat(Files.readString(file)).isEqualTo(other);
@@ -446,12 +401,9 @@ class EditorWindowIT {
             editor.files().setQuestions(new Dialogs(editor.frame(), room, folder));
             return null;
         });
-        frame.robot().pressKey(KeyEvent.VK_CONTROL);
-        frame.robot().pressAndReleaseKey(KeyEvent.VK_N);
-        frame.robot().releaseKey(KeyEvent.VK_CONTROL);
+        window.press(KeyEvent.VK_N, KeyEvent.VK_CONTROL);
 
-        DialogFixture begin = WindowFinder.findDialog("begin").using(frame.robot());
-        window.settle(begin.target());
+        DialogFixture begin = window.dialog("begin");
         begin.list("structures").selectItem(1);
         begin.button("beginWithIt").click();
 

@@ -15,9 +15,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.RegisterExtension;
 import thrumwright.block.Amount;
 import thrumwright.block.PlainBand;
-import thrumwright.editor.library.Library;
 import thrumwright.piece.Place;
-import thrumwright.store.Structures;
 import thrumwright.testing.WindowTest;
 
 /** Compares both ends in the window, parts them and lets the top follow again. */
@@ -30,9 +28,7 @@ class EndsViewIT {
 
     private void open() {
         frame = window.show(() -> {
-            Workroom room = new Workroom(
-                    new Settings(Optional.empty()),
-                    Library.fixed(Structures.builtIn().all()));
+            Workroom room = Rooms.forgetful();
             editor = room.open(Optional.empty());
             return editor.frame();
         });

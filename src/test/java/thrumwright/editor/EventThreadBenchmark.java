@@ -32,11 +32,9 @@ import thrumwright.editor.edit.Edit;
 import thrumwright.editor.edit.Edits;
 import thrumwright.editor.edit.Selection;
 import thrumwright.editor.edit.Session;
-import thrumwright.editor.library.Library;
 import thrumwright.measure.Length;
 import thrumwright.piece.Place;
 import thrumwright.store.FileProblem;
-import thrumwright.store.Structures;
 import thrumwright.testing.LargePieces;
 
 /**
@@ -74,9 +72,7 @@ public class EventThreadBenchmark {
 
     private void openHere() {
         try {
-            Workroom room = new Workroom(
-                    new Settings(Optional.empty()),
-                    Library.fixed(Structures.builtIn().all()));
+            Workroom room = Rooms.forgetful();
             editor = room.open(
                     new Session(piece.equals("demo") ? LargePieces.demo() : LargePieces.wide(), Optional.empty()));
             edits = editor.desk().edits();

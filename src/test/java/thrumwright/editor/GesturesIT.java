@@ -1,8 +1,8 @@
 package thrumwright.editor;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static thrumwright.editor.Hands.onEventThread;
-import static thrumwright.editor.Hands.waitFor;
+import static thrumwright.testing.WindowTest.onEventThread;
+import static thrumwright.testing.WindowTest.waitFor;
 
 import java.awt.Point;
 import java.awt.event.KeyEvent;
@@ -17,9 +17,7 @@ import thrumwright.editor.canvas.PieceCanvas;
 import thrumwright.editor.edit.Amounts;
 import thrumwright.editor.edit.Selection;
 import thrumwright.editor.edit.Session;
-import thrumwright.editor.library.Library;
 import thrumwright.piece.Place;
-import thrumwright.store.Structures;
 import thrumwright.testing.RealScreenOnly;
 import thrumwright.testing.WindowTest;
 
@@ -37,14 +35,12 @@ class GesturesIT {
     void open() {
         EditorWindow[] editor = new EditorWindow[1];
         frame = window.show(() -> {
-            Workroom room = new Workroom(
-                    new Settings(Optional.empty()),
-                    Library.fixed(Structures.builtIn().all()));
+            Workroom room = Rooms.forgetful();
             editor[0] = room.open(Optional.empty());
             return editor[0].frame();
         });
         session = editor[0].session();
-        hands = new Hands(window.robot(), editor[0]);
+        hands = new Hands(window, editor[0]);
         canvas = hands.canvas();
     }
 

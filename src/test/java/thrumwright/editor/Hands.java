@@ -1,6 +1,8 @@
 package thrumwright.editor;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static thrumwright.testing.WindowTest.onEventThread;
+import static thrumwright.testing.WindowTest.waitFor;
 
 import java.awt.Component;
 import java.awt.Container;
@@ -9,8 +11,6 @@ import java.awt.event.KeyEvent;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
-import java.util.concurrent.Callable;
-import java.util.function.BooleanSupplier;
 import javax.swing.JComponent;
 import javax.swing.JList;
 import javax.swing.JTabbedPane;
@@ -18,23 +18,23 @@ import javax.swing.MenuElement;
 import javax.swing.MenuSelectionManager;
 import org.assertj.swing.core.MouseButton;
 import org.assertj.swing.core.Robot;
-import org.assertj.swing.edt.GuiActionRunner;
-import org.assertj.swing.timing.Condition;
-import org.assertj.swing.timing.Pause;
 import thrumwright.block.Block;
 import thrumwright.block.OrderingCord;
 import thrumwright.editor.canvas.LabelColumn;
 import thrumwright.editor.canvas.PieceCanvas;
 import thrumwright.editor.edit.Session;
 import thrumwright.piece.Place;
+import thrumwright.testing.WindowTest;
 
 /** A weaver's hands at one window: one on the mouse, one on the keys. Every move waits until the window has answered. */
 final class Hands {
+    private final WindowTest window;
     private final Robot robot;
     private final EditorWindow editor;
 
-    Hands(Robot robot, EditorWindow editor) {
-        this.robot = robot;
+    Hands(WindowTest window, EditorWindow editor) {
+        this.window = window;
+        this.robot = window.robot();
         this.editor = editor;
         settle();
         focusCanvas();
@@ -44,19 +44,6 @@ final class Hands {
     void focusCanvas() {
         onEventThread(() -> canvas().requestFocusInWindow());
         waitForFocus("canvas");
-    }
-
-    static <T> T onEventThread(Callable<T> work) {
-        return GuiActionRunner.execute(work);
-    }
-
-    static void waitFor(String what, BooleanSupplier there) {
-        Pause.pause(new Condition(what) {
-            @Override
-            public boolean test() {
-                return there.getAsBoolean();
-            }
-        });
     }
 
     Session session() {
@@ -200,14 +187,7 @@ final class Hands {
     }
 
     void key(int key, int... held) {
-        for (int each : held) {
-            robot.pressKey(each);
-        }
-        robot.pressAndReleaseKey(key);
-        for (int each : held) {
-            robot.releaseKey(each);
-        }
-        robot.waitForIdle();
+        window.press(key, held);
     }
 
     void ctrl(int key) {

@@ -1,8 +1,8 @@
 package thrumwright.editor;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static thrumwright.editor.Hands.onEventThread;
-import static thrumwright.editor.Hands.waitFor;
+import static thrumwright.testing.WindowTest.onEventThread;
+import static thrumwright.testing.WindowTest.waitFor;
 
 import java.awt.Point;
 import java.awt.event.KeyEvent;
@@ -11,23 +11,15 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
-import javax.swing.JFileChooser;
-import javax.swing.SwingUtilities;
-import org.assertj.swing.core.GenericTypeMatcher;
-import org.assertj.swing.finder.JFileChooserFinder;
-import org.assertj.swing.finder.WindowFinder;
 import org.assertj.swing.fixture.DialogFixture;
-import org.assertj.swing.fixture.JFileChooserFixture;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.RegisterExtension;
 import org.junit.jupiter.api.io.TempDir;
 import thrumwright.block.Block;
 import thrumwright.editor.edit.Amounts;
-import thrumwright.editor.library.Library;
 import thrumwright.piece.Place;
 import thrumwright.piece.Structure;
-import thrumwright.store.Structures;
 import thrumwright.testing.WindowTest;
 
 /** From a new piece to its sheet: once without the keyboard, once without the mouse. */
@@ -47,14 +39,12 @@ class JourneysIT {
     @BeforeEach
     void open() {
         window.show(() -> {
-            room = new Workroom(
-                    new Settings(Optional.empty()),
-                    Library.fixed(Structures.builtIn().all()));
+            room = Rooms.forgetful();
             editor = room.open(Optional.empty());
             editor.files().setQuestions(new Dialogs(editor.frame(), room, folder));
             return editor.frame();
         });
-        hands = new Hands(window.robot(), editor);
+        hands = new Hands(window, editor);
     }
 
     private static List<String> idsOf(Structure structure) {
@@ -98,8 +88,7 @@ class JourneysIT {
     @Test
     void withTheMouseOnly() throws Exception {
         hands.click("tool.new");
-        DialogFixture begin = WindowFinder.findDialog("begin").using(window.robot());
-        window.settle(begin.target());
+        DialogFixture begin = window.dialog("begin");
         begin.list("structures").item(CHOSEN).click();
         begin.button("beginWithIt").click();
         requireBegun();
@@ -137,17 +126,14 @@ class JourneysIT {
         hands.requireMirrored();
 
         hands.choose("menu.file", "menu.export");
-        JFileChooserFixture files = JFileChooserFinder.findFileChooser("files").using(window.robot());
-        window.settle(SwingUtilities.getWindowAncestor(files.target()));
-        files.approve();
+        window.files().approve();
         assertThat(requireSheet()).isNotEmptyFile();
     }
 
     @Test
     void withTheKeyboardOnly() throws Exception {
         hands.ctrl(KeyEvent.VK_N);
-        DialogFixture begin = WindowFinder.findDialog("begin").using(window.robot());
-        window.settle(begin.target());
+        DialogFixture begin = window.dialog("begin");
         waitFor(
                 "the keyboard in the dialog",
                 () -> onEventThread(() -> begin.target().getMostRecentFocusOwner() != null
@@ -198,16 +184,7 @@ class JourneysIT {
         hands.requireMirrored();
 
         hands.ctrl(KeyEvent.VK_E);
-        JFileChooserFixture files = JFileChooserFinder.findFileChooser(
-                        new GenericTypeMatcher<JFileChooser>(JFileChooser.class) {
-                            @Override
-                            protected boolean isMatching(JFileChooser chooser) {
-                                return chooser.isShowing();
-                            }
-                        })
-                .withTimeout(30_000)
-                .using(window.robot());
-        window.settle(SwingUtilities.getWindowAncestor(files.target()));
+        window.files();
         hands.key(KeyEvent.VK_ENTER);
         assertThat(requireSheet()).isNotEmptyFile();
     }

@@ -1,14 +1,12 @@
 package thrumwright.editor;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static thrumwright.testing.WindowTest.onEventThread;
 
 import java.awt.event.KeyEvent;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
-import java.util.concurrent.Callable;
-import org.assertj.swing.edt.GuiActionRunner;
-import org.assertj.swing.finder.WindowFinder;
 import org.assertj.swing.fixture.DialogFixture;
 import org.assertj.swing.fixture.FrameFixture;
 import org.junit.jupiter.api.Test;
@@ -45,20 +43,6 @@ class LibraryIT {
         });
     }
 
-    private static <T> T onEventThread(Callable<T> work) {
-        return GuiActionRunner.execute(work);
-    }
-
-    private void press(int key, int... held) {
-        for (int each : held) {
-            frame.robot().pressKey(each);
-        }
-        frame.robot().pressAndReleaseKey(key);
-        for (int each : held) {
-            frame.robot().releaseKey(each);
-        }
-    }
-
     private String message() {
         return onEventThread(() -> frame.robot()
                 .finder()
@@ -78,9 +62,8 @@ class LibraryIT {
             editor.session().select(Selection.of(Place.START, "facing"));
             return null;
         });
-        press(KeyEvent.VK_U, KeyEvent.VK_CONTROL);
-        DialogFixture dialog = WindowFinder.findDialog("useStructure").using(frame.robot());
-        window.settle(dialog.target());
+        window.press(KeyEvent.VK_U, KeyEvent.VK_CONTROL);
+        DialogFixture dialog = window.dialog("useStructure");
         dialog.textBox("structureSearch").requireFocused();
         frame.robot().enterText("hang bar");
         frame.robot().waitForIdle();
@@ -88,13 +71,11 @@ class LibraryIT {
         assertThat(found).isPositive().isLessThan(room.library().all().size());
         String about = dialog.textBox("structureAbout").text();
         assertThat(about).contains("On this piece it takes:", "hem", "warp cord", "Source:");
-        press(KeyEvent.VK_DOWN);
-        press(KeyEvent.VK_UP);
+        window.press(KeyEvent.VK_DOWN);
+        window.press(KeyEvent.VK_UP);
         Structure chosen = (Structure)
                 onEventThread(() -> dialog.list("structures").target().getSelectedValue());
-        press(KeyEvent.VK_ENTER);
-
-        frame.robot().waitForIdle();
+        window.press(KeyEvent.VK_ENTER);
         assertThat(onEventThread(() -> editor.session().piece().start())).isEqualTo(chosen.end());
         assertThat(onEventThread(() -> editor.session().history().undoName()))
                 .contains(chosen.name() + " for the start");
@@ -104,15 +85,13 @@ class LibraryIT {
     @Test
     void escapeLeavesThePieceAsItIs() {
         open();
-        press(KeyEvent.VK_U, KeyEvent.VK_CONTROL);
-        DialogFixture dialog = WindowFinder.findDialog("useStructure").using(frame.robot());
-        window.settle(dialog.target());
+        window.press(KeyEvent.VK_U, KeyEvent.VK_CONTROL);
+        DialogFixture dialog = window.dialog("useStructure");
         frame.robot().enterText("no such thing at all");
         frame.robot().waitForIdle();
         dialog.button("useIt").requireDisabled();
         assertThat(dialog.textBox("structureAbout").text()).startsWith("No structure answers");
-        press(KeyEvent.VK_ESCAPE);
-        frame.robot().waitForIdle();
+        window.press(KeyEvent.VK_ESCAPE);
         dialog.requireNotVisible();
         assertThat(onEventThread(() -> editor.session().dirty())).isFalse();
     }
@@ -121,8 +100,7 @@ class LibraryIT {
     void anEndIsKeptAsAStructureAndFoundAgain() {
         open();
         command("keep-structure");
-        DialogFixture dialog = WindowFinder.findDialog("describeStructure").using(frame.robot());
-        window.settle(dialog.target());
+        DialogFixture dialog = window.dialog("describeStructure");
         dialog.button("keepStructure").requireDisabled();
         dialog.textBox("describe.name").setText("Our panel’s hem");
         dialog.textBox("describe.use").setText("For the panels of the Tuesday class.");
@@ -137,7 +115,7 @@ class LibraryIT {
         assertThat(kept.end()).isEqualTo(editor.session().piece().start());
         assertThat(folder.resolve("own").resolve("our-panels-hem.json")).isNotEmptyFile();
         assertThat(message()).startsWith("“Our panel’s hem” is among your structures now.");
-        press(KeyEvent.VK_N, KeyEvent.VK_CONTROL);
+        window.press(KeyEvent.VK_N, KeyEvent.VK_CONTROL);
         assertThat(answers.asked).isZero();
     }
 
@@ -186,12 +164,10 @@ class LibraryIT {
             editor.session().select(Selection.of(Place.TOP, "facing"));
             return null;
         });
-        press(KeyEvent.VK_U, KeyEvent.VK_CONTROL);
-        DialogFixture dialog = WindowFinder.findDialog("useStructure").using(frame.robot());
-        window.settle(dialog.target());
+        window.press(KeyEvent.VK_U, KeyEvent.VK_CONTROL);
+        DialogFixture dialog = window.dialog("useStructure");
         frame.robot().enterText("plaits");
-        press(KeyEvent.VK_ENTER);
-        frame.robot().waitForIdle();
+        window.press(KeyEvent.VK_ENTER);
         dialog.requireNotVisible();
         assertThat(onEventThread(() -> editor.session().piece().topFollows())).isFalse();
         assertThat(onEventThread(() -> editor.session().piece().end(Place.TOP).blocks().stream()
@@ -215,15 +191,13 @@ class LibraryIT {
             editor.session().select(Selection.of(Place.START, "facing"));
             return null;
         });
-        press(KeyEvent.VK_U, KeyEvent.VK_CONTROL);
-        DialogFixture dialog = WindowFinder.findDialog("useStructure").using(frame.robot());
-        window.settle(dialog.target());
+        window.press(KeyEvent.VK_U, KeyEvent.VK_CONTROL);
+        DialogFixture dialog = window.dialog("useStructure");
         dialog.button("rewordIt").requireDisabled();
         frame.robot().enterText("class soumak");
         frame.robot().waitForIdle();
         dialog.button("rewordIt").requireEnabled().click();
-        DialogFixture words = WindowFinder.findDialog("describeStructure").using(frame.robot());
-        window.settle(words.target());
+        DialogFixture words = window.dialog("describeStructure");
         words.textBox("describe.use").setText("For the spring show.");
         words.textBox("describe.good-for").setText("counter, showy");
         words.button("keepStructure").click();
@@ -237,6 +211,6 @@ class LibraryIT {
         dialog.button("writeIt").click();
         frame.robot().waitForIdle();
         assertThat(Files.readString(folder.resolve("to-hand-on.json"))).contains("\"colourway\": \"moss\"", "counter");
-        press(KeyEvent.VK_ESCAPE);
+        window.press(KeyEvent.VK_ESCAPE);
     }
 }

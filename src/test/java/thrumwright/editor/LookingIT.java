@@ -2,29 +2,24 @@ package thrumwright.editor;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
+import static thrumwright.testing.WindowTest.onEventThread;
+import static thrumwright.testing.WindowTest.waitFor;
 
 import java.awt.Point;
 import java.awt.Rectangle;
 import java.awt.event.KeyEvent;
 import java.util.Optional;
-import java.util.concurrent.Callable;
 import javax.swing.JSlider;
 import org.assertj.swing.core.MouseButton;
-import org.assertj.swing.edt.GuiActionRunner;
-import org.assertj.swing.finder.WindowFinder;
 import org.assertj.swing.fixture.DialogFixture;
 import org.assertj.swing.fixture.FrameFixture;
-import org.assertj.swing.timing.Condition;
-import org.assertj.swing.timing.Pause;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.RegisterExtension;
 import thrumwright.editor.canvas.PieceCanvas;
 import thrumwright.editor.canvas.Zoom;
 import thrumwright.editor.edit.Selection;
-import thrumwright.editor.library.Library;
 import thrumwright.piece.Place;
-import thrumwright.store.Structures;
 import thrumwright.testing.WindowTest;
 
 /** Looks at the piece from far and near. */
@@ -40,35 +35,13 @@ class LookingIT {
     @BeforeEach
     void open() {
         frame = window.show(() -> {
-            Workroom room =
-                    new Workroom(settings, Library.fixed(Structures.builtIn().all()));
+            Workroom room = Rooms.with(settings);
             editor = room.open(Optional.empty());
             return editor.frame();
         });
         canvas = frame.robot().finder().findByName(frame.target(), "canvas", PieceCanvas.class);
         onEventThread(() -> canvas.requestFocusInWindow());
         waitFor("the keyboard at the canvas", () -> onEventThread(canvas::isFocusOwner));
-    }
-
-    private static <T> T onEventThread(Callable<T> work) {
-        return GuiActionRunner.execute(work);
-    }
-
-    private void waitFor(String what, java.util.function.BooleanSupplier there) {
-        Pause.pause(new Condition(what) {
-            @Override
-            public boolean test() {
-                frame.robot().waitForIdle();
-                return there.getAsBoolean();
-            }
-        });
-    }
-
-    private void menuKey(int key) {
-        frame.robot().pressKey(KeyEvent.VK_CONTROL);
-        frame.robot().pressAndReleaseKey(key);
-        frame.robot().releaseKey(KeyEvent.VK_CONTROL);
-        frame.robot().waitForIdle();
     }
 
     private Rectangle seen() {
@@ -78,7 +51,7 @@ class LookingIT {
     @Test
     void theClothBecomesSharpAfterEveryStepCloserAndFarther() {
         for (int key : new int[] {KeyEvent.VK_1, KeyEvent.VK_5, KeyEvent.VK_6, KeyEvent.VK_0}) {
-            menuKey(key);
+            window.press(key, KeyEvent.VK_CONTROL);
             waitFor("a sharp picture", () -> onEventThread(canvas::sharp));
         }
         assertThat(onEventThread(() -> canvas.zoom().kind())).isEqualTo(Zoom.Kind.PIECE);
@@ -90,7 +63,7 @@ class LookingIT {
             editor.session().select(Selection.of(Place.TOP, "facing"));
             return null;
         });
-        menuKey(KeyEvent.VK_5);
+        window.press(KeyEvent.VK_5, KeyEvent.VK_CONTROL);
 
         double high = onEventThread(
                 () -> canvas.map().spot(Place.TOP, "facing").orElseThrow().middle());
@@ -101,7 +74,7 @@ class LookingIT {
 
     @Test
     void singleEndsStandWellApart() {
-        menuKey(KeyEvent.VK_6);
+        window.press(KeyEvent.VK_6, KeyEvent.VK_CONTROL);
         double apart = onEventThread(() -> canvas.picture().span()
                 / (canvas.session().plan().piece().warp().ends() - 1)
                 * canvas.scale());
@@ -110,7 +83,7 @@ class LookingIT {
 
     @Test
     void keysAndTheSpaceBarMoveTheView() {
-        menuKey(KeyEvent.VK_6);
+        window.press(KeyEvent.VK_6, KeyEvent.VK_CONTROL);
         Rectangle before = seen();
         frame.robot().pressAndReleaseKey(KeyEvent.VK_RIGHT);
         frame.robot().waitForIdle();
@@ -134,8 +107,7 @@ class LookingIT {
     @Test
     void aMeasuredScreenShowsTheTrueSizeAndIsRemembered() {
         frame.menuItem("menu.measure-screen").click();
-        DialogFixture dialog = WindowFinder.findDialog("screen").using(frame.robot());
-        window.settle(dialog.target());
+        DialogFixture dialog = window.dialog("screen");
         JSlider slider = dialog.slider("screen.length").target();
         onEventThread(() -> {
             slider.setValue(500);
@@ -145,8 +117,8 @@ class LookingIT {
         frame.robot().waitForIdle();
 
         assertThat(onEventThread(canvas::scale)).isEqualTo(5);
-        menuKey(KeyEvent.VK_0);
-        menuKey(KeyEvent.VK_4);
+        window.press(KeyEvent.VK_0, KeyEvent.VK_CONTROL);
+        window.press(KeyEvent.VK_4, KeyEvent.VK_CONTROL);
         assertThat(onEventThread(canvas::scale)).isEqualTo(5);
         assertThat(onEventThread(() -> new ScreenScale(settings).of(canvas.getGraphicsConfiguration())))
                 .isEqualTo(5);

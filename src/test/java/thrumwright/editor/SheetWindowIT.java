@@ -2,6 +2,8 @@ package thrumwright.editor;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
+import static thrumwright.testing.WindowTest.onEventThread;
+import static thrumwright.testing.WindowTest.waitFor;
 
 import java.awt.event.KeyEvent;
 import java.awt.print.PrinterException;
@@ -11,7 +13,6 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
-import java.util.concurrent.Callable;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
 import java.util.stream.Stream;
@@ -26,25 +27,18 @@ import javax.swing.filechooser.FileFilter;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.assertj.swing.core.GenericTypeMatcher;
-import org.assertj.swing.edt.GuiActionRunner;
-import org.assertj.swing.finder.JFileChooserFinder;
-import org.assertj.swing.finder.WindowFinder;
 import org.assertj.swing.fixture.FrameFixture;
 import org.assertj.swing.fixture.JFileChooserFixture;
 import org.assertj.swing.fixture.JOptionPaneFixture;
-import org.assertj.swing.timing.Condition;
-import org.assertj.swing.timing.Pause;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.RegisterExtension;
 import org.junit.jupiter.api.io.TempDir;
 import thrumwright.editor.edit.Selection;
-import thrumwright.editor.library.Library;
 import thrumwright.editor.sheet.PageView;
 import thrumwright.output.Paper;
 import thrumwright.output.SheetForm;
 import thrumwright.output.Stopped;
 import thrumwright.piece.Place;
-import thrumwright.store.Structures;
 import thrumwright.testing.WindowTest;
 
 /** Looks at the step sheet, sets it up, prints it and writes it to files, as a weaver would. */
@@ -63,9 +57,7 @@ class SheetWindowIT {
 
     private void open() {
         frame = window.show(() -> {
-            room = new Workroom(
-                    new Settings(Optional.of(folder.resolve("settings.properties"))),
-                    Library.fixed(Structures.builtIn().all()));
+            room = Rooms.with(new Settings(Optional.of(folder.resolve("settings.properties"))));
             editor = room.open(Optional.empty());
             editor.files().setQuestions(answers);
             return editor.frame();
@@ -74,8 +66,7 @@ class SheetWindowIT {
 
     private void openSheet() {
         frame.button("tool.sheet").click();
-        sheet = WindowFinder.findFrame("sheet").withTimeout(10_000).using(frame.robot());
-        window.settle(sheet.target());
+        sheet = window.frame("sheet");
         waitForPage();
     }
 
@@ -92,48 +83,9 @@ class SheetWindowIT {
         return onEventThread(() -> view().count());
     }
 
-    private static <T> T onEventThread(Callable<T> work) {
-        return GuiActionRunner.execute(work);
-    }
-
-    private static void waitFor(String what, Callable<Boolean> there) {
-        Pause.pause(
-                new Condition(what) {
-                    @Override
-                    public boolean test() {
-                        try {
-                            return there.call();
-                        } catch (Exception e) {
-                            return false;
-                        }
-                    }
-                },
-                20_000);
-    }
-
-    private void press(FrameFixture in, int key, int modifiers) {
-        in.robot().waitForIdle();
-        if (modifiers != 0) {
-            in.robot().pressKey(modifiers);
-        }
-        in.robot().pressAndReleaseKey(key);
-        if (modifiers != 0) {
-            in.robot().releaseKey(modifiers);
-        }
-        in.robot().waitForIdle();
-    }
-
     private void focusPages() {
         onEventThread(() -> view().requestFocusInWindow());
         waitFor("the keyboard at the pages", () -> onEventThread(() -> view().isFocusOwner()));
-    }
-
-    private void typeOver(String field, String text) {
-        var box = sheet.textBox(field).focus().target();
-        waitFor("the keyboard at " + field, () -> onEventThread(box::isFocusOwner));
-        sheet.textBox(field).selectAll();
-        sheet.textBox(field).enterText(text);
-        sheet.robot().waitForIdle();
     }
 
     /** What the sheet's window says above its pages; nothing if it says nothing. */
@@ -195,7 +147,7 @@ class SheetWindowIT {
         openSheet();
         int near = pages();
 
-        typeOver("field.page.distance", "2 m");
+        window.typeOver(sheet, "field.page.distance", "2 m");
 
         waitFor("more pages", () -> pages() > near);
     }
@@ -205,8 +157,8 @@ class SheetWindowIT {
         open();
         openSheet();
 
-        typeOver("field.page.margin", "2 in");
-        press(sheet, KeyEvent.VK_ENTER, 0);
+        window.typeOver(sheet, "field.page.margin", "2 in");
+        window.press(KeyEvent.VK_ENTER);
 
         sheet.textBox("field.page.margin").requireText("2 in");
         assertThat(reason("field.page.margin")).isEqualTo("Margins are 5 to 40 mm wide, or ¼ to 1½ in.");
@@ -215,12 +167,12 @@ class SheetWindowIT {
         assertThat(onEventThread(() -> editor.sheet().setup().choice().margin().text()))
                 .isEqualTo("14 mm");
 
-        press(sheet, KeyEvent.VK_ESCAPE, 0);
+        window.press(KeyEvent.VK_ESCAPE);
         sheet.textBox("field.page.margin").requireText("14 mm");
         assertThat(reason("field.page.margin")).isEmpty();
 
-        typeOver("field.page.margin", "1/2 in");
-        press(sheet, KeyEvent.VK_ENTER, 0);
+        window.typeOver(sheet, "field.page.margin", "1/2 in");
+        window.press(KeyEvent.VK_ENTER);
         assertThat(onEventThread(
                         () -> editor.sheet().setup().choice().look().setup().margin()))
                 .isEqualTo(12.7);
@@ -257,37 +209,37 @@ class SheetWindowIT {
         focusPages();
         int last = pages();
 
-        press(sheet, KeyEvent.VK_PAGE_DOWN, 0);
+        window.press(KeyEvent.VK_PAGE_DOWN);
         sheet.label("page").requireText("Page 2 of " + last);
-        press(sheet, KeyEvent.VK_PAGE_DOWN, KeyEvent.VK_CONTROL);
+        window.press(KeyEvent.VK_PAGE_DOWN, KeyEvent.VK_CONTROL);
         sheet.label("page").requireText("Page 3 of " + last);
-        press(sheet, KeyEvent.VK_PAGE_UP, KeyEvent.VK_CONTROL);
+        window.press(KeyEvent.VK_PAGE_UP, KeyEvent.VK_CONTROL);
         sheet.label("page").requireText("Page 2 of " + last);
-        press(sheet, KeyEvent.VK_END, KeyEvent.VK_CONTROL);
+        window.press(KeyEvent.VK_END, KeyEvent.VK_CONTROL);
         sheet.label("page").requireText("Page " + last + " of " + last);
         sheet.button("tool.sheet-next").requireDisabled();
-        press(sheet, KeyEvent.VK_HOME, KeyEvent.VK_CONTROL);
+        window.press(KeyEvent.VK_HOME, KeyEvent.VK_CONTROL);
         sheet.label("page").requireText("Page 1 of " + last);
 
         double whole = onEventThread(() -> view().scale());
-        press(sheet, KeyEvent.VK_1, KeyEvent.VK_CONTROL);
+        window.press(KeyEvent.VK_1, KeyEvent.VK_CONTROL);
         assertThat(onEventThread(() -> view().scale())).isGreaterThan(whole);
-        press(sheet, KeyEvent.VK_4, KeyEvent.VK_CONTROL);
+        window.press(KeyEvent.VK_4, KeyEvent.VK_CONTROL);
         // an inch is 72 points on paper and 96 pixels on a screen that nobody has measured
         assertThat(onEventThread(() -> view().scale())).isCloseTo(96.0 / 72, within(1e-9));
-        press(sheet, KeyEvent.VK_MINUS, KeyEvent.VK_CONTROL);
+        window.press(KeyEvent.VK_MINUS, KeyEvent.VK_CONTROL);
         assertThat(onEventThread(() -> view().scale())).isLessThan(96.0 / 72);
         onEventThread(() -> {
             new ScreenScale(room.settings()).measured(view().getGraphicsConfiguration(), 5);
             return null;
         });
-        press(sheet, KeyEvent.VK_4, KeyEvent.VK_CONTROL);
+        window.press(KeyEvent.VK_4, KeyEvent.VK_CONTROL);
         assertThat(onEventThread(() -> view().scale())).isCloseTo(5 * 25.4 / 72, within(1e-9));
-        press(sheet, KeyEvent.VK_0, KeyEvent.VK_CONTROL);
+        window.press(KeyEvent.VK_0, KeyEvent.VK_CONTROL);
         assertThat(onEventThread(() -> view().scale())).isEqualTo(whole);
         waitForPage();
 
-        press(sheet, KeyEvent.VK_W, KeyEvent.VK_CONTROL);
+        window.press(KeyEvent.VK_W, KeyEvent.VK_CONTROL);
         sheet.requireNotVisible();
         frame.requireVisible();
     }
@@ -327,8 +279,8 @@ class SheetWindowIT {
         openSheet();
         sheet.comboBox("field.page.paper").selectItem("Tabloid");
         sheet.comboBox("field.page.colours").selectItem("in black and white");
-        typeOver("field.page.margin", "3/4 in");
-        press(sheet, KeyEvent.VK_W, KeyEvent.VK_CONTROL);
+        window.typeOver(sheet, "field.page.margin", "3/4 in");
+        window.press(KeyEvent.VK_W, KeyEvent.VK_CONTROL);
         FrameFixture first = frame;
         onEventThread(() -> {
             editor.dispose();
@@ -390,8 +342,7 @@ class SheetWindowIT {
         });
         Files.writeString(folder.resolve("saltmarsh-at-low-water-steps.txt"), "somebody’s notes");
         sheet.button("tool.sheet-export").click();
-        JFileChooserFixture dialog = JFileChooserFinder.findFileChooser("files").using(sheet.robot());
-        window.settle(SwingUtilities.getWindowAncestor(dialog.target()));
+        JFileChooserFixture dialog = window.files();
 
         onEventThread(() -> {
             FileFilter[] kinds = dialog.target().getChoosableFileFilters();
@@ -404,8 +355,10 @@ class SheetWindowIT {
                 () -> "saltmarsh-at-low-water-steps.txt"
                         .equals(dialog.fileNameTextBox().text()));
         dialog.approve();
-        JOptionPaneFixture question = sheet.optionPane();
-        window.settle(SwingUtilities.getWindowAncestor(question.target()));
+        JOptionPaneFixture question = window.question();
+        assertThat(SwingUtilities.getWindowAncestor(question.target()).getOwner())
+                .as("the window that the question lies on")
+                .isSameAs(sheet.target());
         question.buttonWithText("Replace it").click();
 
         waitForMessage("The step sheet is written to ");
@@ -422,7 +375,7 @@ class SheetWindowIT {
         var export = sheet.button("tool.sheet-export").focus().target();
         waitFor("the keyboard at the button", () -> onEventThread(export::isFocusOwner));
 
-        press(sheet, KeyEvent.VK_SPACE, 0);
+        window.press(KeyEvent.VK_SPACE);
 
         waitForMessage("The step sheet is written to ");
         waitFor("the keyboard at the button again", () -> onEventThread(export::isFocusOwner));
@@ -516,7 +469,7 @@ class SheetWindowIT {
         waitFor("Letter", () -> onEventThread(() -> view().painted()));
         PaperlessPrinter printer = printer();
 
-        press(sheet, KeyEvent.VK_P, KeyEvent.VK_CONTROL);
+        window.press(KeyEvent.VK_P, KeyEvent.VK_CONTROL);
         waitForMessage("Sent to ");
 
         assertThat(printer.asked.get(Media.class)).isEqualTo(MediaSizeName.NA_LETTER);
@@ -621,8 +574,7 @@ class SheetWindowIT {
         PaperlessPrinter printer = printer();
 
         frame.menuItem("menu.print").click();
-        sheet = WindowFinder.findFrame("sheet").withTimeout(10_000).using(frame.robot());
-        window.settle(sheet.target());
+        sheet = window.frame("sheet");
 
         waitForMessage("Sent to ");
         assertThat(printer.printed).hasSize(pages());

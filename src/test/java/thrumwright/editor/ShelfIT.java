@@ -1,8 +1,8 @@
 package thrumwright.editor;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static thrumwright.editor.Hands.onEventThread;
-import static thrumwright.editor.Hands.waitFor;
+import static thrumwright.testing.WindowTest.onEventThread;
+import static thrumwright.testing.WindowTest.waitFor;
 
 import java.awt.Point;
 import java.awt.Toolkit;
@@ -16,10 +16,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.RegisterExtension;
 import org.junit.jupiter.api.io.TempDir;
 import thrumwright.editor.edit.Selection;
-import thrumwright.editor.library.Library;
 import thrumwright.editor.shelf.BlockShelf;
 import thrumwright.piece.Place;
-import thrumwright.store.Structures;
 import thrumwright.testing.WindowTest;
 
 /** Takes blocks from the shelf, goes through the history, and copies from one window to another. */
@@ -38,8 +36,7 @@ class ShelfIT {
     @BeforeEach
     void open() {
         Settings settings = new Settings(Optional.of(folder.resolve("settings.properties")));
-        room = onEventThread(
-                () -> new Workroom(settings, Library.fixed(Structures.builtIn().all())));
+        room = onEventThread(() -> Rooms.with(settings));
         hands = another();
         wares = hands.find("wares", JList.class);
     }
@@ -49,7 +46,7 @@ class ShelfIT {
             editor = room.open(Optional.empty());
             return editor.frame();
         });
-        return new Hands(window.robot(), editor);
+        return new Hands(window, editor);
     }
 
     private void select(Place place, String id) {

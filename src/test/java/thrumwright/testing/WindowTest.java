@@ -3,6 +3,7 @@ package thrumwright.testing;
 import java.awt.Component;
 import java.awt.Container;
 import java.awt.Frame;
+import java.awt.Point;
 import java.awt.Toolkit;
 import java.awt.Window;
 import java.io.IOException;
@@ -12,11 +13,19 @@ import java.util.List;
 import java.util.concurrent.Callable;
 import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.stream.Stream;
+import javax.swing.SwingUtilities;
 import org.assertj.swing.core.BasicRobot;
 import org.assertj.swing.core.Robot;
 import org.assertj.swing.edt.FailOnThreadViolationRepaintManager;
 import org.assertj.swing.edt.GuiActionRunner;
+import org.assertj.swing.finder.JFileChooserFinder;
+import org.assertj.swing.finder.JOptionPaneFinder;
+import org.assertj.swing.finder.WindowFinder;
+import org.assertj.swing.fixture.DialogFixture;
 import org.assertj.swing.fixture.FrameFixture;
+import org.assertj.swing.fixture.JFileChooserFixture;
+import org.assertj.swing.fixture.JOptionPaneFixture;
+import org.assertj.swing.fixture.JTextComponentFixture;
 import org.assertj.swing.image.ScreenshotTaker;
 import org.assertj.swing.timing.Condition;
 import org.assertj.swing.timing.Pause;
@@ -49,6 +58,9 @@ public final class WindowTest implements BeforeEachCallback, AfterEachCallback {
     private static final long STILL_EVERY = 40;
 
     private static final int STILL_FOR = 6;
+
+    /** Milliseconds in which a window must have come up, on a machine that has much else to do. */
+    private static final int PATIENCE = 30_000;
 
     private final List<Throwable> uncaught = new CopyOnWriteArrayList<>();
     private Thread.UncaughtExceptionHandler usualHandler;
@@ -83,6 +95,47 @@ public final class WindowTest implements BeforeEachCallback, AfterEachCallback {
         return robot;
     }
 
+    /** What a question to the window comes to, asked where windows may be asked. */
+    public static <T> T onEventThread(Callable<T> work) {
+        return GuiActionRunner.execute(work);
+    }
+
+    /** Waits until something holds that is still on its way; fails if it does not come. */
+    public static void waitFor(String what, Callable<Boolean> there) {
+        Pause.pause(new Condition(what) {
+            @Override
+            public boolean test() {
+                try {
+                    return there.call();
+                } catch (Exception e) {
+                    throw new AssertionError(what, e);
+                }
+            }
+        });
+    }
+
+    /** Presses a key in the window that has the keyboard, with others held down, and waits for the answer. */
+    public void press(int key, int... held) {
+        robot.waitForIdle();
+        for (int each : held) {
+            robot.pressKey(each);
+        }
+        robot.pressAndReleaseKey(key);
+        for (int each : held) {
+            robot.releaseKey(each);
+        }
+        robot.waitForIdle();
+    }
+
+    /** Goes into a field and types over what stands there. */
+    public void typeOver(FrameFixture in, String field, String text) {
+        JTextComponentFixture box = in.textBox(field).focus();
+        waitFor("the keyboard at " + field, () -> onEventThread(box.target()::isFocusOwner));
+        box.selectAll();
+        box.enterText(text);
+        robot.waitForIdle();
+    }
+
     /** Makes a frame on the event thread, shows it in its own size and waits until it is there. */
     public FrameFixture show(Callable<? extends Frame> maker) {
         Frame frame = GuiActionRunner.execute(maker::call);
@@ -91,17 +144,56 @@ public final class WindowTest implements BeforeEachCallback, AfterEachCallback {
         return fixture;
     }
 
+    /** The dialog of that name, as soon as it lies still. */
+    public DialogFixture dialog(String name) {
+        DialogFixture dialog =
+                WindowFinder.findDialog(name).withTimeout(PATIENCE).using(robot);
+        settle(dialog.target());
+        return dialog;
+    }
+
+    /** The frame of that name, as soon as it lies still. */
+    public FrameFixture frame(String name) {
+        FrameFixture frame = WindowFinder.findFrame(name).withTimeout(PATIENCE).using(robot);
+        settle(frame.target());
+        return frame;
+    }
+
+    /** The question that is asked, as soon as it lies still. */
+    public JOptionPaneFixture question() {
+        JOptionPaneFixture question =
+                JOptionPaneFinder.findOptionPane().withTimeout(PATIENCE).using(robot);
+        settle(SwingUtilities.getWindowAncestor(question.target()));
+        return question;
+    }
+
+    /** The dialog in which files are chosen, as soon as it lies still. */
+    public JFileChooserFixture files() {
+        JFileChooserFixture files = JFileChooserFinder.findFileChooser("files")
+                .withTimeout(PATIENCE)
+                .using(robot);
+        settle(SwingUtilities.getWindowAncestor(files.target()));
+        return files;
+    }
+
     /**
      * Waits until a window lies still: one that was only just put on the screen may still move or lay itself out, and a
      * click meanwhile would miss.
      */
     public void settle(Window window) {
+        waitUntilStill(window);
+        if (!PureJavaScreen.isAskedFor()) {
+            sayWhereItIs(window);
+        }
+        Toolkit.getDefaultToolkit().sync();
+    }
+
+    private void waitUntilStill(Window window) {
         Object[] before = new Object[1];
         int[] alike = new int[1];
         Pause.pause(new Condition("the window to lie still") {
             @Override
             public boolean test() {
-                robot.waitForIdle();
                 Pause.pause(STILL_EVERY);
                 Object now = GuiActionRunner.execute(
                         () -> List.of(window.isShowing(), window.getBounds(), window.getLocationOnScreen()));
@@ -111,7 +203,21 @@ public final class WindowTest implements BeforeEachCallback, AfterEachCallback {
                 return alike[0] >= STILL_FOR;
             }
         });
-        Toolkit.getDefaultToolkit().sync();
+        robot.waitForIdle();
+    }
+
+    /**
+     * On an X screen without a window manager the toolkit can lose a window: if the screen's notice of its first size
+     * comes in the middle of its first move, as it does now and then for a dialog that is packed and then centred, the
+     * toolkit goes on believing that the window lies in the corner, and whatever is clicked in it is missed. A step aside
+     * and back, when no notice is on its way any more, brings both together again.
+     */
+    private static void sayWhereItIs(Window window) {
+        GuiActionRunner.execute(() -> {
+            Point place = window.getLocation();
+            window.setLocation(place.x, place.y + 1);
+            window.setLocation(place);
+        });
     }
 
     /** Whether every canvas shows its cloth as it is, and not yet what it painted before. */
