@@ -1,6 +1,9 @@
 package thrumwright.plan;
 
 import thrumwright.measure.Decimals;
+import thrumwright.measure.Unit;
+import thrumwright.measure.UnitSystem;
+import thrumwright.piece.Habits;
 
 /**
  * Sewing a hem down by hand. Each stitch goes on by the spacing and twice through one layer of cloth, p + 2T (derived; an
@@ -19,14 +22,28 @@ public record HemStitch(int stitches, double thread, int threads, double each) {
     /** The longest thread that sews well, mm (from memory). */
     private static final double LONGEST = 500;
 
+    /** From one stitch to the next, mm: as it can be read off a rule of those units. */
+    public static double spacing(UnitSystem units) {
+        return units == UnitSystem.INCHES ? Unit.INCH.millimetres() / 4 : SPACING;
+    }
+
     /**
      * @param width of the hem, mm
      * @param thickness T of the cloth, mm
-     * @param step to which cuts are rounded up, mm
+     * @param habits whose units space the stitches, and to whose step cuts are rounded up
      */
+    public static HemStitch of(double width, double thickness, Habits habits) {
+        return of(width, thickness, habits.step().mm(), spacing(habits.units()));
+    }
+
+    /** As {@link #of(double, double, Habits)}, with stitches 7 mm apart and cuts rounded up to a step in mm. */
     public static HemStitch of(double width, double thickness, double step) {
-        int stitches = (int) Math.ceil(width / SPACING - 1e-9);
-        double sewn = stitches * (SPACING + 2 * thickness);
+        return of(width, thickness, step, SPACING);
+    }
+
+    private static HemStitch of(double width, double thickness, double step, double spacing) {
+        int stitches = (int) Math.ceil(width / spacing - 1e-9);
+        double sewn = stitches * (spacing + 2 * thickness);
         int threads = (int) Math.max(1, Math.ceil(sewn / (LONGEST - 2 * FASTENING) - 1e-9));
         double each = Decimals.roundedUp(sewn / threads + 2 * FASTENING, step);
         return new HemStitch(stitches, threads * each, threads, each);

@@ -22,6 +22,9 @@ final class HangingWords {
     /** A bar longer than this sags under a heavy piece, mm (common practice, no source). */
     private static final double LONG = 1500;
 
+    /** So many times the weight of the piece its fixings must hold at least (common practice, no source). */
+    private static final int TIMES = 5;
+
     private final Plan plan;
     private final Phrases phrases;
     private final Words words;
@@ -59,6 +62,7 @@ final class HangingWords {
             keys.add(rod.isPresent() ? "off.hang.long-bar" : "off.hang.long-board");
         }
         keys.add("off.hang.weight");
+        keys.add("off.hang.load");
         keys.add("off.hang.rest");
         return keys;
     }
@@ -97,8 +101,11 @@ final class HangingWords {
         values.put("tape", tape());
         values.put("rod", name(rod(plan.top())));
         values.put("lowerRod", name(rod(plan.start())));
-        values.put("spacing", shown.height(HemStitch.SPACING));
-        values.put("weight", shown.mass(Weight.of(plan).total()));
+        values.put("spacing", shown.height(HemStitch.spacing(shown.system())));
+        double weight = Weight.of(plan).total();
+        values.put("weight", shown.mass(weight));
+        values.put("times", TIMES);
+        values.put("load", shown.mass(TIMES * weight));
         return values;
     }
 }

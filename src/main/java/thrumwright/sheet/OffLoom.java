@@ -75,7 +75,7 @@ final class OffLoom {
                             Map.of(
                                     "place", words.place(end.place()),
                                     "free", shown.height(Math.max(0, finish.free())),
-                                    "needed", shown.height(finish.needed())))));
+                                    "needed", shown.cut(finish.needed())))));
         }
         steps.add(step(
                 phrases.say("off.cut.title"),
@@ -88,8 +88,9 @@ final class OffLoom {
 
     /** What a finish needs; for a hem what the hands like, as far as the loom leaves it. */
     private String free(EndPlan end) {
-        double liked = Math.max(0, Math.min(EdgeFinish.HANDS, end.free()));
-        return shown.height(end.finish().map(Finish::needed).orElse(liked));
+        double free = Math.max(0, end.free());
+        String liked = free < EdgeFinish.HANDS ? shown.height(free) : shown.cut(EdgeFinish.HANDS);
+        return end.finish().map(Finish::needed).map(shown::cut).orElse(liked);
     }
 
     private void end(EndPlan end) {
@@ -145,7 +146,7 @@ final class OffLoom {
                 .orElse(List.of());
         sentences.addAll(own.isEmpty() ? sentences(told.keys(finish), values) : own);
         steps.add(step(
-                words.name(block),
+                phrases.say("off.finish.title", Map.of("block", words.name(block), "place", words.place(end.place()))),
                 picture(end, block.id()),
                 finish.wrapping().map(Wrapping::yarn),
                 told.take(finish),
@@ -154,13 +155,11 @@ final class OffLoom {
     }
 
     private void hem(EndPlan end, Hem hem) {
-        HemStitch stitch = HemStitch.of(
-                plan.finishedWidth(),
-                hem.thickness(),
-                plan.piece().habits().step().mm());
+        HemStitch stitch =
+                HemStitch.of(plan.finishedWidth(), hem.thickness(), plan.piece().habits());
         Map<String, Object> values = new HashMap<>();
         values.put("place", words.place(end.place()));
-        values.put("spacing", shown.height(HemStitch.SPACING));
+        values.put("spacing", shown.height(HemStitch.spacing(shown.system())));
         values.put("stitches", stitch.stitches());
         values.put("thread", shown.cut(stitch.thread()));
         values.put("threads", stitch.threads());

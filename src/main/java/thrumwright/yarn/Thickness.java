@@ -16,8 +16,11 @@ public sealed interface Thickness {
     /** Relaxed diameter in mm. */
     double diameter(Fibre fibre);
 
-    /** Mass per length in g/km: from the count where there is one, else from the diameter. */
-    double tex(Fibre fibre);
+    /**
+     * Mass per length in g/km: from the count where there is one, else from the diameter and the share of it that is fibre,
+     * which is a rough figure.
+     */
+    double tex(Fibre fibre, Firmness firmness);
 
     /** As it could be typed. */
     String text();
@@ -50,8 +53,8 @@ public sealed interface Thickness {
         }
 
         @Override
-        public double tex(Fibre fibre) {
-            return texOf(diameter.mm(), fibre);
+        public double tex(Fibre fibre, Firmness firmness) {
+            return texOf(diameter.mm(), fibre, firmness);
         }
     }
 
@@ -76,8 +79,8 @@ public sealed interface Thickness {
         }
 
         @Override
-        public double tex(Fibre fibre) {
-            return texOf(diameter(fibre), fibre);
+        public double tex(Fibre fibre, Firmness firmness) {
+            return texOf(diameter(fibre), fibre, firmness);
         }
     }
 
@@ -104,17 +107,21 @@ public sealed interface Thickness {
 
         @Override
         public double diameter(Fibre fibre) {
-            double single = tex(fibre) / plies;
+            double single = tex() / plies;
             return Math.sqrt(4 * single * 1e-3 / (Math.PI * fibre.density() * FILLING)) * Packing.ratio(plies);
         }
 
         @Override
-        public double tex(Fibre fibre) {
+        public double tex(Fibre fibre, Firmness firmness) {
+            return tex();
+        }
+
+        private double tex() {
             return system.tex(number) * (system.ofTheSingle() ? plies : 1);
         }
     }
 
-    private static double texOf(double diameter, Fibre fibre) {
-        return Math.PI * diameter * diameter * fibre.density() * FILLING / 4 * 1e3;
+    private static double texOf(double diameter, Fibre fibre, Firmness firmness) {
+        return Math.PI * diameter * diameter * fibre.density() * firmness.filling() / 4 * 1e3;
     }
 }

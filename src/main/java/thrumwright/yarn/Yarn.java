@@ -68,7 +68,7 @@ public record Yarn(
 
     /** Mass per length in g/km. */
     public double tex() {
-        return thickness.tex(fibre);
+        return thickness.tex(fibre, firmness);
     }
 
     /** The number of plies to draw: those of the count, else two. */

@@ -78,8 +78,31 @@ class PublishedChecksTest {
     @ParameterizedTest
     @CsvSource({"3, 2, COTTON, 1260", "20, 2, LINEN_LEA, 3000", "10, 2, WORSTED, 2800"})
     void yardsInAPound(double count, int plies, CountSystem system, double yards) {
-        double tex = new Thickness.Counted(count, plies, system).tex(Fibre.COTTON);
+        double tex = new Thickness.Counted(count, plies, system).tex(Fibre.COTTON, Firmness.HARD);
         assertThat(tex).isCloseTo(CountSystem.YARDS_PER_POUND.tex(yards), within(yards * 1e-4));
+    }
+
+    /**
+     * Wool of 12 to 18 wraps to the inch runs 250 to 350 m for 100 g, of 11 to 15 wraps 200 to 250, of 9 to 12 wraps 120 to 200
+     * ('Yarn weight and wpi', a published table of yarn weights). In the middle of each ours lies within; the finest and the
+     * thickest sorts of that table are up to twice as light or heavy as ours, so that masses by wraps are rough.
+     */
+    @ParameterizedTest
+    @CsvSource({"15, 250, 350", "13, 200, 250", "10.5, 120, 200"})
+    void softWoolWeighsAsItsWrapsSay(double wraps, double least, double most) {
+        double tex = new Thickness.Wraps(wraps, Length.parse("1 in")).tex(Fibre.WOOL, Firmness.SOFT);
+        assertThat(1e5 / tex).isBetween(least, most);
+    }
+
+    /**
+     * Cotton 8/2 of 3,360 yd to the pound lies about 36½ to the inch on a ruler, 0.7 × 52 (P. Osterkamp, as above): weighed by its
+     * wraps it is no lighter than by its count, and at most two thirds heavier, since two plies fill less of their circle than six.
+     */
+    @Test
+    void hardCottonWeighsAboutAsItsWrapsSay() {
+        double byWraps = new Thickness.Wraps(36.5, Length.parse("1 in")).tex(Fibre.COTTON, Firmness.HARD);
+        double byCount = new Thickness.Counted(8, 2, CountSystem.COTTON).tex(Fibre.COTTON, Firmness.HARD);
+        assertThat(byWraps / byCount).isBetween(1.0, 5.0 / 3);
     }
 
     /**

@@ -67,7 +67,7 @@ class OffLoomTest {
     /** 240 ÷ 7 makes 35 stitches of 7 + 2 × 2.786345: 440.044; two threads of 220.022 + 100, rounded up to 33 cm. */
     @Test
     void stitchesAndTheirThreadAreWorkedOut() {
-        HemStitch stitch = HemStitch.of(240, 2.786345, 10);
+        HemStitch stitch = HemStitch.of(240, 2.786345, panel.habits());
         assertThat(stitch.stitches()).isEqualTo(35);
         assertThat(stitch.threads()).isEqualTo(2);
         assertThat(stitch.each()).isEqualTo(330);
@@ -85,9 +85,8 @@ class OffLoomTest {
                 .noneMatch(sentence -> sentence.startsWith("Close both"))
                 .anyMatch(sentence -> sentence.startsWith("Leave both sides open"));
         assertThat(step(onABar, "Hang it").sentences())
-                .contains(
-                        "Slide a bar into the top hem. Cut it 28 cm long: the 24 cm of the piece and 2 cm more at either "
-                                + "side.")
+                .contains("Slide a bar into the top hem. Cut it 28 cm long: the 24 cm of the piece and 2 cm more at"
+                        + " either side.")
                 .contains("A bar in the bottom hem, 24 cm long, keeps the piece flat.");
     }
 
@@ -119,6 +118,34 @@ class OffLoomTest {
         assertThat(step(with("knotted-fringe"), "Cut the piece from the loom").sentences())
                 .anyMatch(sentence -> sentence.startsWith("At the start only 5.4 cm of warp are free"));
         assertThat(step(panel, "Cut the piece from the loom").sentences()).hasSize(3);
+    }
+
+    /** Each finish says which end it is for; free warp that must be left is never rounded down: 150 mm are 6 in, not 5⅞. */
+    @Test
+    void bothFinishesAreToldApart() {
+        Piece fringed = with("fringe-in-threes").withHabits(Habits.usual(UnitSystem.INCHES));
+        assertThat(steps(fringed))
+                .extracting(Step::title)
+                .containsSubsequence("Knotted fringe of the top", "Knotted fringe of the start");
+        assertThat(step(fringed, "Cut the piece from the loom").sentences())
+                .anyMatch(sentence -> sentence.contains("at least 6 in must stay beyond the top edge"));
+    }
+
+    /** Spaced by a rule in inches, the stitches are counted so too: 240 ÷ 6.35 makes 38. */
+    @Test
+    void stitchesAreSpacedInTheWeaversUnits() {
+        Piece inches = panel.withHabits(Habits.usual(UnitSystem.INCHES));
+        assertThat(step(inches, "Fold and stitch the hem of the start").sentences())
+                .anyMatch(sentence -> sentence.contains("a stitch every ¼ in, about 38 in all"));
+    }
+
+    @Test
+    void theHangingMustHoldSeveralTimesTheWeight() {
+        double weight = Weight.of(Plan.of(panel)).total();
+        assertThat(step(panel, "Hang it").sentences())
+                .contains("Wall, hooks and cord should each hold 5 times the weight of piece and bar: without the bar"
+                        + " that is "
+                        + panel.shown().mass(5 * weight) + ".");
     }
 
     @Test

@@ -20,7 +20,6 @@ import thrumwright.piece.Place;
 import thrumwright.plan.BlockPlan;
 import thrumwright.plan.EndPlan;
 import thrumwright.plan.Plan;
-import thrumwright.plan.Words;
 import thrumwright.store.Structures;
 import thrumwright.testing.Pieces;
 import thrumwright.testing.RandomPieces;
@@ -128,14 +127,7 @@ class OwnWordingTest {
         Block fringe = fringed.start().block("fringe").orElseThrow();
         Piece piece = fringed.withStart(fringed.start()
                 .replaced(fringe.withTag(fringe.tag().withWords("Knot {groups} groups ({sizes}); leave {hanging}."))));
-        Step step = step(
-                piece,
-                Chapter.Kind.OFF_LOOM,
-                Plan.of(piece)
-                        .start()
-                        .block("fringe")
-                        .map(block -> new Words(Locale.UK).name(block.block()))
-                        .orElseThrow());
+        Step step = step(piece, Chapter.Kind.OFF_LOOM, "Knotted fringe of the start");
         assertThat(step.sentences()).hasSize(2);
         assertThat(step.sentences().get(0)).startsWith("Take out: ").contains("Take the waste out last");
         assertThat(step.sentences().get(1)).startsWith("Knot 24 groups (24 of 3 ends); leave ");

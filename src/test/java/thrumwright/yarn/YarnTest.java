@@ -13,7 +13,7 @@ class YarnTest {
     void countsAgree() {
         assertThat(CountSystem.COTTON.tex(19.7)).isCloseTo(30, within(0.05));
         assertThat(CountSystem.COTTON.tex(10)).isCloseTo(CountSystem.WORSTED.tex(15), within(0.001));
-        double eightTwo = new Thickness.Counted(8, 2, CountSystem.COTTON).tex(Fibre.COTTON);
+        double eightTwo = new Thickness.Counted(8, 2, CountSystem.COTTON).tex(Fibre.COTTON, Firmness.HARD);
         assertThat(eightTwo).isCloseTo(CountSystem.YARDS_PER_POUND.tex(3360), within(0.001));
     }
 
