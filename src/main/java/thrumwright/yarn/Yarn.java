@@ -2,6 +2,7 @@ package thrumwright.yarn;
 
 import java.util.Objects;
 import java.util.Optional;
+import thrumwright.measure.BadMeasure;
 import thrumwright.measure.Length;
 
 /**
@@ -24,6 +25,11 @@ public record Yarn(
         Optional<Sample> sample,
         Optional<Length> stock,
         Optional<Usage> usage) {
+    /** A pick may be so much thicker or thinner than the yarn before a sample isn't believed (common practice, no source). */
+    private static final double MOST_OF_IT = 5;
+
+    private static final double LEAST_OF_IT = 0.1;
+
     public Yarn {
         Objects.requireNonNull(name);
         Objects.requireNonNull(colour);
@@ -100,8 +106,22 @@ public record Yarn(
         return new Yarn(id, name, colour, fibre, thickness, other, sample, stock, usage);
     }
 
+    /**
+     * The same yarn with what was measured on a sample.
+     *
+     * @throws BadMeasure if its picks would be more than five times as thick as the yarn, or thinner than a tenth of it
+     */
     public Yarn withSample(Optional<Sample> other) {
+        other.ifPresent(this::believe);
         return new Yarn(id, name, colour, fibre, thickness, firmness, other, stock, usage);
+    }
+
+    private void believe(Sample measured) {
+        double share = measured.beaten() / diameter();
+        if (share > MOST_OF_IT || share < LEAST_OF_IT) {
+            throw new BadMeasure("“" + measured.picks() + " picks in " + measured.height() + "” can't be of a yarn so "
+                    + (share > MOST_OF_IT ? "thin" : "thick") + ": look at both measures again.");
+        }
     }
 
     public Yarn withStock(Optional<Length> other) {

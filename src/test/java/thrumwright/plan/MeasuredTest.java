@@ -1,6 +1,7 @@
 package thrumwright.plan;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.Optional;
@@ -122,6 +123,21 @@ class MeasuredTest {
                 .cut();
         assertThat(cut.ease()).isCloseTo(cut.exact() * 0.046581, within(1e-2));
         assertThat(piece.ease(piece.yarn("cord"))).isEqualTo(0.03);
+    }
+
+    /** Cord of 0.79 mm in picks of 10 mm, or wool of 2 mm in picks of a tenth of one: somebody misread the rule. */
+    @Test
+    void aSampleThatCantBeIsRefusedInASentence() {
+        assertThatThrownBy(() -> panel.yarn("cord").withSample(Optional.of(new Sample(20, Length.parse("20 cm")))))
+                .hasMessage("“20 picks in 20 cm” can't be of a yarn so thin: look at both measures again.");
+        assertThatThrownBy(() -> panel.yarn("weft").withSample(Optional.of(new Sample(100, Length.parse("1 cm")))))
+                .hasMessage("“100 picks in 1 cm” can't be of a yarn so thick: look at both measures again.");
+        assertThatThrownBy(() -> new Sample(20, Length.parse("5 m")))
+                .hasMessageContaining("“20 in 5 m” would make each more than 10 cm");
+        assertThat(panel.yarn("weft")
+                        .withSample(Optional.of(new Sample(20, Length.parse("24 mm"))))
+                        .beaten())
+                .isCloseTo(1.2, within(1e-12));
     }
 
     @Test
