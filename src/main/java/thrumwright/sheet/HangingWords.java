@@ -37,8 +37,17 @@ final class HangingWords {
         this.shown = plan.piece().shown();
     }
 
-    /** A bar stands out by that much at either side (common practice, no source), a strip is as much shorter (CCI Notes 13/4). */
+    /** A bar stands out by that much at either side (common practice, no source). */
     private double beside() {
+        return twoCentimetres();
+    }
+
+    /** A strip is cut 2 cm shorter in all than the top edge is wide, so it ends 1 cm inside either side (CCI Notes 13/4). */
+    private double stripShorter() {
+        return Math.min(plan.finishedWidth() / 2, twoCentimetres());
+    }
+
+    private double twoCentimetres() {
         return shown.system() == UnitSystem.INCHES ? 0.75 * Unit.INCH.millimetres() : 20;
     }
 
@@ -97,7 +106,9 @@ final class HangingWords {
         values.put("width", shown.cut(width));
         values.put("over", shown.height(beside));
         values.put("length", shown.cut(width + 2 * beside));
-        values.put("strip", shown.cut(Math.max(width / 2, width - beside)));
+        values.put("strip", shown.cut(width - stripShorter()));
+        values.put("shorter", shown.height(stripShorter()));
+        values.put("inside", shown.height(stripShorter() / 2));
         values.put("tape", tape());
         values.put("rod", name(rod(plan.top())));
         values.put("lowerRod", name(rod(plan.start())));

@@ -90,10 +90,15 @@ class OffLoomTest {
                 .contains("A bar in the bottom hem, 24 cm long, keeps the piece flat.");
     }
 
-    /** A strip is 2 cm shorter than the edge (CCI Notes 13/4); what draws in hangs narrower, and so does its strip. */
+    /**
+     * “Cut strips … that are 2 cm shorter in length than the width of the top edge of the textile” (CCI Notes 13/4): 2 cm in
+     * all, 1 cm at either side. What draws in hangs narrower, and so does its strip.
+     */
     @Test
     void aStripIsShorterThanTheEdge() {
-        assertThat(step(panel, "Hang it").sentences().get(0)).startsWith("Take a hook-and-loop strip 22 cm long");
+        assertThat(step(panel, "Hang it").sentences().get(0))
+                .startsWith("Take a hook-and-loop strip 22 cm long, 2 cm shorter than the top edge.")
+                .contains("1 cm inside either side");
         Piece drawn = panel.withWarp(panel.warp().withWoven(Optional.of(Length.parse("228 mm"))));
         assertThat(step(drawn, "Hang it").sentences().get(0)).startsWith("Take a hook-and-loop strip 20.8 cm long");
     }
