@@ -95,6 +95,14 @@ class DocsTest {
             double value = switch (row.group(3)) {
                 case "free warp needed" -> start.finish().orElseThrow().needed();
                 case "hem" -> start.hem().orElseThrow().depth();
+                case "corner from the side" ->
+                    start.hem().orElseThrow().mitre().orElseThrow().leg();
+                case "crease" -> start.hem().orElseThrow().mitre().orElseThrow().crease();
+                case "cloth under the band" ->
+                    start.hem().orElseThrow().band().orElseThrow().turned();
+                case "warp ends under the band" ->
+                    start.hem().orElseThrow().band().orElseThrow().ends();
+                case "band to cut" -> start.each("fold");
                 case "hem needed" ->
                     start.hem().orElseThrow().sleeve().orElseThrow().depth();
                 case "yarn in one wrapping" ->

@@ -40,6 +40,15 @@ public sealed interface EdgeFinish extends Block permits WarpFinish, KnotRows, T
      */
     double freeWarp(Setting warp);
 
+    /**
+     * How far it reaches beyond the edge once it is done, mm.
+     *
+     * @param warp the warp yarn on its own warp
+     */
+    default double beyond(Setting warp) {
+        return hangs() ? length().map(Length::mm).orElse(0.0) : 0;
+    }
+
     /** The sizes of the groups from the left: m = round(N/g) of them, differing by at most one, the larger outside. */
     default List<Integer> groups(int ends) {
         int count = groupCount(ends);

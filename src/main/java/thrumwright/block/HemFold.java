@@ -2,34 +2,53 @@ package thrumwright.block;
 
 import java.util.Objects;
 import java.util.Optional;
-import thrumwright.measure.BadMeasure;
 import thrumwright.measure.Length;
 
 /**
  * The line along which the hem folds; it has no height. Beside a soumak row it runs along that row's middle, elsewhere
  * along the line where it stands.
  *
- * @param firstTurn for a hem turned twice: how far from the hem's outer edge the first turn lies; empty: turned once
+ * @param turning how it is turned to the back
  * @param support what the hem is to take so that the piece can hang; empty: nothing
  */
-public record HemFold(Tag tag, Optional<Length> firstTurn, Optional<Support> support) implements Block {
+public record HemFold(Tag tag, Turning turning, Optional<Support> support) implements Block {
     public HemFold {
         Objects.requireNonNull(tag);
-        Objects.requireNonNull(firstTurn);
-        if (firstTurn.isPresent() && !(firstTurn.get().mm() > 0)) {
-            throw new BadMeasure("The first turn of a hem is deeper than 0.");
-        }
+        Objects.requireNonNull(turning);
         Objects.requireNonNull(support);
+    }
+
+    /** @param firstTurn for a hem turned twice: how far from the hem's outer edge the first turn lies; empty: turned once */
+    public HemFold(Tag tag, Optional<Length> firstTurn, Optional<Support> support) {
+        this(tag, firstTurn.<Turning>map(Turning.Twice::new).orElseGet(Turning.Once::new), support);
     }
 
     /** A hem turned once that takes nothing. */
     public static HemFold once(Tag tag) {
-        return new HemFold(tag, Optional.empty(), Optional.empty());
+        return new HemFold(tag, new Turning.Once(), Optional.empty());
     }
 
-    /** Whether the hem is turned twice. */
-    public boolean turnedTwice() {
-        return firstTurn.isPresent();
+    /** How far from the hem's outer edge a first turn lies. */
+    public Optional<Length> firstTurn() {
+        return turning instanceof Turning.Twice twice ? Optional.of(twice.first()) : Optional.empty();
+    }
+
+    /** The band that covers what is turned back. */
+    public Optional<Turning.Faced> band() {
+        return turning instanceof Turning.Faced faced ? Optional.of(faced) : Optional.empty();
+    }
+
+    /** Whether its corners are turned in at 45°. */
+    public boolean mitred() {
+        return turning instanceof Turning.Mitred;
+    }
+
+    public HemFold withTurning(Turning other) {
+        return new HemFold(tag, other, support);
+    }
+
+    public HemFold withSupport(Optional<Support> other) {
+        return new HemFold(tag, turning, other);
     }
 
     @Override
@@ -39,6 +58,6 @@ public record HemFold(Tag tag, Optional<Length> firstTurn, Optional<Support> sup
 
     @Override
     public HemFold withTag(Tag other) {
-        return new HemFold(other, firstTurn, support);
+        return new HemFold(other, turning, support);
     }
 }

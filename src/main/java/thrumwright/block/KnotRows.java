@@ -23,7 +23,7 @@ public record KnotRows(Tag tag, int rows, int endsPerGroup, boolean split, Optio
     /** The most rows. */
     public static final int MOST_ROWS = 40;
     /** How high an overhand knot stands, in bundle diameters: two turns and what they are wound about (model). */
-    private static final double KNOT_HIGH = 3;
+    static final double KNOT_HIGH = 3;
 
     public KnotRows {
         Objects.requireNonNull(tag);
@@ -145,6 +145,11 @@ public record KnotRows(Tag tag, int rows, int endsPerGroup, boolean split, Optio
         double aside = apart * warp.spacing();
         double between = (rows - 1) * Math.hypot(step(warp), aside);
         return Math.max(HANDS, gather + between + rows * KNOT * widest(warp) + hanging.mm());
+    }
+
+    @Override
+    public double beyond(Setting warp) {
+        return down(warp, rows - 1) + hanging.mm();
     }
 
     @Override

@@ -108,6 +108,11 @@ public record TurnedEnds(Tag tag, int over, boolean bothWays, Side from, Length 
         return false;
     }
 
+    @Override
+    public double beyond(Setting warp) {
+        return height(warp);
+    }
+
     /** Both rows on the most neighbours, and what lies back. */
     @Override
     public double freeWarp(Setting warp) {

@@ -48,6 +48,13 @@ public record WarpFinish(Tag tag, Kind kind, int endsPerGroup, Length hanging) i
         return Math.max(HANDS, hanging.mm() * kind.takeUp + knot);
     }
 
+    /** Knots stand against the edge, and what hangs is measured below them; at a cord or a plait it is measured from the edge. */
+    @Override
+    public double beyond(Setting warp) {
+        double knot = kind == Kind.KNOTTED ? KnotRows.KNOT_HIGH * bundle(warp.warp()) : 0;
+        return hangs() ? knot + hanging.mm() : 0;
+    }
+
     @Override
     public boolean hangs() {
         return kind != Kind.DARNED;

@@ -13,7 +13,9 @@ import thrumwright.plan.EndPlan;
 import thrumwright.plan.Finding;
 import thrumwright.plan.Finish;
 import thrumwright.plan.Hem;
+import thrumwright.plan.Mitre;
 import thrumwright.plan.Plan;
+import thrumwright.plan.SewnBand;
 import thrumwright.plan.Work;
 import thrumwright.plan.Wrapping;
 import thrumwright.plan.YarnTotal;
@@ -69,6 +71,29 @@ final class PlanJson {
         json.put("thickness", hem.thickness());
         json.put("depth", hem.depth());
         json.put("layers", hem.layers());
+        hem.mitre().ifPresent(mitre -> json.put("mitre", mitre(mitre)));
+        hem.band().ifPresent(band -> json.put("band", band(band)));
+        return json;
+    }
+
+    private static Map<String, Object> mitre(Mitre mitre) {
+        Map<String, Object> json = new LinkedHashMap<>();
+        json.put("back", mitre.back());
+        json.put("leg", mitre.leg());
+        json.put("crease", mitre.crease());
+        return json;
+    }
+
+    private static Map<String, Object> band(SewnBand band) {
+        Map<String, Object> json = new LinkedHashMap<>();
+        json.put("width", band.width());
+        json.put("thickness", band.thickness());
+        json.put("turned", band.turned());
+        json.put("ends", band.ends());
+        json.put("needed", band.needed());
+        json.put("cut", band.length());
+        json.put("widths", band.widths());
+        json.put("grams", band.grams());
         return json;
     }
 

@@ -21,11 +21,25 @@ final class Arrow {
      * @param size half the width of its head, page units
      */
     void level(double from, double to, double y, double size) {
-        double back = from < to ? -size : size;
-        Path2D arrow = new Path2D.Double(new Line2D.Double(from, y, to, y));
-        arrow.moveTo(to + 1.25 * back, y - size);
-        arrow.lineTo(to, y);
-        arrow.lineTo(to + 1.25 * back, y + size);
+        straight(from, y, to, y, size);
+    }
+
+    /**
+     * From one place on the page to another.
+     *
+     * @param size half the width of its head, page units
+     */
+    void straight(double fromX, double fromY, double toX, double toY, double size) {
+        double length = Math.hypot(toX - fromX, toY - fromY);
+        if (!(length > 0)) {
+            return;
+        }
+        double alongX = (toX - fromX) / length * size;
+        double alongY = (toY - fromY) / length * size;
+        Path2D arrow = new Path2D.Double(new Line2D.Double(fromX, fromY, toX, toY));
+        arrow.moveTo(toX - 1.25 * alongX + alongY, toY - 1.25 * alongY - alongX);
+        arrow.lineTo(toX, toY);
+        arrow.lineTo(toX - 1.25 * alongX - alongY, toY - 1.25 * alongY + alongX);
         g.setColor(palette.paper());
         g.setStroke(new BasicStroke((float) (size * 1.1), BasicStroke.CAP_ROUND, BasicStroke.JOIN_ROUND));
         g.draw(arrow);

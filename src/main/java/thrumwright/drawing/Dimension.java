@@ -40,6 +40,22 @@ final class Dimension {
         }
     }
 
+    /** From one place across the page to another, the words below or above the middle of it. */
+    void level(double from, double to, double y, boolean below, String measure) {
+        g.setColor(ink);
+        g.setStroke(new BasicStroke(0.9f));
+        g.draw(new Line2D.Double(from, y, to, y));
+        g.draw(new Line2D.Double(from, y - BAR, from, y + BAR));
+        g.draw(new Line2D.Double(to, y - BAR, to, y + BAR));
+        if (font != null) {
+            g.setFont(font);
+            double wide =
+                    font.getStringBounds(measure, g.getFontRenderContext()).getWidth();
+            double line = below ? y + BAR / 2 + font.getSize2D() : y - BAR / 2 - 2;
+            g.drawString(measure, (float) ((from + to) / 2 - wide / 2), (float) line);
+        }
+    }
+
     private void bar(double x, double y) {
         g.draw(new Line2D.Double(x - BAR, y, x + BAR, y));
     }

@@ -20,6 +20,7 @@ import thrumwright.plan.BlockPlan;
 import thrumwright.plan.EndPlan;
 import thrumwright.plan.Hem;
 import thrumwright.plan.Plan;
+import thrumwright.plan.SewnBand;
 import thrumwright.plan.Work;
 
 /**
@@ -42,7 +43,7 @@ public final class FoldPainter {
         Shown shown = plan.piece().shown();
         Bend bend = new Bend(hem);
         double shownFront = hem.depth() * 1.15 + 1;
-        double thick = hem.layers() * hem.thickness()
+        double thick = hem.stacked()
                 + hem.sleeve().map(sleeve -> sleeve.support().thick()).orElse(0.0) * 0.2;
         double scale =
                 Math.min(box.getHeight() * 0.9 / (shownFront + 2 * hem.thickness()), box.getWidth() * 0.45 / thick);
@@ -52,6 +53,7 @@ public final class FoldPainter {
         double foldY = edge + (down ? -1 : 1) * bend.outside() * scale;
         Placing placing = new Placing(scale, middle, foldY, down);
         cloth(placing, bend, plan, end, hem, shownFront);
+        hem.band().ifPresent(band -> band(placing, bend, plan, hem, band));
         sleeve(placing, bend, hem);
         dimension(placing, bend, hem, font, shown.height(hem.depth()));
     }
@@ -65,7 +67,7 @@ public final class FoldPainter {
 
         /** Of the mid-plane at the outer fold. */
         double radius() {
-            return hem.thickness() / 2 * (hem.layers() - 1);
+            return hem.thickness() / 2 * hem.bends();
         }
 
         /**
@@ -122,11 +124,12 @@ public final class FoldPainter {
     }
 
     private void cloth(Placing placing, Bend bend, Plan plan, EndPlan end, Hem hem, double shownFront) {
+        double first = hem.band().map(band -> -band.ends()).orElse(0.0);
         double last = hem.cloth() + shownFront;
         Path2D warp = new Path2D.Double();
         int steps = 240;
         for (int i = 0; i <= steps; i++) {
-            double[] at = bend.at(last * i / steps);
+            double[] at = bend.at(first + (last - first) * i / steps);
             if (i == 0) {
                 warp.moveTo(placing.x(at[0]), placing.y(at[1]));
             } else {
@@ -237,11 +240,57 @@ public final class FoldPainter {
         }
     }
 
+    /**
+     * The band over cloth and warp ends that are turned back, close on whatever lies under it, and a stitch at either of its
+     * edges.
+     */
+    private void band(Placing placing, Bend bend, Plan plan, Hem hem, SewnBand band) {
+        double half = band.thickness() / 2;
+        double onCloth = -1.5 * hem.thickness() - half;
+        double onEnds = -hem.thickness() - plan.piece().warpYarn().diameter() / 2 - half;
+        double onBack = -hem.thickness() / 2 - half;
+        double slope = Math.min(band.ends(), hem.thickness());
+        double[][] along = {
+            {SewnBand.BACK, hem.cloth() > 0 ? onCloth : onEnds},
+            {band.turned(), hem.cloth() > 0 ? onCloth : onEnds},
+            {band.turned() + slope, onEnds},
+            {band.turned() + band.ends(), onEnds},
+            {band.turned() + band.ends() + slope, onBack},
+            {band.depth(), onBack}
+        };
+        Path2D path = new Path2D.Double();
+        for (double[] at : along) {
+            double up = Math.min(band.depth(), Math.max(SewnBand.BACK, at[0])) - bend.outside();
+            if (path.getCurrentPoint() == null) {
+                path.moveTo(placing.x(at[1]), placing.y(up));
+            } else {
+                path.lineTo(placing.x(at[1]), placing.y(up));
+            }
+        }
+        double width = Math.max(1.5, band.thickness() * placing.scale());
+        g.setStroke(new BasicStroke((float) width + 1.4f, BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND));
+        g.setColor(palette.ink());
+        g.draw(path);
+        g.setStroke(new BasicStroke((float) width, BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND));
+        g.setColor(palette.paper());
+        g.draw(path);
+        stitch(placing, bend, along[0][1], -hem.thickness() / 2, SewnBand.BACK + 1);
+        stitch(placing, bend, onBack, 0, band.depth() - 1);
+    }
+
+    /** A stitch from outside a band to what it is sewn to. */
+    private void stitch(Placing placing, Bend bend, double band, double inside, double up) {
+        double y = placing.y(up - bend.outside());
+        g.setColor(palette.accent());
+        g.setStroke(new BasicStroke(1.6f, BasicStroke.CAP_ROUND, BasicStroke.JOIN_ROUND));
+        g.draw(new Line2D.Double(placing.x(band) - 3, y, placing.x(inside), y));
+    }
+
     /** A bar or slat beside the hem that is to take it, and an arrow to where it goes; a strip where it is sewn on. */
     private void sleeve(Placing placing, Bend bend, Hem hem) {
         hem.sleeve().ifPresent(sleeve -> {
             Support support = sleeve.support();
-            double edge = placing.x(-2 * bend.radius() - hem.thickness() / 2);
+            double edge = placing.x(hem.thickness() / 2 - hem.stacked());
             double y = placing.y(hem.depth() / 2 - bend.outside());
             double high = support.size().mm() * placing.scale();
             if (support instanceof Support.Strip) {

@@ -9,6 +9,8 @@ import java.awt.geom.Rectangle2D;
 import thrumwright.block.KnotRows;
 import thrumwright.block.Setting;
 import thrumwright.plan.Finish;
+import thrumwright.plan.Hem;
+import thrumwright.plan.Mitre;
 
 /** What is drawn over the cloth and is no yarn: the line of a fold, the frame of what comes out again, which warp ends
  * belong together. */
@@ -38,6 +40,28 @@ final class Marks {
         line(left, right, at, palette.accent(), unit, dashes);
         wedge(left, at, unit * 4.5, 1);
         wedge(right, at, unit * 4.5, -1);
+    }
+
+    /**
+     * Where both corners of a hem are turned in: a dashed line from either side to the outer edge.
+     *
+     * @param outward −1 where the hem lies below its fold, 1 where above
+     */
+    void mitre(Setting setting, Hem hem, Mitre mitre, int outward) {
+        double side = -setting.spacing() / 2;
+        double far = setting.span() - side;
+        double from = view.y(hem.foldLine() + outward * mitre.back());
+        double to = view.y(hem.foldLine() + outward * hem.cloth());
+        float unit = (float) Math.max(0.9, Math.min(1.8, view.length(setting.spacing()) * 0.2));
+        Path2D lines = new Path2D.Double(new Line2D.Double(view.x(side), from, view.x(side + mitre.leg()), to));
+        lines.append(new Line2D.Double(view.x(far), from, view.x(far - mitre.leg()), to), false);
+        g.setColor(palette.paper());
+        g.setStroke(new BasicStroke(unit * 2));
+        g.draw(lines);
+        g.setColor(palette.accent());
+        float[] dashes = {unit * 3, unit * 2};
+        g.setStroke(new BasicStroke(unit, BasicStroke.CAP_BUTT, BasicStroke.JOIN_MITER, 10, dashes, 0));
+        g.draw(lines);
     }
 
     private void line(double left, double right, double y, Color colour, float width, float[] dashes) {

@@ -114,7 +114,10 @@ public final class PiecePainter {
         }
         int outward = end.place() == Place.START ? -1 : 1;
         end.finish().ifPresent(finish -> marks.finish(ground, finish, end.edge(), outward));
-        end.hem().ifPresent(hem -> marks.fold(ground, hem.foldLine()));
+        end.hem().ifPresent(hem -> {
+            marks.fold(ground, hem.foldLine());
+            hem.mitre().ifPresent(mitre -> marks.mitre(ground, hem, mitre, outward));
+        });
     }
 
     /** How much of the design's stripe is shown beside a single end, mm. */

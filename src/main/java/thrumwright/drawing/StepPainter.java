@@ -91,12 +91,32 @@ public final class StepPainter {
         if (block.work().isPresent()) {
             work(box, plan, end, block);
         } else if (block.block() instanceof HemFold) {
-            end.hem().filter(Hem::folds).ifPresent(hem -> new FoldPainter(g, palette).paint(box, plan, end, hem, font));
+            end.hem().filter(Hem::folds).ifPresent(hem -> fold(box, plan, end, hem));
         } else if (block.block() instanceof EdgeFinish finish) {
             new EdgePainter(g, palette).paint(box, plan, end, finish);
         } else if (block.block() instanceof OpenWarp gap) {
             open(box, plan, end, block, gap);
         }
+    }
+
+    /** A hem from the side; beside it, where its corners are turned in, one of them from the back. */
+    private void fold(Rectangle2D box, Plan plan, EndPlan end, Hem hem) {
+        FoldPainter side = new FoldPainter(g, palette);
+        if (hem.mitre().isEmpty()) {
+            side.paint(box, plan, end, hem, font);
+            return;
+        }
+        // a bar beside the hem takes the room of the words
+        boolean rod = hem.sleeve().filter(Hem.Sleeve::slidesIn).isPresent();
+        side.paint(part(box, 0, rod ? 0.56 : 0.28), plan, end, hem, rod ? null : font);
+        new MitrePainter(g, palette, font)
+                .paint(part(box, 0.58, 1), plan, end, hem, hem.mitre().get());
+    }
+
+    /** Of a box, from one share of its width to another. */
+    private static Rectangle2D part(Rectangle2D box, double from, double to) {
+        return new Rectangle2D.Double(
+                box.getX() + from * box.getWidth(), box.getY(), (to - from) * box.getWidth(), box.getHeight());
     }
 
     private void work(Rectangle2D box, Plan plan, EndPlan end, BlockPlan block) {

@@ -11,6 +11,7 @@ import thrumwright.measure.Phrases;
 import thrumwright.plan.ClassPlan;
 import thrumwright.sheet.ClassSheet;
 import thrumwright.sheet.YarnLine;
+import thrumwright.yarn.Yarn;
 
 /** Lays the lists of a class out: what to buy, what to cut together, and the looms. */
 public final class ClassLayout {
@@ -94,7 +95,7 @@ public final class ClassLayout {
                 new TextPart(sheet.cutNote(), type.small(), palette.faint())));
         for (ClassSheet.Cuts cuts : sheet.cuts()) {
             opening.add(new SpacePart(SPACE / 2));
-            opening.add(new YarnHeadingPart(cuts.heading(), cuts.yarn().colour(), type, palette));
+            opening.add(new YarnHeadingPart(cuts.heading(), cuts.yarn().map(Yarn::colour), type, palette));
             List<List<String>> rows = cuts.lines().stream()
                     .map(line -> List.of(line.count() + " ×", line.length(), line.whom()))
                     .toList();

@@ -36,7 +36,7 @@ record CutPart(CutLine cut, Phrases phrases, Type type, Palette palette) impleme
     }
 
     private Part yarn() {
-        return new TextPart(cut.yarnAndRole(), type.table(), palette.ink());
+        return new TextPart(cut.whatAndRole(), type.table(), palette.ink());
     }
 
     /** What a cut is for, and when. */
@@ -64,7 +64,7 @@ record CutPart(CutLine cut, Phrases phrases, Type type, Palette palette) impleme
         g.draw(new Line2D.Double(x, y, x + width, y));
         double at = y + 3;
         Ticks.box(g, x + 1, at + 2, BOX, palette);
-        Ticks.dot(g, x + COLUMNS[4] * width, at + 3, 10, cut.yarn().colour(), palette);
+        cut.yarn().ifPresent(yarn -> Ticks.dot(g, x + COLUMNS[4] * width, at + 3, 10, yarn.colour(), palette));
         Structured.row(g, () -> cells(g, x, at, width));
     }
 

@@ -135,7 +135,7 @@ public final class HtmlFile {
             html.ticked("td", cut.count() + " ×");
             html.line("td", cut.length());
             html.line("td", cut.widths() + " ×");
-            html.line("td", cut.yarnAndRole());
+            html.line("td", cut.whatAndRole());
             html.line("td", CutPart.use(cut, phrases));
         });
     }

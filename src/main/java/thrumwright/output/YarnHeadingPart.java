@@ -1,11 +1,12 @@
 package thrumwright.output;
 
 import java.awt.Graphics2D;
+import java.util.Optional;
 import thrumwright.drawing.Palette;
 import thrumwright.yarn.Colour;
 
-/** A heading with a dot in a yarn's colour. */
-record YarnHeadingPart(String text, Colour colour, Type type, Palette palette) implements Part {
+/** A heading with a dot in a yarn's colour, if it is about a yarn. */
+record YarnHeadingPart(String text, Optional<Colour> colour, Type type, Palette palette) implements Part {
     private static final double ROOM = 18;
 
     private Part words() {
@@ -19,7 +20,7 @@ record YarnHeadingPart(String text, Colour colour, Type type, Palette palette) i
 
     @Override
     public void paint(Graphics2D g, double x, double y, double width) {
-        Ticks.dot(g, x + 1, y + 3, 10, colour, palette);
+        colour.ifPresent(its -> Ticks.dot(g, x + 1, y + 3, 10, its, palette));
         words().paint(g, x + ROOM, y, width - ROOM);
     }
 }

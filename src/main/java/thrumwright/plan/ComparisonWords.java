@@ -14,6 +14,7 @@ import thrumwright.block.KnotRows;
 import thrumwright.block.Lean;
 import thrumwright.block.PlainBand;
 import thrumwright.block.Soumak;
+import thrumwright.block.Turning;
 import thrumwright.block.Twining;
 import thrumwright.block.WrappedTassels;
 import thrumwright.measure.Phrases;
@@ -274,13 +275,22 @@ public final class ComparisonWords {
     }
 
     private String fold(HemFold fold) {
-        String way = fold.firstTurn()
-                .map(turn -> phrases.say("way.fold-twice", Map.of("turn", shown.height(turn.mm()))))
-                .orElseGet(() -> phrases.say("way.fold"));
+        String way = turning(fold.turning());
         return fold.support()
                 .map(support ->
                         phrases.say("way.fold-for", Map.of("way", way, "support", words.support(support, shown))))
                 .orElse(way);
+    }
+
+    private String turning(Turning turning) {
+        if (turning instanceof Turning.Twice twice) {
+            return phrases.say(
+                    "way.fold-twice", Map.of("turn", shown.height(twice.first().mm())));
+        } else if (turning instanceof Turning.Faced band) {
+            return phrases.say(
+                    "way.fold-faced", Map.of("width", shown.height(band.width().mm())));
+        }
+        return phrases.say(turning instanceof Turning.Mitred ? "way.fold-mitred" : "way.fold");
     }
 
     private static String decapitalised(String text) {

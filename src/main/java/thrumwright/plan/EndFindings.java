@@ -118,7 +118,9 @@ final class EndFindings {
     }
 
     private void protection() {
-        boolean holds = outside().stream().anyMatch(block -> block.stays() && RepairFinder.holds(block.block()));
+        boolean faced = end.hem().flatMap(Hem::band).isPresent();
+        boolean holds = (faced ? end.blocks() : outside())
+                .stream().anyMatch(block -> block.stays() && RepairFinder.holds(block.block()));
         if (!holds) {
             add(Code.NOTHING_HOLDS, Optional.empty(), Map.of(), repairs.nothingHolds(end));
         }
@@ -157,6 +159,10 @@ final class EndFindings {
                 > 1) {
             about(Code.SEVERAL_FOLDS, fold, Map.of(), repairs.severalFolds(end, hem));
         }
+        if (hem.band().isPresent()) {
+            band(hem, hem.band().get(), fold);
+            return;
+        }
         if (!(hem.cloth() > 0)) {
             about(Code.HEM_EMPTY, fold, Map.of());
             return;
@@ -168,6 +174,50 @@ final class EndFindings {
         depth(hem, fold);
         firstTurn(hem, fold);
         sleeve(hem, fold);
+        hem.mitre().ifPresent(mitre -> mitre(mitre, fold));
+    }
+
+    /** What a band needs to cover all and to take what it is to take, mm. */
+    private static double widest(Hem hem, SewnBand band) {
+        return Math.max(band.needed(), hem.sleeve().map(Hem.Sleeve::depth).orElse(0.0));
+    }
+
+    private void mitre(Mitre mitre, Block fold) {
+        double width = piece.warp().clothWidth();
+        if (mitre.between(width) < 0) {
+            about(
+                    Code.MITRES_MEET,
+                    fold,
+                    Map.of("leg", shown.height(mitre.leg()), "width", shown.height(width)),
+                    repairs.hemDepth(end, mitre.between(width) / 2));
+        }
+    }
+
+    private void band(Hem hem, SewnBand band, Block fold) {
+        double deepest = piece.design().height().mm() / 3;
+        Map<String, Object> values = Map.of(
+                "width", shown.height(band.width()),
+                "turned", shown.height(band.turned()),
+                "ends", shown.height(band.trimmed() ? SewnBand.SHORTEST : band.ends()),
+                "beyond", shown.height(SewnBand.BEYOND),
+                "needed", shown.height(band.needed()),
+                "depth", shown.height(band.depth()),
+                "most", shown.height(deepest));
+        if (!band.covers()) {
+            about(Code.BAND_TOO_NARROW, fold, values, repairs.bandWidth(end, fold, widest(hem, band)));
+        } else if (band.depth() > deepest) {
+            about(Code.BAND_TOO_WIDE, fold, values);
+        }
+        hem.sleeve()
+                .filter(sleeve -> hem.room() < sleeve.depth())
+                .ifPresent(sleeve -> about(
+                        Code.BAND_TOO_NARROW_FOR_SUPPORT,
+                        fold,
+                        Map.of(
+                                "support", words.support(sleeve.support(), shown),
+                                "needed", shown.height(sleeve.depth()),
+                                "width", shown.height(band.width())),
+                        repairs.bandWidth(end, fold, widest(hem, band))));
     }
 
     private void depth(Hem hem, Block fold) {

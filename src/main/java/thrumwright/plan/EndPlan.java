@@ -87,12 +87,18 @@ public record EndPlan(
         return finish.filter(one -> one.block().id().equals(blockId)).flatMap(Finish::wrapping);
     }
 
-    /** How long each piece of yarn is that is cut for a block, mm; 0 if it takes none. */
+    /** The band that is cut for a fold. */
+    public Optional<SewnBand> band(String blockId) {
+        return hem.filter(one -> one.blockId().equals(blockId)).flatMap(Hem::band);
+    }
+
+    /** How long each piece of yarn or band is that is cut for a block, mm; 0 if it takes none. */
     public double each(String blockId) {
         return block(blockId)
                 .flatMap(BlockPlan::work)
                 .map(work -> work.cut().butterflies().each())
                 .or(() -> wrapping(blockId).map(wrapping -> wrapping.each().length()))
+                .or(() -> band(blockId).map(SewnBand::length))
                 .orElse(0.0);
     }
 

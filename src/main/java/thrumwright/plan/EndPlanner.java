@@ -12,6 +12,7 @@ import thrumwright.block.OpenWarp;
 import thrumwright.block.Row;
 import thrumwright.block.Setting;
 import thrumwright.block.Soumak;
+import thrumwright.block.Turning;
 import thrumwright.block.WrappedTassels;
 import thrumwright.block.YarnBlock;
 import thrumwright.measure.Length;
@@ -52,7 +53,9 @@ final class EndPlanner {
         double edge = edge(blocks);
         double onLoomEdge = onLoom + edge;
         double free = place == Place.START ? onLoomEdge : piece.loom().open().mm() - onLoomEdge;
-        return new EndPlan(place, onLoom, blocks, before, after, edge, free, hem(blocks, edge), finish(blocks, free));
+        Optional<Finish> finish = finish(blocks, free);
+        Optional<Hem> hem = hem(blocks, edge, finish.map(Finish::block));
+        return new EndPlan(place, onLoom, blocks, before, after, edge, free, hem, finish);
     }
 
     private static Course after(Course course, BlockPlan plan) {
@@ -128,21 +131,36 @@ final class EndPlanner {
     }
 
     /** Of several folds the outermost counts. */
-    private Optional<Hem> hem(List<BlockPlan> blocks, double edge) {
+    private Optional<Hem> hem(List<BlockPlan> blocks, double edge, Optional<EdgeFinish> finish) {
         for (BlockPlan block : inward(blocks)) {
             if (block.block() instanceof HemFold fold) {
                 int i = blocks.indexOf(block);
                 double line = foldLine(blocks, i);
+                double cloth = Math.max(0, clothBetween(blocks, edge, line));
+                double thickness = thickness(blocks, i);
                 return Optional.of(new Hem(
                         fold.id(),
                         line,
-                        Math.max(0, clothBetween(blocks, edge, line)),
-                        thickness(blocks, i),
+                        cloth,
+                        thickness,
                         fold.firstTurn().map(Length::mm),
+                        fold.mitred() ? Mitre.of(cloth, thickness) : Optional.empty(),
+                        fold.band().map(band -> band(band, Hem.turned(cloth, thickness), finish)),
                         fold.support().map(Hem.Sleeve::of)));
             }
         }
         return Optional.empty();
+    }
+
+    private SewnBand band(Turning.Faced band, double turned, Optional<EdgeFinish> finish) {
+        return SewnBand.of(
+                band,
+                turned,
+                finish,
+                piece.setting(piece.warpYarn()),
+                piece.warp().clothWidth(),
+                piece.habits().step(),
+                piece.reference());
     }
 
     /** What stays between the hem's outer edge and the fold's line. */

@@ -77,8 +77,16 @@ final class Findings {
         }
     }
 
+    private static boolean faced(EndPlan end) {
+        return end.hem().flatMap(Hem::band).isPresent();
+    }
+
     private void hemsAlike() {
         if (plan.start().hem().isEmpty() || plan.top().hem().isEmpty()) {
+            return;
+        }
+        if (faced(plan.start()) || faced(plan.top())) {
+            // how deep a band lies can't be seen from the front, nor mended by picks
             return;
         }
         double below = plan.start().hem().get().depth();

@@ -9,9 +9,11 @@ import thrumwright.block.Support;
  *
  * @param blockId the fold
  * @param foldLine height of the fold's middle above the end's lowest line, mm
- * @param cloth H: height from the fold's middle to the hem's outer edge, mm
+ * @param cloth H: height from the fold's middle to the hem's outer edge, mm; may be 0 under a band
  * @param thickness T of the cloth at the fold, mm
  * @param firstTurn H₁: depth of the part turned in first, mm; empty if turned once
+ * @param mitre its corners, if they are turned in
+ * @param band what it is faced with, if a band is sewn over it
  * @param sleeve what it takes, if it is to take something
  */
 public record Hem(
@@ -20,6 +22,8 @@ public record Hem(
         double cloth,
         double thickness,
         Optional<Double> firstTurn,
+        Optional<Mitre> mitre,
+        Optional<SewnBand> band,
         Optional<Sleeve> sleeve) {
     /** What a fold adds to the depth, as a share of the thickness that is bent. */
     public static final double BEND = 1 - Math.PI / 4;
@@ -67,29 +71,50 @@ public record Hem(
 
     /**
      * Finished depth from the turned edge, mm. A hem turned twice bends two layers at the outer fold, and its first
-     * turn stands out by a bend of one layer.
+     * turn stands out by a bend of one layer. A band reaches farther than what it covers.
      */
     public double depth() {
-        return firstTurn.map(turn -> cloth - turn + BEND * 3 * thickness).orElse(cloth + BEND * thickness);
+        return band.map(SewnBand::depth)
+                .or(() -> firstTurn.map(turn -> cloth - turn + BEND * 3 * thickness))
+                .orElse(turned(cloth, thickness));
     }
 
-    /** Whether there is something to fold, and the first turn, if any, leaves some of it. */
+    /** How far cloth that is folded back once reaches from the turned edge, mm: H + (1 − π/4)T. */
+    static double turned(double cloth, double thickness) {
+        return cloth + BEND * thickness;
+    }
+
+    /** Depth that is open for a bar or a strip, mm: a band is sewn along both its edges. */
+    public double room() {
+        return band.map(SewnBand::width).orElse(depth());
+    }
+
+    /**
+     * Whether there is something to fold, and the first turn, if any, leaves some of it. Under a band it may be the warp ends
+     * alone.
+     */
     public boolean folds() {
-        return cloth > 0 && firstTurn.map(turn -> turn < cloth).orElse(true);
+        return band.isPresent()
+                || cloth > 0 && firstTurn.map(turn -> turn < cloth).orElse(true);
     }
 
     /** What the front gains by the fold, mm. */
     public double gain() {
-        return BEND * thickness * (layers() - 1);
+        return BEND * thickness * bends();
     }
 
-    /** 2, or 3 for a hem turned twice. */
+    /** Layers of cloth that bend at the outer fold. */
+    public int bends() {
+        return firstTurn.isPresent() ? 2 : 1;
+    }
+
+    /** 2; 3 for a hem turned twice or under a band. */
     public int layers() {
-        return firstTurn.isPresent() ? 3 : 2;
+        return firstTurn.isPresent() || band.isPresent() ? 3 : 2;
     }
 
-    /** Thickness of the piece at the hem, mm. */
+    /** Thickness of the piece at the hem, mm; at mitred corners there is one layer more. */
     public double stacked() {
-        return layers() * thickness;
+        return (bends() + 1) * thickness + band.map(SewnBand::thickness).orElse(0.0);
     }
 }

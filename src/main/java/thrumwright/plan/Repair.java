@@ -69,6 +69,15 @@ public sealed interface Repair {
         }
     }
 
+    /** Face a hem with a band of that width. */
+    record BandWidth(Place place, String id, Length width) implements Repair {
+        public BandWidth {
+            Objects.requireNonNull(place);
+            Objects.requireNonNull(id);
+            Objects.requireNonNull(width);
+        }
+    }
+
     /**
      * Take blocks away.
      *

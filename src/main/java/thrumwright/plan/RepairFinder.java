@@ -179,6 +179,11 @@ final class RepairFinder {
         return down(hem.cloth() / 2).map(turn -> new Repair.FirstTurn(source(end), hem.blockId(), turn));
     }
 
+    /** A band at least so wide, mm. */
+    Optional<Repair> bandWidth(EndPlan end, Block fold, double least) {
+        return up(least).map(width -> new Repair.BandWidth(source(end), fold.id(), width));
+    }
+
     /** All folds but the one that counts. */
     Optional<Repair> severalFolds(EndPlan end, Hem hem) {
         return Optional.of(new Repair.TakeAway(source(end), others(end, HemFold.class, hem.blockId()), false));
@@ -226,9 +231,7 @@ final class RepairFinder {
             return Optional.empty();
         }
         Loom loom = piece.loom();
-        double unit = unit();
-        double up = Math.ceil((loom.clearance().mm() + more) / unit - 1e-9) * unit;
-        return down(up).map(Repair.Clearance::new);
+        return up(loom.clearance().mm() + more).map(Repair.Clearance::new);
     }
 
     /** An empty top of its own beside a start that has blocks. */
@@ -245,6 +248,11 @@ final class RepairFinder {
 
     private double unit() {
         return piece.habits().units() == UnitSystem.INCHES ? 25.4 / 16 : 1;
+    }
+
+    /** To whole millimetres or sixteenths of an inch, never less. */
+    private Optional<Length> up(double mm) {
+        return down(Math.ceil(mm / unit() - 1e-9) * unit());
     }
 
     /** To whole millimetres or sixteenths of an inch, never more; empty if nothing is left. */

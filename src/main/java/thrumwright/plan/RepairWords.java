@@ -31,6 +31,8 @@ public final class RepairWords {
             return phrases.say("repeat-at-top", Map.of("block", name(piece, Place.START, repeat.id())));
         } else if (repair instanceof Repair.FirstTurn turn) {
             return phrases.say("first-turn", Map.of("turn", turn.turn()));
+        } else if (repair instanceof Repair.BandWidth band) {
+            return phrases.say("band-width", Map.of("width", band.width()));
         } else if (repair instanceof Repair.TakeAway away) {
             return phrases.say(
                     away.finishes() ? "take-away.finishes" : "take-away",

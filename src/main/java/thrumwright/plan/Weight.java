@@ -1,6 +1,7 @@
 package thrumwright.plan;
 
 import java.util.List;
+import java.util.stream.Stream;
 import thrumwright.piece.Piece;
 import thrumwright.piece.Place;
 import thrumwright.yarn.Yarn;
@@ -12,14 +13,23 @@ import thrumwright.yarn.Yarn;
  * @param warp that stays, with its fringes
  * @param ends what stays of both ends, with what tassels are wrapped with
  * @param design its weft
+ * @param bands that hems are faced with
  */
-public record Weight(double warp, double ends, double design) {
+public record Weight(double warp, double ends, double design, double bands) {
     public static Weight of(Plan plan) {
-        return new Weight(warp(plan), ends(plan), design(plan.piece()));
+        return new Weight(warp(plan), ends(plan), design(plan.piece()), bands(plan));
     }
 
     public double total() {
-        return warp + ends + design;
+        return warp + ends + design + bands;
+    }
+
+    private static double bands(Plan plan) {
+        return Stream.of(plan.start(), plan.top())
+                .flatMap(end -> end.hem().stream())
+                .flatMap(hem -> hem.band().stream())
+                .mapToDouble(SewnBand::grams)
+                .sum();
     }
 
     private static double warp(Plan plan) {

@@ -90,6 +90,11 @@ public final class Words {
                 Map.of("size", shown.height(support.size().mm()), "thick", shown.height(support.thick())));
     }
 
+    /** “a band of cloth, 2.5 cm wide and 0.5 mm thick”, with a capital. */
+    public String band(double width, double thickness, Shown shown) {
+        return phrases.say("band", Map.of("width", shown.height(width), "thick", shown.fine(thickness)));
+    }
+
     String say(String key) {
         return phrases.say(key);
     }

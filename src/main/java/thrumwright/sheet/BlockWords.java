@@ -42,16 +42,21 @@ final class BlockWords {
     /** What to take in hand. */
     String take(Work work) {
         Butterflies butterflies = work.cut().butterflies();
-        boolean loom = piece.habits().widthsOf() == Habits.WidthsOf.LOOM
-                && piece.loom().uprights().isPresent();
         Map<String, Object> values = new HashMap<>();
         values.put("yarn", work.yarn().name());
         values.put("cut", shown.cut(work.cut().length()));
         values.put("widths", shown.halves(work.cut().widths()));
-        values.put("of", phrases.say(loom ? "widths.loom" : "widths.warp"));
+        values.put("of", phrases.say(widthsOf(piece)));
         values.put("count", butterflies.count());
         values.put("each", shown.cut(butterflies.each()));
         return phrases.say(butterflies.count() == 1 ? "take.one" : "take.several", values);
+    }
+
+    /** The key of the words for what widths are counted by. */
+    static String widthsOf(Piece piece) {
+        boolean loom = piece.habits().widthsOf() == Habits.WidthsOf.LOOM
+                && piece.loom().uprights().isPresent();
+        return loom ? "widths.loom" : "widths.warp";
     }
 
     /** What to do, in order. */

@@ -152,6 +152,13 @@ final class ChapterWriter {
                         .noneMatch(block ->
                                 Math.abs(block.bottom() - end.hem().get().foldLine()) < 1e-9);
         sentences.add(phrases.say(onSoumak ? "hem-fold.soumak" : "hem-fold.line"));
+        if (fold.mitred()) {
+            sentences.add(phrases.say("hem-fold.mitred"));
+        }
+        fold.band()
+                .ifPresent(band -> sentences.add(phrases.say(
+                        "hem-fold.faced",
+                        Map.of("width", shown.height(band.width().mm())))));
         end.hem()
                 .filter(hem -> hem.blockId().equals(fold.id()) && hem.folds())
                 .ifPresent(hem ->

@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 import thrumwright.measure.Phrases;
 import thrumwright.measure.Shown;
@@ -27,8 +28,24 @@ final class ClassCuts {
     private final Shown shown;
     private final Locale locale;
 
-    /** By the yarn's id, then the length, then what it is for: how many for each member. */
-    private final Map<String, Map<Long, Map<String, Map<Integer, Integer>>>> gathered = new LinkedHashMap<>();
+    /**
+     * What is cut.
+     *
+     * @param yarnId empty for a band
+     * @param band what band; empty for a yarn
+     */
+    private record Stuff(Optional<String> yarnId, Optional<String> band) {
+        static Stuff of(Yarn yarn) {
+            return new Stuff(Optional.of(yarn.id()), Optional.empty());
+        }
+
+        static Stuff of(CutLine cut) {
+            return cut.yarn().map(Stuff::of).orElseGet(() -> new Stuff(Optional.empty(), Optional.of(cut.what())));
+        }
+    }
+
+    /** By what is cut, then the length, then what it is for: how many for each member. */
+    private final Map<Stuff, Map<Long, Map<String, Map<Integer, Integer>>>> gathered = new LinkedHashMap<>();
 
     ClassCuts(ClassPlan plan, MemberNames names, Phrases phrases, Locale locale) {
         this.plan = plan;
@@ -43,23 +60,29 @@ final class ClassCuts {
             gather(i, plan.plans().get(i));
         }
         Piece piece = plan.set().withAllYarns();
-        return piece.yarns().stream()
-                .filter(yarn -> gathered.containsKey(yarn.id()))
-                .map(yarn -> cuts(yarn, gathered.get(yarn.id())))
-                .toList();
+        List<ClassSheet.Cuts> all = new ArrayList<>();
+        for (Yarn yarn : piece.yarns()) {
+            if (gathered.containsKey(Stuff.of(yarn))) {
+                all.add(cuts(Optional.of(yarn), yarn.name(), gathered.get(Stuff.of(yarn))));
+            }
+        }
+        gathered.forEach((stuff, lengths) ->
+                stuff.band().ifPresent(band -> all.add(cuts(Optional.empty(), band, lengths))));
+        return all;
     }
 
     private void gather(int member, Plan one) {
         for (CutLine cut : StepSheet.of(one, locale).cuts()) {
             long length = Math.round(one.end(cut.place()).each(cut.blockId()) * SAME);
-            gathered.computeIfAbsent(cut.yarn().id(), none -> new TreeMap<>(Collections.reverseOrder()))
+            gathered.computeIfAbsent(Stuff.of(cut), none -> new TreeMap<>(Collections.reverseOrder()))
                     .computeIfAbsent(length, none -> new LinkedHashMap<>())
                     .computeIfAbsent(cut.use(), none -> new LinkedHashMap<>())
                     .merge(member, cut.count(), Integer::sum);
         }
     }
 
-    private ClassSheet.Cuts cuts(Yarn yarn, Map<Long, Map<String, Map<Integer, Integer>>> lengths) {
+    private ClassSheet.Cuts cuts(
+            Optional<Yarn> yarn, String what, Map<Long, Map<String, Map<Integer, Integer>>> lengths) {
         List<ClassSheet.Line> lines = new ArrayList<>();
         lengths.forEach((length, uses) -> lines.addAll(lines(length / SAME, uses)));
         double total =
@@ -68,11 +91,11 @@ final class ClassCuts {
                 "cuts.yarn",
                 Map.of(
                         "yarn",
-                        yarn.name(),
+                        what,
                         "count",
                         lines.stream().mapToInt(ClassSheet.Line::count).sum(),
                         "length",
-                        shown.total(total)));
+                        yarn.isPresent() ? shown.total(total) : shown.cut(total)));
         return new ClassSheet.Cuts(yarn, heading, lines);
     }
 

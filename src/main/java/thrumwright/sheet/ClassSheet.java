@@ -2,6 +2,7 @@ package thrumwright.sheet;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import thrumwright.measure.Phrases;
 import thrumwright.piece.ClassSet;
 import thrumwright.plan.ClassPlan;
@@ -29,12 +30,13 @@ public record ClassSheet(
         List<String> columns,
         List<List<String>> looms) {
     /**
-     * What to cut of one yarn.
+     * What to cut of one yarn, or of one sort of band.
      *
-     * @param heading the yarn, how many lengths and how much in all
+     * @param yarn empty for a band
+     * @param heading the yarn or band, how many lengths and how much in all
      * @param lines the longest first
      */
-    public record Cuts(Yarn yarn, String heading, List<Line> lines) {
+    public record Cuts(Optional<Yarn> yarn, String heading, List<Line> lines) {
         public Cuts {
             lines = List.copyOf(lines);
         }

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.function.Function;
+import java.util.stream.Stream;
 import thrumwright.measure.Length;
 import thrumwright.measure.Phrases;
 import thrumwright.measure.Shown;
@@ -65,8 +66,9 @@ final class ClassSheetWriter {
                 ClassSheet.title(plan.set(), locale),
                 facts,
                 findings(),
-                plan.totals().stream()
-                        .map(total -> yarns.line(total, plan.plans(), true))
+                Stream.concat(
+                                plan.totals().stream().map(total -> yarns.line(total, plan.plans(), true)),
+                                yarns.bands(plan.plans()).stream())
                         .toList(),
                 SheetWriter.cutNote(piece, steps),
                 new ClassCuts(plan, names, phrases, locale).all(),

@@ -70,7 +70,7 @@ final class HangingWords {
         if (plan.finishedWidth() > LONG) {
             keys.add(rod.isPresent() ? "off.hang.long-bar" : "off.hang.long-board");
         }
-        keys.add("off.hang.weight");
+        keys.add(Weight.of(plan).bands() > 0 ? "off.hang.weight-band" : "off.hang.weight");
         keys.add("off.hang.load");
         keys.add("off.hang.rest");
         return keys;

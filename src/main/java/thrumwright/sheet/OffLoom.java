@@ -16,7 +16,6 @@ import thrumwright.plan.BlockPlan;
 import thrumwright.plan.EndPlan;
 import thrumwright.plan.Finish;
 import thrumwright.plan.Hem;
-import thrumwright.plan.HemStitch;
 import thrumwright.plan.Plan;
 import thrumwright.plan.Words;
 import thrumwright.plan.Wrapping;
@@ -106,16 +105,22 @@ final class OffLoom {
         if (end.finish().isPresent()) {
             finish(end, end.finish().get(), values);
         } else {
-            boolean hemmed = end.hem().isPresent();
-            List<String> keys = new ArrayList<>(
-                    hemmed
-                            ? List.of("off.ends.darn", "off.ends.trim")
-                            : List.of("off.ends.darn-open", "off.ends.trim-open"));
+            List<String> keys = new ArrayList<>(endsKeys(end));
+            end.hem().flatMap(Hem::band).ifPresent(band -> values.put("ends", shown.height(band.ends())));
             if (!comingOut(end).isEmpty()) {
                 keys.add(0, "off.ends.out");
             }
             addTitled("off.ends", Optional.empty(), values, keys, List.of("caution.needles"));
         }
+    }
+
+    private static List<String> endsKeys(EndPlan end) {
+        if (end.hem().flatMap(Hem::band).isPresent()) {
+            return List.of("off.ends.band");
+        }
+        return end.hem().isPresent()
+                ? List.of("off.ends.darn", "off.ends.trim")
+                : List.of("off.ends.darn-open", "off.ends.trim-open");
     }
 
     /** What comes out, the outermost first: the waste next to the edge protects it to the last. */
@@ -155,32 +160,15 @@ final class OffLoom {
     }
 
     private void hem(EndPlan end, Hem hem) {
-        HemStitch stitch =
-                HemStitch.of(plan.finishedWidth(), hem.thickness(), plan.piece().habits());
-        Map<String, Object> values = new HashMap<>();
-        values.put("place", words.place(end.place()));
-        values.put("spacing", shown.height(HemStitch.spacing(shown.system())));
-        values.put("stitches", stitch.stitches());
-        values.put("thread", shown.cut(stitch.thread()));
-        values.put("threads", stitch.threads());
-        values.put("each", shown.cut(stitch.each()));
-        values.put("depth", shown.height(hem.depth()));
-        values.put("layers", hem.layers());
-        List<String> keys = new ArrayList<>();
-        hem.firstTurn().ifPresent(turn -> {
-            values.put("turn", shown.height(turn));
-            keys.add("off.hem.first-turn");
-        });
-        keys.add("off.hem.fold");
-        keys.add("off.hem.pin");
-        boolean stiff =
-                end.blocks().stream().anyMatch(block -> Words.key(block.block()).equals("plain-stiff"));
-        keys.add(stiff ? "off.hem.stitch-stiff" : "off.hem.stitch");
-        keys.add("off.hem.thread");
-        Optional<Hem.Sleeve> open = hem.sleeve().filter(Hem.Sleeve::slidesIn);
-        open.ifPresent(sleeve -> values.put("support", words.support(sleeve.support(), shown)));
-        keys.add(open.isPresent() ? "off.hem.sleeve" : "off.hem.sides");
-        addTitled("off.hem", picture(end, hem.blockId()), values, keys, List.of("caution.needles"));
+        HemWords told = new HemWords(plan, shown, phrases, words);
+        Map<String, Object> values = told.values(end, hem);
+        steps.add(step(
+                phrases.say(hem.band().isPresent() ? "off.band.title" : "off.hem.title", values),
+                picture(end, hem.blockId()),
+                Optional.empty(),
+                hem.band().isPresent() ? phrases.say("off.band.take", values) : "",
+                sentences(told.keys(end, hem), values),
+                List.of("caution.needles")));
     }
 
     private Optional<Step.Picture> picture(EndPlan end, String blockId) {

@@ -61,8 +61,9 @@ public final class PictureWords {
     }
 
     private static String kind(BlockPlan block) {
-        if (block.block() instanceof HemFold) {
-            return "fold";
+        if (block.block() instanceof HemFold fold) {
+            String faced = fold.band().isPresent() ? "fold-faced" : "fold";
+            return fold.mitred() ? "fold-mitred" : faced;
         } else if (block.block() instanceof OpenWarp) {
             return "gap";
         }

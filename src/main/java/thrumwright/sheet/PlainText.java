@@ -44,7 +44,7 @@ public final class PlainText {
     private void cut(CutLine cut) {
         lines.wrapped(
                 "☐ " + cut.count() + " × " + cut.length() + " (" + cut.widths() + " ×)  "
-                        + cut.yarnAndRole() + ": "
+                        + cut.whatAndRole() + ": "
                         + cut.use() + ", " + phrases.say("cut.step") + " " + cut.step()
                         + (cut.shared().isEmpty() ? "" : "; " + cut.shared()),
                 "  ",

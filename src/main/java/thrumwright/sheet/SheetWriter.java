@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import thrumwright.block.Material;
 import thrumwright.block.TakesYarn;
 import thrumwright.measure.Decimals;
@@ -19,6 +20,7 @@ import thrumwright.plan.Finding;
 import thrumwright.plan.Finish;
 import thrumwright.plan.Hem;
 import thrumwright.plan.Plan;
+import thrumwright.plan.SewnBand;
 import thrumwright.plan.Words;
 import thrumwright.plan.Work;
 import thrumwright.plan.Wrapping;
@@ -143,13 +145,35 @@ final class SheetWriter {
                 .filter(finish -> finish.block().id().equals(picture.blockId()))
                 .flatMap(finish -> finish.wrapping().map(wrapping -> cut(picture.place(), finish, wrapping, step)))
                 .ifPresent(cuts::add);
+        end.band(picture.blockId())
+                .ifPresent(band -> cuts.add(cut(
+                        picture,
+                        words.name(end.block(picture.blockId()).orElseThrow().block()),
+                        band,
+                        step)));
+    }
+
+    private CutLine cut(Step.Picture picture, String use, SewnBand band, int step) {
+        return new CutLine(
+                picture.place(),
+                picture.blockId(),
+                Optional.empty(),
+                words.band(band.width(), band.thickness(), shown),
+                "",
+                use,
+                step,
+                1,
+                shown.cut(band.length()),
+                shown.halves(band.widths()),
+                phrases.say("cut.turned-in", Map.of("in", shown.height(SewnBand.TURNED_IN))));
     }
 
     private CutLine cut(Place place, Finish finish, Wrapping wrapping, int step) {
         return new CutLine(
                 place,
                 finish.block().id(),
-                wrapping.yarn(),
+                Optional.of(wrapping.yarn()),
+                wrapping.yarn().name(),
                 finish.block() instanceof TakesYarn block ? role(block) : "",
                 words.name(finish.block()),
                 step,
@@ -171,7 +195,8 @@ final class SheetWriter {
         return new CutLine(
                 place,
                 work.block().id(),
-                work.yarn(),
+                Optional.of(work.yarn()),
+                work.yarn().name(),
                 role(work.block()),
                 words.name(work.block()),
                 step,
@@ -187,8 +212,10 @@ final class SheetWriter {
 
     private List<YarnLine> yarns() {
         YarnLines lines = new YarnLines(piece, phrases, words);
-        return plan.totals().stream()
-                .map(total -> lines.line(total, List.of(plan), name.isEmpty()))
+        List<Plan> one = List.of(plan);
+        return Stream.concat(
+                        plan.totals().stream().map(total -> lines.line(total, one, name.isEmpty())),
+                        lines.bands(one).stream())
                 .toList();
     }
 }

@@ -4,6 +4,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import thrumwright.measure.Decimals;
 import thrumwright.measure.Length;
@@ -12,6 +13,7 @@ import thrumwright.measure.Shown;
 import thrumwright.measure.Unit;
 import thrumwright.measure.UnitSystem;
 import thrumwright.piece.Piece;
+import thrumwright.plan.BandTotal;
 import thrumwright.plan.Plan;
 import thrumwright.plan.Words;
 import thrumwright.plan.YarnTotal;
@@ -33,11 +35,25 @@ final class YarnLines {
     /** @param buying whether to say how much to buy */
     YarnLine line(YarnTotal total, List<Plan> plans, boolean buying) {
         return new YarnLine(
-                total.yarn(),
+                Optional.of(total.yarn()),
+                total.yarn().name(),
                 String.join(", ", uses(total, plans)),
                 shown.total(total.length()),
                 shown.mass(total.grams()),
                 buying ? buy(total) : "");
+    }
+
+    /** The bands that hems are faced with. */
+    List<YarnLine> bands(List<Plan> plans) {
+        return BandTotal.of(plans).stream()
+                .map(band -> new YarnLine(
+                        Optional.empty(),
+                        words.band(band.width(), band.thickness(), shown),
+                        phrases.say("use.band"),
+                        shown.cut(band.length()),
+                        shown.mass(band.grams()),
+                        ""))
+                .toList();
     }
 
     /** What is in stock needn't be bought; the rest in whole tens of metres or yards. */

@@ -21,6 +21,7 @@ import thrumwright.block.Soumak;
 import thrumwright.block.Support;
 import thrumwright.block.Tag;
 import thrumwright.block.TurnedEnds;
+import thrumwright.block.Turning;
 import thrumwright.block.Twining;
 import thrumwright.block.Use;
 import thrumwright.block.WarpFinish;
@@ -52,6 +53,8 @@ final class BlockReader {
             "over",
             "under",
             "firstTurn",
+            "mitred",
+            "band",
             "bar",
             "slat",
             "strip",
@@ -121,7 +124,7 @@ final class BlockReader {
                         fields.choice("slant", Choices.LEAN, Lean.Z),
                         fields.flag("countered", false));
             case "half hitches" -> new HalfHitch(tag, use(fields, yarns), rows(fields, "rows"), group(fields));
-            case "hem fold" -> new HemFold(tag, fields.optionalLength("firstTurn"), support(fields));
+            case "hem fold" -> new HemFold(tag, turning(fields), support(fields));
             case "open warp" -> new OpenWarp(tag, fields.length("height"));
             case "warp finish" ->
                 new WarpFinish(tag, fields.choice("ends", Choices.FINISH), group(fields), fields.length("hanging"));
@@ -149,6 +152,28 @@ final class BlockReader {
                         fields.length("hanging"));
             default -> throw fields.problem("kind", "this must be one of " + KINDS + ", not “" + kind + "”.", null);
         };
+    }
+
+    private static Turning turning(Fields fields) throws FileProblem {
+        Optional<Length> first = fields.optionalLength("firstTurn");
+        boolean mitred = fields.flag("mitred", false);
+        Optional<Fields> band = fields.optionalObject("band");
+        if (Stream.of(first.isPresent(), mitred, band.isPresent())
+                        .filter(given -> given)
+                        .count()
+                > 1) {
+            throw fields.problem("a hem has a “firstTurn”, is “mitred” or is faced with a “band”, one of them.");
+        }
+        if (band.isPresent()) {
+            Turning faced = band.get()
+                    .made(() -> new Turning.Faced(
+                            band.get().length("width"), band.get().optionalLength("thickness")));
+            band.get().done();
+            return faced;
+        }
+        return mitred
+                ? new Turning.Mitred()
+                : first.<Turning>map(Turning.Twice::new).orElseGet(Turning.Once::new);
     }
 
     private static Optional<Support> support(Fields fields) throws FileProblem {

@@ -14,6 +14,7 @@ import thrumwright.block.PlainBand;
 import thrumwright.block.Soumak;
 import thrumwright.block.Support;
 import thrumwright.block.TurnedEnds;
+import thrumwright.block.Turning;
 import thrumwright.block.Twining;
 import thrumwright.block.Use;
 import thrumwright.block.WarpFinish;
@@ -60,7 +61,9 @@ final class BlockWriter {
                     begun(block, "half hitches").with("rows", hitch.rows()).with("group", hitch.endsPerGroup());
             return use(writing, hitch.use());
         } else if (block instanceof HemFold fold) {
-            Writing writing = begun(block, "hem fold").with("firstTurn", fold.firstTurn());
+            Writing writing =
+                    begun(block, "hem fold").with("firstTurn", fold.firstTurn()).with("mitred", fold.mitred(), false);
+            fold.band().ifPresent(band -> writing.with("band", band(band, unknown, place + "/band")));
             fold.support().ifPresent(support -> support(writing, support, unknown, place));
             return writing;
         } else if (block instanceof OpenWarp open) {
@@ -105,6 +108,13 @@ final class BlockWriter {
                             .with("thickness", slat.thickness())
                             .done(unknown, place + "/slat"));
         }
+    }
+
+    private static Node band(Turning.Faced band, Unknown unknown, String place) {
+        return new Writing()
+                .with("width", band.width())
+                .with("thickness", band.thickness())
+                .done(unknown, place);
     }
 
     private static Writing begun(Block block, String kind) {

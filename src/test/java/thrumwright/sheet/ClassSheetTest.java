@@ -12,13 +12,16 @@ import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import thrumwright.measure.Length;
 import thrumwright.measure.Sett;
+import thrumwright.measure.Shown;
 import thrumwright.measure.UnitSystem;
 import thrumwright.piece.ClassMember;
 import thrumwright.piece.ClassSet;
 import thrumwright.piece.Habits;
 import thrumwright.piece.Piece;
+import thrumwright.plan.BandTotal;
 import thrumwright.plan.ClassPlan;
 import thrumwright.plan.Plan;
+import thrumwright.plan.Words;
 import thrumwright.plan.YarnTotal;
 import thrumwright.testing.Pieces;
 import thrumwright.testing.RandomClasses;
@@ -54,10 +57,12 @@ class ClassSheetTest {
             assertThat(lines(sheet).stream().mapToInt(ClassSheet.Line::count).sum())
                     .isEqualTo(pieces);
             for (ClassSheet.Cuts cuts : sheet.cuts()) {
-                double inEnds = plan.totals().stream()
-                        .filter(total -> total.yarn().equals(cuts.yarn()))
-                        .mapToDouble(YarnTotal::inEnds)
-                        .sum();
+                double inEnds = cuts.yarn()
+                        .map(yarn -> plan.totals().stream()
+                                .filter(total -> total.yarn().equals(yarn))
+                                .mapToDouble(YarnTotal::inEnds)
+                                .sum())
+                        .orElseGet(() -> bands(plan, cuts.heading()));
                 double cut = cuts.lines().stream()
                         .mapToDouble(line -> line.count() * line.mm())
                         .sum();
@@ -66,6 +71,16 @@ class ClassSheetTest {
                 assertThat(cut).isCloseTo(inEnds, within(0.005 * count + 1e-6));
             }
         }
+    }
+
+    /** The bands of the width and thickness that a heading names. */
+    private static double bands(ClassPlan plan, String heading) {
+        Shown shown = plan.set().piece().shown();
+        return BandTotal.of(plan.plans()).stream()
+                .filter(band ->
+                        heading.startsWith(new Words(Locale.UK).band(band.width(), band.thickness(), shown) + ":"))
+                .mapToDouble(BandTotal::length)
+                .sum();
     }
 
     @Test

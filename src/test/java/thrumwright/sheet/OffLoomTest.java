@@ -103,6 +103,52 @@ class OffLoomTest {
         assertThat(step(drawn, "Hang it").sentences().get(0)).startsWith("Take a hook-and-loop strip 20.8 cm long");
     }
 
+    /** H + (1 − π/4)T = 10.243; the band of 30 leaves 17.757 for the ends; two seams of 240 at 7 + 2 × (2.786 + 0.5) mm. */
+    @Test
+    void aBandIsSewnOnAlongBothItsEdges() {
+        Piece faced = with("faced-hem");
+        assertThat(step(faced, "Secure the warp ends of the start").sentences())
+                .anyMatch(sentence -> sentence.contains("trim them to 1.8 cm beyond the edge"))
+                .noneMatch(sentence -> sentence.contains("darn"));
+        Step sewn = step(faced, "Turn the edge of the start back and sew on the band");
+        assertThat(sewn.take())
+                .isEqualTo("Band of cloth, 3 cm wide and 0.5 mm thick: cut 26 cm, that is 1½ × the width of the warp");
+        assertThat(sewn.sentences())
+                .anyMatch(sentence -> sentence.contains("1 cm of cloth, and 1.8 cm of warp ends beyond it"))
+                .anyMatch(sentence -> sentence.contains("first long edge 3 mm from the turned edge")
+                        && sentence.contains("a stitch every 7 mm, about 35 in all"))
+                .anyMatch(sentence -> sentence.contains("3.3 cm from the turned edge"))
+                .contains("Close both short sides of the band with a few stitches.")
+                .anyMatch(sentence -> sentence.startsWith("That takes "));
+        StepSheet sheet = StepSheet.of(Plan.of(faced), Locale.UK);
+        assertThat(sheet.cuts())
+                .filteredOn(cut -> cut.yarn().isEmpty())
+                .hasSize(2)
+                .allSatisfy(cut -> {
+                    assertThat(cut.length()).isEqualTo("26 cm");
+                    assertThat(sheet.steps().get(cut.step() - 1).title()).contains("sew on the band");
+                });
+        assertThat(sheet.yarns().get(sheet.yarns().size() - 1).text())
+                .isEqualTo("Band of cloth, 3 cm wide and 0.5 mm thick: 52 cm, 5.6 g (over the hems).");
+        assertThat(step(faced, "Hang it").sentences())
+                .anyMatch(sentence -> sentence.contains("the band over its hems"));
+    }
+
+    /** c = 12.602, crease 17.822; the seam is 240 − 2c + 2c√2 = 250.440, so 36 stitches. */
+    @Test
+    void mitredCornersAreTurnedInFirst() {
+        List<String> sentences =
+                step(with("mitred-hem"), "Fold and stitch the hem of the start").sentences();
+        assertThat(sentences.get(0))
+                .contains("2.2 mm outside the fold line")
+                .contains("1.3 cm from the side, that is 4 warp ends.")
+                .contains("1.8 cm long");
+        assertThat(sentences.get(2)).startsWith("Lay the piece face down. Fold the hem back");
+        assertThat(sentences)
+                .anyMatch(sentence -> sentence.contains("about 36 in all"))
+                .anyMatch(sentence -> sentence.startsWith("Stitch both slanting edges down too"));
+    }
+
     @Test
     void blockingFollowsTheFibres() {
         assertThat(step(panel, "Block and steam it").sentences())

@@ -24,6 +24,7 @@ import thrumwright.block.Soumak;
 import thrumwright.block.Support;
 import thrumwright.block.Tag;
 import thrumwright.block.TurnedEnds;
+import thrumwright.block.Turning;
 import thrumwright.block.Twining;
 import thrumwright.block.Use;
 import thrumwright.block.WarpFinish;
@@ -202,8 +203,7 @@ public final class RandomPieces {
                         lean,
                         random.nextBoolean());
             case 5 -> new HalfHitch(tag, use(yarns), random.nextInt(1, 4), random.nextInt(1, 4));
-            case 6 ->
-                new HemFold(tag, random.nextInt(3) == 0 ? Optional.of(length(2, 12)) : Optional.empty(), support());
+            case 6 -> new HemFold(tag, turning(), support());
             case 7 -> new OpenWarp(tag, length(1, 40));
             case 8 ->
                 new KnotRows(
@@ -218,6 +218,17 @@ public final class RandomPieces {
                 new WrappedTassels(tag, use(yarns), random.nextInt(2, 9), random.nextInt(1, 40), length(20, 200));
             default ->
                 new WarpFinish(tag, WarpFinish.Kind.values()[random.nextInt(4)], random.nextInt(1, 9), length(20, 200));
+        };
+    }
+
+    private Turning turning() {
+        return switch (random.nextInt(6)) {
+            case 0, 1 -> new Turning.Twice(length(2, 12));
+            case 2 -> new Turning.Mitred();
+            case 3 ->
+                new Turning.Faced(
+                        length(10, 60), random.nextBoolean() ? Optional.of(length(0.2, 2)) : Optional.empty());
+            default -> new Turning.Once();
         };
     }
 

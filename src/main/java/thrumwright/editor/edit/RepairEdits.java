@@ -10,6 +10,7 @@ import thrumwright.block.Material;
 import thrumwright.block.MaterialRole;
 import thrumwright.block.OrderingCord;
 import thrumwright.block.PlainBand;
+import thrumwright.block.Turning;
 import thrumwright.block.YarnBlock;
 import thrumwright.measure.Length;
 import thrumwright.piece.Design;
@@ -99,6 +100,8 @@ public final class RepairEdits {
             return block(shed.place(), shed.id(), RepairEdits::inNextShed);
         } else if (repair instanceof Repair.FirstTurn turn) {
             return block(turn.place(), turn.id(), block -> turning(block, turn.turn()));
+        } else if (repair instanceof Repair.BandWidth band) {
+            return block(band.place(), band.id(), block -> faced(block, band.width()));
         } else if (repair instanceof Repair.DesignHeight design) {
             return piece -> piece.withDesign(withHeight(piece.design(), design.height()));
         } else if (repair instanceof Repair.Clearance clearance) {
@@ -136,7 +139,13 @@ public final class RepairEdits {
     }
 
     private static Block turning(Block block, Length turn) {
-        return block instanceof HemFold fold ? new HemFold(fold.tag(), Optional.of(turn), fold.support()) : block;
+        return block instanceof HemFold fold ? fold.withTurning(new Turning.Twice(turn)) : block;
+    }
+
+    private static Block faced(Block block, Length width) {
+        return block instanceof HemFold fold && fold.turning() instanceof Turning.Faced band
+                ? fold.withTurning(new Turning.Faced(width, band.thickness()))
+                : block;
     }
 
     private static Design withHeight(Design design, Length height) {

@@ -115,6 +115,24 @@ final class BlockFacts {
                         hem.layers(),
                         "thick",
                         shown.height(hem.stacked())));
+        hem.mitre()
+                .ifPresent(mitre -> say(
+                        "fact.mitre",
+                        Map.of(
+                                "leg", shown.height(mitre.leg()),
+                                "back", shown.height(mitre.back()),
+                                "crease", shown.height(mitre.crease()),
+                                "thick", shown.height(hem.stacked() + hem.thickness()))));
+        hem.band()
+                .ifPresent(band -> say(
+                        "fact.band",
+                        Map.of(
+                                "turned", shown.height(band.turned()),
+                                "ends", shown.height(band.ends()),
+                                "needed", shown.height(band.needed()),
+                                "cut", shown.cut(band.length()),
+                                "widths", shown.halves(band.widths()),
+                                "mass", shown.mass(band.grams()))));
         hem.sleeve()
                 .ifPresent(sleeve -> say(
                         "fact.sleeve",

@@ -26,6 +26,7 @@ import thrumwright.block.Soumak;
 import thrumwright.block.Support;
 import thrumwright.block.TakesYarn;
 import thrumwright.block.TurnedEnds;
+import thrumwright.block.Turning;
 import thrumwright.block.Twining;
 import thrumwright.block.Use;
 import thrumwright.block.WarpFinish;
@@ -260,24 +261,18 @@ final class BlockForm {
 
     private void fold() {
         FieldPanel.Section<HemFold> fold = section(HemFold.class);
-        fold.text(
-                "block.first-turn",
-                part -> part.firstTurn().map(Object::toString).orElse(""),
-                (part, typed) -> new HemFold(
-                        part.tag(), Typing.lengthOrNone(typed, desk.session().piece()), part.support()));
+        turning(fold);
         fold.oneOrNone(
                 "block.support",
                 "support",
                 "choice.nothing",
                 Support.Kind.values(),
                 part -> part.support().map(Support::kind),
-                (part, kind) -> new HemFold(part.tag(), part.firstTurn(), kind.map(wanted -> support(part, wanted))));
+                (part, kind) -> part.withSupport(kind.map(wanted -> support(part, wanted))));
         fold.text(
                 "block.support-size",
                 part -> part.support().map(Support::size).map(Object::toString).orElse(""),
-                (part, typed) -> new HemFold(
-                        part.tag(),
-                        part.firstTurn(),
+                (part, typed) -> part.withSupport(
                         Typing.lengthOrNone(typed, desk.session().piece()).map(size -> sized(part, size))));
         fold.text(
                 "block.slat-thickness",
@@ -285,12 +280,64 @@ final class BlockForm {
                         .filter(Support.Slat.class::isInstance)
                         .map(slat -> ((Support.Slat) slat).thickness().toString())
                         .orElse(""),
-                (part, typed) -> new HemFold(
-                        part.tag(),
-                        part.firstTurn(),
-                        thickened(
-                                part, Typing.lengthOrNone(typed, desk.session().piece()))));
+                (part, typed) -> part.withSupport(thickened(
+                        part, Typing.lengthOrNone(typed, desk.session().piece()))));
         panel.prose(() -> Advising.fold(desk.session().plan(), place));
+    }
+
+    private void turning(FieldPanel.Section<HemFold> fold) {
+        fold.oneOf(
+                "block.turning",
+                "turning",
+                Turning.Kind.values(),
+                part -> part.turning().kind(),
+                (part, kind) -> part.withTurning(turned(part, kind)));
+        fold.text(
+                "block.first-turn",
+                part -> part.firstTurn().map(Object::toString).orElse(""),
+                (part, typed) -> part.withTurning(
+                        Typing.lengthOrNone(typed, desk.session().piece())
+                                .<Turning>map(Turning.Twice::new)
+                                .orElseGet(() -> part.firstTurn().isPresent() ? new Turning.Once() : part.turning())));
+        fold.text(
+                "block.band-width",
+                part -> part.band().map(band -> band.width().toString()).orElse(""),
+                (part, typed) -> part.withTurning(
+                        Typing.lengthOrNone(typed, desk.session().piece())
+                                .<Turning>map(width -> new Turning.Faced(width, thickness(part)))
+                                .orElseGet(() -> part.band().isPresent() ? new Turning.Once() : part.turning())));
+        fold.text(
+                "block.band-thickness",
+                part -> thickness(part).map(Object::toString).orElse(""),
+                (part, typed) -> part.withTurning(
+                        banded(part, Typing.lengthOrNone(typed, desk.session().piece()))));
+    }
+
+    private static Optional<Length> thickness(HemFold fold) {
+        return fold.band().flatMap(Turning.Faced::thickness);
+    }
+
+    /** Of another kind; what it needs beside is of a usual size. */
+    private Turning turned(HemFold fold, Turning.Kind kind) {
+        if (kind == fold.turning().kind()) {
+            return fold.turning();
+        }
+        boolean inches = desk.session().piece().habits().units() == UnitSystem.INCHES;
+        return switch (kind) {
+            case ONCE -> new Turning.Once();
+            case TWICE -> new Turning.Twice(Length.parse(inches ? "1/4 in" : "5 mm"));
+            case MITRED -> new Turning.Mitred();
+            case FACED -> new Turning.Faced(Length.parse(inches ? "1 in" : "25 mm"), Optional.empty());
+        };
+    }
+
+    private static Turning banded(HemFold fold, Optional<Length> thickness) {
+        if (thickness.isPresent() && fold.band().isEmpty()) {
+            throw new BadMeasure("Say first how wide the band is.");
+        }
+        return fold.band()
+                .<Turning>map(band -> new Turning.Faced(band.width(), thickness))
+                .orElse(fold.turning());
     }
 
     /** Of another kind, as wide as it was; for a hem that took nothing, of a usual size. */

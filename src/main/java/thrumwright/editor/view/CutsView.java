@@ -15,7 +15,6 @@ import thrumwright.editor.look.Swatch;
 import thrumwright.editor.text.Texts;
 import thrumwright.sheet.CutLine;
 import thrumwright.sheet.StepSheet;
-import thrumwright.yarn.Yarn;
 
 /** The cut list; choosing a line selects its block. */
 public final class CutsView {
@@ -36,7 +35,7 @@ public final class CutsView {
         table.setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
         table.setFillsViewportHeight(true);
         table.setRowHeight(24);
-        table.setDefaultRenderer(Yarn.class, new OfYarn());
+        table.setDefaultRenderer(CutLine.class, new OfYarn());
         int[] widths = {50, 140, 70, 170, 110, 80};
         for (int i = 0; i < widths.length; i++) {
             table.getColumnModel().getColumn(i).setPreferredWidth(widths[i]);
@@ -69,9 +68,9 @@ public final class CutsView {
         public Component getTableCellRendererComponent(
                 JTable all, Object value, boolean selected, boolean focused, int row, int column) {
             super.getTableCellRendererComponent(all, value, selected, focused, row, column);
-            Yarn yarn = (Yarn) value;
-            setText(yarn.name());
-            setIcon(new Swatch(yarn.colour()));
+            CutLine line = (CutLine) value;
+            setText(line.what());
+            setIcon(line.yarn().map(yarn -> new Swatch(yarn.colour())).orElse(null));
             return this;
         }
     }
@@ -111,7 +110,7 @@ public final class CutsView {
 
         @Override
         public Class<?> getColumnClass(int column) {
-            return column == 3 ? Yarn.class : String.class;
+            return column == 3 ? CutLine.class : String.class;
         }
 
         @Override
@@ -121,7 +120,7 @@ public final class CutsView {
                 case 0 -> String.valueOf(line.step());
                 case 1 -> line.use();
                 case 2 -> texts.name("end", line.place());
-                case 3 -> line.yarn();
+                case 3 -> line;
                 case 4 -> (line.count() == 1 ? "" : line.count() + " × ") + line.length();
                 default -> line.widths();
             };

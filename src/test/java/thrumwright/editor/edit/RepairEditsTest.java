@@ -18,6 +18,7 @@ import thrumwright.block.PlainBand;
 import thrumwright.block.Shed;
 import thrumwright.block.Support;
 import thrumwright.block.Tag;
+import thrumwright.block.Turning;
 import thrumwright.block.YarnBlock;
 import thrumwright.editor.text.Texts;
 import thrumwright.measure.Length;
@@ -48,6 +49,8 @@ class RepairEditsTest {
             Code.HEM_DEEP,
             Code.FIRST_TURN_TOO_DEEP,
             Code.SLEEVE_TOO_NARROW,
+            Code.BAND_TOO_NARROW,
+            Code.BAND_TOO_NARROW_FOR_SUPPORT,
             Code.SEVERAL_FOLDS,
             Code.SEVERAL_FINISHES,
             Code.HEMS_DIFFER,
@@ -200,6 +203,17 @@ class RepairEditsTest {
         Piece after = repaired(
                 withStart(panel.start().replaced(bar)), Code.SLEEVE_TOO_NARROW, "give Facing 22 picks, 16 more");
         assertThat(Plan.of(after).start().hem().orElseThrow().depth()).isBetween(29.56, 31.6);
+    }
+
+    /** 14.389 of cloth, 10 of warp ends and 5 beyond them, less 3 to the first seam: 26.389. */
+    @Test
+    void aBandGetsTheWidthThatItNeeds() {
+        HemFold narrow = HemFold.once(Tag.of("fold"))
+                .withTurning(new Turning.Faced(Length.parse("2 cm"), Optional.of(Length.parse("1 mm"))));
+        Piece after =
+                repaired(withStart(panel.start().replaced(narrow)), Code.BAND_TOO_NARROW, "take a band 2.7 cm wide");
+        HemFold fold = (HemFold) after.start().block("fold").orElseThrow();
+        assertThat(fold.band().orElseThrow().thick()).isEqualTo(1);
     }
 
     @Test

@@ -1,0 +1,75 @@
+package thrumwright.block;
+
+import java.util.Objects;
+import java.util.Optional;
+import thrumwright.measure.BadMeasure;
+import thrumwright.measure.Length;
+
+/** How a hem is turned to the back. */
+public sealed interface Turning {
+    /** Folded back once. */
+    record Once() implements Turning {}
+
+    /**
+     * Turned in first, then folded back.
+     *
+     * @param first how far from the hem's outer edge the first turn lies
+     */
+    record Twice(Length first) implements Turning {
+        public Twice {
+            Objects.requireNonNull(first);
+            if (!(first.mm() > 0)) {
+                throw new BadMeasure("The first turn of a hem is deeper than 0.");
+            }
+        }
+    }
+
+    /** Folded back once, after both its corners were turned in at 45°. */
+    record Mitred() implements Turning {}
+
+    /**
+     * Folded back once, however little of it there is, and covered with the warp ends beyond it by a band of cloth that is
+     * sewn on along both its long edges.
+     *
+     * @param width of the band
+     * @param thickness of the band; empty: that of a usual cotton tape
+     */
+    record Faced(Length width, Optional<Length> thickness) implements Turning {
+        /** Cotton tape, mm (from memory). */
+        public static final double TAPE = 0.5;
+
+        public Faced {
+            Objects.requireNonNull(thickness);
+            if (!(width.mm() > 0 && width.mm() <= 200)) {
+                throw new BadMeasure("A band is wider than 0 and at most 20 cm, not “" + width + "”.");
+            }
+            if (thickness.isPresent()
+                    && !(thickness.get().mm() > 0 && thickness.get().mm() <= 10)) {
+                throw new BadMeasure("A band is thicker than 0 and at most 10 mm, not “" + thickness.get()
+                        + "”. Leave it out for tape.");
+            }
+        }
+
+        /** In mm. */
+        public double thick() {
+            return thickness.map(Length::mm).orElse(TAPE);
+        }
+    }
+
+    /** The kinds of turning. */
+    enum Kind {
+        ONCE,
+        TWICE,
+        MITRED,
+        FACED
+    }
+
+    default Kind kind() {
+        if (this instanceof Twice) {
+            return Kind.TWICE;
+        } else if (this instanceof Mitred) {
+            return Kind.MITRED;
+        }
+        return this instanceof Faced ? Kind.FACED : Kind.ONCE;
+    }
+}
