@@ -110,10 +110,18 @@ final class HemWords {
         }
         keys.add("off.hem.fold");
         keys.add("off.hem.pin");
+        keys.add(stitchKey(end, hem));
+        return keys;
+    }
+
+    /** A hem turned twice has its outer edge inside: what is stitched down is the edge that the first turn makes. */
+    private static String stitchKey(EndPlan end, Hem hem) {
+        if (hem.firstTurn().isPresent()) {
+            return "off.hem.stitch-turned";
+        }
         boolean stiff =
                 end.blocks().stream().anyMatch(block -> Words.key(block.block()).equals("plain-stiff"));
-        keys.add(stiff ? "off.hem.stitch-stiff" : "off.hem.stitch");
-        return keys;
+        return stiff ? "off.hem.stitch-stiff" : "off.hem.stitch";
     }
 
     private static boolean takesRod(Hem hem) {

@@ -171,6 +171,16 @@ class OffLoomTest {
         assertThat(step(panel, "Cut the piece from the loom").sentences()).hasSize(3);
     }
 
+    /** A first turn of 1 cm takes twining and stiff band, 6.3 mm, inside: what is stitched is the turned edge. */
+    @Test
+    void aHemTurnedTwiceIsStitchedAtItsTurnedEdge() {
+        assertThat(step(with("double-turned-hem"), "Fold and stitch the hem of the start")
+                        .sentences())
+                .anyMatch(sentence -> sentence.startsWith("Turn the outermost 1 cm of the hem in first"))
+                .anyMatch(sentence -> sentence.startsWith("Stitch the turned edge down"))
+                .noneMatch(sentence -> sentence.contains("stiff band"));
+    }
+
     /** Each finish says which end it is for; free warp that must be left is never rounded down: 150 mm are 6 in, not 5⅞. */
     @Test
     void bothFinishesAreToldApart() {

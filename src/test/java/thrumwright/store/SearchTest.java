@@ -45,8 +45,11 @@ class SearchTest {
         return has(structure, block -> block instanceof EdgeFinish finish && finish.hangs());
     }
 
+    /** What folds is a hem, but for an edge that folds under a band; that says “no hem” itself. */
     private static boolean hemmed(Structure structure) {
-        return has(structure, HemFold.class::isInstance);
+        return has(structure, HemFold.class::isInstance)
+                && structure.goodFor().stream().noneMatch(words -> words.contains("no hem"))
+                && !structure.use().contains("no hem");
     }
 
     private List<String> goodFor(String words) {
