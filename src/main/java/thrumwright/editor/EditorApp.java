@@ -2,9 +2,12 @@ package thrumwright.editor;
 
 import java.awt.EventQueue;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import thrumwright.editor.library.Library;
+import thrumwright.editor.look.Theme;
 import thrumwright.store.FileProblem;
 import thrumwright.store.UserFolder;
 
@@ -12,32 +15,52 @@ import thrumwright.store.UserFolder;
 public final class EditorApp {
     private EditorApp() {}
 
-    /** Opens a piece in a window of its own; without a file the demo piece. Returns at once. */
+    /**
+     * Opens a piece in a window of its own; without a file the demo piece. Returns when all is ready that takes no
+     * component: until there is one, the look, the fonts, the piece and its plan need not keep the event thread busy.
+     */
     public static void open(Optional<Path> file) {
-        EventQueue.invokeLater(() -> begin(file));
-    }
-
-    private static void begin(Optional<Path> file) {
         Library library = Library.of(UserFolder.structures());
         Workroom room = new Workroom(Settings.ofUser(), library);
-        Thread.setDefaultUncaughtExceptionHandler(
-                (thread, thrown) -> EventQueue.invokeLater(() -> sayWrong(room, thrown)));
-        EditorWindow window = first(room, file);
-        library.problems().stream().findFirst().ifPresent(window::problem);
-        window.show();
+        First first = first(room, file);
+        Theme.warmUp();
+        EventQueue.invokeLater(() -> begin(room, first));
     }
 
-    private static EditorWindow first(Workroom room, Optional<Path> file) {
+    /** What is shown first, and what is to be said of it. */
+    private record First(Workroom.Work work, List<String> problems) {}
+
+    /** Made by one event, filled by the next and shown by the one after, as each takes a while. */
+    private static void begin(Workroom room, First first) {
+        Thread.setDefaultUncaughtExceptionHandler(
+                (thread, thrown) -> EventQueue.invokeLater(() -> sayWrong(room, thrown)));
+        EditorWindow window = room.begin(first.work());
+        EventQueue.invokeLater(() -> {
+            room.finish(window, first.work());
+            first.problems().forEach(window::problem);
+            EventQueue.invokeLater(window::show);
+        });
+    }
+
+    /** Where a file can't be read, the demo piece with the reason. */
+    private static First first(Workroom room, Optional<Path> file) {
+        List<String> problems = new ArrayList<>();
+        Workroom.Work work;
         try {
-            return room.open(file);
+            work = room.read(file);
         } catch (FileProblem e) {
-            try {
-                EditorWindow demo = room.open(Optional.empty());
-                demo.problem(e.getMessage());
-                return demo;
-            } catch (FileProblem damaged) {
-                throw new IllegalStateException("the demo piece is damaged", damaged);
-            }
+            problems.add(e.getMessage());
+            work = demo(room);
+        }
+        room.library().problems().stream().findFirst().ifPresent(problems::add);
+        return new First(work, problems);
+    }
+
+    private static Workroom.Work demo(Workroom room) {
+        try {
+            return room.read(Optional.empty());
+        } catch (FileProblem damaged) {
+            throw new IllegalStateException("the demo piece is damaged", damaged);
         }
     }
 

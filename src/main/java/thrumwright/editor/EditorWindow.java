@@ -11,6 +11,7 @@ import java.nio.file.Path;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Supplier;
 import javax.swing.BorderFactory;
 import javax.swing.JComponent;
 import javax.swing.JFrame;
@@ -47,6 +48,7 @@ import thrumwright.editor.view.FindingsView;
 import thrumwright.editor.view.HemsView;
 import thrumwright.editor.view.HistoryView;
 import thrumwright.editor.view.StepsView;
+import thrumwright.editor.view.WhenSeen;
 import thrumwright.output.SheetLook;
 import thrumwright.store.ClassFile;
 
@@ -106,7 +108,6 @@ final class EditorWindow {
         this.drop = new FileDrop(files::open);
         this.history = new HistoryView(session, texts, this::jump);
         this.shelf = new BlockShelf(canvas, labels, edits, key -> commands.run("add-" + key));
-        build();
     }
 
     static String menuKey() {
@@ -117,7 +118,8 @@ final class EditorWindow {
                 : "meta";
     }
 
-    private void build() {
+    /** Puts everything in its place; once, before the window is shown. */
+    void build() {
         size();
         addCommands();
         frame.setName("editor");
@@ -152,13 +154,13 @@ final class EditorWindow {
         views.setName("views");
         views.setTabLayoutPolicy(JTabbedPane.SCROLL_TAB_LAYOUT);
         views.insertTab(texts.say("tab.findings"), null, findings.component(), null, 0);
-        views.addTab(texts.say("tab.cuts"), new CutsView(session, texts).component());
-        views.addTab(texts.say("tab.hems"), new HemsView(session, texts, canvas::palette));
-        views.addTab(
-                texts.say("tab.ends"),
-                new EndsView(session, desk.edits(), texts, canvas::palette, commands::get).component());
-        views.addTab(texts.say("tab.budget"), scrolling(new BudgetView(session, texts, canvas::palette)));
-        views.addTab(texts.say("tab.steps"), new StepsView(session, texts).component());
+        addView("tab.cuts", () -> new CutsView(session, texts).component());
+        addView("tab.hems", () -> new HemsView(session, texts, canvas::palette));
+        addView(
+                "tab.ends",
+                () -> new EndsView(session, desk.edits(), texts, canvas::palette, commands::get).component());
+        addView("tab.budget", () -> scrolling(new BudgetView(session, texts, canvas::palette)));
+        addView("tab.steps", () -> new StepsView(session, texts).component());
         views.addTab(texts.say("tab.history"), history.component());
         countFindings(session.plan().findings().size());
         JSplitPane left = new JSplitPane(JSplitPane.VERTICAL_SPLIT, canvasScroll(), views);
@@ -189,6 +191,10 @@ final class EditorWindow {
         right.setPreferredSize(new Dimension(geometry.part("forms", 330, 290, frame.getWidth() / 2), 400));
         right.setMinimumSize(new Dimension(290, 100));
         return whole;
+    }
+
+    private void addView(String key, Supplier<JComponent> make) {
+        views.addTab(texts.say(key), new WhenSeen(make));
     }
 
     /** As it was left; in a low window it is folded away at first, since the fields need the room. */

@@ -79,24 +79,57 @@ final class Workroom {
 
     /** A window for a file; for none, the demo piece, which is nowhere on file. */
     EditorWindow open(Optional<Path> file) throws FileProblem {
-        if (file.isEmpty()) {
-            return open(new Session(demo(), Optional.empty()));
-        }
-        String text = SafeFile.read(file.get());
-        if (ClassFile.isClass(text)) {
-            return openClass(ClassFile.read(text, ClassFile.sourceFor(file.get())), file.get());
-        }
-        PieceFile read = PieceFile.read(text);
-        settings.used(file.get());
-        return open(new Session(read, file));
+        return open(read(file));
     }
 
-    /** The window of a class's piece; that of the class comes up beside it. */
-    private EditorWindow openClass(ClassFile file, Path path) {
+    /**
+     * What is to be opened, read and planned.
+     *
+     * @param file a class that weaves the piece, and where it is
+     */
+    record Work(Session session, Optional<ClassFile> file, Optional<Path> path) {
+        Work {
+            session.plan();
+        }
+    }
+
+    /** As {@link #open(Optional)}, but without the window: what takes no component may be done beside the event thread. */
+    Work read(Optional<Path> file) throws FileProblem {
+        if (file.isEmpty()) {
+            return new Work(new Session(demo(), file), Optional.empty(), file);
+        }
+        Path path = file.get();
+        String text = SafeFile.read(path);
+        Work read = ClassFile.isClass(text)
+                ? ofClass(ClassFile.read(text, ClassFile.sourceFor(path)), path)
+                : new Work(new Session(PieceFile.read(text), file), Optional.empty(), file);
         settings.used(path);
-        EditorWindow window = open(new Session(file.piece(), file.piecePath(path)));
-        EventQueue.invokeLater(() -> window.openClass(file, path));
+        return read;
+    }
+
+    private static Work ofClass(ClassFile file, Path path) {
+        return new Work(new Session(file.piece(), file.piecePath(path)), Optional.of(file), Optional.of(path));
+    }
+
+    private EditorWindow open(Work work) {
+        EditorWindow window = begin(work);
+        finish(window, work);
         return window;
+    }
+
+    /** The window of a piece, still to be finished. */
+    EditorWindow begin(Work work) {
+        EditorWindow window = new EditorWindow(this, work.session());
+        windows.add(window);
+        return window;
+    }
+
+    /** Fills a window; that of the piece's class, if it has one, comes up beside it. */
+    void finish(EditorWindow window, Work work) {
+        window.build();
+        work.file()
+                .ifPresent(file -> EventQueue.invokeLater(
+                        () -> window.openClass(file, work.path().orElseThrow())));
     }
 
     private static PieceFile demo() throws FileProblem {
@@ -104,9 +137,7 @@ final class Workroom {
     }
 
     EditorWindow open(Session session) {
-        EditorWindow window = new EditorWindow(this, session);
-        windows.add(window);
-        return window;
+        return open(new Work(session, Optional.empty(), Optional.empty()));
     }
 
     void closed(EditorWindow window) {

@@ -2,9 +2,10 @@ package thrumwright.editor.form;
 
 import java.awt.Component;
 import java.awt.KeyboardFocusManager;
-import java.util.BitSet;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Supplier;
 import javax.swing.JComponent;
 import javax.swing.JScrollPane;
 import javax.swing.JTabbedPane;
@@ -20,14 +21,10 @@ public final class FormTabs {
     private final Desk desk;
     private final JTabbedPane tabs = new JTabbedPane();
     private final JScrollPane blockScroll = Column.scrolling(null);
-    private final YarnForm yarns;
-    private final FieldPanel piece;
-    private final FieldPanel loom;
-    private final FieldPanel habits;
-    /** What brings each tab up to date. */
-    private final List<Runnable> refreshes;
+    /** All tabs but that of the block, in their order. */
+    private final List<Tab> others = new ArrayList<>();
 
-    private final BitSet outdated = new BitSet();
+    private boolean blockOutdated;
     private FieldPanel block;
     private Shown shown;
 
@@ -37,24 +34,63 @@ public final class FormTabs {
     public FormTabs(Desk desk) {
         this.desk = desk;
         PieceForm forms = new PieceForm(desk);
-        piece = forms.piecePanel();
-        loom = forms.loomPanel();
-        habits = forms.habitsPanel();
-        yarns = new YarnForm(desk);
         tabs.setName("forms");
         tabs.addTab(desk.texts().say("tab.block"), blockScroll);
-        tabs.addTab(desk.texts().say("tab.piece"), Column.scrolling(piece));
-        tabs.addTab(desk.texts().say("tab.loom"), Column.scrolling(loom));
-        FieldPanel around = new FieldPanel(desk);
-        around.setLayout(new java.awt.BorderLayout());
-        around.add(yarns.panel());
-        tabs.addTab(desk.texts().say("tab.yarns"), Column.scrolling(around));
-        tabs.addTab(desk.texts().say("tab.habits"), Column.scrolling(habits));
-        refreshes = List.of(this::showBlock, piece::refresh, loom::refresh, yarns::refresh, habits::refresh);
+        add("tab.piece", () -> Fields.of(forms.piecePanel()));
+        add("tab.loom", () -> Fields.of(forms.loomPanel()));
+        add("tab.yarns", this::yarns);
+        add("tab.habits", () -> Fields.of(forms.habitsPanel()));
         showBlock();
         tabs.addChangeListener(event -> refreshSeen());
         desk.session().listen(this::changed);
         desk.whenTaken(this::takeOver);
+    }
+
+    private void add(String key, Supplier<Fields> make) {
+        Tab tab = new Tab(make);
+        others.add(tab);
+        tabs.addTab(desk.texts().say(key), tab.scroll);
+    }
+
+    private Fields yarns() {
+        YarnForm yarns = new YarnForm(desk);
+        FieldPanel around = new FieldPanel(desk);
+        around.setLayout(new java.awt.BorderLayout());
+        around.add(yarns.panel());
+        return new Fields(around, yarns::refresh, yarns::takeOver);
+    }
+
+    /** What a tab holds. */
+    private record Fields(JComponent component, Runnable refresh, Runnable takeOver) {
+        static Fields of(FieldPanel panel) {
+            return new Fields(panel, panel::refresh, panel::takeOver);
+        }
+    }
+
+    /** Its fields are made when they are first seen, and follow the piece while they are seen. */
+    private static final class Tab {
+        private final JScrollPane scroll = Column.scrolling(null);
+        private final Supplier<Fields> make;
+        private Optional<Fields> made = Optional.empty();
+        private boolean outdated;
+
+        Tab(Supplier<Fields> make) {
+            this.make = make;
+        }
+
+        void seen() {
+            if (made.isEmpty()) {
+                made = Optional.of(make.get());
+                scroll.setViewportView(made.get().component());
+            } else if (outdated) {
+                made.get().refresh().run();
+            }
+            outdated = false;
+        }
+
+        void takeOver() {
+            made.ifPresent(fields -> fields.takeOver().run());
+        }
     }
 
     public JComponent component() {
@@ -70,16 +106,21 @@ public final class FormTabs {
         if (change == Change.FILE) {
             return;
         }
-        outdated.set(0, change == Change.PIECE ? refreshes.size() : 1);
+        blockOutdated = true;
+        if (change == Change.PIECE) {
+            others.forEach(tab -> tab.outdated = true);
+        }
         refreshSeen();
     }
 
     /** Fields that can't be seen follow when they can. */
     private void refreshSeen() {
         int seen = tabs.getSelectedIndex();
-        if (outdated.get(seen)) {
-            outdated.clear(seen);
-            refreshes.get(seen).run();
+        if (seen > 0) {
+            others.get(seen - 1).seen();
+        } else if (blockOutdated) {
+            blockOutdated = false;
+            showBlock();
         }
     }
 
@@ -126,9 +167,6 @@ public final class FormTabs {
 
     private void takeOver() {
         block.takeOver();
-        piece.takeOver();
-        loom.takeOver();
-        habits.takeOver();
-        yarns.takeOver();
+        others.forEach(Tab::takeOver);
     }
 }

@@ -5,8 +5,12 @@ import com.formdev.flatlaf.FlatLaf;
 import com.formdev.flatlaf.FlatLightLaf;
 import java.awt.Color;
 import java.awt.Font;
+import java.awt.Graphics2D;
 import java.awt.GraphicsEnvironment;
+import java.awt.image.BufferedImage;
+import java.util.List;
 import java.util.function.Supplier;
+import javax.swing.UIDefaults;
 import javax.swing.UIManager;
 import javax.swing.UnsupportedLookAndFeelException;
 import javax.swing.plaf.FontUIResource;
@@ -41,6 +45,22 @@ public enum Theme {
     private static void register(Fonts fonts) {
         GraphicsEnvironment environment = GraphicsEnvironment.getLocalGraphicsEnvironment();
         fonts.files().keySet().forEach(environment::registerFont);
+    }
+
+    /**
+     * Loads what draws the look's components and its pictures, so that the first window needn't wait for it on the event
+     * thread. Any thread may do that, since it makes no component.
+     */
+    public static void warmUp() {
+        UIDefaults look = UIManager.getLookAndFeelDefaults();
+        for (Object key : List.copyOf(look.keySet())) {
+            if (key instanceof String name && name.endsWith("UI")) {
+                look.getUIClass(name);
+            }
+        }
+        Graphics2D g = new BufferedImage(32, 32, BufferedImage.TYPE_INT_ARGB).createGraphics();
+        Icons.of("add").paintIcon(null, g, 0, 0);
+        g.dispose();
     }
 
     /** Gives all windows this look, with the program's own font. */

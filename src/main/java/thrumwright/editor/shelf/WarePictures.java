@@ -3,6 +3,7 @@ package thrumwright.editor.shelf;
 import java.awt.Color;
 import java.awt.Component;
 import java.awt.Dimension;
+import java.awt.EventQueue;
 import java.awt.Font;
 import java.awt.Graphics;
 import java.awt.Graphics2D;
@@ -10,9 +11,9 @@ import java.awt.geom.AffineTransform;
 import java.awt.geom.Rectangle2D;
 import java.awt.image.BufferedImage;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
 import java.util.Set;
 import java.util.function.Supplier;
 import javax.swing.Icon;
@@ -35,14 +36,21 @@ final class WarePictures {
     private final Session session;
     private final Supplier<Palette> palette;
     private final Dimension size;
-    private final Map<String, BufferedImage> drawn = new HashMap<>();
-    private Looks looks;
+    private final Map<String, Drawn> drawn = new HashMap<>();
+    private final Set<String> wanted = new HashSet<>();
+    private final Runnable ready;
 
     /** Whatever all pictures depend on. */
     private record Looks(List<Yarn> yarns, double density, Palette palette) {}
 
-    /** @param size of a picture, in pixels of the window */
-    WarePictures(Session session, Supplier<Palette> palette, Dimension size) {
+    private record Drawn(Looks looks, BufferedImage image) {}
+
+    /**
+     * @param size of a picture, in pixels of the window
+     * @param ready told of every picture that wasn't there yet when it was to be painted, as soon as it is
+     */
+    WarePictures(Session session, Supplier<Palette> palette, Dimension size, Runnable ready) {
+        this.ready = ready;
         this.session = session;
         this.palette = palette;
         this.size = size;
@@ -63,9 +71,15 @@ final class WarePictures {
         public void paintIcon(Component component, Graphics graphics, int x, int y) {
             Graphics2D g = (Graphics2D) graphics;
             double density = g.getTransform().getScaleX();
-            AffineTransform place = AffineTransform.getTranslateInstance(x, y);
-            place.scale(1 / density, 1 / density);
-            g.drawImage(image(ware, density), place, null);
+            Drawn known = drawn.get(ware.key());
+            if (known == null || !known.looks().equals(looks(density))) {
+                want(ware, density);
+            }
+            if (known != null) {
+                AffineTransform place = AffineTransform.getTranslateInstance(x, y);
+                place.scale(1 / known.looks().density(), 1 / known.looks().density());
+                g.drawImage(known.image(), place, null);
+            }
         }
 
         @Override
@@ -81,22 +95,29 @@ final class WarePictures {
 
     /** Whether the pictures were drawn in yarns that the piece doesn't use any more. */
     boolean outdated() {
-        return looks != null && !looks.yarns().equals(yarns());
+        List<Yarn> now = yarns();
+        return drawn.values().stream().anyMatch(known -> !known.looks().yarns().equals(now));
+    }
+
+    /** Each takes a while, so each is drawn by an event of its own; until then the one before is seen, if there is one. */
+    private void want(Ware ware, double density) {
+        if (wanted.add(ware.key())) {
+            EventQueue.invokeLater(() -> {
+                wanted.remove(ware.key());
+                drawn.put(ware.key(), new Drawn(looks(density), draw(ware, density)));
+                ready.run();
+            });
+        }
+    }
+
+    private Looks looks(double density) {
+        return new Looks(yarns(), density, palette.get());
     }
 
     private List<Yarn> yarns() {
         Piece piece = session.piece();
         return List.of(
                 piece.warpYarn(), piece.yarn(piece.cordId()), piece.yarn(piece.wasteId()), piece.stripe(Place.START));
-    }
-
-    private BufferedImage image(Ware ware, double density) {
-        Looks now = new Looks(yarns(), density, palette.get());
-        if (!Objects.equals(looks, now)) {
-            looks = now;
-            drawn.clear();
-        }
-        return drawn.computeIfAbsent(ware.key(), key -> draw(ware, density));
     }
 
     private BufferedImage draw(Ware ware, double density) {
