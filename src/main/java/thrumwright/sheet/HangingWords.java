@@ -107,7 +107,6 @@ final class HangingWords {
         values.put("over", shown.height(beside));
         values.put("length", shown.cut(width + 2 * beside));
         values.put("strip", shown.cut(width - stripShorter()));
-        values.put("shorter", shown.height(stripShorter()));
         values.put("inside", shown.height(stripShorter() / 2));
         values.put("tape", tape());
         values.put("rod", name(rod(plan.top())));

@@ -97,8 +97,7 @@ class OffLoomTest {
     @Test
     void aStripIsShorterThanTheEdge() {
         assertThat(step(panel, "Hang it").sentences().get(0))
-                .startsWith("Take a hook-and-loop strip 22 cm long, 2 cm shorter than the top edge.")
-                .contains("1 cm inside either side");
+                .startsWith("Take a hook-and-loop strip 22 cm long, to end 1 cm inside either side.");
         Piece drawn = panel.withWarp(panel.warp().withWoven(Optional.of(Length.parse("228 mm"))));
         assertThat(step(drawn, "Hang it").sentences().get(0)).startsWith("Take a hook-and-loop strip 20.8 cm long");
     }
