@@ -8,7 +8,8 @@ import thrumwright.cord.Route;
 import thrumwright.cord.Visit;
 
 /**
- * A cord woven through the bare warp and tied to the loom's posts: it spaces the ends and gives the weaving a floor.
+ * A cord woven through the bare warp and tied to the loom's posts: it spaces the ends and gives the weaving a floor. On a
+ * loom without posts it is tied to the outermost warp ends.
  *
  * @param picks how often it crosses, 1 or more
  * @param firstShed the shed of its first pick; empty: the next in turn
@@ -32,16 +33,16 @@ public record OrderingCord(Tag tag, Use use, int picks, Optional<Shed> firstShed
     }
 
     /**
-     * n(N−1)ℓ + 2n·a + (n−1)·w, where a is the way from the edge end out to a post and w the way round it; on a loom
-     * without posts as a plain band.
+     * n(N−1)ℓ + 2n·a + (n−1)·w, where a is the way from the edge end out to a post and w the way round it. On a loom
+     * without posts as a plain band, and at both ends of the cord once round the edge end, πD each, before it is knotted.
      */
     @Override
     public double length(Setting setting) {
-        double woven = (double) picks * (setting.ends() - 1) * setting.space();
         if (setting.posts().isEmpty()) {
-            return woven + (picks - 1) * setting.turn(setting.beaten());
+            return setting.plain(picks) + 2 * Math.PI * setting.gauge();
         }
         Beyond beyond = Beyond.of(setting, setting.posts().get());
+        double woven = (double) picks * (setting.ends() - 1) * setting.space();
         return woven + 2 * picks * beyond.out() + (picks - 1) * beyond.round();
     }
 
@@ -86,7 +87,22 @@ public record OrderingCord(Tag tag, Use use, int picks, Optional<Shed> firstShed
     public List<Strand> strands(Setting setting, List<Row> rows) {
         return setting.posts()
                 .map(posts -> List.of(new Strand(postLegs(setting, posts, rows))))
-                .orElseGet(() -> List.of(new Strand(PlainBand.plainLegs(setting, rows))));
+                .orElseGet(() -> List.of(new Strand(tiedLegs(setting, rows))));
+    }
+
+    /** Once round the end where the cord begins, through the warp, and once round the end where it stops. */
+    private static List<Leg> tiedLegs(Setting setting, List<Row> rows) {
+        List<Leg> legs = new ArrayList<>(PlainBand.plainLegs(setting, rows));
+        Row first = rows.get(0);
+        Row last = rows.get(rows.size() - 1);
+        legs.add(0, tie(setting, first, 0, 0.5 * setting.beaten()));
+        legs.add(tie(setting, last, setting.ends() - 1, (rows.size() - 0.5) * setting.beaten()));
+        return legs;
+    }
+
+    private static Leg tie(Setting setting, Row row, int end, double y) {
+        Way way = Way.of(setting, row);
+        return Leg.level(way.round(end, row.shed().orElseThrow().over(way.fromLeft(end))), y);
     }
 
     /** Each pick runs from the outermost point of one post to that of the other; the first and last are tied on. */

@@ -93,8 +93,13 @@ record Way(Setting setting, boolean rightward) {
     }
 
     private Route loop(int end) {
-        Visit once = new Visit(x(end), 0, setting.radius(), sense(true), 1);
-        return Route.of(List.of(once), Route.FRONT, Route.FRONT);
+        return round(end, true);
+    }
+
+    /** Once round an end, beginning and ending in front of it or behind it. */
+    Route round(int end, boolean over) {
+        Visit once = new Visit(x(end), 0, setting.radius(), sense(over), 1);
+        return Route.of(List.of(once), top(over), top(over));
     }
 
     /** The post beyond the last end ({@code ahead}) or before the first; passed like an end on that side. */

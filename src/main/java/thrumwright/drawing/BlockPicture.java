@@ -141,7 +141,7 @@ final class BlockPicture {
 
     private Sides sides(Detail wanted) {
         return sides.computeIfAbsent(wanted, detail -> {
-            List<Stretch> all = Stretches.of(setting, block.strands(setting, rows), tailed && !block.tied(), detail);
+            List<Stretch> all = Stretches.of(setting, block.strands(setting, rows), tailed && !toPosts(), detail);
             return new Sides(
                     all.stream().filter(Stretch::front).toList(),
                     all.stream().filter(stretch -> !stretch.front()).toList());
@@ -232,9 +232,9 @@ final class BlockPicture {
         return list.get(list.size() - 1);
     }
 
-    /** Its tails at the height of the block, not yet hung clear of each other; a tied cord has none. */
+    /** Its tails at the height of the block, not yet hung clear of each other; a cord tied to posts has none. */
     List<Tail> tails(double bottom) {
-        if (!tailed || block.tied()) {
+        if (!tailed || toPosts()) {
             return List.of();
         }
         double thick = setting.relaxed();
@@ -262,15 +262,39 @@ final class BlockPicture {
         return looseEnds;
     }
 
-    /** Turns round the posts where a tied cord begins and ends; none on a loom without posts. */
+    /** Whether its yarn is tied to the loom's posts. */
+    private boolean toPosts() {
+        return block.tied() && setting.posts().isPresent();
+    }
+
+    /** Where a tied cord begins and ends: turns round the posts, or on a loom without any a knot beside the edge end. */
     List<Stretch> ties() {
         List<Stretch> ties = new ArrayList<>();
-        if (block.tied() && setting.posts().isPresent()) {
+        if (block.tied()) {
             double each = height() / rows.size();
-            ties.addAll(turns(rows.get(0).from(), each / 2, -1));
-            ties.addAll(turns(rows.get(rows.size() - 1).to(), height() - each / 2, 1));
+            ties.addAll(tie(rows.get(0).from(), each / 2, -1));
+            ties.addAll(tie(rows.get(rows.size() - 1).to(), height() - each / 2, 1));
         }
         return ties;
+    }
+
+    private List<Stretch> tie(Side side, double y, int upwards) {
+        return toPosts() ? turns(side, y, upwards) : knot(side, y);
+    }
+
+    /** The tail tied over the cord, close beside the edge end. */
+    private List<Stretch> knot(Side side, double y) {
+        double thick = setting.relaxed();
+        int way = side == Side.LEFT ? -1 : 1;
+        double edge = side == Side.LEFT ? 0 : setting.span();
+        double near = edge + way * (setting.radius() + 0.55 * thick);
+        List<Stretch> turns = new ArrayList<>();
+        for (int slant : new int[] {-1, 1}) {
+            double[] across = {near - 0.5 * thick, near, near + 0.5 * thick};
+            double[] up = {y - slant * 0.75 * thick, y, y + slant * 0.75 * thick};
+            turns.add(Stretch.loose(across, up, 0.85 * thick));
+        }
+        return turns;
     }
 
     /** Two turns round a post, away from the weaving. */

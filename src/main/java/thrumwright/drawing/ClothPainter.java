@@ -94,11 +94,10 @@ final class ClothPainter {
         tails(view, ground, tails.stream().filter(tail -> tail.inFront() != (face == Face.FRONT)));
         ground.posts().ifPresent(posts -> new PostPen(g, view, palette).draw(ground, posts, fromY, toY));
         warp(view, ground, warp, fromY, toY);
-        for (Placed block : seen) {
-            yarn(view, block, true);
-            pen(g, block.on(view), block.picture()).drawTogether(block.picture().ties());
-        }
+        seen.forEach(block -> yarn(view, block, true));
         tails(view, ground, tails.stream().filter(tail -> tail.inFront() == (face == Face.FRONT)));
+        seen.forEach(block -> pen(g, block.on(view), block.picture())
+                .drawInOrder(block.picture().ties()));
     }
 
     /** A block's yarn in front of the warp or behind it. On a screen as much as repeats itself is worked out once. */

@@ -44,7 +44,7 @@ public record Finding(
         DOES_NOT_FIT(Severity.PROBLEM),
         WRAPPING_TOO_HIGH(Severity.PROBLEM),
         FREE_WARP_SHORT(Severity.PROBLEM),
-        NO_POSTS(Severity.CAUTION),
+        NO_POSTS(Severity.NOTE),
         STOCK_SHORT(Severity.PROBLEM),
         NOTHING_HERE(Severity.CAUTION),
         LAST_PICK_ASSUMED(Severity.NOTE),
