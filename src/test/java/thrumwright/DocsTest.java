@@ -111,6 +111,12 @@ class DocsTest {
                     TurnedEnds.lengthRound(
                             piece.setting(piece.warpYarn()),
                             ((TurnedEnds) start.finish().orElseThrow().block()).over());
+                case "warp in one loop" ->
+                    start.loops().orElseThrow().turn(piece.setting(piece.warpYarn()));
+                case "loops stand out" ->
+                    start.loops().orElseThrow().standOut(piece.setting(piece.warpYarn()));
+                case "whole warp" ->
+                    Plan.of(piece.withStart(structure.fittedTo(piece))).warpYarn();
                 default -> throw new IllegalArgumentException(row.group(3));
             };
             assertThat(value).as(row.group()).isCloseTo(Double.parseDouble(row.group(4)), within(0.0006));

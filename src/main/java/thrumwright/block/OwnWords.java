@@ -37,7 +37,7 @@ public final class OwnWords {
             places.add("group");
         } else if (block instanceof HemFold) {
             places.addAll(List.of("depth", "layers"));
-        } else if (block instanceof EdgeFinish finish) {
+        } else if (block instanceof EdgeFinish finish && !(block instanceof WarpLoops)) {
             places.addAll(List.of("group", "groups", "sizes", "hanging", "free"));
             places.addAll(ofFinish(finish));
         }

@@ -82,18 +82,33 @@ final class ClothPainter {
      * @param view with y = 0 at the lowest block's lower edge
      * @param blocks with pictures, from the lowest to the highest
      * @param tails their heights counted like the blocks'
-     * @param fromY how far down the warp shows, mm
+     * @param fromY how far down warp and posts show, mm
      * @param toY how far up
      */
     void blocks(View view, List<Placed> blocks, List<Tail> tails, Setting ground, Yarn warp, double fromY, double toY) {
+        blocks(view, blocks, tails, ground, warp, new Upright(fromY, toY), new Upright(fromY, toY));
+    }
+
+    /** From one height to another, mm. */
+    record Upright(double low, double high) {}
+
+    /** As above, where the warp ends sooner than the posts. */
+    void blocks(
+            View view,
+            List<Placed> blocks,
+            List<Tail> tails,
+            Setting ground,
+            Yarn warp,
+            Upright warpShown,
+            Upright postsShown) {
         Rectangle2D visible = g.getClipBounds();
         List<Placed> seen = visible == null
                 ? blocks
                 : blocks.stream().filter(block -> meets(view, block, visible)).toList();
         seen.forEach(block -> yarn(view, block, false));
         tails(view, ground, tails.stream().filter(tail -> tail.inFront() != (face == Face.FRONT)));
-        ground.posts().ifPresent(posts -> new PostPen(g, view, palette).draw(ground, posts, fromY, toY));
-        warp(view, ground, warp, fromY, toY);
+        ground.posts().ifPresent(posts -> new PostPen(g, view, palette).draw(ground, posts, postsShown.low(), postsShown.high()));
+        warp(view, ground, warp, warpShown.low(), warpShown.high());
         seen.forEach(block -> yarn(view, block, true));
         tails(view, ground, tails.stream().filter(tail -> tail.inFront() == (face == Face.FRONT)));
         seen.forEach(block -> pen(g, block.on(view), block.picture())

@@ -7,6 +7,7 @@ import thrumwright.block.EdgeFinish;
 import thrumwright.block.KnotRows;
 import thrumwright.block.TurnedEnds;
 import thrumwright.block.WarpFinish;
+import thrumwright.block.WarpLoops;
 import thrumwright.block.WrappedTassels;
 import thrumwright.piece.Place;
 import thrumwright.plan.EndPlan;
@@ -36,6 +37,8 @@ final class EdgePainter {
             new TurnedEndsPainter(g, palette).paint(box, plan, end, turned);
         } else if (finish instanceof WrappedTassels tassels) {
             new TasselPainter(g, palette).paint(box, plan, end, tassels);
+        } else if (finish instanceof WarpLoops loops) {
+            new LoopsPainter(g, palette).paint(box, plan, end, loops);
         }
         g.setTransform(kept);
     }

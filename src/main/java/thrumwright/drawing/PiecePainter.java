@@ -59,7 +59,11 @@ public final class PiecePainter {
         place(placed, picture, plan.top());
         List<Tail> tails = new ArrayList<>(picture.tails(Place.START));
         picture.tails(Place.TOP).forEach(tail -> tails.add(tail.raised(picture.base(Place.TOP))));
-        cloth.blocks(view, placed, tails, ground, warp, -bare, picture.height() + bare);
+        double base = picture.base(Place.TOP);
+        ClothPainter.Upright shown =
+                new ClothPainter.Upright(edgeOr(plan.start(), -bare), base + edgeOr(plan.top(), plan.top().height() + bare));
+        ClothPainter.Upright posts = new ClothPainter.Upright(-bare, picture.height() + bare);
+        cloth.blocks(view, placed, tails, ground, warp, shown, posts);
         tear(view, ground, design + PiecePicture.DESIGN / 2, picture.margin());
         over(view, picture, plan.start());
         over(view.raised(picture.base(Place.TOP)), picture, plan.top());
@@ -85,16 +89,28 @@ public final class PiecePainter {
         List<ClothPainter.Placed> placed = new ArrayList<>();
         View lowered = view.raised(-picture.base(place));
         place(placed, picture, end);
-        double height = picture.base(place) + end.height();
         placed.add(stripe(picture, place, place == Place.START ? end.height() : picture.base(place)));
         double stripe = placed.get(placed.size() - 1).height();
-        double low = place == Place.START ? -bare : picture.base(place) - stripe - 1;
-        double high = place == Place.START ? end.height() + stripe + 1 : height + bare;
+        double base = picture.base(place);
+        double stripeLow = base - stripe - 1;
+        double stripeHigh = end.height() + stripe + 1;
+        boolean start = place == Place.START;
+        ClothPainter.Upright shown = start
+                ? new ClothPainter.Upright(edgeOr(end, -bare), stripeHigh)
+                : new ClothPainter.Upright(stripeLow, base + edgeOr(end, end.height() + bare));
+        ClothPainter.Upright posts = start
+                ? new ClothPainter.Upright(-bare, stripeHigh)
+                : new ClothPainter.Upright(stripeLow, base + end.height() + bare);
         List<Tail> tails = picture.tails(place).stream()
                 .map(tail -> tail.raised(picture.base(place)))
                 .toList();
-        cloth.blocks(lowered, placed, tails, ground, warp, low, high);
+        cloth.blocks(lowered, placed, tails, ground, warp, shown, posts);
         over(view, picture, end);
+    }
+
+    /** The edge of the cloth where warp loops close it, else how far bare warp shows; mm above the end's lowest line. */
+    private static double edgeOr(EndPlan end, double bare) {
+        return end.loops().isPresent() ? end.edge() : bare;
     }
 
     /** Over an end's blocks: the frame of what comes out, the groups of warp ends, the fold. */
@@ -113,7 +129,13 @@ public final class PiecePainter {
             }
         }
         int outward = end.place() == Place.START ? -1 : 1;
-        end.finish().ifPresent(finish -> marks.finish(ground, finish, end.edge(), outward));
+        end.finish()
+                .filter(finish -> end.loops().isEmpty())
+                .ifPresent(finish -> marks.finish(ground, finish, end.edge(), outward));
+        Yarn warp = picture.plan().piece().warpYarn();
+        end.loops()
+                .ifPresent(loops -> new LoopPen(g, palette, view.raised(end.edge()), ground, warp, face, outward)
+                        .draw(end.place(), loops.round(), loops.thick().mm()));
         end.hem().ifPresent(hem -> {
             marks.fold(ground, hem.foldLine());
             hem.mitre().ifPresent(mitre -> marks.mitre(ground, hem, mitre, outward));

@@ -143,6 +143,14 @@ public final class PiecePicture {
                 .orElse(0);
     }
 
+    /** How far warp loops and what they lie round reach beyond an end's edge, mm; 0 where there are none. */
+    public double loops(Place place) {
+        return plan.end(place)
+                .loops()
+                .map(loops -> LoopPen.reach(ground(), loops.thick().mm()))
+                .orElse(0.0);
+    }
+
     /** From the first warp end to the last, mm. */
     public double span() {
         return ground().span();

@@ -38,7 +38,8 @@ record EndPart(PiecePicture picture, Place place, Map<String, Integer> numbers, 
     }
 
     private double bare() {
-        return place == Place.START ? Math.max(BARE, picture.hanging(place) + 1) : BARE;
+        double least = Math.max(BARE, picture.loops(place) + 1);
+        return place == Place.START ? Math.max(least, picture.hanging(place) + 1) : least;
     }
 
     private double below() {

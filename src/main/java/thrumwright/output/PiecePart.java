@@ -13,7 +13,8 @@ record PiecePart(PiecePicture picture, Palette palette, double most) implements 
     private static final double BARE = 6;
 
     private double bare() {
-        return Math.max(BARE, picture.hanging(Place.START) + 1);
+        double loops = Math.max(picture.loops(Place.START), picture.loops(Place.TOP));
+        return Math.max(BARE, Math.max(picture.hanging(Place.START), loops) + 1);
     }
 
     private double scale(double width) {

@@ -10,17 +10,20 @@ import thrumwright.piece.Piece;
  * @param start height of the start
  * @param design height of the design on the loom
  * @param top height of the top end
- * @param workingRoom wanted above the top end
+ * @param workingRoom wanted above the top end; nothing where warp loops close it, since it is woven full
+ * @param closed whether warp loops close the top end: they stand where the piece ends, and there it must end
  */
-public record Budget(double open, double clearance, double start, double design, double top, double workingRoom) {
-    static Budget of(Piece piece, double start, double top) {
+public record Budget(
+        double open, double clearance, double start, double design, double top, double workingRoom, boolean closed) {
+    static Budget of(Piece piece, double start, double top, boolean closed) {
         return new Budget(
                 piece.loom().open().mm(),
                 piece.loom().clearance().mm(),
                 start,
                 piece.design().heightOnLoom(),
                 top,
-                piece.loom().workingRoom().mm());
+                closed ? 0 : piece.loom().workingRoom().mm(),
+                closed);
     }
 
     /** Where the design begins, above the lower bar. */
@@ -33,14 +36,17 @@ public record Budget(double open, double clearance, double start, double design,
         return startLine() + design;
     }
 
-    /** Where the design must have ended at the latest, so that the top end and the working room fit. */
+    /**
+     * Where the design must have ended at the latest, so that the top end and the working room fit. Below loops it must end
+     * just there.
+     */
     public double stopLine() {
-        return open - workingRoom - top;
+        return closed ? designEnds() : open - workingRoom - top;
     }
 
     /** What is left over; below 0 the piece doesn't fit. */
     public double left() {
-        return stopLine() - designEnds();
+        return open - workingRoom - top - designEnds();
     }
 
     /** Open warp above the finished top end; below 0 there is none. */

@@ -16,6 +16,7 @@ import thrumwright.block.PlainBand;
 import thrumwright.block.Soumak;
 import thrumwright.block.Turning;
 import thrumwright.block.Twining;
+import thrumwright.block.WarpLoops;
 import thrumwright.block.WrappedTassels;
 import thrumwright.measure.Phrases;
 import thrumwright.measure.Shown;
@@ -262,6 +263,8 @@ public final class ComparisonWords {
             return Optional.of(group(hitch.endsPerGroup()));
         } else if (block instanceof Soumak soumak) {
             return Optional.of(phrases.say("way.soumak", Map.of("over", soumak.over(), "under", soumak.under())));
+        } else if (block instanceof WarpLoops loops) {
+            return Optional.of(phrases.say("way.loops", Map.of("held", words.held(loops, shown))));
         } else if (block instanceof EdgeFinish finish) {
             return Optional.of(fringe(finish));
         } else if (block instanceof HemFold fold) {

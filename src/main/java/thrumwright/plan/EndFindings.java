@@ -15,6 +15,7 @@ import thrumwright.block.Row;
 import thrumwright.block.Shed;
 import thrumwright.block.Soumak;
 import thrumwright.block.Twining;
+import thrumwright.block.WarpLoops;
 import thrumwright.measure.Length;
 import thrumwright.measure.Shown;
 import thrumwright.piece.Piece;
@@ -26,6 +27,9 @@ import thrumwright.yarn.Yarn;
 final class EndFindings {
     /** A hem shallower than this won't lie flat, mm (common practice, no source). */
     private static final double SHALLOW = 10;
+
+    /** Loops that stand out farther than this can't be covered by easing the last picks outwards, mm (common practice, no source). */
+    private static final double LOOSE = 5;
 
     private final Piece piece;
     private final EndPlan end;
@@ -51,7 +55,11 @@ final class EndFindings {
             block.work().ifPresent(work -> work(block, work));
         }
         sheds();
-        protection();
+        if (closed()) {
+            loops();
+        } else {
+            protection();
+        }
         end.hem().ifPresent(this::hem);
         end.finish().ifPresent(this::finish);
         return found;
@@ -149,6 +157,29 @@ final class EndFindings {
             }
         }
         throw new IllegalStateException("a hem has its fold");
+    }
+
+    private boolean closed() {
+        return end.blocks().stream().anyMatch(block -> block.block() instanceof WarpLoops);
+    }
+
+    /** A closed edge has no warp ends to work with, and needs nothing that comes out. */
+    private void loops() {
+        for (BlockPlan block : end.blocks()) {
+            if (block.block() instanceof WarpLoops loops) {
+                double out = loops.standOut(piece.setting(piece.warpYarn()));
+                if (out > LOOSE) {
+                    about(
+                            Code.LOOPS_STAND_OUT,
+                            block,
+                            Map.of("out", shown.fine(out), "held", words.held(loops, shown)));
+                }
+            } else if (block.block() instanceof EdgeFinish) {
+                about(Code.FINISH_ON_LOOPS, block, Map.of());
+            } else if (block.comesOut()) {
+                about(Code.OUT_OF_LOOPS, block, Map.of("height", shown.height(block.height())));
+            }
+        }
     }
 
     private void hem(Hem hem) {
@@ -269,10 +300,11 @@ final class EndFindings {
     }
 
     private void finish(Finish finish) {
-        if (end.blocks().stream()
-                        .filter(block -> block.block() instanceof EdgeFinish)
-                        .count()
-                > 1) {
+        if (!closed()
+                && end.blocks().stream()
+                                .filter(block -> block.block() instanceof EdgeFinish)
+                                .count()
+                        > 1) {
             about(Code.SEVERAL_FINISHES, finish.block(), Map.of(), repairs.severalFinishes(end, finish));
         }
         finish.wrapping()
@@ -281,7 +313,7 @@ final class EndFindings {
                         Code.WRAPPING_TOO_HIGH,
                         finish.block(),
                         Map.of("height", shown.height(wrapping.height()), "hanging", shown.height(hanging(finish)))));
-        if (finish.free() < finish.needed()) {
+        if (end.loops().isEmpty() && finish.free() < finish.needed()) {
             about(
                     Code.FREE_WARP_SHORT,
                     finish.block(),

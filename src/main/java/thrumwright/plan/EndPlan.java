@@ -5,6 +5,7 @@ import java.util.Optional;
 import thrumwright.block.Block;
 import thrumwright.block.Course;
 import thrumwright.block.TakesYarn;
+import thrumwright.block.WarpLoops;
 import thrumwright.piece.Place;
 import thrumwright.yarn.Yarn;
 
@@ -31,6 +32,11 @@ public record EndPlan(
         Optional<Finish> finish) {
     public EndPlan {
         blocks = List.copyOf(blocks);
+    }
+
+    /** The warp loops that close it; empty where warp ends are cut. */
+    public Optional<WarpLoops> loops() {
+        return finish.map(Finish::block).filter(WarpLoops.class::isInstance).map(WarpLoops.class::cast);
     }
 
     /** On the loom, mm. */

@@ -13,6 +13,7 @@ import thrumwright.block.Row;
 import thrumwright.block.Setting;
 import thrumwright.block.Soumak;
 import thrumwright.block.Turning;
+import thrumwright.block.WarpLoops;
 import thrumwright.block.WrappedTassels;
 import thrumwright.block.YarnBlock;
 import thrumwright.measure.Length;
@@ -105,11 +106,21 @@ final class EndPlanner {
     }
 
     /** Of several the outermost counts, so that a top which follows has the same as the start. */
-    private Optional<Finish> finish(List<BlockPlan> blocks, double free) {
+    private Optional<BlockPlan> outermostFinish(List<BlockPlan> blocks) {
         return inward(blocks).stream()
                 .filter(plan -> plan.block() instanceof EdgeFinish)
-                .findFirst()
-                .map(plan -> finish((EdgeFinish) plan.block(), free, plan.wrapping()));
+                .findFirst();
+    }
+
+    /** Whether warp loops close it. */
+    boolean closed(List<BlockPlan> blocks) {
+        return outermostFinish(blocks)
+                .filter(plan -> plan.block() instanceof WarpLoops)
+                .isPresent();
+    }
+
+    private Optional<Finish> finish(List<BlockPlan> blocks, double free) {
+        return outermostFinish(blocks).map(plan -> finish((EdgeFinish) plan.block(), free, plan.wrapping()));
     }
 
     private Finish finish(EdgeFinish block, double free, Optional<Wrapping> wrapping) {

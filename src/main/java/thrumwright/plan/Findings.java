@@ -10,6 +10,7 @@ import thrumwright.measure.Length;
 import thrumwright.measure.Shown;
 import thrumwright.piece.Habits;
 import thrumwright.piece.Piece;
+import thrumwright.piece.Place;
 import thrumwright.plan.Finding.Code;
 import thrumwright.yarn.Usage;
 import thrumwright.yarn.Yarn;
@@ -40,6 +41,7 @@ final class Findings {
         hemsAlike();
         found.addAll(stock(plan.totals(), shown, words));
         lastPick();
+        closingShed();
         reference();
         measured();
         found.sort(Comparator.comparing(Finding::severity));
@@ -66,7 +68,14 @@ final class Findings {
 
     private void fit() {
         double left = plan.budget().left();
-        if (left < -0.05) {
+        if (left < -0.05 && plan.budget().closed()) {
+            whole(
+                    Code.LOOPS_DO_NOT_FIT,
+                    Map.of(
+                            "short", shown.height(-left),
+                            "stand", shown.height(plan.budget().open() - left)),
+                    repairs.doesNotFit(-left));
+        } else if (left < -0.05) {
             whole(
                     Code.DOES_NOT_FIT,
                     Map.of(
@@ -129,6 +138,21 @@ final class Findings {
                             "shed", words.shed(plan.afterDesign().lastShed().orElseThrow()),
                             "side", words.side(plan.afterDesign().side())));
         }
+    }
+
+    /** Towards loops at the top there is less and less room to weave. */
+    private void closingShed() {
+        plan.top().loops().ifPresent(loops -> {
+            ClosingShed shed = plan.closingShed();
+            Map<String, Object> values = Map.of(
+                    "block", words.name(loops),
+                    "hands", shown.height(shed.hands()),
+                    "opening", shown.height(ClosingShed.BUTTERFLY),
+                    "needle", shown.height(shed.needle()),
+                    "thin", shown.fine(ClosingShed.opening(shed.needle())));
+            found.add(words.finding(
+                    Code.SHED_CLOSES, Optional.of(Place.TOP), Optional.of(loops.id()), values, Optional.empty()));
+        });
     }
 
     private void reference() {

@@ -1,6 +1,7 @@
 package thrumwright.plan;
 
 import java.util.List;
+import java.util.Optional;
 import thrumwright.block.Course;
 import thrumwright.piece.Piece;
 import thrumwright.piece.Place;
@@ -33,9 +34,22 @@ public record Plan(
         return place == Place.START ? start : top;
     }
 
-    /** Length of warp yarn in all, mm: the number of ends times what each takes on the loom. */
+    /**
+     * Length of warp yarn in all, mm: the number of ends times what each takes on the loom; of a warp that is closed at both
+     * ends what is wound.
+     */
     public double warpYarn() {
-        return piece.warp().ends() * piece.loom().warpPerEnd().mm();
+        return Planner.warpYarn(piece, start, top);
+    }
+
+    /** The warp, if it is closed at both ends. */
+    public Optional<ClosedWarp> closedWarp() {
+        return ClosedWarp.of(piece, start, top);
+    }
+
+    /** How the shed closes towards loops at the top, in the last stripe's yarn. */
+    public ClosingShed closingShed() {
+        return ClosingShed.of(piece.stripe(Place.TOP));
     }
 
     /** Finished width, mm: that of the cloth, with what it draws in. */

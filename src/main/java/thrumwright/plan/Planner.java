@@ -29,7 +29,7 @@ final class Planner {
         List<BlockPlan> topBlocks = topPlanner.blocks(afterDesign);
         double topHeight =
                 topBlocks.isEmpty() ? 0 : topBlocks.get(topBlocks.size() - 1).top();
-        Budget budget = Budget.of(piece, start.height(), topHeight);
+        Budget budget = Budget.of(piece, start.height(), topHeight, topPlanner.closed(topBlocks));
         EndPlan top = topPlanner.end(topBlocks, afterDesign, budget.designEnds());
         List<YarnTotal> totals = totals(start, top);
         Plan plan = new Plan(piece, start, top, afterDesign, budget, totals, List.of());
@@ -43,12 +43,19 @@ final class Planner {
                 piece.design().lastSide().orElse(Side.RIGHT));
     }
 
+    /** Warp yarn in all, mm. */
+    static double warpYarn(Piece piece, EndPlan start, EndPlan top) {
+        int ends = piece.warp().ends();
+        return ClosedWarp.of(piece, start, top)
+                .map(closed -> closed.length(ends))
+                .orElse(ends * piece.loom().warpPerEnd().mm());
+    }
+
     private List<YarnTotal> totals(EndPlan start, EndPlan top) {
         List<YarnTotal> totals = new ArrayList<>();
         for (Yarn yarn : piece.yarns()) {
             boolean warp = yarn.id().equals(piece.warp().yarnId());
-            double inWarp =
-                    warp ? piece.warp().ends() * piece.loom().warpPerEnd().mm() : 0;
+            double inWarp = warp ? warpYarn(piece, start, top) : 0;
             YarnTotal total = new YarnTotal(yarn, inWarp, start.cut(yarn) + top.cut(yarn));
             if (total.length() > 0) {
                 totals.add(total);

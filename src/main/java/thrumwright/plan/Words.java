@@ -17,6 +17,7 @@ import thrumwright.block.Support;
 import thrumwright.block.TurnedEnds;
 import thrumwright.block.Twining;
 import thrumwright.block.WarpFinish;
+import thrumwright.block.WarpLoops;
 import thrumwright.block.WrappedTassels;
 import thrumwright.measure.Phrases;
 import thrumwright.measure.Shown;
@@ -64,6 +65,8 @@ public final class Words {
             return "turned-ends";
         } else if (block instanceof WrappedTassels) {
             return "wrapped-tassels";
+        } else if (block instanceof WarpLoops) {
+            return "warp-loops";
         }
         return "finish-" + lower(((WarpFinish) block).kind());
     }
@@ -93,6 +96,13 @@ public final class Words {
     /** “a band of cloth, 2.5 cm wide and 0.5 mm thick”, with a capital. */
     public String band(double width, double thickness, Shown shown) {
         return phrases.say("band", Map.of("width", shown.height(width), "thick", shown.fine(thickness)));
+    }
+
+    /** What warp loops lie round: “a rod of 3 mm” or “a row of nails of 2 mm, one for each loop”. */
+    public String held(WarpLoops loops, Shown shown) {
+        return phrases.say(
+                "held." + lower(loops.round()),
+                Map.of("thick", shown.height(loops.thick().mm())));
     }
 
     String say(String key) {

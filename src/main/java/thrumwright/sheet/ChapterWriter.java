@@ -5,9 +5,11 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import thrumwright.block.Block;
 import thrumwright.block.EdgeFinish;
 import thrumwright.block.HemFold;
 import thrumwright.block.OpenWarp;
+import thrumwright.block.WarpLoops;
 import thrumwright.measure.Phrases;
 import thrumwright.measure.Shown;
 import thrumwright.piece.Piece;
@@ -52,16 +54,20 @@ final class ChapterWriter {
         chapters.add(new Chapter(Chapter.Kind.TOP, phrases.say("chapter.top"), topOpening(), topSteps()));
         List<Step> offLoom = new OffLoom(plan, phrases, words).steps(number);
         chapters.add(new Chapter(
-                Chapter.Kind.OFF_LOOM, phrases.say("chapter.off-loom"), List.of(phrases.say("off.opening")), offLoom));
+                Chapter.Kind.OFF_LOOM,
+                phrases.say("chapter.off-loom"),
+                List.of(phrases.say(plan.closedWarp().isPresent() ? "off.opening.closed" : "off.opening")),
+                offLoom));
         return chapters.stream().filter(chapter -> !chapter.steps().isEmpty()).toList();
     }
 
     private List<String> startOpening() {
         List<String> opening = new ArrayList<>();
         opening.add(phrases.say(
-                "start.opening", Map.of("clearance", shown.height(plan.budget().clearance()))));
+                plan.start().loops().isPresent() ? "start.opening.closed" : "start.opening", Map.of("clearance", shown.height(plan.budget().clearance()))));
         plan.start()
                 .finish()
+                .filter(finish -> finish.needed() > 0)
                 .ifPresent(finish ->
                         opening.add(phrases.say("start.keep-free", Map.of("free", shown.cut(finish.needed())))));
         opening.add(phrases.say("caution.hands"));
@@ -71,7 +77,7 @@ final class ChapterWriter {
     private List<String> topOpening() {
         List<String> opening = new ArrayList<>();
         opening.add(phrases.say(
-                "top.opening",
+                plan.budget().closed() ? "top.opening.closed" : "top.opening",
                 Map.of(
                         "stop", shown.height(plan.budget().stopLine()),
                         "shed", words.shed(plan.afterDesign().lastShed().orElseThrow()),
@@ -89,8 +95,8 @@ final class ChapterWriter {
     private List<Step> steps(EndPlan end) {
         List<Step> steps = new ArrayList<>();
         for (BlockPlan block : end.blocks()) {
-            // warp ends are finished off the loom; on the loom there is nothing to do for them
-            if (!(block.block() instanceof EdgeFinish)) {
+            // warp ends are finished off the loom; on the loom there is nothing to do for them, but for loops
+            if (!(block.block() instanceof EdgeFinish) || block.block() instanceof WarpLoops) {
                 steps.add(step(end, block));
             }
         }
@@ -126,11 +132,7 @@ final class ChapterWriter {
                     shown.height(end.reach(block)),
                     List.of());
         }
-        List<String> sentences = block.block() instanceof OpenWarp gap
-                ? List.of(phrases.say(
-                        "open-warp.do",
-                        Map.of("height", shown.height(gap.height().mm()))))
-                : fold(end, (HemFold) block.block());
+        List<String> sentences = withoutYarn(end, block.block());
         boolean open = block.height() > 0;
         return new Step(
                 ++number,
@@ -143,6 +145,16 @@ final class ChapterWriter {
                 open ? reach(end, block) : "",
                 open ? shown.height(end.reach(block)) : "",
                 List.of());
+    }
+
+    private List<String> withoutYarn(EndPlan end, Block block) {
+        if (block instanceof OpenWarp gap) {
+            return List.of(phrases.say(
+                    "open-warp.do", Map.of("height", shown.height(gap.height().mm()))));
+        } else if (block instanceof WarpLoops loops) {
+            return new LoopWords(plan, phrases, words).onLoom(end, loops);
+        }
+        return fold(end, (HemFold) block);
     }
 
     private List<String> fold(EndPlan end, HemFold fold) {
@@ -184,9 +196,15 @@ final class ChapterWriter {
                         "shed", words.shed(plan.start().after().nextShed()),
                         "side", words.side(plan.start().after().side()),
                         "yarn", piece.stripe(Place.START).name())));
+        if (budget.closed()) {
+            begin.addAll(new LoopWords(plan, phrases, words).closing());
+        }
         List<String> stop = new ArrayList<>();
-        stop.add(phrases.say("design.stop", Map.of("line", shown.height(budget.stopLine()))));
-        if (budget.left() >= 0) {
+        String line = budget.closed() ? "design.stop.closed" : "design.stop";
+        stop.add(phrases.say(line, Map.of("line", shown.height(budget.stopLine()))));
+        if (budget.closed() && budget.left() >= 0) {
+            stop.add(phrases.say("design.left.closed", Map.of("left", shown.height(budget.left()))));
+        } else if (budget.left() >= 0) {
             stop.add(phrases.say(
                     "design.left",
                     Map.of("ends", shown.height(budget.designEnds()), "left", shown.height(budget.left()))));

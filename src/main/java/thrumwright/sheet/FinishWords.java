@@ -10,6 +10,7 @@ import thrumwright.block.EdgeFinish;
 import thrumwright.block.KnotRows;
 import thrumwright.block.TurnedEnds;
 import thrumwright.block.WarpFinish;
+import thrumwright.block.WarpLoops;
 import thrumwright.block.WrappedTassels;
 import thrumwright.measure.Length;
 import thrumwright.measure.Phrases;
@@ -97,6 +98,9 @@ final class FinishWords {
                     "wrapped-tassels.wrap",
                     "wrapped-tassels.draw",
                     "wrapped-tassels.end");
+        }
+        if (block instanceof WarpLoops) {
+            return keys;
         }
         if (((WarpFinish) block).kind() != WarpFinish.Kind.DARNED) {
             keys.add("off.finish.groups");

@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import thrumwright.block.EdgeFinish;
+import thrumwright.block.WarpLoops;
 import thrumwright.measure.Phrases;
 import thrumwright.measure.Shown;
 import thrumwright.piece.Place;
@@ -63,12 +64,14 @@ final class OffLoom {
     }
 
     private void cut() {
-        Map<String, Object> values = Map.of("below", free(plan.start()), "above", free(plan.top()));
-        List<String> sentences =
-                new ArrayList<>(sentences(List.of("off.cut.where", "off.cut.order", "off.cut.few"), values));
+        if (plan.closedWarp().isPresent()) {
+            addTitled("off.lift", Optional.empty(), Map.of(), List.of("off.lift.closed", "off.lift.flat"), List.of());
+            return;
+        }
+        List<String> sentences = new ArrayList<>(whereToCut());
         for (EndPlan end : List.of(plan.top(), plan.start())) {
             end.finish()
-                    .filter(finish -> finish.free() < finish.needed())
+                    .filter(finish -> end.loops().isEmpty() && finish.free() < finish.needed())
                     .ifPresent(finish -> sentences.add(phrases.say(
                             "off.cut.short",
                             Map.of(
@@ -83,6 +86,17 @@ final class OffLoom {
                 "",
                 sentences,
                 List.of("caution.blades", "caution.small-children")));
+    }
+
+    /** With loops at one end, at the other only. */
+    private List<String> whereToCut() {
+        Map<String, Object> values = Map.of("below", free(plan.start()), "above", free(plan.top()));
+        if (plan.start().loops().isPresent()) {
+            return sentences(List.of("off.cut.top-only", "off.cut.few"), values);
+        } else if (plan.top().loops().isPresent()) {
+            return sentences(List.of("off.cut.start-only", "off.cut.few"), values);
+        }
+        return sentences(List.of("off.cut.where", "off.cut.order", "off.cut.few"), values);
     }
 
     /** What a finish needs; for a hem what the hands like, as far as the loom leaves it. */
@@ -149,7 +163,12 @@ final class OffLoom {
         List<String> own = end.block(block.id())
                 .map(plan -> ownWording.sentences(end, plan))
                 .orElse(List.of());
-        sentences.addAll(own.isEmpty() ? sentences(told.keys(finish), values) : own);
+        if (block instanceof WarpLoops loops) {
+            // own words of loops are for the loom
+            sentences.addAll(new LoopWords(plan, phrases, words).offLoom(end, loops));
+        } else {
+            sentences.addAll(own.isEmpty() ? sentences(told.keys(finish), values) : own);
+        }
         steps.add(step(
                 phrases.say("off.finish.title", Map.of("block", words.name(block), "place", words.place(end.place()))),
                 picture(end, block.id()),

@@ -7,6 +7,7 @@ import java.util.Map;
 import thrumwright.block.EdgeFinish;
 import thrumwright.block.HemFold;
 import thrumwright.block.OpenWarp;
+import thrumwright.block.WarpLoops;
 import thrumwright.measure.Phrases;
 import thrumwright.piece.Place;
 import thrumwright.plan.BlockPlan;
@@ -66,6 +67,9 @@ public final class PictureWords {
             return fold.mitred() ? "fold-mitred" : faced;
         } else if (block.block() instanceof OpenWarp) {
             return "gap";
+        }
+        if (block.block() instanceof WarpLoops) {
+            return "loops";
         }
         return block.block() instanceof EdgeFinish ? "finish" : "rows";
     }

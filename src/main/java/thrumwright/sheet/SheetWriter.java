@@ -90,7 +90,7 @@ final class SheetWriter {
         facts.add(fact(
                 "lines",
                 phrases.say(
-                        "fact.lines.value",
+                        plan.budget().closed() ? "fact.lines.value.closed" : "fact.lines.value",
                         Map.of(
                                 "start",
                                 shown.height(plan.budget().startLine()),

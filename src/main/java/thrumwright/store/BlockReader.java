@@ -25,6 +25,7 @@ import thrumwright.block.Turning;
 import thrumwright.block.Twining;
 import thrumwright.block.Use;
 import thrumwright.block.WarpFinish;
+import thrumwright.block.WarpLoops;
 import thrumwright.block.WrappedTassels;
 import thrumwright.measure.Length;
 import thrumwright.piece.End;
@@ -33,7 +34,7 @@ import thrumwright.piece.End;
 final class BlockReader {
     private static final String KINDS =
             "“ordering cord”, “plain band”, “twining”, “soumak”, “half hitches”, “hem fold”, "
-                    + "“open warp”, “warp finish”, “rows of knots”, “turned ends” or “wrapped tassels”";
+                    + "“open warp”, “warp finish”, “rows of knots”, “turned ends”, “wrapped tassels” or “warp loops”";
 
     /** All that blocks of any kind may have. */
     private static final Set<String> ALL_FIELDS = Set.of(
@@ -63,7 +64,9 @@ final class BlockReader {
             "split",
             "apart",
             "bothWays",
-            "turns");
+            "turns",
+            "round",
+            "thick");
 
     private BlockReader() {}
 
@@ -150,6 +153,11 @@ final class BlockReader {
                         fields.whole("group", 2, 24, 2),
                         fields.whole("turns", 1, WrappedTassels.MOST_TURNS),
                         fields.length("hanging"));
+            case "warp loops" ->
+                new WarpLoops(
+                        tag,
+                        fields.choice("round", Choices.HELD, WarpLoops.Held.ROD),
+                        fields.length("thick"));
             default -> throw fields.problem("kind", "this must be one of " + KINDS + ", not “" + kind + "”.", null);
         };
     }

@@ -18,6 +18,7 @@ import thrumwright.block.Turning;
 import thrumwright.block.Twining;
 import thrumwright.block.Use;
 import thrumwright.block.WarpFinish;
+import thrumwright.block.WarpLoops;
 import thrumwright.block.WrappedTassels;
 
 /** Writes the blocks of an end. */
@@ -87,6 +88,11 @@ final class BlockWriter {
                     .with("turns", tassels.turns())
                     .with("hanging", tassels.hanging());
             return use(writing, tassels.use());
+        }
+        if (block instanceof WarpLoops loops) {
+            return begun(block, "warp loops")
+                    .with("round", Choices.HELD.text(loops.round()))
+                    .with("thick", loops.thick());
         }
         WarpFinish finish = (WarpFinish) block;
         return begun(block, "warp finish")

@@ -10,6 +10,7 @@ import thrumwright.block.PlainBand;
 import thrumwright.block.Shed;
 import thrumwright.block.Side;
 import thrumwright.block.WarpFinish;
+import thrumwright.block.WarpLoops;
 import thrumwright.measure.UnitSystem;
 import thrumwright.piece.Difficulty;
 import thrumwright.piece.Habits;
@@ -38,6 +39,11 @@ final class Choices<T> {
             .with("plied", WarpFinish.Kind.PLIED)
             .with("plaited", WarpFinish.Kind.PLAITED)
             .with("darned", WarpFinish.Kind.DARNED);
+    static final Choices<WarpLoops.Held> HELD = new Choices<WarpLoops.Held>()
+            .with("rod", WarpLoops.Held.ROD)
+            .with("cord", WarpLoops.Held.CORD)
+            .with("cord that stays", WarpLoops.Held.CORD_STAYS)
+            .with("nails", WarpLoops.Held.NAILS);
     static final Choices<Difficulty> DIFFICULTY = new Choices<Difficulty>()
             .with("first piece", Difficulty.FIRST_PIECE)
             .with("some practice", Difficulty.SOME_PRACTICE)

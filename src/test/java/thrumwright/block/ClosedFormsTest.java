@@ -6,8 +6,11 @@ import java.util.Optional;
 import java.util.random.RandomGenerator;
 import java.util.random.RandomGeneratorFactory;
 import org.assertj.core.data.Percentage;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import thrumwright.measure.Length;
+import thrumwright.measure.Unit;
 
 /** Each block's closed form against the peg engine on its own visit order, over seeded random warps and yarns. */
 class ClosedFormsTest {
@@ -26,6 +29,26 @@ class ClosedFormsTest {
             assertThat(block.length(setting))
                     .as("%s on %s", block, setting)
                     .isCloseTo(engine, Percentage.withPercentage(1e-9));
+        }
+    }
+
+    /** Round a rod exactly; round a nail πr + |s − 2r| is never less than the straight way to it, half round, and back. */
+    @Test
+    void aLoopTakesTheEnginesLength() {
+        RandomGenerator random =
+                RandomGeneratorFactory.of("L64X128MixRandom").create(3);
+        for (int i = 0; i < CASES; i++) {
+            Setting warp = setting(random);
+            Length thick = Length.of(random.nextDouble(0.5, 12), Unit.MILLIMETRE);
+            WarpLoops rod = new WarpLoops(Tag.of("a"), WarpLoops.Held.ROD, thick);
+            assertThat(rod.turn(warp))
+                    .isCloseTo(rod.strand(warp).length(), Percentage.withPercentage(1e-9));
+            assertThat(rod.mirrored().mirrored()).isEqualTo(rod);
+            double radius = (thick.mm() + warp.warp()) / 2;
+            WarpLoops nails = new WarpLoops(Tag.of("a"), WarpLoops.Held.NAILS, thick);
+            assertThat(nails.turn(warp))
+                    .isGreaterThanOrEqualTo(Math.PI * radius)
+                    .isGreaterThanOrEqualTo(warp.spacing() - 1e-9);
         }
     }
 

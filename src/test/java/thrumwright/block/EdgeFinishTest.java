@@ -44,6 +44,16 @@ class EdgeFinishTest {
     }
 
     @Test
+    void loopsAskForNoFreeWarpAndHaveNoLength() {
+        WarpLoops loops = new WarpLoops(TAG, WarpLoops.Held.CORD, Length.parse("2 mm"));
+        assertThat(loops.freeWarp(new Setting(12, 3, 0.8, 0.8, 0.8, Optional.empty()))).isZero();
+        assertThat(loops.withLength(HANGING)).isEqualTo(loops);
+        assertThatThrownBy(() -> new WarpLoops(TAG, WarpLoops.Held.ROD, Length.parse("7 cm")))
+                .isInstanceOf(BadMeasure.class)
+                .hasMessage("What warp loops lie round is thicker than 0 and at most 6 cm, not “7 cm”.");
+    }
+
+    @Test
     void rowsOfKnotsCantLieInEachOther() {
         Setting warp = new Setting(12, 3, 0.8, 0.8, 0.8, Optional.empty());
         KnotRows close = new KnotRows(TAG, 2, 4, false, Optional.of(Length.parse("1 mm")), HANGING);

@@ -34,6 +34,7 @@ import thrumwright.block.Tag;
 import thrumwright.block.TurnedEnds;
 import thrumwright.block.Twining;
 import thrumwright.block.Use;
+import thrumwright.block.WarpLoops;
 import thrumwright.block.WrappedTassels;
 import thrumwright.block.YarnBlock;
 import thrumwright.measure.Length;
@@ -161,6 +162,15 @@ class DrawnLengthTest {
             if (alike && knots.groups(warp.ends()).size() > 1) {
                 assertThat(knots.freeWarp(warp)).isCloseTo(longest, EXACT);
             }
+        }
+    }
+
+    @Test
+    void aWarpLoopTakesWhatItsPathIsLong() {
+        for (int i = 0; i < CASES; i++) {
+            Setting warp = onItself();
+            WarpLoops loops = new WarpLoops(Tag.of("l"), WarpLoops.Held.ROD, mm(random.nextDouble(1, 20)));
+            assertThat(loops.turn(warp)).isCloseTo(MiddleLine.of(loops.strand(warp)).length(), EXACT);
         }
     }
 

@@ -14,6 +14,7 @@ import thrumwright.piece.Design;
 import thrumwright.piece.Habits;
 import thrumwright.piece.Piece;
 import thrumwright.piece.Place;
+import thrumwright.piece.Top;
 import thrumwright.plan.HemStitch;
 import thrumwright.plan.Plan;
 import thrumwright.plan.Weight;
@@ -42,6 +43,38 @@ class OffLoomTest {
 
     private Piece with(String structure) {
         return Structures.builtIn().byId(structure).orElseThrow().on(panel, Place.START);
+    }
+
+    /** Of a closed warp nothing is cut: it is lifted off, and its loops are closed. */
+    @Test
+    void aClosedWarpIsLiftedOffAndNothingIsCut() {
+        Piece closed = with("closed-warp");
+        assertThat(steps(closed))
+                .extracting(Step::title)
+                .containsExactly(
+                        "Lift the piece from the loom", "Warp loops", "Warp loops", "Block and steam it", "Hang it");
+        assertThat(steps(closed).get(1).sentences())
+                .first()
+                .asString()
+                .startsWith("At the top, draw the rod out");
+        assertThat(steps(closed).get(2).sentences())
+                .contains(
+                        "The loops stand out by 3.24 mm. Ease the last picks outwards with the needle until they lie in the loops, evenly all along.",
+                        "Both tails of the warp yarn are here: darn each back along its neighbour, on the wrong side.");
+        assertThat(StepSheet.of(Plan.of(closed), Locale.UK).chapters())
+                .flatExtracting(Chapter::steps)
+                .flatExtracting(Step::sentences)
+                .noneMatch(sentence -> sentence.matches("(?s).*\\bcut the\\b.*"));
+    }
+
+    @Test
+    void withLoopsAtOneEndOnlyTheOtherIsCut() {
+        Piece half = with("closed-warp").withTop(new Top.OnItsOwn(panel.end(Place.TOP)));
+        assertThat(steps(half).get(0).title()).isEqualTo("Cut the piece from the loom");
+        assertThat(steps(half).get(0).sentences())
+                .first()
+                .asString()
+                .startsWith("The loops at the bottom stay whole: there nothing is cut.");
     }
 
     @Test

@@ -14,6 +14,7 @@ import thrumwright.block.PlainBand;
 import thrumwright.block.Setting;
 import thrumwright.block.Soumak;
 import thrumwright.block.Twining;
+import thrumwright.block.WarpLoops;
 import thrumwright.block.YarnBlock;
 import thrumwright.measure.BadMeasure;
 import thrumwright.measure.Length;
@@ -27,9 +28,9 @@ public final class Amounts {
 
     private Amounts() {}
 
-    /** Whether a block has an amount at all; a fold has none. */
+    /** Whether a block has an amount at all; a fold and warp loops have none. */
     public static boolean has(Block block) {
-        return !(block instanceof HemFold);
+        return !(block instanceof HemFold || block instanceof WarpLoops);
     }
 
     /** Whether its amount is how high it stands, so that its edge can be dragged. */

@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import thrumwright.block.Row;
+import thrumwright.block.Setting;
+import thrumwright.block.WarpLoops;
 import thrumwright.editor.text.Texts;
 import thrumwright.measure.Shown;
 import thrumwright.piece.Place;
@@ -54,7 +56,11 @@ final class BlockFacts {
                 .finish()
                 .filter(finish -> finish.block().id().equals(block.block().id()))
                 .ifPresent(finish -> {
-                    finish(finish);
+                    if (finish.block() instanceof WarpLoops loops) {
+                        loops(place, loops);
+                    } else {
+                        finish(finish);
+                    }
                     finish.wrapping().ifPresent(this::wrapping);
                 });
         return String.join("\n", facts);
@@ -67,6 +73,23 @@ final class BlockFacts {
                         "height", shown.height(wrapping.height()),
                         "count", wrapping.count(),
                         "each", shown.cut(wrapping.each().length())));
+    }
+
+    private void loops(Place place, WarpLoops loops) {
+        Setting warp = plan.piece().setting(plan.piece().warpYarn());
+        say(
+                "fact.loops",
+                Map.of(
+                        "loops", WarpLoops.loops(warp.ends(), place == Place.START),
+                        "turn", shown.fine(loops.turn(warp)),
+                        "out", shown.fine(loops.standOut(warp))));
+        plan.closedWarp()
+                .ifPresent(closed -> say(
+                        "fact.closed",
+                        Map.of(
+                                "apart", shown.height(closed.apart()),
+                                "each", shown.height(closed.each()),
+                                "length", shown.total(plan.warpYarn()))));
     }
 
     private void finish(Finish finish) {

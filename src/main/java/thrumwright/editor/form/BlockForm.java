@@ -30,6 +30,7 @@ import thrumwright.block.Turning;
 import thrumwright.block.Twining;
 import thrumwright.block.Use;
 import thrumwright.block.WarpFinish;
+import thrumwright.block.WarpLoops;
 import thrumwright.block.WrappedTassels;
 import thrumwright.block.YarnBlock;
 import thrumwright.editor.edit.Amounts;
@@ -197,6 +198,8 @@ final class BlockForm {
             turned();
         } else if (block instanceof WrappedTassels) {
             tassels();
+        } else if (block instanceof WarpLoops) {
+            loops();
         }
     }
 
@@ -444,6 +447,23 @@ final class BlockForm {
                 (part, typed) ->
                         new WrappedTassels(part.tag(), part.use(), typing.whole(typed), part.turns(), part.hanging()));
         material(tassels);
+    }
+
+    private void loops() {
+        FieldPanel.Section<WarpLoops> loops = section(WarpLoops.class);
+        loops.oneOf(
+                "block.round",
+                "held",
+                WarpLoops.Held.values(),
+                WarpLoops::round,
+                (part, round) -> new WarpLoops(part.tag(), round, part.thick()));
+        loops.text(
+                "block.round-thick",
+                part -> part.thick().text(),
+                (part, typed) -> new WarpLoops(
+                        part.tag(),
+                        part.round(),
+                        Typing.length(typed, desk.session().piece())));
     }
 
     private <B extends TakesYarn> void material(FieldPanel.Section<B> section) {

@@ -82,14 +82,15 @@ final class StructurePicture extends JComponent {
     private void paint(Graphics2D g, PiecePicture shown) {
         double stripe = PiecePainter.stripeHeight(shown, place);
         double tails = shown.hanging(place) + 1;
-        double below = place == Place.START ? Math.max(BARE, tails) : Math.max(stripe, tails);
-        double above = place == Place.START ? stripe : BARE;
+        double bare = Math.max(BARE, shown.loops(place) + 1);
+        double below = place == Place.START ? Math.max(bare, tails) : Math.max(stripe, tails);
+        double above = place == Place.START ? stripe : bare;
         double high = below + shown.plan().end(place).height() + above;
         double wide = shown.span() + 2 * Math.min(BESIDE, shown.margin());
         double scale = Math.min(MOST_SCALE, Math.min((getWidth() - 12) / wide, (getHeight() - 12) / high));
         double left = (getWidth() - scale * shown.span()) / 2;
         double base = (getHeight() + scale * high) / 2 - scale * below;
-        new PiecePainter(g, palette, false).end(new View(scale, left, base), shown, place, BARE);
+        new PiecePainter(g, palette, false).end(new View(scale, left, base), shown, place, bare);
     }
 
     @Override

@@ -1,0 +1,120 @@
+package thrumwright.sheet;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import thrumwright.block.Setting;
+import thrumwright.block.WarpLoops;
+import thrumwright.measure.Phrases;
+import thrumwright.measure.Shown;
+import thrumwright.piece.Place;
+import thrumwright.plan.ClosedWarp;
+import thrumwright.plan.ClosingShed;
+import thrumwright.plan.EndPlan;
+import thrumwright.plan.Plan;
+import thrumwright.plan.Words;
+
+/** How a closed warp is wound, woven full and taken off. */
+final class LoopWords {
+    /** Loops that stand out by less aren't spoken of, mm. */
+    private static final double UNSEEN = 0.05;
+
+    private final Plan plan;
+    private final Shown shown;
+    private final Phrases phrases;
+    private final Words words;
+
+    LoopWords(Plan plan, Phrases phrases, Words words) {
+        this.plan = plan;
+        this.shown = plan.piece().shown();
+        this.phrases = phrases;
+        this.words = words;
+    }
+
+    /** What to do on the loom. */
+    List<String> onLoom(EndPlan end, WarpLoops loops) {
+        return end.place() == Place.START ? winding(loops) : filling(loops);
+    }
+
+    private List<String> winding(WarpLoops loops) {
+        List<String> sentences = new ArrayList<>();
+        Map<String, Object> values = values(loops);
+        Optional<ClosedWarp> closed = plan.closedWarp();
+        if (closed.isPresent()) {
+            ClosedWarp warp = closed.get();
+            values.put("above", words.held(plan.top().loops().orElseThrow(), shown));
+            values.put("apart", shown.height(warp.apart()));
+            values.put("ends", plan.piece().warp().ends());
+            values.put("lowerLoops", warp.lowerLoops());
+            values.put("upperLoops", warp.upperLoops());
+            values.put("last", phrases.say(warp.endsBelow() ? "warp-loops.below" : "warp-loops.above"));
+            values.put("length", shown.total(plan.warpYarn()));
+            values.put("each", shown.height(warp.each()));
+            values.put("yarn", plan.piece().warpYarn().name());
+            sentences.add(phrases.say("warp-loops.fix", values));
+            sentences.add(phrases.say("warp-loops.wind", values));
+            sentences.add(phrases.say("warp-loops.yarn", values));
+        } else {
+            sentences.add(phrases.say("warp-loops.fix-one", values));
+        }
+        sentences.add(phrases.say("warp-loops.begin", values));
+        return sentences;
+    }
+
+    private List<String> filling(WarpLoops loops) {
+        List<String> sentences = new ArrayList<>();
+        Map<String, Object> values = values(loops);
+        if (plan.closedWarp().isEmpty()) {
+            values.put(
+                    "stand",
+                    shown.height(plan.budget().designEnds() + plan.top().height()));
+            sentences.add(phrases.say("warp-loops.fix-top", values));
+        }
+        sentences.add(phrases.say("warp-loops.pack", values));
+        return sentences;
+    }
+
+    /** How to go on where the shed closes towards the upper loops; said before that begins, in the design. */
+    List<String> closing() {
+        ClosingShed shed = plan.closingShed();
+        double loops = plan.budget().designEnds() + plan.top().height();
+        double begins = plan.budget().clearance();
+        Map<String, Object> values = Map.of(
+                "line", shown.height(Math.max(begins, loops - shed.hands())),
+                "needleLine", shown.height(Math.max(begins, loops - shed.needle())),
+                "needle", shown.height(Math.min(loops - begins, shed.needle())));
+        return List.of(phrases.say("warp-loops.fill", values), phrases.say("warp-loops.needle", values));
+    }
+
+    /** What to do off the loom. */
+    List<String> offLoom(EndPlan end, WarpLoops loops) {
+        List<String> sentences = new ArrayList<>();
+        Map<String, Object> values = values(loops);
+        values.put("place", words.place(end.place()));
+        sentences.add(phrases.say(
+                "off.loops." + loops.round().name().toLowerCase(Locale.ROOT).replace('_', '-'), values));
+        Setting warp = plan.piece().setting(plan.piece().warpYarn());
+        if (loops.standOut(warp) > UNSEEN) {
+            values.put("out", shown.fine(loops.standOut(warp)));
+            sentences.add(phrases.say("off.loops.ease", values));
+        }
+        if (plan.closedWarp().isPresent()) {
+            int tails = end.place() == Place.START ? 1 : 0;
+            tails += plan.closedWarp().get().endsBelow() == (end.place() == Place.START) ? 1 : 0;
+            if (tails > 0) {
+                sentences.add(phrases.say("off.loops.tails", Map.of("tails", tails)));
+            }
+        }
+        return sentences;
+    }
+
+    private Map<String, Object> values(WarpLoops loops) {
+        Map<String, Object> values = new HashMap<>();
+        values.put("held", words.held(loops, shown));
+        values.put("clearance", shown.height(plan.budget().clearance()));
+        return values;
+    }
+}
