@@ -23,6 +23,7 @@ import thrumwright.block.TurnedEnds;
 import thrumwright.block.YarnBlock;
 import thrumwright.piece.Piece;
 import thrumwright.piece.Structure;
+import thrumwright.plan.BlockPlan;
 import thrumwright.plan.ClassPlan;
 import thrumwright.plan.Cut;
 import thrumwright.plan.EndPlan;
@@ -111,10 +112,14 @@ class DocsTest {
                     TurnedEnds.lengthRound(
                             piece.setting(piece.warpYarn()),
                             ((TurnedEnds) start.finish().orElseThrow().block()).over());
-                case "warp in one loop" ->
-                    start.loops().orElseThrow().turn(piece.setting(piece.warpYarn()));
-                case "loops stand out" ->
-                    start.loops().orElseThrow().standOut(piece.setting(piece.warpYarn()));
+                case "yarn in the header" ->
+                    start.block("header")
+                            .flatMap(BlockPlan::work)
+                            .orElseThrow()
+                            .cut()
+                            .exact();
+                case "warp in one loop" -> start.loops().orElseThrow().turn(piece.setting(piece.warpYarn()));
+                case "loops stand out" -> start.loops().orElseThrow().standOut(piece.setting(piece.warpYarn()));
                 case "whole warp" ->
                     Plan.of(piece.withStart(structure.fittedTo(piece))).warpYarn();
                 default -> throw new IllegalArgumentException(row.group(3));

@@ -27,7 +27,7 @@ public final class OwnWords {
         if (block instanceof YarnBlock) {
             places.addAll(OF_YARN);
         }
-        if (block instanceof PlainBand || block instanceof OrderingCord) {
+        if (block instanceof PlainBand || block instanceof OrderingCord || block instanceof SpreadHeader) {
             places.add("shed");
         } else if (block instanceof Twining) {
             places.addAll(List.of("lean", "group"));

@@ -70,8 +70,7 @@ public record WarpLoops(Tag tag, Held round, Length thick) implements EdgeFinish
     /** The way of one loop round a rod or a cord, seen along it, and along it as its climb. */
     public Strand strand(Setting warp) {
         Visit half = Visit.of(0, radius(warp.warp()), Sense.CLOCKWISE);
-        return new Strand(
-                List.of(Leg.climbing(Route.of(List.of(half), Route.FRONT, Route.BACK), 0, warp.spacing())));
+        return new Strand(List.of(Leg.climbing(Route.of(List.of(half), Route.FRONT, Route.BACK), 0, warp.spacing())));
     }
 
     /**

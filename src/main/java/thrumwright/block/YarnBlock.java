@@ -3,9 +3,24 @@ package thrumwright.block;
 import java.util.List;
 
 /** A block that is woven or worked with a yarn. Rows are counted from the bottom, in the order of working. */
-public sealed interface YarnBlock extends TakesYarn permits OrderingCord, PlainBand, Twining, Soumak, HalfHitch {
+public sealed interface YarnBlock extends TakesYarn
+        permits OrderingCord, PlainBand, SpreadHeader, Twining, Soumak, HalfHitch {
     @Override
     YarnBlock withUse(Use use);
+
+    /**
+     * The yarn on its warp as this block works it. Everything else here is asked with that.
+     *
+     * @param yarn as it lies beaten, one by one
+     */
+    default Setting worked(Setting yarn) {
+        return yarn;
+    }
+
+    /** How many yarns run side by side along the path. */
+    default int together() {
+        return 1;
+    }
 
     /** Number of passes across the warp. */
     int rowCount(Setting setting);

@@ -107,7 +107,9 @@ final class ClothPainter {
                 : blocks.stream().filter(block -> meets(view, block, visible)).toList();
         seen.forEach(block -> yarn(view, block, false));
         tails(view, ground, tails.stream().filter(tail -> tail.inFront() != (face == Face.FRONT)));
-        ground.posts().ifPresent(posts -> new PostPen(g, view, palette).draw(ground, posts, postsShown.low(), postsShown.high()));
+        ground.posts()
+                .ifPresent(posts ->
+                        new PostPen(g, view, palette).draw(ground, posts, postsShown.low(), postsShown.high()));
         warp(view, ground, warp, warpShown.low(), warpShown.high());
         seen.forEach(block -> yarn(view, block, true));
         tails(view, ground, tails.stream().filter(tail -> tail.inFront() == (face == Face.FRONT)));

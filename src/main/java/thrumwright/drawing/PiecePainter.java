@@ -60,8 +60,9 @@ public final class PiecePainter {
         List<Tail> tails = new ArrayList<>(picture.tails(Place.START));
         picture.tails(Place.TOP).forEach(tail -> tails.add(tail.raised(picture.base(Place.TOP))));
         double base = picture.base(Place.TOP);
-        ClothPainter.Upright shown =
-                new ClothPainter.Upright(edgeOr(plan.start(), -bare), base + edgeOr(plan.top(), plan.top().height() + bare));
+        ClothPainter.Upright shown = new ClothPainter.Upright(
+                edgeOr(plan.start(), -bare),
+                base + edgeOr(plan.top(), plan.top().height() + bare));
         ClothPainter.Upright posts = new ClothPainter.Upright(-bare, picture.height() + bare);
         cloth.blocks(view, placed, tails, ground, warp, shown, posts);
         tear(view, ground, design + PiecePicture.DESIGN / 2, picture.margin());

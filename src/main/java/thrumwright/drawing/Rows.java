@@ -5,6 +5,7 @@ import thrumwright.block.HalfHitch;
 import thrumwright.block.OrderingCord;
 import thrumwright.block.PlainBand;
 import thrumwright.block.Soumak;
+import thrumwright.block.SpreadHeader;
 import thrumwright.block.Twining;
 import thrumwright.block.YarnBlock;
 
@@ -15,6 +16,8 @@ final class Rows {
     static YarnBlock limited(YarnBlock block, int rows) {
         if (block instanceof OrderingCord cord) {
             return cord.withPicks(rows);
+        } else if (block instanceof SpreadHeader header) {
+            return header.withPicks(rows);
         } else if (block instanceof PlainBand band) {
             return band.withAmount(new Amount.Picks(rows));
         } else if (block instanceof Twining twining) {

@@ -12,6 +12,7 @@ import thrumwright.block.Row;
 import thrumwright.block.Setting;
 import thrumwright.block.Side;
 import thrumwright.block.Soumak;
+import thrumwright.block.SpreadHeader;
 import thrumwright.block.Twining;
 import thrumwright.block.YarnBlock;
 import thrumwright.plan.BlockPlan;
@@ -84,7 +85,9 @@ record StepScene(Work work, BlockPicture picture, List<Tail> tails) {
     }
 
     private static Work shortened(Work whole, Setting setting) {
-        int most = whole.block() instanceof OrderingCord ? 3 : whole.block() instanceof PlainBand ? 4 : 2;
+        int most = whole.block() instanceof OrderingCord
+                ? 3
+                : whole.block() instanceof PlainBand || whole.block() instanceof SpreadHeader ? 4 : 2;
         int rows = whole.rows().size();
         // as many rows, odd or even, as the whole block, so that the yarn ends at the right side
         int shown = rows <= most ? rows : most - (most - rows & 1);

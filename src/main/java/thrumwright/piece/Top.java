@@ -5,6 +5,7 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import thrumwright.block.Block;
 import thrumwright.block.OrderingCord;
+import thrumwright.block.SpreadHeader;
 
 /** How the top end comes about. */
 public sealed interface Top {
@@ -14,13 +15,18 @@ public sealed interface Top {
             leftOut = Set.copyOf(leftOut);
         }
 
-        /** The usual top: ordering cords are needed at the start only. */
+        /** The usual top: ordering cords and spread headers are needed at the start only. */
         public static FollowsStart withoutOrderingCords(End start) {
             return new FollowsStart(start.blocks().stream()
-                    .filter(OrderingCord.class::isInstance)
+                    .filter(Top::atTheStartOnly)
                     .map(Block::id)
                     .collect(Collectors.toUnmodifiableSet()));
         }
+    }
+
+    /** Whether a block orders the warp before anything is woven, so that the top does without it. */
+    static boolean atTheStartOnly(Block block) {
+        return block instanceof OrderingCord || block instanceof SpreadHeader;
     }
 
     /** A stack of its own. */

@@ -21,21 +21,22 @@ public record ClosedWarp(
         double apart, double each, int lowerLoops, int upperLoops, double turns, double ties, boolean endsBelow) {
     /** Empty unless both ends of the piece are closed. */
     static Optional<ClosedWarp> of(Piece piece, EndPlan start, EndPlan top) {
-        return start.loops().flatMap(below -> top.loops().map(above -> {
-            int ends = piece.warp().ends();
-            Setting warp = piece.setting(piece.warpYarn());
-            double apart = start.height() + piece.design().heightOnLoom() + top.height();
-            int lower = WarpLoops.loops(ends, true);
-            int upper = WarpLoops.loops(ends, false);
-            return new ClosedWarp(
-                    apart,
-                    apart + (below.thick().mm() + above.thick().mm()) / 2,
-                    lower,
-                    upper,
-                    lower * below.turn(warp) + upper * above.turn(warp),
-                    2 * piece.habits().tie().mm(),
-                    ends % 2 == 0);
-        }));
+        return start.loops()
+                .flatMap(below -> top.loops().map(above -> {
+                    int ends = piece.warp().ends();
+                    Setting warp = piece.setting(piece.warpYarn());
+                    double apart = start.height() + piece.design().heightOnLoom() + top.height();
+                    int lower = WarpLoops.loops(ends, true);
+                    int upper = WarpLoops.loops(ends, false);
+                    return new ClosedWarp(
+                            apart,
+                            apart + (below.thick().mm() + above.thick().mm()) / 2,
+                            lower,
+                            upper,
+                            lower * below.turn(warp) + upper * above.turn(warp),
+                            2 * piece.habits().tie().mm(),
+                            ends % 2 == 0);
+                }));
     }
 
     /** Warp yarn in all: N ends, the loops, and both ties. */

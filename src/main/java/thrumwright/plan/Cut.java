@@ -17,8 +17,8 @@ import thrumwright.piece.Habits;
  */
 public record Cut(double exact, double ease, double hanging, double length, double widths, Butterflies butterflies) {
     static Cut of(YarnBlock block, Setting setting, Habits habits, double easing, double reference) {
-        double hanging = 2 * (block.tied() ? habits.tie() : habits.tail()).mm();
-        return of(block.length(setting), hanging, habits, easing, reference);
+        double hanging = 2 * block.together() * (block.tied() ? habits.tie() : habits.tail()).mm();
+        return of(block.together() * block.length(setting), hanging, habits, easing, reference);
     }
 
     static Cut of(double exact, double hanging, Habits habits, double easing, double reference) {

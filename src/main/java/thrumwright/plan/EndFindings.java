@@ -14,6 +14,7 @@ import thrumwright.block.PlainBand;
 import thrumwright.block.Row;
 import thrumwright.block.Shed;
 import thrumwright.block.Soumak;
+import thrumwright.block.SpreadHeader;
 import thrumwright.block.Twining;
 import thrumwright.block.WarpLoops;
 import thrumwright.measure.Length;
@@ -30,6 +31,9 @@ final class EndFindings {
 
     /** Loops that stand out farther than this can't be covered by easing the last picks outwards, mm (common practice, no source). */
     private static final double LOOSE = 5;
+
+    /** A header that fills less of the way from end to end parts them too little (common practice, no source). */
+    private static final double SPREADS = 0.75;
 
     private final Piece piece;
     private final EndPlan end;
@@ -78,6 +82,16 @@ final class EndFindings {
         if (work.block() instanceof OrderingCord && work.setting().posts().isEmpty()) {
             about(Code.NO_POSTS, block, Map.of());
         }
+        if (work.block() instanceof SpreadHeader
+                && work.setting().gauge() < SPREADS * work.setting().spacing()) {
+            about(
+                    Code.SPREADS_LITTLE,
+                    block,
+                    Map.of(
+                            "yarn", work.yarn().name(),
+                            "gauge", shown.fine(work.setting().gauge()),
+                            "space", shown.fine(work.setting().spacing())));
+        }
         Yarn stripe = piece.stripe(end.place());
         if (end.hem().isPresent()
                 && showsBesideDesign(work)
@@ -97,6 +111,7 @@ final class EndFindings {
     private static boolean shed(Work work) {
         return work.block() instanceof PlainBand
                 || work.block() instanceof OrderingCord
+                || work.block() instanceof SpreadHeader
                 || work.block() instanceof Twining;
     }
 
@@ -300,11 +315,13 @@ final class EndFindings {
     }
 
     private void finish(Finish finish) {
-        if (!closed()
-                && end.blocks().stream()
-                                .filter(block -> block.block() instanceof EdgeFinish)
-                                .count()
-                        > 1) {
+        List<Block> finishes = end.blocks().stream()
+                .map(BlockPlan::block)
+                .filter(EdgeFinish.class::isInstance)
+                .toList();
+        // of loops and something else the loops speak
+        boolean alike = !closed() || finishes.stream().allMatch(WarpLoops.class::isInstance);
+        if (finishes.size() > 1 && alike) {
             about(Code.SEVERAL_FINISHES, finish.block(), Map.of(), repairs.severalFinishes(end, finish));
         }
         finish.wrapping()

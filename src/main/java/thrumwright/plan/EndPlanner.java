@@ -74,7 +74,7 @@ final class EndPlanner {
 
     private Work work(YarnBlock block, Course before) {
         Yarn yarn = piece.yarnOf(block, place);
-        Setting setting = piece.setting(yarn);
+        Setting setting = block.worked(piece.setting(yarn));
         List<Row> rows = block.rows(setting, before);
         return new Work(
                 block,

@@ -49,6 +49,7 @@ public record Finding(
         LOOPS_STAND_OUT(Severity.CAUTION),
         LOOPS_DO_NOT_FIT(Severity.PROBLEM),
         SHED_CLOSES(Severity.NOTE),
+        SPREADS_LITTLE(Severity.CAUTION),
         NO_POSTS(Severity.NOTE),
         STOCK_SHORT(Severity.PROBLEM),
         NOTHING_HERE(Severity.CAUTION),

@@ -10,6 +10,7 @@ import thrumwright.block.OpenWarp;
 import thrumwright.block.OrderingCord;
 import thrumwright.block.PlainBand;
 import thrumwright.block.Soumak;
+import thrumwright.block.SpreadHeader;
 import thrumwright.block.Tag;
 import thrumwright.block.TakesYarn;
 import thrumwright.block.Twining;
@@ -32,6 +33,8 @@ final class Likeness {
             return new PlainBand(NOBODY, ANY, band.purpose(), ONE, Optional.empty());
         } else if (block instanceof OrderingCord) {
             return new OrderingCord(NOBODY, ANY, 1, Optional.empty());
+        } else if (block instanceof SpreadHeader header) {
+            return new SpreadHeader(NOBODY, ANY, 1, header.strands(), Optional.empty());
         } else if (block instanceof Twining twining) {
             return new Twining(NOBODY, ANY, 1, twining.endsPerGroup(), Lean.S, false);
         } else if (block instanceof Soumak soumak) {

@@ -13,6 +13,7 @@ import thrumwright.block.PlainBand;
 import thrumwright.block.Shed;
 import thrumwright.block.Side;
 import thrumwright.block.Soumak;
+import thrumwright.block.SpreadHeader;
 import thrumwright.block.Support;
 import thrumwright.block.TurnedEnds;
 import thrumwright.block.Twining;
@@ -49,6 +50,8 @@ public final class Words {
             return "ordering-cord";
         } else if (block instanceof PlainBand band) {
             return "plain-" + lower(band.purpose());
+        } else if (block instanceof SpreadHeader) {
+            return "spread-header";
         } else if (block instanceof Twining) {
             return "twining";
         } else if (block instanceof Soumak) {

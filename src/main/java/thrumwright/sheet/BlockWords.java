@@ -12,6 +12,7 @@ import thrumwright.block.PlainBand;
 import thrumwright.block.Row;
 import thrumwright.block.Side;
 import thrumwright.block.Soumak;
+import thrumwright.block.SpreadHeader;
 import thrumwright.block.Twining;
 import thrumwright.measure.Phrases;
 import thrumwright.measure.Shown;
@@ -68,6 +69,15 @@ final class BlockWords {
             keys.add(posts ? "ordering-cord.tie" : "ordering-cord.tie-without");
             keys.add(posts ? "ordering-cord.weave" : "ordering-cord.weave-without");
             keys.add("ordering-cord.even");
+        } else if (work.block() instanceof SpreadHeader header) {
+            if (header.strands() > 1) {
+                keys.add("spread-header.strands");
+            }
+            keys.add("plain.begin");
+            keys.add("spread-header.weave");
+            keys.add("spread-header.even");
+            keys.add("spread-header.instead");
+            keys.add("plain.end");
         } else if (work.block() instanceof PlainBand) {
             keys.add("plain.begin");
             keys.add("plain.weave");
@@ -125,6 +135,10 @@ final class BlockWords {
         });
         if (work.block() instanceof Twining twining) {
             values.put("groupThe", ends(twining.endsPerGroup()));
+        } else if (work.block() instanceof SpreadHeader header) {
+            values.put("strands", header.strands());
+            values.put("each", shown.cut(work.cut().length() / header.strands()));
+            values.put("gauge", shown.fine(work.setting().gauge()));
         } else if (work.block() instanceof Soumak soumak) {
             values.put("over", soumak.over());
             values.put("under", soumak.under());

@@ -64,7 +64,8 @@ final class ChapterWriter {
     private List<String> startOpening() {
         List<String> opening = new ArrayList<>();
         opening.add(phrases.say(
-                plan.start().loops().isPresent() ? "start.opening.closed" : "start.opening", Map.of("clearance", shown.height(plan.budget().clearance()))));
+                plan.start().loops().isPresent() ? "start.opening.closed" : "start.opening",
+                Map.of("clearance", shown.height(plan.budget().clearance()))));
         plan.start()
                 .finish()
                 .filter(finish -> finish.needed() > 0)

@@ -18,6 +18,7 @@ import thrumwright.block.OwnWords;
 import thrumwright.block.PlainBand;
 import thrumwright.block.Side;
 import thrumwright.block.Soumak;
+import thrumwright.block.SpreadHeader;
 import thrumwright.block.Support;
 import thrumwright.block.Tag;
 import thrumwright.block.TurnedEnds;
@@ -33,7 +34,7 @@ import thrumwright.piece.End;
 /** Reads the blocks of an end. */
 final class BlockReader {
     private static final String KINDS =
-            "“ordering cord”, “plain band”, “twining”, “soumak”, “half hitches”, “hem fold”, "
+            "“ordering cord”, “plain band”, “spread header”, “twining”, “soumak”, “half hitches”, “hem fold”, "
                     + "“open warp”, “warp finish”, “rows of knots”, “turned ends”, “wrapped tassels” or “warp loops”";
 
     /** All that blocks of any kind may have. */
@@ -65,6 +66,7 @@ final class BlockReader {
             "apart",
             "bothWays",
             "turns",
+            "strands",
             "round",
             "thick");
 
@@ -108,6 +110,13 @@ final class BlockReader {
                         use(fields, yarns),
                         fields.choice("for", Choices.PURPOSE, PlainBand.Purpose.PLAIN),
                         amount(fields),
+                        fields.optionalChoice("first", Choices.SHED));
+            case "spread header" ->
+                new SpreadHeader(
+                        tag,
+                        use(fields, yarns),
+                        rows(fields, "picks"),
+                        fields.whole("strands", 1, SpreadHeader.MOST_STRANDS, 1),
                         fields.optionalChoice("first", Choices.SHED));
             case "twining" ->
                 new Twining(
@@ -154,10 +163,7 @@ final class BlockReader {
                         fields.whole("turns", 1, WrappedTassels.MOST_TURNS),
                         fields.length("hanging"));
             case "warp loops" ->
-                new WarpLoops(
-                        tag,
-                        fields.choice("round", Choices.HELD, WarpLoops.Held.ROD),
-                        fields.length("thick"));
+                new WarpLoops(tag, fields.choice("round", Choices.HELD, WarpLoops.Held.ROD), fields.length("thick"));
             default -> throw fields.problem("kind", "this must be one of " + KINDS + ", not “" + kind + "”.", null);
         };
     }

@@ -12,6 +12,7 @@ import thrumwright.block.OpenWarp;
 import thrumwright.block.OrderingCord;
 import thrumwright.block.PlainBand;
 import thrumwright.block.Soumak;
+import thrumwright.block.SpreadHeader;
 import thrumwright.block.Support;
 import thrumwright.block.TurnedEnds;
 import thrumwright.block.Turning;
@@ -42,6 +43,12 @@ final class BlockWriter {
             return writing;
         } else if (block instanceof PlainBand band) {
             return band(band);
+        } else if (block instanceof SpreadHeader header) {
+            Writing writing =
+                    begun(block, "spread header").with("picks", header.picks()).with("strands", header.strands());
+            use(writing, header.use());
+            header.firstShed().ifPresent(shed -> writing.with("first", Choices.SHED.text(shed)));
+            return writing;
         } else if (block instanceof Twining twining) {
             Writing writing = begun(block, "twining")
                     .with("rows", twining.rows())

@@ -17,7 +17,7 @@ class ClosedFormsTest {
     private static final int CASES = 1500;
 
     @ParameterizedTest
-    @ValueSource(strings = {"ordering cord", "plain band", "twining", "soumak", "half hitches"})
+    @ValueSource(strings = {"ordering cord", "plain band", "spread header", "twining", "soumak", "half hitches"})
     void closedFormIsTheEnginesLength(String kind) {
         RandomGenerator random = RandomGeneratorFactory.of("L64X128MixRandom").create(kind.hashCode());
         for (int i = 0; i < CASES; i++) {
@@ -35,14 +35,12 @@ class ClosedFormsTest {
     /** Round a rod exactly; round a nail πr + |s − 2r| is never less than the straight way to it, half round, and back. */
     @Test
     void aLoopTakesTheEnginesLength() {
-        RandomGenerator random =
-                RandomGeneratorFactory.of("L64X128MixRandom").create(3);
+        RandomGenerator random = RandomGeneratorFactory.of("L64X128MixRandom").create(3);
         for (int i = 0; i < CASES; i++) {
             Setting warp = setting(random);
             Length thick = Length.of(random.nextDouble(0.5, 12), Unit.MILLIMETRE);
             WarpLoops rod = new WarpLoops(Tag.of("a"), WarpLoops.Held.ROD, thick);
-            assertThat(rod.turn(warp))
-                    .isCloseTo(rod.strand(warp).length(), Percentage.withPercentage(1e-9));
+            assertThat(rod.turn(warp)).isCloseTo(rod.strand(warp).length(), Percentage.withPercentage(1e-9));
             assertThat(rod.mirrored().mirrored()).isEqualTo(rod);
             double radius = (thick.mm() + warp.warp()) / 2;
             WarpLoops nails = new WarpLoops(Tag.of("a"), WarpLoops.Held.NAILS, thick);
@@ -53,7 +51,7 @@ class ClosedFormsTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"ordering cord", "plain band", "twining", "soumak", "half hitches"})
+    @ValueSource(strings = {"ordering cord", "plain band", "spread header", "twining", "soumak", "half hitches"})
     void mirroringTwiceGivesTheBlockAgain(String kind) {
         RandomGenerator random = RandomGeneratorFactory.of("L64X128MixRandom").create(7);
         for (int i = 0; i < 200; i++) {
@@ -92,6 +90,7 @@ class ClosedFormsTest {
         return switch (kind) {
             case "ordering cord" -> new OrderingCord(tag, use, rows, shed);
             case "plain band" -> new PlainBand(tag, use, PlainBand.Purpose.PLAIN, new Amount.Picks(rows), shed);
+            case "spread header" -> new SpreadHeader(tag, use, rows, random.nextInt(1, 13), shed);
             case "twining" -> new Twining(tag, use, rows, random.nextInt(1, 6), lean, random.nextBoolean());
             case "soumak" ->
                 new Soumak(tag, use, rows, under + random.nextInt(1, 5), under, lean, random.nextBoolean());

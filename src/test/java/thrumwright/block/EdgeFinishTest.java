@@ -46,7 +46,8 @@ class EdgeFinishTest {
     @Test
     void loopsAskForNoFreeWarpAndHaveNoLength() {
         WarpLoops loops = new WarpLoops(TAG, WarpLoops.Held.CORD, Length.parse("2 mm"));
-        assertThat(loops.freeWarp(new Setting(12, 3, 0.8, 0.8, 0.8, Optional.empty()))).isZero();
+        assertThat(loops.freeWarp(new Setting(12, 3, 0.8, 0.8, 0.8, Optional.empty())))
+                .isZero();
         assertThat(loops.withLength(HANGING)).isEqualTo(loops);
         assertThatThrownBy(() -> new WarpLoops(TAG, WarpLoops.Held.ROD, Length.parse("7 cm")))
                 .isInstanceOf(BadMeasure.class)

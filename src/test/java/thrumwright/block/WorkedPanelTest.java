@@ -49,8 +49,8 @@ class WorkedPanelTest {
     /** Three picks as a plain band, 790.599 + 5.185, and once round the edge end at either tie, 2π · 1.572691. */
     @Test
     void orderingCordWithoutPosts() {
-        Setting bare = new Setting(
-                cord.ends(), cord.spacing(), cord.warp(), cord.relaxed(), cord.beaten(), Optional.empty());
+        Setting bare =
+                new Setting(cord.ends(), cord.spacing(), cord.warp(), cord.relaxed(), cord.beaten(), Optional.empty());
         assertLength(
                 new OrderingCord(Tag.of("o"), Use.of(MaterialRole.WARP_CORD), 3, Optional.empty()),
                 bare,

@@ -29,6 +29,7 @@ import thrumwright.block.Row;
 import thrumwright.block.Setting;
 import thrumwright.block.Side;
 import thrumwright.block.Soumak;
+import thrumwright.block.SpreadHeader;
 import thrumwright.block.Strand;
 import thrumwright.block.Tag;
 import thrumwright.block.TurnedEnds;
@@ -55,7 +56,7 @@ class DrawnLengthTest {
             RandomGeneratorFactory.of("L64X128MixRandom").create(20);
 
     @ParameterizedTest
-    @ValueSource(strings = {"ordering cord", "plain band", "twining", "half hitches"})
+    @ValueSource(strings = {"ordering cord", "plain band", "spread header", "twining", "half hitches"})
     void theStatedLengthIsThatOfTheDrawnPath(String kind) {
         for (int i = 0; i < CASES; i++) {
             Setting setting = setting();
@@ -96,7 +97,7 @@ class DrawnLengthTest {
 
     /** What is drawn lies on the curve that is integrated, seen from the front. */
     @ParameterizedTest
-    @ValueSource(strings = {"ordering cord", "plain band", "twining", "soumak", "half hitches"})
+    @ValueSource(strings = {"ordering cord", "plain band", "spread header", "twining", "soumak", "half hitches"})
     void whatIsDrawnLiesOnThatCurve(String kind) {
         for (int i = 0; i < 12; i++) {
             Setting setting = setting();
@@ -170,7 +171,8 @@ class DrawnLengthTest {
         for (int i = 0; i < CASES; i++) {
             Setting warp = onItself();
             WarpLoops loops = new WarpLoops(Tag.of("l"), WarpLoops.Held.ROD, mm(random.nextDouble(1, 20)));
-            assertThat(loops.turn(warp)).isCloseTo(MiddleLine.of(loops.strand(warp)).length(), EXACT);
+            assertThat(loops.turn(warp))
+                    .isCloseTo(MiddleLine.of(loops.strand(warp)).length(), EXACT);
         }
     }
 
@@ -262,6 +264,7 @@ class DrawnLengthTest {
             case "ordering cord" -> new OrderingCord(tag, WEFT, rows, Optional.empty());
             case "plain band" ->
                 new PlainBand(tag, WEFT, PlainBand.Purpose.PLAIN, new Amount.Picks(rows), Optional.empty());
+            case "spread header" -> new SpreadHeader(tag, WEFT, rows, random.nextInt(1, 13), Optional.empty());
             case "twining" -> new Twining(tag, WEFT, rows, random.nextInt(1, 6), lean, random.nextBoolean());
             case "soumak" ->
                 new Soumak(tag, WEFT, rows, under + random.nextInt(1, 5), under, lean, random.nextBoolean());

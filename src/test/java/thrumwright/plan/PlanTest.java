@@ -21,6 +21,7 @@ import thrumwright.block.Setting;
 import thrumwright.block.Shed;
 import thrumwright.block.Side;
 import thrumwright.block.Soumak;
+import thrumwright.block.SpreadHeader;
 import thrumwright.block.Support;
 import thrumwright.block.Tag;
 import thrumwright.block.Twining;
@@ -56,6 +57,27 @@ class PlanTest {
         assertThat(hem.layers()).isEqualTo(2);
         assertThat(hem.gain()).isCloseTo((1 - Math.PI / 4) * 2.786345, within(1e-6));
         assertThat(plan.top().hem().orElseThrow().depth()).isCloseTo(hem.depth(), within(1e-9));
+    }
+
+    /** Three strands of cord that aren't beaten are 2.1547 cords thick: D = 2.480683 of 3.333333, and three tails at each side. */
+    @Test
+    void aSpreadHeaderIsAsThickAsItsStrands() {
+        SpreadHeader header =
+                new SpreadHeader(Tag.of("header"), Use.of(MaterialRole.WARP_CORD), 4, 3, Optional.empty());
+        Piece spread = panel.withStart(panel.start().with(0, header));
+        BlockPlan planned = Plan.of(spread).start().block("header").orElseThrow();
+        Work work = planned.work().orElseThrow();
+        assertThat(planned.comesOut()).isTrue();
+        assertThat(planned.height()).isCloseTo(4 * 2.1547 * 0.786345, within(1e-5));
+        assertThat(work.setting().gauge()).isCloseTo(2.480683, within(1e-5));
+        assertThat(work.cut().exact()).isCloseTo(3709.211, within(1e-3));
+        assertThat(work.cut().hanging()).isCloseTo(3 * 300, within(1e-9));
+        assertThat(codes(spread)).doesNotContain(Finding.Code.SPREADS_LITTLE);
+        SpreadHeader thin = new SpreadHeader(Tag.of("header"), Use.of(MaterialRole.WARP_CORD), 4, 1, Optional.empty());
+        assertThat(codes(panel.withStart(panel.start().with(0, thin)))).contains(Finding.Code.SPREADS_LITTLE);
+        SpreadHeader thick =
+                new SpreadHeader(Tag.of("header"), Use.of(MaterialRole.WARP_CORD), 4, 12, Optional.empty());
+        assertThat(codes(panel.withStart(panel.start().with(0, thick)))).contains(Finding.Code.TOO_THICK);
     }
 
     @Test

@@ -21,6 +21,7 @@ import thrumwright.block.PlainBand;
 import thrumwright.block.Shed;
 import thrumwright.block.Side;
 import thrumwright.block.Soumak;
+import thrumwright.block.SpreadHeader;
 import thrumwright.block.Support;
 import thrumwright.block.Tag;
 import thrumwright.block.TurnedEnds;
@@ -181,7 +182,7 @@ public final class RandomPieces {
         Lean lean = random.nextBoolean() ? Lean.S : Lean.Z;
         Optional<Shed> shed = random.nextInt(5) == 0 ? Optional.of(shed()) : Optional.empty();
         int under = random.nextInt(1, 4);
-        return switch (random.nextInt(13)) {
+        return switch (random.nextInt(14)) {
             case 0 -> new OrderingCord(tag, use(yarns), random.nextInt(1, 5), shed);
             case 1, 2 ->
                 new PlainBand(
@@ -217,8 +218,8 @@ public final class RandomPieces {
             case 9 -> new TurnedEnds(tag, random.nextInt(1, 7), random.nextBoolean(), side(), length(20, 200));
             case 10 ->
                 new WrappedTassels(tag, use(yarns), random.nextInt(2, 9), random.nextInt(1, 40), length(20, 200));
-            case 11 ->
-                new WarpLoops(tag, WarpLoops.Held.values()[random.nextInt(4)], length(1, 12));
+            case 12 -> new SpreadHeader(tag, use(yarns), random.nextInt(1, 6), random.nextInt(1, 5), shed);
+            case 11 -> new WarpLoops(tag, WarpLoops.Held.values()[random.nextInt(4)], length(1, 12));
             default ->
                 new WarpFinish(tag, WarpFinish.Kind.values()[random.nextInt(4)], random.nextInt(1, 9), length(20, 200));
         };

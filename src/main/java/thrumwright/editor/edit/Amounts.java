@@ -13,6 +13,7 @@ import thrumwright.block.OrderingCord;
 import thrumwright.block.PlainBand;
 import thrumwright.block.Setting;
 import thrumwright.block.Soumak;
+import thrumwright.block.SpreadHeader;
 import thrumwright.block.Twining;
 import thrumwright.block.WarpLoops;
 import thrumwright.block.YarnBlock;
@@ -44,6 +45,8 @@ public final class Amounts {
             return band.amount().text();
         } else if (block instanceof OrderingCord cord) {
             return new Amount.Picks(cord.picks()).text();
+        } else if (block instanceof SpreadHeader header) {
+            return new Amount.Picks(header.picks()).text();
         } else if (block instanceof OpenWarp open) {
             return open.height().text();
         } else if (block instanceof EdgeFinish finish) {
@@ -91,6 +94,8 @@ public final class Amounts {
             return band.withAmount(new Amount.Picks(rows));
         } else if (block instanceof OrderingCord cord) {
             return cord.withPicks(rows);
+        } else if (block instanceof SpreadHeader header) {
+            return header.withPicks(rows);
         } else if (block instanceof Twining twining) {
             return twining.withRows(rows);
         } else if (block instanceof Soumak soumak) {
@@ -113,7 +118,7 @@ public final class Amounts {
         if (!(block instanceof YarnBlock yarnBlock)) {
             throw new BadMeasure("Only what is woven, and open warp, has a height.");
         }
-        Setting setting = piece.setting(piece.yarnOf(yarnBlock, place));
+        Setting setting = yarnBlock.worked(piece.setting(piece.yarnOf(yarnBlock, place)));
         double each = ((YarnBlock) withRows(block, 1)).height(setting);
         return withRows(block, (int) Math.max(1, Math.min(Amount.MOST_ROWS, Math.round(mm / each))));
     }

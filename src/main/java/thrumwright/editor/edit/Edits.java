@@ -13,7 +13,6 @@ import thrumwright.block.Block;
 import thrumwright.block.EdgeFinish;
 import thrumwright.block.Material;
 import thrumwright.block.MaterialRole;
-import thrumwright.block.OrderingCord;
 import thrumwright.block.TakesYarn;
 import thrumwright.measure.Phrases;
 import thrumwright.piece.End;
@@ -64,9 +63,7 @@ public final class Edits {
                     checkOwn(piece, place);
                     checkRoom(piece, place, 1);
                     Piece with = piece.withEnd(place, piece.end(place).with(index, added));
-                    return place == Place.START && added instanceof OrderingCord
-                            ? leaving(with, added.id(), true)
-                            : with;
+                    return place == Place.START && Top.atTheStartOnly(added) ? leaving(with, added.id(), true) : with;
                 })
                 .selecting(Selection.of(place, added.id()));
     }

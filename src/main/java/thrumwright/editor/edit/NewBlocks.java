@@ -14,6 +14,7 @@ import thrumwright.block.OrderingCord;
 import thrumwright.block.PlainBand;
 import thrumwright.block.Side;
 import thrumwright.block.Soumak;
+import thrumwright.block.SpreadHeader;
 import thrumwright.block.Tag;
 import thrumwright.block.TurnedEnds;
 import thrumwright.block.Twining;
@@ -34,6 +35,7 @@ public final class NewBlocks {
         boolean inches = units == UnitSystem.INCHES;
         return List.of(
                 new OrderingCord(tag("ordering"), Use.comingOut(MaterialRole.WARP_CORD), 3, Optional.empty()),
+                new SpreadHeader(tag("header"), Use.comingOut(MaterialRole.WASTE), 4, 1, Optional.empty()),
                 band("waste", Use.comingOut(MaterialRole.WASTE), PlainBand.Purpose.WASTE, 12),
                 new Twining(tag("twining"), Use.of(MaterialRole.WARP_CORD), 1, 1, Lean.Z, false),
                 new HalfHitch(tag("hitches"), Use.of(MaterialRole.WARP_CORD), 1, 1),

@@ -10,6 +10,7 @@ import thrumwright.block.Material;
 import thrumwright.block.MaterialRole;
 import thrumwright.block.OrderingCord;
 import thrumwright.block.PlainBand;
+import thrumwright.block.SpreadHeader;
 import thrumwright.block.Turning;
 import thrumwright.block.YarnBlock;
 import thrumwright.measure.Length;
@@ -134,6 +135,8 @@ public final class RepairEdits {
             return new PlainBand(band.tag(), band.use(), band.purpose(), band.amount(), Optional.empty());
         } else if (block instanceof OrderingCord cord) {
             return new OrderingCord(cord.tag(), cord.use(), cord.picks(), Optional.empty());
+        } else if (block instanceof SpreadHeader header) {
+            return new SpreadHeader(header.tag(), header.use(), header.picks(), header.strands(), Optional.empty());
         }
         return block instanceof YarnBlock yarn ? yarn.unforced() : block;
     }

@@ -23,6 +23,7 @@ import thrumwright.block.PlainBand;
 import thrumwright.block.Shed;
 import thrumwright.block.Side;
 import thrumwright.block.Soumak;
+import thrumwright.block.SpreadHeader;
 import thrumwright.block.Support;
 import thrumwright.block.TakesYarn;
 import thrumwright.block.TurnedEnds;
@@ -99,7 +100,7 @@ final class BlockForm {
         }
         ofItsKind(block);
         if (block instanceof YarnBlock) {
-            yarn();
+            yarn(block instanceof SpreadHeader);
         }
         if (place == Place.START && desk.session().piece().topFollows()) {
             repeatAtTop();
@@ -169,6 +170,8 @@ final class BlockForm {
                     Shed.values(),
                     PlainBand::firstShed,
                     (part, shed) -> new PlainBand(part.tag(), part.use(), part.purpose(), part.amount(), shed));
+        } else if (block instanceof SpreadHeader) {
+            header();
         } else if (block instanceof OrderingCord) {
             section(OrderingCord.class)
                     .oneOrNone(
@@ -466,6 +469,22 @@ final class BlockForm {
                         Typing.length(typed, desk.session().piece())));
     }
 
+    private void header() {
+        FieldPanel.Section<SpreadHeader> header = section(SpreadHeader.class);
+        header.text(
+                "block.strands",
+                part -> String.valueOf(part.strands()),
+                (part, typed) ->
+                        new SpreadHeader(part.tag(), part.use(), part.picks(), typing.whole(typed), part.firstShed()));
+        header.oneOrNone(
+                "block.shed",
+                "shed",
+                "choice.in-turn",
+                Shed.values(),
+                SpreadHeader::firstShed,
+                (part, shed) -> new SpreadHeader(part.tag(), part.use(), part.picks(), part.strands(), shed));
+    }
+
     private <B extends TakesYarn> void material(FieldPanel.Section<B> section) {
         section.choice(
                 "block.yarn",
@@ -479,7 +498,8 @@ final class BlockForm {
         return (B) part.withUse(part.use().with(material));
     }
 
-    private void yarn() {
+    /** @param spreads a spread header, which always comes out again */
+    private void yarn(boolean spreads) {
         FieldPanel.Section<YarnBlock> yarn = section(YarnBlock.class);
         material(yarn);
         yarn.oneOrNone(
@@ -490,11 +510,13 @@ final class BlockForm {
                 part -> part.use().from(),
                 (part, side) ->
                         part.withUse(new Use(part.use().material(), part.use().comesOut(), side)));
-        yarn.flag(
-                "block.comes-out",
-                part -> part.use().comesOut(),
-                (part, out) -> part.withUse(
-                        new Use(part.use().material(), out, part.use().from())));
+        if (!spreads) {
+            yarn.flag(
+                    "block.comes-out",
+                    part -> part.use().comesOut(),
+                    (part, out) -> part.withUse(
+                            new Use(part.use().material(), out, part.use().from())));
+        }
     }
 
     /** The parts that yarns play, then every yarn by itself. */

@@ -56,6 +56,7 @@ class RepairEditsTest {
             Code.HEMS_DIFFER,
             Code.DOES_NOT_FIT,
             Code.FREE_WARP_SHORT,
+            Code.LOOPS_DO_NOT_FIT,
             Code.NOTHING_HERE,
             Code.WIDTHS_OF_WARP);
 

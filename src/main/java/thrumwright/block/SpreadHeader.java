@@ -1,0 +1,93 @@
+package thrumwright.block;
+
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import thrumwright.measure.BadMeasure;
+import thrumwright.yarn.Packing;
+
+/**
+ * A few picks of a thick yarn, or of several strands together, laid in and not beaten, that even out a warp whose ends stand
+ * unevenly: two ends between which such a pick crosses can't stand closer than its thickness allows. It comes out again.
+ *
+ * @param use a header always comes out
+ * @param picks how often it crosses, 1 or more
+ * @param strands how many yarns lie together in a pick, 1 to {@link #MOST_STRANDS}
+ * @param firstShed the shed of its first pick; empty: the next in turn
+ */
+public record SpreadHeader(Tag tag, Use use, int picks, int strands, Optional<Shed> firstShed) implements YarnBlock {
+    /** The most strands of a pick. */
+    public static final int MOST_STRANDS = 12;
+
+    public SpreadHeader {
+        Objects.requireNonNull(tag);
+        use = new Use(use.material(), true, use.from());
+        Objects.requireNonNull(firstShed);
+        Amount.checkRows(picks, "picks");
+        if (strands < 1 || strands > MOST_STRANDS) {
+            throw new BadMeasure("A pick of a header has 1 to " + MOST_STRANDS + " strands, not " + strands + ".");
+        }
+    }
+
+    /** All strands as one yarn that isn't beaten: as thick as they lie together, d·R(n), relaxed and in the shed. */
+    @Override
+    public Setting worked(Setting yarn) {
+        double thick = yarn.relaxed() * Packing.ratio(strands);
+        return new Setting(yarn.ends(), yarn.spacing(), yarn.warp(), thick, thick, yarn.posts());
+    }
+
+    @Override
+    public int together() {
+        return strands;
+    }
+
+    @Override
+    public int rowCount(Setting setting) {
+        return picks;
+    }
+
+    @Override
+    public double height(Setting setting) {
+        return picks * setting.beaten();
+    }
+
+    /** n(N−1)ℓ + (n−1)·turn, of the strands together. */
+    @Override
+    public double length(Setting setting) {
+        return setting.plain(picks);
+    }
+
+    @Override
+    public List<Row> rows(Setting setting, Course before) {
+        return Rows.plain(picks, before, use.from(), firstShed);
+    }
+
+    @Override
+    public List<Strand> strands(Setting setting, List<Row> rows) {
+        return List.of(new Strand(PlainBand.plainLegs(setting, rows)));
+    }
+
+    @Override
+    public SpreadHeader mirrored() {
+        return this;
+    }
+
+    @Override
+    public SpreadHeader withTag(Tag other) {
+        return new SpreadHeader(other, use, picks, strands, firstShed);
+    }
+
+    @Override
+    public SpreadHeader withUse(Use other) {
+        return new SpreadHeader(tag, other, picks, strands, firstShed);
+    }
+
+    public SpreadHeader withPicks(int other) {
+        return new SpreadHeader(tag, use, other, strands, firstShed);
+    }
+
+    @Override
+    public SpreadHeader unforced() {
+        return new SpreadHeader(tag, use.unforced(), picks, strands, Optional.empty());
+    }
+}
