@@ -145,7 +145,7 @@ class DocsTest {
     /** Every kind of block in docs/files.md with what it must have; all else is left out. */
     private static Map<String, String> kinds() {
         Map<String, String> kinds = new LinkedHashMap<>();
-        for (String kind : List.of("ordering cord", "twining", "soumak", "half hitches")) {
+        for (String kind : List.of("ordering cord", "spread header", "twining", "soumak", "half hitches")) {
             kinds.put(kind, "\"of\": \"weft\"");
         }
         kinds.put("plain band", "\"of\": \"weft\", \"picks\": 3");
@@ -155,6 +155,7 @@ class DocsTest {
         kinds.put("rows of knots", "\"hanging\": \"8 cm\"");
         kinds.put("turned ends", "\"hanging\": \"5 cm\"");
         kinds.put("wrapped tassels", "\"of\": \"weft\", \"turns\": 8, \"hanging\": \"6 cm\"");
+        kinds.put("warp loops", "\"thick\": \"3 mm\"");
         return kinds;
     }
 

@@ -17,8 +17,20 @@ import thrumwright.piece.Habits;
  */
 public record Cut(double exact, double ease, double hanging, double length, double widths, Butterflies butterflies) {
     static Cut of(YarnBlock block, Setting setting, Habits habits, double easing, double reference) {
-        double hanging = 2 * block.together() * (block.tied() ? habits.tie() : habits.tail()).mm();
-        return of(block.together() * block.length(setting), hanging, habits, easing, reference);
+        double hanging = 2 * (block.tied() ? habits.tie() : habits.tail()).mm();
+        Cut one = of(block.length(setting), hanging, habits, easing, reference);
+        return block.together() == 1 ? one : one.times(block.together(), reference);
+    }
+
+    /** As many such cuts, which lie side by side. */
+    private Cut times(int strands, double reference) {
+        return new Cut(
+                strands * exact,
+                strands * ease,
+                strands * hanging,
+                strands * length,
+                Decimals.roundedUp(strands * length / reference, 0.5),
+                new Butterflies(strands * butterflies.count(), butterflies.each()));
     }
 
     static Cut of(double exact, double hanging, Habits habits, double easing, double reference) {

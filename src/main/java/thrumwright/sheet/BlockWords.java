@@ -101,7 +101,7 @@ final class BlockWords {
             keys.add("half-hitch.go-on");
             keys.add("plain.end");
         }
-        if (work.cut().butterflies().count() > 1) {
+        if (work.cut().butterflies().count() > work.block().together()) {
             keys.add("butterfly.join");
         }
         if (work.block().use().comesOut()) {
@@ -137,7 +137,6 @@ final class BlockWords {
             values.put("groupThe", ends(twining.endsPerGroup()));
         } else if (work.block() instanceof SpreadHeader header) {
             values.put("strands", header.strands());
-            values.put("each", shown.cut(work.cut().length() / header.strands()));
             values.put("gauge", shown.fine(work.setting().gauge()));
         } else if (work.block() instanceof Soumak soumak) {
             values.put("over", soumak.over());

@@ -120,7 +120,7 @@ class EndComparisonTest {
     void whateverIsChangedInFrontIsFound() {
         RandomPieces pieces = new RandomPieces(33);
         int tried = 0;
-        for (int i = 0; i < 600; i++) {
+        for (int i = 0; i < 700; i++) {
             Piece piece = mirrored(pieces.next());
             Plan plan = Plan.of(piece);
             List<FrontBand> shown = EndComparison.front(plan, Place.TOP).stream()

@@ -70,8 +70,9 @@ class PlanTest {
         assertThat(planned.comesOut()).isTrue();
         assertThat(planned.height()).isCloseTo(4 * 2.1547 * 0.786345, within(1e-5));
         assertThat(work.setting().gauge()).isCloseTo(2.480683, within(1e-5));
-        assertThat(work.cut().exact()).isCloseTo(3709.211, within(1e-3));
+        assertThat(work.cut().exact()).isCloseTo(3709.212, within(1e-3));
         assertThat(work.cut().hanging()).isCloseTo(3 * 300, within(1e-9));
+        assertThat(work.cut().butterflies()).isEqualTo(new Butterflies(3, 1580));
         assertThat(codes(spread)).doesNotContain(Finding.Code.SPREADS_LITTLE);
         SpreadHeader thin = new SpreadHeader(Tag.of("header"), Use.of(MaterialRole.WARP_CORD), 4, 1, Optional.empty());
         assertThat(codes(panel.withStart(panel.start().with(0, thin)))).contains(Finding.Code.SPREADS_LITTLE);
