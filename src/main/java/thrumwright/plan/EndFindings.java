@@ -33,7 +33,7 @@ final class EndFindings {
     private static final double LOOSE = 5;
 
     /** A header that fills less of the way from end to end parts them too little (common practice, no source). */
-    private static final double SPREADS = 0.75;
+    private static final double SPREADS = 0.7;
 
     private final Piece piece;
     private final EndPlan end;

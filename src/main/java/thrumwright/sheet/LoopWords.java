@@ -93,7 +93,6 @@ final class LoopWords {
     List<String> offLoom(EndPlan end, WarpLoops loops) {
         List<String> sentences = new ArrayList<>();
         Map<String, Object> values = values(loops);
-        values.put("place", words.place(end.place()));
         sentences.add(phrases.say(
                 "off.loops." + loops.round().name().toLowerCase(Locale.ROOT).replace('_', '-'), values));
         Setting warp = plan.piece().setting(plan.piece().warpYarn());

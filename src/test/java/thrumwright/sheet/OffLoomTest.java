@@ -52,8 +52,12 @@ class OffLoomTest {
         assertThat(steps(closed))
                 .extracting(Step::title)
                 .containsExactly(
-                        "Lift the piece from the loom", "Warp loops", "Warp loops", "Block and steam it", "Hang it");
-        assertThat(steps(closed).get(1).sentences()).first().asString().startsWith("At the top, draw the rod out");
+                        "Lift the piece from the loom",
+                        "Warp loops of the top",
+                        "Warp loops of the start",
+                        "Block and steam it",
+                        "Hang it");
+        assertThat(steps(closed).get(1).sentences()).first().asString().startsWith("Draw the rod out");
         assertThat(steps(closed).get(2).sentences())
                 .contains(
                         "The loops stand out by 3.24 mm. Ease the last picks outwards with the needle until they lie in the loops, evenly all along.",
