@@ -48,6 +48,7 @@ class RepairEditsTest {
             Code.HEM_SHALLOW,
             Code.HEM_DEEP,
             Code.FIRST_TURN_TOO_DEEP,
+            Code.MITRES_MEET,
             Code.SLEEVE_TOO_NARROW,
             Code.BAND_TOO_NARROW,
             Code.BAND_TOO_NARROW_FOR_SUPPORT,
