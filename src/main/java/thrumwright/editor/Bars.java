@@ -3,6 +3,7 @@ package thrumwright.editor;
 import java.awt.event.KeyEvent;
 import javax.swing.Action;
 import javax.swing.JButton;
+import javax.swing.JCheckBoxMenuItem;
 import javax.swing.JMenu;
 import javax.swing.JMenuItem;
 import javax.swing.JToolBar;
@@ -38,9 +39,16 @@ record Bars(Commands commands, Texts texts) {
     }
 
     JMenuItem item(String id) {
-        JMenuItem item = commands.onCanvas(id) ? new ShownOnly(commands.get(id)) : new JMenuItem(commands.get(id));
+        JMenuItem item = item(commands.get(id), commands.onCanvas(id));
         item.setName("menu." + id);
         return item;
+    }
+
+    private static JMenuItem item(Action action, boolean onCanvas) {
+        if (action.getValue(Action.SELECTED_KEY) != null) {
+            return new JCheckBoxMenuItem(action);
+        }
+        return onCanvas ? new ShownOnly(action) : new JMenuItem(action);
     }
 
     /**

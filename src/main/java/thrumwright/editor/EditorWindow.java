@@ -1,6 +1,7 @@
 package thrumwright.editor;
 
 import java.awt.BorderLayout;
+import java.awt.Component;
 import java.awt.Dimension;
 import java.awt.Toolkit;
 import java.awt.event.ComponentAdapter;
@@ -8,18 +9,22 @@ import java.awt.event.ComponentEvent;
 import java.awt.event.WindowAdapter;
 import java.awt.event.WindowEvent;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Supplier;
 import javax.swing.BorderFactory;
+import javax.swing.InputMap;
 import javax.swing.JComponent;
 import javax.swing.JFrame;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
+import javax.swing.JScrollBar;
 import javax.swing.JScrollPane;
 import javax.swing.JSplitPane;
 import javax.swing.JTabbedPane;
+import javax.swing.JTable;
 import javax.swing.JViewport;
 import javax.swing.ScrollPaneConstants;
 import javax.swing.UIManager;
@@ -56,6 +61,9 @@ import thrumwright.store.ClassFile;
 final class EditorWindow {
     /** A window lower than that has no room for everything, pixels. */
     private static final int LOW = 720;
+
+    /** The views in the order of their tabs; the history has a command of its own. */
+    private static final List<String> SHOWN = List.of("findings", "cuts", "hems", "ends", "budget", "steps");
 
     private final Workroom room;
     private final Session session;
@@ -162,6 +170,7 @@ final class EditorWindow {
         addView("tab.budget", () -> scrolling(new BudgetView(session, texts, canvas::palette)));
         addView("tab.steps", () -> new StepsView(session, texts).component());
         views.addTab(texts.say("tab.history"), history.component());
+        FormTabs.leaveKeys(views);
         countFindings(session.plan().findings().size());
         JSplitPane left = new JSplitPane(JSplitPane.VERTICAL_SPLIT, canvasScroll(), views);
         left.setName("canvasAndViews");
@@ -200,7 +209,10 @@ final class EditorWindow {
     /** As it was left; in a low window it is folded away at first, since the fields need the room. */
     private void openShelf() {
         shelf.setOpen(room.settings().get("shelf.open").map(Boolean::valueOf).orElse(frame.getHeight() >= LOW));
-        shelf.whenFolded(open -> room.settings().put("shelf.open", String.valueOf(open)));
+        shelf.whenFolded(open -> {
+            room.settings().put("shelf.open", String.valueOf(open));
+            commands.refresh();
+        });
     }
 
     /** A picture that needs some height, in a low window too. */
@@ -234,9 +246,13 @@ final class EditorWindow {
         structures.addTo(commands);
         commands.add("amount", amount::open, () -> !session.selection().isEmpty());
         commands.add("shelf", this::toShelf);
-        commands.add("shelf-fold", () -> shelf.fold(shelf.isOpen()));
+        commands.addSwitch("shelf-fold", () -> shelf.fold(shelf.isOpen()), shelf::isOpen);
         new ViewWork(session, canvas, room).addTo(commands);
         clipboard.addTo(commands);
+        for (int i = 0; i < SHOWN.size(); i++) {
+            int index = i;
+            commands.add("show-" + SHOWN.get(i), () -> toView(index));
+        }
         commands.add("history", this::toHistory);
         commands.add("sheet", () -> sheet().show());
         commands.add("class", () -> classWindow().show());
@@ -244,6 +260,34 @@ final class EditorWindow {
         commands.add("export", () -> sheet().showAnd("sheet-export"));
         commands.add("undo", session::undo, () -> session.history().undoName().isPresent());
         commands.add("redo", session::redo, () -> session.history().redoName().isPresent());
+    }
+
+    /** Brings a view to the front and gives it the keyboard. */
+    private void toView(int index) {
+        views.setSelectedIndex(index);
+        JComponent first = firstForKeys((JComponent) views.getSelectedComponent());
+        (first == null ? views : first).requestFocusInWindow();
+    }
+
+    /** The first component within another that keys mean anything to; null if there is none. */
+    private static JComponent firstForKeys(JComponent component) {
+        boolean meant = hasKeys(component, JComponent.WHEN_FOCUSED)
+                || component instanceof JTable && hasKeys(component, JComponent.WHEN_ANCESTOR_OF_FOCUSED_COMPONENT);
+        if (meant && component.isFocusable() && component.isEnabled() && !(component instanceof JScrollBar)) {
+            return component;
+        }
+        for (Component child : component.getComponents()) {
+            JComponent first = child instanceof JComponent inner && inner.isVisible() ? firstForKeys(inner) : null;
+            if (first != null) {
+                return first;
+            }
+        }
+        return null;
+    }
+
+    private static boolean hasKeys(JComponent component, int condition) {
+        InputMap keys = component.getInputMap(condition);
+        return keys != null && keys.allKeys() != null;
     }
 
     private void toHistory() {

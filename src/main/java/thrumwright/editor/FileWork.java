@@ -48,6 +48,7 @@ final class FileWork {
         commands.add("save", this::save);
         commands.add("save-as", this::saveAs);
         commands.add("close", this::close);
+        commands.add("close-all", window.room()::closeAll);
     }
 
     private void begin() {

@@ -34,7 +34,7 @@ final class Menus {
         JMenuBar bar = new JMenuBar();
         JMenu file = bars.menu("menu.file", "new", "open");
         file.add(recent(room, files));
-        bars.add(file, null, "save", "save-as", null, "sheet", "print", "export", "class", null, "close");
+        bars.add(file, null, "save", "save-as", null, "sheet", "print", "export", "class", null, "close", "close-all");
         bar.add(file);
         bar.add(bars.menu(
                 "menu.edit",
@@ -83,8 +83,9 @@ final class Menus {
                 "measure-screen",
                 null,
                 "shelf-fold",
-                "rules",
-                null);
+                "rules");
+        view.add(views());
+        view.addSeparator();
         ButtonGroup themes = new ButtonGroup();
         for (Theme theme : Theme.values()) {
             JRadioButtonMenuItem item = new JRadioButtonMenuItem(texts.name("theme", theme), room.theme() == theme);
@@ -95,6 +96,14 @@ final class Menus {
         }
         bar.add(view);
         return bar;
+    }
+
+    /** The views below the picture, in the order of their tabs. */
+    private JMenu views() {
+        JMenu views = new JMenu(texts.say("menu.views"));
+        views.setName("menu.views");
+        bars.add(views, "show-findings", "show-cuts", "show-hems", "show-ends", "show-budget", "show-steps", "history");
+        return views;
     }
 
     private JMenu recent(Workroom room, FileWork files) {

@@ -35,7 +35,7 @@ final class ViewWork {
         commands.add("single-ends", () -> canvas.showSingleEnds());
         commands.add("true-size", () -> canvas.setZoom(Zoom.of(scale().of(screen()))));
         commands.add("measure-screen", this::measure);
-        commands.add("rules", () -> canvas.setRules(!canvas.rules()));
+        commands.addSwitch("rules", () -> canvas.setRules(!canvas.rules()), canvas::rules);
         commands.add("pan-left", () -> canvas.pan(-STEP, 0));
         commands.add("pan-right", () -> canvas.pan(STEP, 0));
         commands.add("pan-up", () -> canvas.pan(0, -STEP));

@@ -140,6 +140,17 @@ final class Workroom {
         return open(new Work(session, Optional.empty(), Optional.empty()));
     }
 
+    /** Closes one window after the other, as far as nobody wants to stay with what isn't saved. */
+    void closeAll() {
+        for (EditorWindow window : windows()) {
+            window.takeOver();
+            window.files().close();
+            if (windows.contains(window)) {
+                return;
+            }
+        }
+    }
+
     void closed(EditorWindow window) {
         windows.remove(window);
     }

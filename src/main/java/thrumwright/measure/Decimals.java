@@ -22,10 +22,17 @@ public final class Decimals {
      */
     public static String plain(double value, int places, Locale locale) {
         BigDecimal rounded = BigDecimal.valueOf(value).setScale(places, RoundingMode.HALF_UP);
-        DecimalFormat format =
-                new DecimalFormat("0", SYMBOLS.computeIfAbsent(locale, DecimalFormatSymbols::getInstance));
+        DecimalFormat format = new DecimalFormat("0", SYMBOLS.computeIfAbsent(locale, Decimals::symbols));
         format.setMaximumFractionDigits(places);
         return format.format(rounded.signum() == 0 ? BigDecimal.ZERO : rounded);
+    }
+
+    /** A locale's decimal sign where it is a comma, else a point; digits are those that {@link Numbers} reads. */
+    private static DecimalFormatSymbols symbols(Locale locale) {
+        DecimalFormatSymbols symbols = DecimalFormatSymbols.getInstance(Locale.ROOT);
+        boolean comma = DecimalFormatSymbols.getInstance(locale).getDecimalSeparator() == ',';
+        symbols.setDecimalSeparator(comma ? ',' : '.');
+        return symbols;
     }
 
     /**

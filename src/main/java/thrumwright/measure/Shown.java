@@ -17,8 +17,9 @@ public record Shown(UnitSystem system, Locale locale) {
     private static final String RAISED = "⁰¹²³⁴⁵⁶⁷⁸⁹";
     private static final String LOWERED = "₀₁₂₃₄₅₆₇₈₉";
 
+    /** With the decimal sign that is usual where the program runs, whatever language its words are in. */
     public Shown(UnitSystem system) {
-        this(system, Locale.UK);
+        this(system, Locale.getDefault(Locale.Category.FORMAT));
     }
 
     /** A height or a depth: to the millimetre below 10 cm, or to the sixteenth of an inch. */

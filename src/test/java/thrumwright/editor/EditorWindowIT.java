@@ -242,7 +242,7 @@ class EditorWindowIT {
     }
 
     @Test
-    void everyBlockIsAnAccessibleChildWithNameRoleAndValue() {
+    void everyBlockAndRowIsAnAccessibleChildWithNameRoleAndValue() {
         open(Optional.empty());
 
         onEventThread(() -> {
@@ -260,6 +260,24 @@ class EditorWindowIT {
             AccessibleContext waste = canvas.getAccessibleChild(0).getAccessibleContext();
             assertThat(waste.getAccessibleValue().getCurrentAccessibleValue()).isEqualTo(12);
             assertThat(waste.getAccessibleDescription()).startsWith("12 picks, ");
+            assertThat(waste.getAccessibleChildrenCount()).isEqualTo(12);
+            AccessibleContext first = waste.getAccessibleChild(0).getAccessibleContext();
+            AccessibleContext second = waste.getAccessibleChild(1).getAccessibleContext();
+            assertThat(first.getAccessibleName()).isEqualTo("Row 1 of Waste band, the top");
+            assertThat(first.getAccessibleDescription())
+                    .matches("(over|under) the first end, from (left to right|right to left)");
+            assertThat(second.getAccessibleDescription())
+                    .matches("(over|under) the first end, from (left to right|right to left)")
+                    .doesNotStartWith(first.getAccessibleDescription().substring(0, 5))
+                    .doesNotEndWith(first.getAccessibleDescription().substring(28));
+            assertThat(first.getAccessibleRole()).isEqualTo(AccessibleRole.LIST_ITEM);
+            assertThat(second.getAccessibleValue().getCurrentAccessibleValue()).isEqualTo(2);
+            assertThat(second.getAccessibleIndexInParent()).isEqualTo(1);
+            assertThat(first.getAccessibleComponent().getLocationOnScreen().y)
+                    .isGreaterThan(second.getAccessibleComponent().getLocationOnScreen().y);
+            AccessibleContext twining = canvas.getAccessibleChild(1).getAccessibleContext();
+            assertThat(twining.getAccessibleChild(0).getAccessibleContext().getAccessibleDescription())
+                    .startsWith("stitches lean like ");
             return null;
         });
     }

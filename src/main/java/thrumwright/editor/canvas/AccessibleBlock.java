@@ -1,34 +1,26 @@
 package thrumwright.editor.canvas;
 
-import java.awt.Color;
-import java.awt.Cursor;
-import java.awt.Dimension;
-import java.awt.Font;
-import java.awt.FontMetrics;
 import java.awt.Point;
 import java.awt.Rectangle;
-import java.awt.event.FocusListener;
-import java.util.Locale;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import javax.accessibility.Accessible;
-import javax.accessibility.AccessibleComponent;
-import javax.accessibility.AccessibleContext;
 import javax.accessibility.AccessibleRole;
-import javax.accessibility.AccessibleState;
-import javax.accessibility.AccessibleStateSet;
-import javax.accessibility.AccessibleValue;
+import thrumwright.block.Row;
 import thrumwright.editor.canvas.CanvasMap.Spot;
 import thrumwright.editor.edit.Selection;
 import thrumwright.piece.Place;
+import thrumwright.plan.Work;
 
 /** One block on the canvas, for those who can't see it. */
-final class AccessibleBlock extends AccessibleContext implements Accessible, AccessibleComponent, AccessibleValue {
+final class AccessibleBlock extends AccessiblePart {
     private final PieceCanvas canvas;
     private final Place place;
     private final String id;
 
     AccessibleBlock(PieceCanvas canvas, Place place, String id) {
+        super(canvas);
         this.canvas = canvas;
         this.place = place;
         this.id = id;
@@ -41,11 +33,6 @@ final class AccessibleBlock extends AccessibleContext implements Accessible, Acc
 
     private Optional<BlockWording> wording() {
         return spot().map(spot -> BlockWording.of(canvas.session().plan(), place, spot.plan(), canvas.texts()));
-    }
-
-    @Override
-    public AccessibleContext getAccessibleContext() {
-        return this;
     }
 
     @Override
@@ -73,61 +60,34 @@ final class AccessibleBlock extends AccessibleContext implements Accessible, Acc
     }
 
     @Override
-    public AccessibleStateSet getAccessibleStateSet() {
-        AccessibleStateSet states = new AccessibleStateSet();
-        states.add(AccessibleState.SELECTABLE);
-        states.add(AccessibleState.ENABLED);
-        states.add(AccessibleState.VISIBLE);
-        if (canvas.isShowing()) {
-            states.add(AccessibleState.SHOWING);
-        }
-        if (canvas.session().selection().has(place, id)) {
-            states.add(AccessibleState.SELECTED);
-        }
-        return states;
-    }
-
-    @Override
     public int getAccessibleIndexInParent() {
         return spot().map(canvas.map().spots()::indexOf).orElse(-1);
     }
 
     @Override
     public int getAccessibleChildrenCount() {
-        return 0;
+        return getCurrentAccessibleValue().intValue();
     }
 
     @Override
     public Accessible getAccessibleChild(int index) {
-        return null;
+        return index < 0 || index >= getAccessibleChildrenCount() ? null : new AccessibleRow(this, index);
+    }
+
+    /** The rows from the lowest; none of a block that takes no yarn. */
+    List<Row> rows() {
+        return spot().flatMap(spot -> spot.plan().work()).map(Work::rows).orElse(List.of());
     }
 
     @Override
-    public Locale getLocale() {
-        return canvas.getLocale();
-    }
-
-    @Override
-    public AccessibleComponent getAccessibleComponent() {
-        return this;
-    }
-
-    @Override
-    public AccessibleValue getAccessibleValue() {
-        return this;
+    boolean selected() {
+        return canvas.session().selection().has(place, id);
     }
 
     /** The number of its rows; 0 for what has none. */
     @Override
     public Number getCurrentAccessibleValue() {
-        return spot().flatMap(spot -> spot.plan().work())
-                .map(work -> work.rows().size())
-                .orElse(0);
-    }
-
-    @Override
-    public boolean setCurrentAccessibleValue(Number number) {
-        return false;
+        return rows().size();
     }
 
     @Override
@@ -146,138 +106,17 @@ final class AccessibleBlock extends AccessibleContext implements Accessible, Acc
     }
 
     @Override
-    public boolean contains(Point point) {
-        return new Rectangle(getSize()).contains(point);
-    }
-
-    @Override
-    public Point getLocationOnScreen() {
-        if (!canvas.isShowing()) {
-            return null;
-        }
-        Point corner = canvas.getLocationOnScreen();
-        Rectangle bounds = getBounds();
-        return new Point(corner.x + bounds.x, corner.y + bounds.y);
-    }
-
-    @Override
-    public Point getLocation() {
-        return getBounds().getLocation();
-    }
-
-    @Override
-    public Dimension getSize() {
-        return getBounds().getSize();
-    }
-
-    @Override
     public Accessible getAccessibleAt(Point point) {
-        return null;
-    }
-
-    @Override
-    public boolean isFocusTraversable() {
-        return true;
+        int count = getAccessibleChildrenCount();
+        int height = getBounds().height;
+        return count == 0 || !contains(point)
+                ? null
+                : getAccessibleChild(Math.min(count - 1, (height - 1 - point.y) * count / height));
     }
 
     @Override
     public void requestFocus() {
         canvas.requestFocusInWindow();
         canvas.session().select(Selection.of(place, id));
-    }
-
-    @Override
-    public Color getBackground() {
-        return canvas.getBackground();
-    }
-
-    @Override
-    public Color getForeground() {
-        return canvas.getForeground();
-    }
-
-    @Override
-    public Cursor getCursor() {
-        return canvas.getCursor();
-    }
-
-    @Override
-    public Font getFont() {
-        return canvas.getFont();
-    }
-
-    @Override
-    public FontMetrics getFontMetrics(Font font) {
-        return canvas.getFontMetrics(font);
-    }
-
-    @Override
-    public boolean isEnabled() {
-        return canvas.isEnabled();
-    }
-
-    @Override
-    public boolean isVisible() {
-        return canvas.isVisible();
-    }
-
-    @Override
-    public boolean isShowing() {
-        return canvas.isShowing();
-    }
-
-    @Override
-    public void setBackground(Color colour) {
-        // A block is drawn in its yarn's colour and in no other.
-    }
-
-    @Override
-    public void setForeground(Color colour) {
-        // A block is drawn in its yarn's colour and in no other.
-    }
-
-    @Override
-    public void setCursor(Cursor cursor) {
-        // The pointer belongs to the canvas.
-    }
-
-    @Override
-    public void setFont(Font font) {
-        // Labels have the window's font.
-    }
-
-    @Override
-    public void setEnabled(boolean enabled) {
-        // Blocks are always there to be selected.
-    }
-
-    @Override
-    public void setVisible(boolean visible) {
-        // Blocks are always there to be seen.
-    }
-
-    @Override
-    public void setLocation(Point point) {
-        // Blocks lie where the piece says.
-    }
-
-    @Override
-    public void setBounds(Rectangle bounds) {
-        // Blocks lie where the piece says.
-    }
-
-    @Override
-    public void setSize(Dimension size) {
-        // Blocks are as large as the piece says.
-    }
-
-    @Override
-    public void addFocusListener(FocusListener listener) {
-        canvas.addFocusListener(listener);
-    }
-
-    @Override
-    public void removeFocusListener(FocusListener listener) {
-        canvas.removeFocusListener(listener);
     }
 }

@@ -9,6 +9,7 @@ import java.util.function.Supplier;
 import javax.swing.JComponent;
 import javax.swing.JScrollPane;
 import javax.swing.JTabbedPane;
+import javax.swing.KeyStroke;
 import javax.swing.SwingUtilities;
 import thrumwright.block.Block;
 import thrumwright.editor.edit.Change;
@@ -35,6 +36,7 @@ public final class FormTabs {
         this.desk = desk;
         PieceForm forms = new PieceForm(desk);
         tabs.setName("forms");
+        leaveKeys(tabs);
         tabs.addTab(desk.texts().say("tab.block"), blockScroll);
         add("tab.piece", () -> Fields.of(forms.piecePanel()));
         add("tab.loom", () -> Fields.of(forms.loomPanel()));
@@ -91,6 +93,12 @@ public final class FormTabs {
         void takeOver() {
             made.ifPresent(fields -> fields.takeOver().run());
         }
+    }
+
+    /** A row of tabs would keep the keys that move a block. */
+    public static void leaveKeys(JTabbedPane tabs) {
+        tabs.getInputMap(JComponent.WHEN_ANCESTOR_OF_FOCUSED_COMPONENT).put(KeyStroke.getKeyStroke("ctrl UP"), "none");
+        tabs.getInputMap(JComponent.WHEN_FOCUSED).put(KeyStroke.getKeyStroke("ctrl DOWN"), "none");
     }
 
     public JComponent component() {

@@ -29,7 +29,7 @@ record Typing(Texts texts) {
     }
 
     static String percent(double share) {
-        return Decimals.plain(share * 100, 4, Locale.UK) + " %";
+        return Decimals.plain(share * 100, 4, Locale.getDefault(Locale.Category.FORMAT)) + " %";
     }
 
     /** A length in whatever unit, the piece's usual one where none is said. */

@@ -3,6 +3,7 @@ package thrumwright.editor.text;
 import java.awt.event.ActionEvent;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.function.BooleanSupplier;
 import java.util.function.Function;
@@ -34,11 +35,14 @@ public final class Commands {
 
         private final transient Runnable run;
         private final transient BooleanSupplier possible;
+        private final transient Optional<BooleanSupplier> on;
 
-        Command(CommandText text, Runnable run, BooleanSupplier possible) {
+        Command(CommandText text, Runnable run, BooleanSupplier possible, Optional<BooleanSupplier> on) {
             super(text.text());
             this.run = run;
             this.possible = possible;
+            this.on = on;
+            look();
             putValue(SHORT_DESCRIPTION, text.tip());
             putValue(ACTION_COMMAND_KEY, text.id());
             text.icon().ifPresent(name -> putValue(SMALL_ICON, icons.apply(name)));
@@ -53,6 +57,13 @@ public final class Commands {
             if (possible.getAsBoolean()) {
                 run.run();
             }
+            look();
+        }
+
+        /** Whether it is possible now, and on. */
+        private void look() {
+            setEnabled(possible.getAsBoolean());
+            on.ifPresent(state -> putValue(SELECTED_KEY, state.getAsBoolean()));
         }
     }
 
@@ -61,7 +72,16 @@ public final class Commands {
     }
 
     public void add(String id, Runnable run, BooleanSupplier possible) {
-        commands.put(id, new Command(texts.get(id), run, possible));
+        commands.put(id, new Command(texts.get(id), run, possible, Optional.empty()));
+    }
+
+    /**
+     * A command that switches something on and off.
+     *
+     * @param on whether it is on
+     */
+    public void addSwitch(String id, Runnable run, BooleanSupplier on) {
+        commands.put(id, new Command(texts.get(id), run, () -> true, Optional.of(on)));
     }
 
     /** @throws IllegalArgumentException if nothing was added under that id */
@@ -87,9 +107,9 @@ public final class Commands {
         return Set.copyOf(commands.keySet());
     }
 
-    /** Looks again which commands are possible. */
+    /** Looks again which commands are possible, and which are on. */
     public void refresh() {
-        commands.values().forEach(command -> command.setEnabled(command.possible.getAsBoolean()));
+        commands.values().forEach(Command::look);
     }
 
     /** Lets the keys of all commands work in a window. */

@@ -1,63 +1,133 @@
 package thrumwright.editor.view;
 
+import java.awt.BorderLayout;
 import java.awt.Component;
+import java.util.ArrayList;
 import java.util.List;
-import javax.swing.BorderFactory;
+import java.util.stream.IntStream;
 import javax.swing.JComponent;
-import javax.swing.JScrollPane;
+import javax.swing.JLabel;
+import javax.swing.JPanel;
 import javax.swing.JTable;
-import javax.swing.ListSelectionModel;
+import javax.swing.UIManager;
 import javax.swing.table.AbstractTableModel;
 import javax.swing.table.DefaultTableCellRenderer;
+import net.miginfocom.swing.MigLayout;
 import thrumwright.editor.edit.Selection;
 import thrumwright.editor.edit.Session;
+import thrumwright.editor.look.Column;
+import thrumwright.editor.look.Prose;
 import thrumwright.editor.look.Swatch;
 import thrumwright.editor.text.Texts;
+import thrumwright.piece.Place;
 import thrumwright.sheet.CutLine;
 import thrumwright.sheet.StepSheet;
+import thrumwright.sheet.YarnLine;
 
-/** The cut list; choosing a line selects its block. */
+/**
+ * The cut list, and below it what each yarn comes to. Lines and blocks are selected together: here and on the canvas.
+ */
 public final class CutsView {
     private final Session session;
     private final Model model;
     private final Texts texts;
     private final JTable table;
-    private final JScrollPane scroll;
+    private final JComponent column = new Column(new MigLayout("insets 0, wrap 2, fillx, gapy 0", "[]8[grow, fill]"));
+    private final JComponent whole = new JPanel(new BorderLayout());
+    private List<YarnLine> totals = List.of();
+    private boolean following;
 
     public CutsView(Session session, Texts texts) {
         this.session = session;
         this.texts = texts;
         this.model = new Model(texts);
         this.table = new JTable(model);
-        this.scroll = new JScrollPane(table);
+        ReadTables.style(table);
         table.setName("cuts");
         table.getAccessibleContext().setAccessibleName(texts.say("tab.cuts"));
-        table.setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
-        table.setFillsViewportHeight(true);
-        table.setRowHeight(24);
         table.setDefaultRenderer(CutLine.class, new OfYarn());
         int[] widths = {50, 140, 70, 170, 110, 80};
         for (int i = 0; i < widths.length; i++) {
             table.getColumnModel().getColumn(i).setPreferredWidth(widths[i]);
         }
+        ReadTables.toTheRight(table, 0, 4, 5);
         table.getSelectionModel().addListSelectionListener(event -> choose());
-        scroll.setBorder(BorderFactory.createEmptyBorder());
-        LiveView.keep(session, scroll, this::refresh);
+        column.add(table, "span 2, growx, wmin 0");
+        whole.add(table.getTableHeader(), BorderLayout.NORTH);
+        whole.add(Column.scrolling(column));
+        LiveView.keep(session, whole, this::refresh, this::follow);
     }
 
     public JComponent component() {
-        return scroll;
+        return whole;
     }
 
     private void refresh() {
-        model.show(StepSheet.of(session.plan(), texts.locale()).cuts());
+        StepSheet sheet = StepSheet.of(session.plan(), texts.locale());
+        following = true;
+        model.show(sheet.cuts());
+        following = false;
+        if (!sheet.yarns().equals(totals)) {
+            totals = sheet.yarns();
+            fill();
+        }
+    }
+
+    private void fill() {
+        // the table stays, since it may have the keyboard
+        for (Component below : column.getComponents()) {
+            if (below != table) {
+                column.remove(below);
+            }
+        }
+        JLabel title = new JLabel(texts.say("cuts.yarns"));
+        title.setFont(UIManager.getFont("semibold.font"));
+        column.add(title, "span 2, gap 10 10 10 3");
+        for (YarnLine line : totals) {
+            JLabel colour = line.yarn()
+                    .map(yarn -> new JLabel(new Swatch(yarn.colour())))
+                    .orElseGet(JLabel::new);
+            column.add(colour, "aligny top, gap 10 0 3 0");
+            column.add(new Prose(line.text()), "wmin 60, gap 0 10 0 3");
+        }
+        column.revalidate();
+        column.repaint();
     }
 
     private void choose() {
-        int row = table.getSelectedRow();
-        if (row >= 0 && row < model.lines.size()) {
-            CutLine line = model.lines.get(row);
-            session.select(Selection.of(line.place(), line.blockId()));
+        int lead = table.getSelectionModel().getLeadSelectionIndex();
+        if (following || lead < 0 || lead >= model.lines.size() || !table.isRowSelected(lead)) {
+            return;
+        }
+        Place place = model.lines.get(lead).place();
+        List<String> ids = new ArrayList<>();
+        for (int row : table.getSelectedRows()) {
+            if (row != lead && model.lines.get(row).place() == place) {
+                ids.add(model.lines.get(row).blockId());
+            }
+        }
+        ids.add(model.lines.get(lead).blockId());
+        session.select(new Selection(place, ids));
+    }
+
+    /** Selects the lines of the selected blocks, and no others. */
+    private void follow() {
+        Selection selection = session.selection();
+        List<Integer> wanted = IntStream.range(0, model.lines.size())
+                .filter(row -> selection.has(
+                        model.lines.get(row).place(), model.lines.get(row).blockId()))
+                .boxed()
+                .toList();
+        List<Integer> now = IntStream.of(table.getSelectedRows()).boxed().toList();
+        if (wanted.equals(now)) {
+            return;
+        }
+        following = true;
+        table.clearSelection();
+        wanted.forEach(row -> table.addRowSelectionInterval(row, row));
+        following = false;
+        if (!wanted.isEmpty()) {
+            table.scrollRectToVisible(table.getCellRect(wanted.get(0), 0, true));
         }
     }
 

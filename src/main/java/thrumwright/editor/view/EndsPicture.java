@@ -24,6 +24,7 @@ import thrumwright.drawing.Palette;
 import thrumwright.drawing.PiecePainter;
 import thrumwright.drawing.PiecePicture;
 import thrumwright.drawing.View;
+import thrumwright.editor.edit.Selection;
 import thrumwright.editor.edit.Session;
 import thrumwright.editor.look.Ground;
 import thrumwright.editor.text.Texts;
@@ -98,6 +99,34 @@ final class EndsPicture extends JPanel {
             }
         }
         revalidate();
+    }
+
+    /** Shows which blocks are selected. */
+    void mark() {
+        Selection selection = session.selection();
+        for (PairWords row : rows) {
+            Optional<BlockPlan> block = selection.place() == Place.START
+                    ? row.pair().start()
+                    : row.pair().top();
+            row.setSelected(
+                    block.filter(there -> selection.ids().contains(there.block().id()))
+                            .isPresent());
+        }
+    }
+
+    /** The pair whose name has the keyboard, by its block. */
+    Optional<String> focused() {
+        return rows.stream()
+                .filter(PairWords::isFocused)
+                .map(row -> row.pair().block().id())
+                .findFirst();
+    }
+
+    void focus(String id) {
+        rows.stream()
+                .filter(row -> row.pair().block().id().equals(id))
+                .findFirst()
+                .ifPresent(PairWords::focus);
     }
 
     /** Words in the middle, one pair under the other; the pictures take a quarter of the width each. */

@@ -1,6 +1,9 @@
 package thrumwright.editor.view;
 
+import java.awt.Component;
+import java.awt.KeyboardFocusManager;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.Supplier;
 import javax.swing.Action;
@@ -39,7 +42,7 @@ public final class EndsView {
         this.commands = commands;
         this.picture = new EndsPicture(session, texts, palette);
         column.setName("ends");
-        LiveView.keep(session, scroll, this::refresh);
+        LiveView.keep(session, scroll, this::refresh, picture::mark);
     }
 
     public JComponent component() {
@@ -47,6 +50,9 @@ public final class EndsView {
     }
 
     private void refresh() {
+        Component owner = KeyboardFocusManager.getCurrentKeyboardFocusManager().getFocusOwner();
+        boolean onButton = owner != null && owner.getParent() == column;
+        Optional<String> onPair = picture.focused();
         column.removeAll();
         EndComparison comparison = EndComparison.of(session.plan());
         ComparisonWords words =
@@ -55,7 +61,8 @@ public final class EndsView {
             column.add(new JLabel(comparison.alike() ? Tick.ICON : new Mark(Severity.CAUTION)), "aligny top, gaptop 1");
             column.add(new Prose(sentence), "wmin 60");
         }
-        column.add(command(), "span 2, growx 0, wmin 0, gaptop 4");
+        JButton button = command();
+        column.add(button, "span 2, growx 0, wmin 0, gaptop 4");
         String lost = edits.lostByFollowing(session.shown());
         if (!lost.isEmpty()) {
             column.add(new Prose(texts.say("ends.lost", Map.of("lost", lost))), "span 2, growx, wmin 60");
@@ -64,6 +71,10 @@ public final class EndsView {
         picture.show(comparison, words);
         column.revalidate();
         column.repaint();
+        if (onButton) {
+            button.requestFocusInWindow();
+        }
+        onPair.ifPresent(picture::focus);
     }
 
     /** Parts the ends, or lets the top follow again, whichever can be done. */

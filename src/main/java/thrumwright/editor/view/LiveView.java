@@ -9,15 +9,22 @@ import thrumwright.editor.edit.Session;
 final class LiveView {
     private final JComponent component;
     private final Runnable refresh;
+    private final Runnable choose;
     private boolean stale = true;
 
-    private LiveView(JComponent component, Runnable refresh) {
+    private LiveView(JComponent component, Runnable refresh, Runnable choose) {
         this.component = component;
         this.refresh = refresh;
+        this.choose = choose;
     }
 
     static void keep(Session session, JComponent component, Runnable refresh) {
-        LiveView view = new LiveView(component, refresh);
+        keep(session, component, refresh, () -> {});
+    }
+
+    /** @param choose shows which blocks are selected; runs after {@code refresh} and whenever others are selected */
+    static void keep(Session session, JComponent component, Runnable refresh, Runnable choose) {
+        LiveView view = new LiveView(component, refresh, choose);
         session.listen(view::changed);
         component.addHierarchyListener(event -> {
             if ((event.getChangeFlags() & HierarchyEvent.SHOWING_CHANGED) != 0) {
@@ -27,17 +34,19 @@ final class LiveView {
     }
 
     private void changed(Change change) {
-        if (change != Change.SELECTION) {
-            stale = true;
-            now();
-        }
+        stale |= change != Change.SELECTION;
+        now();
     }
 
     private void now() {
-        if (stale && component.isShowing()) {
+        if (!component.isShowing()) {
+            return;
+        }
+        if (stale) {
             stale = false;
             refresh.run();
             component.repaint();
         }
+        choose.run();
     }
 }

@@ -34,9 +34,9 @@ public final class MembersView {
         this.scroll = new JScrollPane(table);
         table.setName("members");
         table.getAccessibleContext().setAccessibleName(texts.say("class.looms"));
+        ReadTables.style(table);
         table.setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
         table.setFillsViewportHeight(true);
-        table.setRowHeight(24);
         table.setDefaultRenderer(String.class, new OwnStandsOut());
         int[] widths = {36, 130, 190, 66, 66, 50, 124, 92};
         for (int i = 0; i < widths.length; i++) {

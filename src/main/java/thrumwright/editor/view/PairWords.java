@@ -2,12 +2,14 @@ package thrumwright.editor.view;
 
 import com.formdev.flatlaf.FlatClientProperties;
 import java.awt.Dimension;
+import java.awt.Graphics;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import javax.swing.JButton;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
+import javax.swing.UIManager;
 import net.miginfocom.swing.MigLayout;
 import thrumwright.editor.edit.Selection;
 import thrumwright.editor.edit.Session;
@@ -22,6 +24,7 @@ final class PairWords extends JPanel {
     private static final long serialVersionUID = 1L;
 
     private final JButton name;
+    private boolean selected;
     private final transient List<Prose> sentences = new ArrayList<>();
     private transient BlockPair pair;
     /** For which width the height was last worked out, pixels; 0: for none. */
@@ -76,6 +79,31 @@ final class PairWords extends JPanel {
             case LEAN, SHED, SIDE, LEFT_OUT -> Severity.NOTE;
             default -> Severity.CAUTION;
         };
+    }
+
+    boolean isFocused() {
+        return name.isFocusOwner();
+    }
+
+    void focus() {
+        name.requestFocusInWindow();
+    }
+
+    /** Marks it with a band and a bar. */
+    void setSelected(boolean other) {
+        selected = other;
+        repaint();
+    }
+
+    @Override
+    protected void paintComponent(Graphics g) {
+        super.paintComponent(g);
+        if (selected) {
+            g.setColor(UIManager.getColor("Thrumwright.selectedBackground"));
+            g.fillRect(0, 0, getWidth(), getHeight());
+            g.setColor(UIManager.getColor("Thrumwright.selected"));
+            g.fillRect(0, 0, 3, getHeight());
+        }
     }
 
     BlockPair pair() {
