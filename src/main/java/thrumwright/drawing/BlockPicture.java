@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.UnaryOperator;
 import thrumwright.block.Amount;
 import thrumwright.block.Course;
 import thrumwright.block.HalfHitch;
@@ -45,6 +46,7 @@ final class BlockPicture {
     private final Yarn yarn;
     private final Tint tint;
     private final boolean tailed;
+    private final UnaryOperator<List<Strand>> slip;
     private final Map<Detail, Sides> sides = new ConcurrentHashMap<>();
     private final Map<Strip.Key, Strip> strips = new ConcurrentHashMap<>();
     private final Repetition repetition;
@@ -71,30 +73,45 @@ final class BlockPicture {
      */
     private record LooseEnd(Side side, double y, boolean inFront) {}
 
-    private BlockPicture(YarnBlock block, Setting setting, List<Row> rows, Yarn yarn, Tint tint, boolean tailed) {
+    private BlockPicture(
+            YarnBlock block,
+            Setting setting,
+            List<Row> rows,
+            Yarn yarn,
+            Tint tint,
+            boolean tailed,
+            UnaryOperator<List<Strand>> slip) {
         this.block = block;
         this.setting = setting;
         this.rows = rows;
         this.yarn = yarn;
         this.tint = tint;
         this.tailed = tailed;
+        this.slip = slip;
         this.repetition = Repetition.of(block, setting);
     }
 
     /** A block with its tails, paler if it comes out again. */
     static BlockPicture of(Work work) {
         Tint tint = work.block().use().comesOut() ? Tint.PALE : Tint.FULL;
-        return new BlockPicture(work.block(), work.setting(), work.rows(), work.yarn(), tint, true);
+        return new BlockPicture(
+                work.block(), work.setting(), work.rows(), work.yarn(), tint, true, UnaryOperator.identity());
     }
 
     /** A block that is being worked, in its full colour. */
     static BlockPicture atWork(Work work) {
-        return new BlockPicture(work.block(), work.setting(), work.rows(), work.yarn(), Tint.FULL, true);
+        return slipped(work, UnaryOperator.identity());
+    }
+
+    /** The same with a slip in how its yarn is led. */
+    static BlockPicture slipped(Work work, UnaryOperator<List<Strand>> slip) {
+        return new BlockPicture(work.block(), work.setting(), work.rows(), work.yarn(), Tint.FULL, true, slip);
     }
 
     /** What was woven before, in grey and without tails. */
     static BlockPicture woven(Work work) {
-        return new BlockPicture(work.block(), work.setting(), work.rows(), work.yarn(), Tint.GREY, false);
+        return new BlockPicture(
+                work.block(), work.setting(), work.rows(), work.yarn(), Tint.GREY, false, UnaryOperator.identity());
     }
 
     /** So many plain picks of a yarn that belongs to no block: the design's. */
@@ -105,7 +122,8 @@ final class BlockPicture {
                 PlainBand.Purpose.PLAIN,
                 new Amount.Picks(count),
                 Optional.empty());
-        return new BlockPicture(band, setting, band.rows(setting, before), yarn, Tint.FULL, false);
+        return new BlockPicture(
+                band, setting, band.rows(setting, before), yarn, Tint.FULL, false, UnaryOperator.identity());
     }
 
     /** Whether the other one shows the same. */
@@ -141,7 +159,8 @@ final class BlockPicture {
 
     private Sides sides(Detail wanted) {
         return sides.computeIfAbsent(wanted, detail -> {
-            List<Stretch> all = Stretches.of(setting, block.strands(setting, rows), tailed && !toPosts(), detail);
+            List<Stretch> all =
+                    Stretches.of(setting, slip.apply(block.strands(setting, rows)), tailed && !toPosts(), detail);
             return new Sides(
                     all.stream().filter(Stretch::front).toList(),
                     all.stream().filter(stretch -> !stretch.front()).toList());
@@ -157,7 +176,7 @@ final class BlockPicture {
     synchronized BlockPicture narrow() {
         if (narrow == null) {
             narrow = repetition.repeats()
-                    ? new BlockPicture(block, setting.withEnds(repetition.fewer()), rows, yarn, tint, tailed)
+                    ? new BlockPicture(block, setting.withEnds(repetition.fewer()), rows, yarn, tint, tailed, slip)
                     : this;
         }
         return narrow;

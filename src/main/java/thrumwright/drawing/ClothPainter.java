@@ -210,10 +210,23 @@ final class ClothPainter {
                 pen(on, view, picture).drawTogether(front);
             }
         } else {
-            Color shaded = behind(shown(picture));
-            YarnPen.inTheShade(on, view, shaded, picture.yarn().plies(), face)
-                    .drawTogether(within(view, face.far(picture, detail), visible));
+            behind(on, view, picture).drawTogether(within(view, face.far(picture, detail), visible));
         }
+    }
+
+    /** What draws a block's yarn behind the warp. */
+    YarnPen behind(View view, BlockPicture picture) {
+        return behind(g, view, picture);
+    }
+
+    private YarnPen behind(Graphics2D on, View view, BlockPicture picture) {
+        return YarnPen.inTheShade(
+                on, view, behind(shown(picture)), picture.yarn().plies(), face);
+    }
+
+    /** What draws a block's yarn in front of the warp. */
+    YarnPen inFront(View view, BlockPicture picture) {
+        return pen(g, view, picture);
     }
 
     private static boolean meets(View view, Placed block, Rectangle2D visible) {

@@ -17,8 +17,11 @@ import thrumwright.plan.Plan;
 final class EdgePainter {
     private final Graphics2D g;
     private final Palette palette;
+    private final boolean slipped;
 
-    EdgePainter(Graphics2D g, Palette palette) {
+    /** @param slipped whether to show what beginners get wrong */
+    EdgePainter(Graphics2D g, Palette palette, boolean slipped) {
+        this.slipped = slipped;
         this.g = g;
         this.palette = palette;
     }
@@ -30,13 +33,13 @@ final class EdgePainter {
             g.scale(1, -1);
         }
         if (finish instanceof WarpFinish fringe) {
-            new FinishPainter(g, palette).paint(box, plan, end, fringe);
+            new FinishPainter(g, palette, slipped).paint(box, plan, end, fringe);
         } else if (finish instanceof KnotRows knots) {
-            new KnotRowsPainter(g, palette).paint(box, plan, end, knots);
+            new KnotRowsPainter(g, palette, slipped).paint(box, plan, end, knots);
         } else if (finish instanceof TurnedEnds turned) {
-            new TurnedEndsPainter(g, palette).paint(box, plan, end, turned);
+            new TurnedEndsPainter(g, palette, slipped).paint(box, plan, end, turned);
         } else if (finish instanceof WrappedTassels tassels) {
-            new TasselPainter(g, palette).paint(box, plan, end, tassels);
+            new TasselPainter(g, palette, slipped).paint(box, plan, end, tassels);
         } else if (finish instanceof WarpLoops loops) {
             new LoopsPainter(g, palette).paint(box, plan, end, loops);
         }

@@ -14,14 +14,23 @@ import thrumwright.plan.Plan;
 /** Groups of warp ends knotted, plied, plaited or darned in, a few groups wide, hanging down. */
 final class FinishPainter {
     private static final int GROUPS = 3;
+    /** Ends that are darned in go one by one; so many in each third of the picture. */
+    private static final int DARNED_SIDE_BY_SIDE = 3;
+    /** Shares of the way from the edge to the tips: where a knot belongs, and where knots are that were left to slide. */
+    private static final double HIGH_KNOT = 0.16;
+
+    private static final double[] LOW_KNOTS = {0.5, 0.22, 0.36};
     /** Page units as they are, but counted upwards. */
     private static final View PAGE = new View(1, 0, 0);
 
     private final Graphics2D g;
     private final Palette palette;
     private final EdgePen pen;
+    private final boolean slipped;
 
-    FinishPainter(Graphics2D g, Palette palette) {
+    /** @param slipped whether to show what beginners get wrong */
+    FinishPainter(Graphics2D g, Palette palette, boolean slipped) {
+        this.slipped = slipped;
         this.g = g;
         this.palette = palette;
         this.pen = new EdgePen(g, palette);
@@ -29,19 +38,27 @@ final class FinishPainter {
 
     void paint(Rectangle2D box, Plan plan, EndPlan end, WarpFinish finish) {
         Color warp = palette.yarn(plan.piece().warpYarn().colour());
-        int size = Math.max(1, Math.min(finish.endsPerGroup(), 6));
         boolean darned = finish.kind() == WarpFinish.Kind.DARNED;
+        int size = darned ? DARNED_SIDE_BY_SIDE : Math.max(1, Math.min(finish.endsPerGroup(), 6));
         double edge = box.getMinY() + box.getHeight() * (darned ? 0.72 : 0.24);
         double pitch = box.getWidth() * 0.9 / (GROUPS * size);
         double left = box.getMinX() + box.getWidth() * 0.05 + pitch / 2;
+        int before = 0;
         for (int group = 0; group < GROUPS; group++) {
-            double first = left + group * size * pitch;
-            group(finish.kind(), group * size, first, pitch, size, edge, box.getMaxY(), warp);
+            int own = slipped ? uneven(group, size) : size;
+            double knot = slipped ? LOW_KNOTS[group] : HIGH_KNOT;
+            group(finish.kind(), before, left + before * pitch, pitch, own, edge, box.getMaxY(), knot, warp);
+            before += own;
         }
         pen.cloth(box, edge, left, pitch, GROUPS * size, plan, end);
         if (darned) {
             darnedBack(box, left, pitch, GROUPS * size, edge, warp);
         }
+    }
+
+    /** As many ends in all, but not in each group. */
+    private static int uneven(int group, int size) {
+        return group == 1 ? size + 2 * (size / 2) : size - size / 2;
     }
 
     /** Where the ends lie behind the cloth. */
@@ -64,12 +81,13 @@ final class FinishPainter {
             int size,
             double edge,
             double bottom,
+            double down,
             Color warp) {
         double middle = first + (size - 1) * pitch / 2;
         double width = Math.min(
                 pitch * (kind == WarpFinish.Kind.DARNED ? 0.3 : 0.55),
                 (bottom - edge) * (kind == WarpFinish.Kind.DARNED ? 0.3 : 0.07));
-        double knot = edge + (bottom - edge) * 0.16;
+        double knot = edge + (bottom - edge) * down;
         switch (kind) {
             case KNOTTED -> {
                 hanging(first, pitch, size, edge, middle, knot, bottom, width, warp);

@@ -26,8 +26,11 @@ final class KnotRowsPainter {
 
     private final Palette palette;
     private final EdgePen pen;
+    private final boolean slipped;
 
-    KnotRowsPainter(Graphics2D g, Palette palette) {
+    /** @param slipped whether to show what beginners get wrong */
+    KnotRowsPainter(Graphics2D g, Palette palette, boolean slipped) {
+        this.slipped = slipped;
         this.palette = palette;
         this.pen = new EdgePen(g, palette);
     }
@@ -49,12 +52,13 @@ final class KnotRowsPainter {
         for (Fall fall : few.falls(warp)) {
             // beside each other within the knots
             double aside = (number++ % size - (size - 1) / 2.0) * Math.min(width * 0.5, s * scale * 0.15);
-            pen.cord(path(fall, left, edge, scale, aside), width, colour);
+            pen.cord(path(fall, left, edge, scale, aside, few.knotHeight(warp)), width, colour);
         }
         for (int row = 0; row < few.rows(); row++) {
             for (KnotRows.Bunch bunch : few.bunches(ends, row)) {
-                double x = left + scale * bunch.middle(warp);
-                pen.knot(x, edge + scale * few.down(warp, row), scale * few.knotHeight(warp) * 0.36, colour);
+                double x = bunch.middle(warp);
+                double down = few.down(warp, row) + slid(x, few.knotHeight(warp));
+                pen.knot(left + scale * x, edge + scale * down, scale * few.knotHeight(warp) * 0.36, colour);
             }
         }
         pen.cloth(box, edge, left, s * scale, ends, plan, end);
@@ -77,7 +81,12 @@ final class KnotRowsPainter {
                 Length.of(1000, Unit.MILLIMETRE));
     }
 
-    private static Path2D path(Fall fall, double left, double edge, double scale, double aside) {
+    /** How much lower a knot is, at x from the first end, where knots weren't pushed up to one height. */
+    private double slid(double x, double knotHeight) {
+        return slipped ? knotHeight * (0.55 + 0.55 * Math.sin(2.4 * x / knotHeight)) : 0;
+    }
+
+    private Path2D path(Fall fall, double left, double edge, double scale, double aside, double knotHeight) {
         List<Fall.Spot> spots = fall.spots();
         Path2D path = new Path2D.Double();
         path.moveTo(left + scale * spots.get(0).x(), edge - 2);
@@ -85,7 +94,7 @@ final class KnotRowsPainter {
             double spread = i == spots.size() - 1 ? 4 * aside : aside;
             path.lineTo(
                     left + scale * spots.get(i).x() + spread,
-                    edge + scale * spots.get(i).down());
+                    edge + scale * (spots.get(i).down() + slid(spots.get(i).x(), knotHeight)));
         }
         return path;
     }

@@ -19,7 +19,6 @@ import thrumwright.plan.BlockPlan;
 import thrumwright.plan.EndPlan;
 import thrumwright.plan.Hem;
 import thrumwright.plan.Plan;
-import thrumwright.plan.Work;
 import thrumwright.yarn.Yarn;
 
 /**
@@ -59,30 +58,60 @@ public final class StepPainter {
         within.clip(box);
         within.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
         StepPainter painter = new StepPainter(within, palette, font);
-        block.work().ifPresentOrElse(work -> painter.lean(box, plan, work), () -> painter.draw(box, plan, end, block));
+        block.work()
+                .ifPresentOrElse(
+                        work -> painter.alone(box, plan, StepScene.of(work)),
+                        () -> painter.draw(box, plan, end, block));
         within.dispose();
     }
 
     /**
-     * A twined or soumak row alone, as it must lean or as it must not; nothing goes outside the box.
+     * A block alone, as it must be or with the slip that beginners make; nothing goes outside the box.
      *
+     * @param slip of that block, by {@link Slip#of}
      * @param right whether to draw it as it must be
      */
-    public void leaning(Rectangle2D box, Plan plan, Work work, boolean right) {
+    public void slip(Rectangle2D box, Plan plan, EndPlan end, BlockPlan block, Slip slip, boolean right) {
         Graphics2D within = (Graphics2D) g.create();
         within.clip(box);
         within.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
-        new StepPainter(within, palette, font).lean(box, plan, right ? work : StepScene.leaningWrong(work));
+        if (block.block() instanceof EdgeFinish finish) {
+            new EdgePainter(within, palette, !right).paint(box, plan, end, finish);
+        } else {
+            StepScene scene = StepScene.of(block.work().orElseThrow(), slip, right);
+            StepPainter painter = new StepPainter(within, palette, font);
+            if (slip.strains()) {
+                painter.strained(box, plan, scene, right ? Strain.NONE : Strain.of(slip));
+            } else {
+                painter.alone(box, plan, scene);
+            }
+        }
         within.dispose();
     }
 
-    private void lean(Rectangle2D box, Plan plan, Work work) {
-        StepScene scene = StepScene.of(work);
+    private void strained(Rectangle2D box, Plan plan, StepScene scene, Strain strain) {
+        View view = middle(box, scene);
+        new StrainedPainter(g, palette)
+                .paint(
+                        view,
+                        scene.picture(),
+                        plan.piece().warpYarn(),
+                        strain,
+                        view.clothY(box.getMaxY()) - 1,
+                        view.clothY(box.getMinY()) + 1);
+    }
+
+    private static View middle(Rectangle2D box, StepScene scene) {
         Setting few = scene.setting();
-        double scale =
-                Math.min(box.getWidth() / (few.span() + 2 * few.spacing()), box.getHeight() * 0.7 / scene.height());
+        double beside = scene.tied() ? scene.reach(Side.LEFT) : few.spacing();
+        double scale = Math.min(box.getWidth() / (few.span() + 2 * beside), box.getHeight() * 0.7 / scene.height());
         double left = box.getCenterX() - scale * few.span() / 2;
-        View view = new View(scale, left, box.getCenterY() + scale * scene.height() / 2);
+        return new View(scale, left, box.getCenterY() + scale * scene.height() / 2);
+    }
+
+    private void alone(Rectangle2D box, Plan plan, StepScene scene) {
+        Setting few = scene.setting();
+        View view = middle(box, scene);
         List<ClothPainter.Placed> placed = List.of(new ClothPainter.Placed(scene.picture(), 0, scene.height()));
         cloth(view, placed, List.of(), few, plan.piece().warpYarn(), box);
     }
@@ -93,7 +122,7 @@ public final class StepPainter {
         } else if (block.block() instanceof HemFold) {
             end.hem().filter(Hem::folds).ifPresent(hem -> fold(box, plan, end, hem));
         } else if (block.block() instanceof EdgeFinish finish) {
-            new EdgePainter(g, palette).paint(box, plan, end, finish);
+            new EdgePainter(g, palette, false).paint(box, plan, end, finish);
         } else if (block.block() instanceof OpenWarp gap) {
             open(box, plan, end, block, gap);
         }

@@ -3,16 +3,20 @@ package thrumwright.drawing;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
 import thrumwright.block.HalfHitch;
 import thrumwright.block.Lean;
+import thrumwright.block.Leg;
 import thrumwright.block.OrderingCord;
 import thrumwright.block.PlainBand;
 import thrumwright.block.Posts;
 import thrumwright.block.Row;
 import thrumwright.block.Setting;
+import thrumwright.block.Shed;
 import thrumwright.block.Side;
 import thrumwright.block.Soumak;
 import thrumwright.block.SpreadHeader;
+import thrumwright.block.Strand;
 import thrumwright.block.Twining;
 import thrumwright.block.YarnBlock;
 import thrumwright.plan.BlockPlan;
@@ -31,6 +35,8 @@ record StepScene(Work work, BlockPicture picture, List<Tail> tails) {
     private static final int ENDS = 6;
     private static final int MOST_ENDS = 12;
     private static final int ROWS_BELOW = 6;
+    /** So many rows, if there are as many, draw the edges in before one's eyes. */
+    private static final int SLIPPED_ROWS = 6;
     /** Thicknesses as shares of the distance between ends: the warp's, and the least and most of a yarn's. */
     private static final double WARP = 0.2;
 
@@ -40,18 +46,59 @@ record StepScene(Work work, BlockPicture picture, List<Tail> tails) {
     private static final double LOOSE = 0.75;
 
     static StepScene of(Work whole) {
-        Work few = shortened(whole, setting(whole, ends(whole), whole.block() instanceof OrderingCord));
-        BlockPicture picture = BlockPicture.atWork(few);
+        return of(shortened(whole, usualRows(whole)), UnaryOperator.identity());
+    }
+
+    private static StepScene of(Work few, UnaryOperator<List<Strand>> slip) {
+        BlockPicture picture = BlockPicture.slipped(few, slip);
         return new StepScene(few, picture, Tail.hung(picture.tails(0)));
     }
 
-    /** The same work with every stitch leaning the other way: the common mistake. */
-    static Work leaningWrong(Work work) {
-        List<Row> rows = work.rows().stream()
-                .map(row ->
-                        new Row(row.number(), row.shed(), row.from(), row.lean().map(Lean::other)))
-                .toList();
+    /**
+     * The rows in which a slip shows.
+     *
+     * @param right whether they are as they must be
+     */
+    static StepScene of(Work whole, Slip slip, boolean right) {
+        boolean band = slip == Slip.DRAWN_IN || slip == Slip.TIGHT_CORD;
+        Work few = shortened(whole, band ? Math.max(usualRows(whole), SLIPPED_ROWS) : usualRows(whole));
+        if (right || slip.strains()) {
+            return of(few, UnaryOperator.identity());
+        }
+        return switch (slip) {
+            case LEAN -> of(withRows(few, StepScene::leaningWrong), UnaryOperator.identity());
+            case SAME_SHED -> of(withRows(few, StepScene::inOneShed), UnaryOperator.identity());
+            default -> of(few, StepScene::uncrossed);
+        };
+    }
+
+    private static Work withRows(Work work, UnaryOperator<Row> slip) {
+        List<Row> rows = work.rows().stream().map(slip).toList();
         return new Work(work.block(), work.yarn(), work.setting(), rows, work.cut());
+    }
+
+    private static Row leaningWrong(Row row) {
+        return new Row(row.number(), row.shed(), row.from(), row.lean().map(Lean::other));
+    }
+
+    /** From the second row on each is in the shed of the one before it, so that the first two share theirs. */
+    private static Row inOneShed(Row row) {
+        Optional<Shed> shed = row.number() > 1 ? row.shed().map(Shed::other) : row.shed();
+        return new Row(row.number(), shed, row.from(), row.lean());
+    }
+
+    /** Every wrap climbs, so that the second of a hitch lies beside the first instead of across it. */
+    private static List<Strand> uncrossed(List<Strand> strands) {
+        return strands.stream()
+                .map(strand -> new Strand(
+                        strand.legs().stream().map(StepScene::climbing).toList()))
+                .toList();
+    }
+
+    private static Leg climbing(Leg leg) {
+        return leg.fromY() > leg.toY()
+                ? new Leg(leg.route(), leg.toY(), leg.middleY(), leg.fromY(), leg.climbCounts())
+                : leg;
     }
 
     private static Setting setting(Work work, int ends, boolean posts) {
@@ -84,10 +131,15 @@ record StepScene(Work work, BlockPicture picture, List<Tail> tails) {
         return new Posts(Math.min(posts.diameter(), 1.5 * spacing), Math.min(posts.gap(), 1.9 * spacing));
     }
 
-    private static Work shortened(Work whole, Setting setting) {
-        int most = whole.block() instanceof OrderingCord
-                ? 3
-                : whole.block() instanceof PlainBand || whole.block() instanceof SpreadHeader ? 4 : 2;
+    private static int usualRows(Work whole) {
+        if (whole.block() instanceof OrderingCord) {
+            return 3;
+        }
+        return whole.block() instanceof PlainBand || whole.block() instanceof SpreadHeader ? 4 : 2;
+    }
+
+    private static Work shortened(Work whole, int most) {
+        Setting setting = setting(whole, ends(whole), whole.block() instanceof OrderingCord);
         int rows = whole.rows().size();
         // as many rows, odd or even, as the whole block, so that the yarn ends at the right side
         int shown = rows <= most ? rows : most - (most - rows & 1);

@@ -6,7 +6,9 @@ import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
 import java.util.List;
 import java.util.Optional;
+import thrumwright.block.Leg;
 import thrumwright.block.Setting;
+import thrumwright.block.Strand;
 import thrumwright.block.WrappedTassels;
 import thrumwright.plan.EndPlan;
 import thrumwright.plan.Plan;
@@ -27,8 +29,11 @@ final class TasselPainter {
     private final Graphics2D g;
     private final Palette palette;
     private final EdgePen pen;
+    private final boolean slipped;
 
-    TasselPainter(Graphics2D g, Palette palette) {
+    /** @param slipped whether to show what beginners get wrong */
+    TasselPainter(Graphics2D g, Palette palette, boolean slipped) {
+        this.slipped = slipped;
         this.g = g;
         this.palette = palette;
         this.pen = new EdgePen(g, palette);
@@ -46,11 +51,13 @@ final class TasselPainter {
         Setting few = new Setting(size, s, warp, thick, thick, Optional.empty());
         double room = box.getHeight() / scale;
         int turns = (int) Math.max(1, Math.min(tassels.turns(), room * (WRAPPED - GATHERED) / thick));
-        WrappedTassels shown = new WrappedTassels(tassels.tag(), tassels.use(), size, turns, tassels.hanging());
+        int seen = slipped ? Math.max(1, turns / 2) : turns;
+        WrappedTassels shown = new WrappedTassels(tassels.tag(), tassels.use(), size, seen, tassels.hanging());
+        double high = turns * thick;
         double edge = box.getMinY() + box.getHeight() * CLOTH;
         double left = box.getMinX() + box.getWidth() * 0.03 + scale * s / 2;
         for (int i = 0; i < TASSELS; i++) {
-            tassel(box, left + i * size * s * scale, edge, scale, shown, few, plan, yarn);
+            tassel(box, left + i * size * s * scale, edge, scale, shown, few, high, plan, yarn);
         }
         pen.cloth(box, edge, left, s * scale, TASSELS * size, plan, end);
     }
@@ -62,17 +69,19 @@ final class TasselPainter {
             double scale,
             WrappedTassels tassels,
             Setting few,
+            double high,
             Plan plan,
             Yarn yarn) {
         Color warp = palette.yarn(plan.piece().warpYarn().colour());
         Color wrapping = palette.yarn(yarn.colour());
         double middle = first + few.span() * scale / 2;
         double top = edge + box.getHeight() * GATHERED;
-        double bottom = top + tassels.wrapped(few) * scale;
+        double bottom = top + high * scale;
         View view = new View(scale, middle, bottom);
         Setting alone =
                 new Setting(2, few.spacing() * 1e3, tassels.widest(few), few.relaxed(), few.beaten(), Optional.empty());
-        List<Stretch> turns = Stretches.of(alone, List.of(tassels.strand(few)), false, Detail.FINE);
+        List<Stretch> turns = Stretches.of(
+                alone, List.of(spread(tassels.strand(few), high / tassels.wrapped(few))), false, Detail.FINE);
         YarnPen.inTheShade(g, view, Palette.mixed(wrapping, Color.BLACK, 0.4), yarn.plies(), Face.FRONT)
                 .drawInOrder(turns.stream().filter(turn -> !turn.front()).toList());
         for (int i = 0; i < few.ends(); i++) {
@@ -82,6 +91,14 @@ final class TasselPainter {
         }
         new YarnPen(g, view, wrapping, yarn.plies(), Face.FRONT)
                 .drawInOrder(turns.stream().filter(Stretch::front).toList());
+    }
+
+    /** The same turns over another height. */
+    private static Strand spread(Strand strand, double by) {
+        return new Strand(strand.legs().stream()
+                .map(leg ->
+                        new Leg(leg.route(), leg.fromY() * by, leg.middleY() * by, leg.toY() * by, leg.climbCounts()))
+                .toList());
     }
 
     private static Path2D end(

@@ -4,6 +4,7 @@ import java.awt.Color;
 import java.awt.Graphics2D;
 import java.awt.geom.Line2D;
 import java.awt.geom.Rectangle2D;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import thrumwright.block.Setting;
@@ -19,6 +20,8 @@ import thrumwright.plan.Plan;
  */
 final class TurnedEndsPainter {
     private static final int ENDS = 6;
+    /** Which of them is left hanging where one is forgotten, in the order of working. */
+    private static final int LEFT = 1;
     /** Share of the box above the edge. */
     private static final double CLOTH = 0.3;
     /** Thicknesses as shares of the distance between ends, so that over and under can be told apart. */
@@ -29,8 +32,11 @@ final class TurnedEndsPainter {
     private final Graphics2D g;
     private final Palette palette;
     private final EdgePen pen;
+    private final boolean slipped;
 
-    TurnedEndsPainter(Graphics2D g, Palette palette) {
+    /** @param slipped whether to show what beginners get wrong */
+    TurnedEndsPainter(Graphics2D g, Palette palette, boolean slipped) {
+        this.slipped = slipped;
         this.g = g;
         this.palette = palette;
         this.pen = new EdgePen(g, palette);
@@ -71,15 +77,20 @@ final class TurnedEndsPainter {
         boolean rightward = (row == 0 ? turned.from() : turned.from().other()) == Side.LEFT;
         double from = turned.height(warp) - 2 * row * warp.beaten();
         boolean lastRow = row == turned.rows() - 1;
-        List<Stretch> all = Stretches.of(warp, strands.subList(0, Math.min(done, strands.size())), false, Detail.FINE);
+        List<Strand> turning = new ArrayList<>(strands.subList(0, Math.min(done, strands.size())));
+        if (slipped && lastRow) {
+            turning.remove(LEFT);
+        }
+        List<Stretch> all = Stretches.of(warp, turning, false, Detail.FINE);
         YarnPen.inTheShade(g, view, Palette.mixed(colour, Color.BLACK, 0.35), plies, Face.FRONT)
                 .drawInOrder(all.stream().filter(stretch -> !stretch.front()).toList());
         WarpPen standing = new WarpPen(g, view, colour, plies, Face.FRONT);
         for (int i = 0; i < warp.ends(); i++) {
             int place = rightward ? i : warp.ends() - 1 - i;
-            boolean hangs = lastRow && i >= done;
-            // the first end has no neighbour before it that goes round it
-            double bends = from - (i == 0 ? 0.5 : 1.6) * warp.beaten();
+            boolean hangs = lastRow && (i >= done || left(i));
+            // the first end has no neighbour before it that goes round it, nor has the one after an end that was left
+            boolean alone = i == 0 || left(i - 1);
+            double bends = from - (alone ? 0.5 : 1.6) * warp.beaten();
             double goesOn = hangs ? view.clothY(box.getMaxY()) - 1 : from - 2 * warp.beaten();
             double to = lastRow && !hangs ? bends : goesOn;
             standing.draw(warp.spacing(), warp.warp(), place, place, to, from);
@@ -88,12 +99,19 @@ final class TurnedEndsPainter {
                 .drawInOrder(all.stream().filter(Stretch::front).toList());
     }
 
+    private boolean left(int end) {
+        return slipped && end == LEFT;
+    }
+
     /** Where the turned ends lie behind the cloth. */
     private void back(
             Rectangle2D box, double edge, View view, Setting warp, TurnedEnds turned, int done, Color colour) {
         Side begins = turned.bothWays() ? turned.from().other() : turned.from();
-        float unit = (float) Math.max(1.2, Math.min(3, view.length(warp.spacing()) * 0.1));
+        float unit = (float) Math.max(0.8, Math.min(3, (edge - box.getMinY()) * 0.05));
         for (int i = 0; i < done; i++) {
+            if (left(i)) {
+                continue;
+            }
             int place = begins == Side.LEFT ? i : ENDS - 1 - i;
             double x = view.x((place + (begins == Side.LEFT ? 0.5 : -0.5)) * warp.spacing());
             Line2D line =

@@ -14,7 +14,6 @@ import thrumwright.measure.Phrases;
 import thrumwright.plan.BlockPlan;
 import thrumwright.plan.EndPlan;
 import thrumwright.plan.Plan;
-import thrumwright.plan.Work;
 import thrumwright.sheet.Chapter;
 import thrumwright.sheet.CutLine;
 import thrumwright.sheet.Fact;
@@ -181,15 +180,13 @@ public final class HtmlFile {
         EndPlan end = plan.end(shown.place());
         Optional<BlockPlan> block = end.block(shown.blockId());
         block.ifPresent(each -> html.picture(pictures.step(end, each), shown.says()));
-        block.flatMap(LeanPicture::leaning)
-                .ifPresent(work -> html.within("div", "lean", () -> {
-                    lean(work, true);
-                    lean(work, false);
-                }));
-    }
-
-    private void lean(Work work, boolean right) {
-        LeanPicture lean = pictures.lean(work, right, phrases);
-        html.picture(pictures.draw(lean), lean.says(), lean.caption());
+        List<SlipPicture> slips =
+                block.map(each -> pictures.slips(end, each, phrases)).orElse(List.of());
+        if (!slips.isEmpty()) {
+            html.within(
+                    "div",
+                    "slip",
+                    () -> slips.forEach(slip -> html.picture(pictures.draw(slip), slip.says(), slip.caption())));
+        }
     }
 }

@@ -7,6 +7,7 @@ import java.awt.image.BufferedImage;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.util.List;
 import java.util.Map;
 import java.util.function.Consumer;
 import thrumwright.drawing.Fonts;
@@ -18,7 +19,6 @@ import thrumwright.piece.Place;
 import thrumwright.plan.BlockPlan;
 import thrumwright.plan.EndPlan;
 import thrumwright.plan.Plan;
-import thrumwright.plan.Work;
 
 /** The drawings of a sheet for a browser, half as fine again as a usual screen shows them, so that they print well. */
 final class HtmlPictures {
@@ -27,8 +27,8 @@ final class HtmlPictures {
     private static final double HIGHEST = 380;
     private static final double STEP = 380;
     private static final double STEP_HEIGHT = 250;
-    private static final double LEAN = 182;
-    private static final double LEAN_HEIGHT = 121;
+    private static final double SLIP = 182;
+    private static final double SLIP_HEIGHT = 131;
 
     private final Plan plan;
     private final Palette palette;
@@ -55,13 +55,13 @@ final class HtmlPictures {
         return draw(STEP, STEP_HEIGHT, g -> new StepPainter(g, palette, type.body()).paint(box, plan, end, block));
     }
 
-    LeanPicture lean(Work work, boolean right, Phrases phrases) {
-        return new LeanPicture(plan, work, right, phrases, type, palette);
+    List<SlipPicture> slips(EndPlan end, BlockPlan block, Phrases phrases) {
+        return SlipPicture.both(plan, end, block, phrases, type, palette);
     }
 
-    Html.Picture draw(LeanPicture lean) {
-        Rectangle2D box = new Rectangle2D.Double(0.5, 0.5, LEAN - 1, LEAN_HEIGHT - 1);
-        return draw(LEAN, LEAN_HEIGHT, g -> lean.paint(g, box));
+    Html.Picture draw(SlipPicture slip) {
+        Rectangle2D box = new Rectangle2D.Double(0.5, 0.5, SLIP - 1, SLIP_HEIGHT - 1);
+        return draw(SLIP, SLIP_HEIGHT, g -> slip.paint(g, box));
     }
 
     private static Html.Picture part(Part part) {

@@ -6,25 +6,29 @@ import java.awt.geom.Line2D;
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
+import java.util.stream.Stream;
 import thrumwright.drawing.Palette;
 import thrumwright.drawing.StepPainter;
 import thrumwright.measure.Phrases;
 import thrumwright.plan.BlockPlan;
+import thrumwright.plan.EndPlan;
 import thrumwright.plan.Plan;
-import thrumwright.plan.Work;
 import thrumwright.sheet.Step;
 
 /**
- * The head of a step: a box to tick, its number and title in large type, and its drawing with what to do beside it. Its
+ * The head of a step: a box to tick, its number and title in large type, and its drawings with what to do beside them. Its
  * rows in large type with a box each, and the height to reach, follow as parts of their own.
  */
-record StepPart(Step step, Plan plan, Phrases phrases, Type type, Palette palette, List<Part> words) implements Part {
+record StepPart(Step step, Plan plan, List<SlipPicture> slips, Type type, Palette palette, List<Part> words)
+        implements Part {
     private static final double GAP = 7;
     private static final double PICTURE = 62 * Paper.POINTS;
     private static final double PICTURE_SHAPE = 0.66;
-    private static final double LEAN_SHAPE = 0.32;
-    private static final double CAPTION = 15;
+    /** Where right and wrong are shown too, lower, so that pages hold as many steps. */
+    private static final double PICTURE_WITH_SLIPS = 0.48;
+
+    private static final double SLIP_SHAPE = 0.31;
+    private static final double BELOW_SLIPS = 3;
 
     /**
      * All parts of a step, in order.
@@ -36,11 +40,12 @@ record StepPart(Step step, Plan plan, Phrases phrases, Type type, Palette palett
             Step step, Plan plan, Phrases phrases, Type type, Palette palette, double pageWidth, double pageHeight) {
         List<Part> parts = new ArrayList<>();
         List<Part> words = words(step, phrases, type, palette);
-        StepPart head = new StepPart(step, plan, phrases, type, palette, words);
+        List<SlipPicture> slips = slips(step, plan, phrases, type, palette);
+        StepPart head = new StepPart(step, plan, slips, type, palette, words);
         if (head.height(pageWidth) <= pageHeight) {
             parts.add(head);
         } else {
-            parts.add(new StepPart(step, plan, phrases, type, palette, List.of()));
+            parts.add(new StepPart(step, plan, slips, type, palette, List.of()));
             parts.addAll(words);
         }
         parts.addAll(RowsPart.lines(step.rows(), type, palette, pageWidth));
@@ -74,29 +79,56 @@ record StepPart(Step step, Plan plan, Phrases phrases, Type type, Palette palett
     }
 
     private double pictureHeight() {
-        return PICTURE_SHAPE * picture();
+        return (slips.isEmpty() ? PICTURE_SHAPE : PICTURE_WITH_SLIPS) * picture();
     }
 
-    private double leanHeight() {
-        return LEAN_SHAPE * picture();
+    private double slipHeight() {
+        return SLIP_SHAPE * picture();
+    }
+
+    private double slipWidth() {
+        return slipWidth(type);
+    }
+
+    /** What there is across for one of a pair, points. */
+    static double slipWidth(Type type) {
+        return (PICTURE * type.density() - GAP) / 2;
     }
 
     private boolean drawn() {
         return step.picture().isPresent();
     }
 
-    /** The work whose stitches lean, if this step has such. */
-    private Optional<Work> leaning() {
-        return step.picture()
-                .flatMap(shown -> plan.end(shown.place()).block(shown.blockId()))
-                .flatMap(LeanPicture::leaning);
+    /** Right and wrong, if there are such pictures of a step. */
+    private static List<SlipPicture> slips(Step step, Plan plan, Phrases phrases, Type type, Palette palette) {
+        return step.picture().stream()
+                .flatMap(shown -> slips(plan, plan.end(shown.place()), shown.blockId(), phrases, type, palette))
+                .toList();
+    }
+
+    private static Stream<SlipPicture> slips(
+            Plan plan, EndPlan end, String blockId, Phrases phrases, Type type, Palette palette) {
+        return end.block(blockId).stream()
+                .flatMap(block -> SlipPicture.both(plan, end, block, phrases, type, palette).stream());
+    }
+
+    private Part caption(SlipPicture slip) {
+        return new TextPart(slip.caption(), type.small(), palette.ink());
+    }
+
+    /** Both stand side by side. */
+    private double slipsHeight() {
+        return slips.stream()
+                .mapToDouble(slip -> GAP + slipHeight() + caption(slip).height(slipWidth()) + BELOW_SLIPS)
+                .max()
+                .orElse(0);
     }
 
     private double pictures() {
         if (!drawn()) {
             return 0;
         }
-        return pictureHeight() + (leaning().isPresent() ? GAP + leanHeight() + CAPTION : 0);
+        return pictureHeight() + slipsHeight();
     }
 
     private double textLeft() {
@@ -137,11 +169,11 @@ record StepPart(Step step, Plan plan, Phrases phrases, Type type, Palette palett
             Rectangle2D box = new Rectangle2D.Double(x, at, picture(), pictureHeight());
             Structured.figure(g, step.picture().orElseThrow().says(), box, () -> picture(g, box));
             double below = at + pictureHeight() + GAP;
-            leaning().ifPresent(work -> {
-                double half = (picture() - GAP) / 2;
-                lean(g, work, true, new Rectangle2D.Double(x, below, half, leanHeight()));
-                lean(g, work, false, new Rectangle2D.Double(x + half + GAP, below, half, leanHeight()));
-            });
+            double left = x;
+            for (SlipPicture slip : slips) {
+                slip(g, slip, new Rectangle2D.Double(left, below, slipWidth(), slipHeight()));
+                left += slipWidth() + GAP;
+            }
         }
         double text = at;
         for (Part part : words) {
@@ -161,12 +193,10 @@ record StepPart(Step step, Plan plan, Phrases phrases, Type type, Palette palett
         g.draw(box);
     }
 
-    private void lean(Graphics2D g, Work work, boolean right, Rectangle2D box) {
-        LeanPicture lean = new LeanPicture(plan, work, right, phrases, type, palette);
-        Structured.figure(g, lean.says(), box, () -> {
-            lean.paint(g, box);
-            new TextPart(lean.caption(), type.small(), palette.ink())
-                    .paint(g, box.getMinX(), box.getMaxY() + 1, box.getWidth());
+    private void slip(Graphics2D g, SlipPicture slip, Rectangle2D box) {
+        Structured.figure(g, slip.says(), box, () -> {
+            slip.paint(g, box);
+            caption(slip).paint(g, box.getMinX(), box.getMaxY() + 1, box.getWidth());
         });
     }
 }
