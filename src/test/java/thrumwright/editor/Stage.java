@@ -18,6 +18,7 @@ import thrumwright.block.Block;
 import thrumwright.block.HemFold;
 import thrumwright.block.Soumak;
 import thrumwright.block.Support;
+import thrumwright.block.Turning;
 import thrumwright.editor.edit.NewBlocks;
 import thrumwright.editor.edit.Selection;
 import thrumwright.editor.edit.Session;
@@ -85,7 +86,7 @@ final class Stage {
         if (block instanceof HemFold fold) {
             return new HemFold(
                     fold.tag(),
-                    Optional.of(Length.parse("4 mm")),
+                    new Turning.Faced(Length.parse("30 mm"), Optional.empty()),
                     Optional.of(new Support.Slat(Length.parse("24 mm"), Length.parse("6 mm"))));
         }
         return block instanceof Soumak soumak
