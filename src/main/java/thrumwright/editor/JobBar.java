@@ -4,6 +4,10 @@ import java.awt.Component;
 import java.awt.EventQueue;
 import java.awt.KeyboardFocusManager;
 import java.util.Map;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.Future;
+import java.util.concurrent.TimeUnit;
+import java.util.concurrent.TimeoutException;
 import java.util.function.Consumer;
 import javax.swing.JButton;
 import javax.swing.JComponent;
@@ -14,9 +18,13 @@ import javax.swing.KeyStroke;
 import net.miginfocom.swing.MigLayout;
 import thrumwright.editor.text.Texts;
 import thrumwright.output.Progress;
+import thrumwright.output.Stopped;
 
 /** Does one long work at a time beside the event thread, shows how far it has come, and lets the weaver stop it. */
 final class JobBar {
+    /** So often a work that waits looks whether it is to stop, ms. */
+    private static final long LOOKS_EVERY = 20;
+
     private final Texts texts;
     private final JPanel panel = new JPanel(new MigLayout("insets 6 12 6 12", "[][grow, fill][]", "[]"));
     private final JLabel label = new JLabel();
@@ -104,6 +112,39 @@ final class JobBar {
                         },
                         "sheet work")
                 .start();
+    }
+
+    /**
+     * Goes on with what is being made elsewhere: at once if it is made already, else as soon as it is, and until then the
+     * weaver may stop waiting.
+     */
+    <T> void after(Future<T> made, Consumer<Ended<T>> then) {
+        Work<T> waiting = progress -> await(made, progress);
+        if (made.isDone()) {
+            then.accept(perform(waiting, Progress.UNWATCHED));
+        } else {
+            run("job.page", waiting, then);
+        }
+    }
+
+    /**
+     * Waits for what is being made elsewhere.
+     *
+     * @throws Stopped if the weaver doesn't want to wait any longer
+     */
+    static <T> T await(Future<T> made, Progress progress) throws Exception {
+        while (true) {
+            if (progress.stopping()) {
+                throw new Stopped();
+            }
+            try {
+                return made.get(LOOKS_EVERY, TimeUnit.MILLISECONDS);
+            } catch (TimeoutException e) {
+                // not yet
+            } catch (ExecutionException e) {
+                throw e.getCause() instanceof Exception cause ? cause : e;
+            }
+        }
     }
 
     /** The button that began the work can't keep the keyboard while it works. */

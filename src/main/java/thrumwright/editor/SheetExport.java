@@ -6,6 +6,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.concurrent.Future;
+import java.util.function.Consumer;
 import java.util.function.IntFunction;
 import thrumwright.drawing.Fonts;
 import thrumwright.editor.text.Texts;
@@ -13,6 +15,7 @@ import thrumwright.output.ClassSheets;
 import thrumwright.output.Progress;
 import thrumwright.output.SheetForm;
 import thrumwright.output.SheetLook;
+import thrumwright.output.SheetPages;
 import thrumwright.output.SheetWriter;
 import thrumwright.output.Stopped;
 import thrumwright.plan.Plan;
@@ -38,6 +41,18 @@ final class SheetExport {
     /** Makes the files of a sheet, or of several. */
     private interface Making {
         void make(Progress progress, SheetWriter.Files<IOException> files) throws IOException;
+    }
+
+    /** Goes on with pages as soon as they are made, unless the weaver doesn't want to wait for them. */
+    void whenMade(Future<SheetPages> made, Consumer<SheetPages> then) {
+        messages.clear();
+        jobs.after(made, ended -> {
+            if (ended.thrown() == null) {
+                then.accept(ended.result());
+            } else {
+                problem(ended.thrown());
+            }
+        });
     }
 
     void write(Plan plan, SheetLook look, SheetTarget target) {
@@ -95,18 +110,22 @@ final class SheetExport {
     }
 
     private void say(JobBar.Ended<Integer> ended, IntFunction<String> said) {
-        if (ended.thrown() instanceof Stopped) {
-            messages.say(texts.say("message.sheet.stopped"));
-        } else if (ended.thrown() instanceof FileProblem problem) {
-            messages.problem(texts.say("message.no-sheet", Map.of("why", problem.getMessage())));
-        } else if (ended.thrown() instanceof RuntimeException fault) {
-            throw fault;
-        } else if (ended.thrown() != null) {
-            messages.problem(texts.say(
-                    "message.sheet-fails",
-                    Map.of("why", String.valueOf(ended.thrown().getMessage()))));
-        } else {
+        if (ended.thrown() == null) {
             messages.say(said.apply(ended.result()));
+        } else {
+            problem(ended.thrown());
+        }
+    }
+
+    private void problem(Exception thrown) {
+        if (thrown instanceof Stopped) {
+            messages.say(texts.say("message.sheet.stopped"));
+        } else if (thrown instanceof FileProblem problem) {
+            messages.problem(texts.say("message.no-sheet", Map.of("why", problem.getMessage())));
+        } else if (thrown instanceof RuntimeException fault) {
+            throw fault;
+        } else {
+            messages.problem(texts.say("message.sheet-fails", Map.of("why", String.valueOf(thrown.getMessage()))));
         }
     }
 

@@ -4,6 +4,7 @@ import java.awt.print.PrinterAbortException;
 import java.awt.print.PrinterJob;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.Future;
 import javax.print.PrintService;
 import javax.print.attribute.HashPrintRequestAttributeSet;
 import javax.print.attribute.PrintRequestAttributeSet;
@@ -43,21 +44,24 @@ final class SheetPrint {
         printers = other;
     }
 
-    /** Asks for a printer, and prints these pages unless the weaver thinks better of it. */
-    void print(SheetPages pages) {
+    private record Found(PrinterJob job, SheetPages pages) {}
+
+    /** Asks for a printer as soon as the pages are made, and prints them unless the weaver thinks better of it. */
+    void print(Future<SheetPages> made) {
         messages.clear();
         jobs.run(
                 "print.page",
                 progress -> {
+                    SheetPages pages = JobBar.await(made, progress);
                     PrinterJob job = printers.job();
                     if (progress.stopping()) {
                         throw new Stopped();
                     }
-                    return job;
+                    return new Found(job, pages);
                 },
                 found -> {
                     if (found.thrown() == null) {
-                        choose(found.result(), pages);
+                        choose(found.result().job(), found.result().pages());
                     } else {
                         problem(found.thrown());
                     }

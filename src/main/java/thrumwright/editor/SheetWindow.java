@@ -5,10 +5,9 @@ import java.awt.Dimension;
 import java.awt.Rectangle;
 import java.awt.event.WindowAdapter;
 import java.awt.event.WindowEvent;
-import java.util.ArrayList;
-import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.concurrent.Future;
 import javax.swing.JFrame;
 import javax.swing.JPanel;
 import javax.swing.Timer;
@@ -50,10 +49,8 @@ final class SheetWindow {
     private final SheetPrint print;
     private final Commands commands;
     private final Timer follow = new Timer(FOLLOWS_AFTER, event -> layOut());
-    private final List<Runnable> whenLaidOut = new ArrayList<>();
     private final Runnable noLonger;
     private SheetBar bar;
-    private SheetPages pages;
     private boolean stale = true;
 
     SheetWindow(EditorWindow editor) {
@@ -85,8 +82,8 @@ final class SheetWindow {
     }
 
     private void addCommands() {
-        commands.add("sheet-print", () -> print.print(pages), this::ready);
-        commands.add("sheet-export", this::export, this::ready);
+        commands.add("sheet-print", () -> print.print(asItIsNow()), this::free);
+        commands.add("sheet-export", () -> export.whenMade(asItIsNow(), this::export), this::free);
         commands.add("sheet-close", this::hide);
         commands.add("sheet-closer", () -> view.setZoom(PageZoom.from(view.scale(), 1)));
         commands.add("sheet-farther", () -> view.setZoom(PageZoom.from(view.scale(), -1)));
@@ -142,8 +139,15 @@ final class SheetWindow {
         }
     }
 
-    private boolean ready() {
-        return pages != null && !jobs.busy();
+    private boolean free() {
+        return !jobs.busy();
+    }
+
+    /** The pages of the piece as it is and as they are set up at this moment, whether they are shown already or not. */
+    private Future<SheetPages> asItIsNow() {
+        follow.stop();
+        layOut();
+        return maker.needed();
     }
 
     private void takeOver() {
@@ -177,14 +181,8 @@ final class SheetWindow {
     }
 
     private void laidOut(SheetPages made) {
-        pages = made;
         view.show(made);
         looked();
-        if (!stale) {
-            List<Runnable> waiting = List.copyOf(whenLaidOut);
-            whenLaidOut.clear();
-            waiting.forEach(Runnable::run);
-        }
     }
 
     /** Shows the sheet as it is now. */
@@ -196,19 +194,13 @@ final class SheetWindow {
         view.requestFocusInWindow();
     }
 
-    /** Shows the sheet and runs one of its commands as soon as its pages are there. */
+    /** Shows the sheet and runs one of its commands. */
     void showAnd(String command) {
-        boolean there = pages != null && !stale;
         show();
-        Runnable run = () -> commands.get(command).actionPerformed(null);
-        if (there) {
-            run.run();
-        } else {
-            whenLaidOut.add(run);
-        }
+        commands.run(command);
     }
 
-    private void export() {
+    private void export(SheetPages pages) {
         String name = editor.files().stem() + "-" + texts.say("files.sheet.suffix");
         editor.files()
                 .questions()

@@ -15,6 +15,8 @@ final class Answers implements Questions {
     boolean overOthersWork;
     Optional<Beginning> beginning = Optional.empty();
     int asked;
+    /** How many the sheet had when it was asked where to write it. */
+    int pages;
 
     @Override
     public Optional<Path> fileToOpen() {
@@ -30,6 +32,7 @@ final class Answers implements Questions {
     @Override
     public Optional<SheetTarget> sheetFile(String suggestion, SheetForm form, int pages) {
         asked++;
+        this.pages = pages;
         return sheet;
     }
 

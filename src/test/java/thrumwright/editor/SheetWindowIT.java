@@ -20,6 +20,7 @@ import javax.print.attribute.PrintRequestAttributeSet;
 import javax.print.attribute.standard.Media;
 import javax.print.attribute.standard.MediaSizeName;
 import javax.print.attribute.standard.PageRanges;
+import javax.swing.JComboBox;
 import javax.swing.JComponent;
 import javax.swing.JTextArea;
 import javax.swing.SwingUtilities;
@@ -30,6 +31,7 @@ import org.assertj.swing.core.GenericTypeMatcher;
 import org.assertj.swing.fixture.FrameFixture;
 import org.assertj.swing.fixture.JFileChooserFixture;
 import org.assertj.swing.fixture.JOptionPaneFixture;
+import org.assertj.swing.timing.Pause;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.RegisterExtension;
 import org.junit.jupiter.api.io.TempDir;
@@ -480,6 +482,116 @@ class SheetWindowIT {
             assertThat(format.getHeight()).isCloseTo(792, within(0.01));
             assertThat(format.getImageableX()).isZero();
         });
+    }
+
+    /** Chooses, and goes on at once: both happen before the window has had time for anything else. */
+    private void chooseAnd(String field, String item, String button) {
+        onEventThread(() -> {
+            sheet.comboBox(field).target().setSelectedItem(itemOf(field, item));
+            sheet.button(button).target().doClick();
+            return null;
+        });
+    }
+
+    private Object itemOf(String field, String item) {
+        JComboBox<?> box = sheet.comboBox(field).target();
+        for (int i = 0; i < box.getItemCount(); i++) {
+            if (item.equals(String.valueOf(box.getItemAt(i)))) {
+                return box.getItemAt(i);
+            }
+        }
+        throw new AssertionError("no “" + item + "” in " + field);
+    }
+
+    @Test
+    void paperThatIsChosenJustBeforePrintingIsThePaperThatIsPrinted() {
+        open();
+        openSheet();
+        PaperlessPrinter printer = printer();
+
+        chooseAnd("field.page.paper", "A3", "tool.sheet-print");
+        waitForMessage("Sent to ");
+
+        assertThat(printer.asked.get(Media.class)).isEqualTo(MediaSizeName.ISO_A3);
+        // A3 is 297 × 420 mm (ISO 216)
+        assertThat(printer.formats)
+                .isNotEmpty()
+                .allSatisfy(format -> assertThat(format.getHeight()).isCloseTo(420 / 25.4 * 72, within(0.01)));
+        assertThat(printer.printed).hasSize(pages());
+    }
+
+    /** The first wish for pages is still being fulfilled, or waits, when the next comes. */
+    @Test
+    void ofManySettingsInARowTheLastIsPrinted() {
+        open();
+        openSheet();
+        PaperlessPrinter printer = printer();
+        for (int round = 1; round <= 3; round++) {
+            int sent = round;
+            printer.formats.clear();
+            onEventThread(() -> {
+                editor.sheet().setup().change(choice -> choice.withPaper(Paper.TABLOID), null);
+                return null;
+            });
+            Pause.pause(100 + 20 * round);
+
+            chooseAnd("field.page.paper", "Letter", "tool.sheet-print");
+            waitFor(
+                    "round " + sent,
+                    () -> !message().isEmpty()
+                            && !onEventThread(() -> editor.sheet().jobs().busy()));
+
+            assertThat(printer.formats)
+                    .isNotEmpty()
+                    .allSatisfy(format -> assertThat(format.getHeight()).isCloseTo(792, within(0.01)));
+        }
+    }
+
+    @Test
+    void whatIsTypedIsPrintedWithoutEnter() {
+        open();
+        openSheet();
+        int near = pages();
+        PaperlessPrinter printer = printer();
+
+        window.typeOver(sheet, "field.page.distance", "2 m");
+        window.press(KeyEvent.VK_P, KeyEvent.VK_CONTROL);
+        waitForMessage("Sent to ");
+
+        assertThat(printer.printed).hasSizeGreaterThan(near).hasSize(pages());
+    }
+
+    @Test
+    void theQuestionForAFileKnowsHowManyPagesThereAreNow() {
+        open();
+        openSheet();
+        int onA4 = pages();
+
+        chooseAnd("field.page.paper", "A3", "tool.sheet-export");
+        waitFor("the question", () -> answers.asked == 1);
+
+        assertThat(answers.pages).isLessThan(onA4);
+        waitForPage();
+        assertThat(answers.pages).isEqualTo(pages());
+    }
+
+    /** Laying out can't be hurried, but nobody has to wait for it. */
+    @Test
+    void printingIsStoppedWhileThePagesAreMade() {
+        open();
+        openSheet();
+        PaperlessPrinter printer = printer();
+
+        onEventThread(() -> {
+            sheet.comboBox("field.page.paper").target().setSelectedItem(itemOf("field.page.paper", "A3"));
+            sheet.button("tool.sheet-print").target().doClick();
+            editor.sheet().jobs().stop();
+            return null;
+        });
+        waitForMessage("Stopped.");
+
+        assertThat(printer.asked).isNull();
+        assertThat(printer.printed).isEmpty();
     }
 
     @Test

@@ -2,23 +2,30 @@ package thrumwright.editor.sheet;
 
 import java.awt.EventQueue;
 import java.util.Locale;
+import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.ExecutorService;
-import java.util.concurrent.atomic.AtomicReference;
+import java.util.concurrent.Future;
 import java.util.function.Consumer;
 import thrumwright.drawing.Fonts;
 import thrumwright.output.SheetLook;
 import thrumwright.output.SheetPages;
 import thrumwright.plan.Plan;
 
-/** Lays sheets out beside the event thread. Of several wishes that wait, only the latest is fulfilled. */
+/**
+ * Lays sheets out beside the event thread, one after the other. Of several wishes that wait, only the latest is fulfilled, and
+ * those that somebody needs.
+ */
 public final class SheetMaker {
     private final Fonts fonts;
     private final Locale locale;
     private final Consumer<SheetPages> ready;
     private final ExecutorService worker = Workers.one("sheet layout");
-    private final AtomicReference<Wish> latest = new AtomicReference<>();
+    private volatile Wish latest;
 
-    private record Wish(Plan plan, SheetLook look) {}
+    private static final class Wish {
+        final CompletableFuture<SheetPages> pages = new CompletableFuture<>();
+        volatile boolean needed;
+    }
 
     /** @param ready is given the pages, on the event thread */
     public SheetMaker(Fonts fonts, Locale locale, Consumer<SheetPages> ready) {
@@ -29,19 +36,43 @@ public final class SheetMaker {
 
     /** Wants a plan's sheet to look so. */
     public void want(Plan plan, SheetLook look) {
-        Wish wish = new Wish(plan, look);
-        latest.set(wish);
+        Wish wish = new Wish();
+        latest = wish;
         worker.execute(() -> {
-            if (latest.get() == wish) {
-                SheetPages pages = look.layOut(plan, fonts, locale);
-                EventQueue.invokeLater(() -> ready.accept(pages));
+            if (wish == latest || wish.needed) {
+                fulfil(wish, plan, look);
             }
         });
     }
 
+    private void fulfil(Wish wish, Plan plan, SheetLook look) {
+        try {
+            SheetPages pages = look.layOut(plan, fonts, locale);
+            EventQueue.invokeLater(() -> ready.accept(pages));
+            wish.pages.complete(pages);
+        } catch (RuntimeException fault) {
+            wish.pages.completeExceptionally(fault);
+            throw fault;
+        }
+    }
+
+    /**
+     * The pages that were wanted last, made even if others are wanted meanwhile.
+     *
+     * @throws IllegalStateException if none were ever wanted, or no more are made
+     */
+    public Future<SheetPages> needed() {
+        Wish wish = latest;
+        if (wish == null) {
+            throw new IllegalStateException("no sheet is wanted");
+        }
+        wish.needed = true;
+        return wish.pages;
+    }
+
     /** Makes no more. */
     public void close() {
-        latest.set(null);
+        latest = null;
         worker.shutdown();
     }
 }
