@@ -20,8 +20,12 @@ public final class EditorApp {
      * component: until there is one, the look, the fonts, the piece and its plan need not keep the event thread busy.
      */
     public static void open(Optional<Path> file) {
-        Library library = Library.of(UserFolder.structures());
-        Workroom room = new Workroom(Settings.ofUser(), library);
+        open(file, Settings.ofUser(), Library.of(UserFolder.structures()));
+    }
+
+    /** The same with what somebody else likes and has. */
+    static void open(Optional<Path> file, Settings settings, Library library) {
+        Workroom room = new Workroom(settings, library);
         First first = first(room, file);
         Theme.warmUp();
         EventQueue.invokeLater(() -> begin(room, first));

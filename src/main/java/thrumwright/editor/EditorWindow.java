@@ -358,7 +358,7 @@ final class EditorWindow {
 
     private void size() {
         frame.setMinimumSize(new Dimension(760, 480));
-        new Geometry(room.settings()).restore(frame, room.windows().size());
+        new Geometry(room.settings()).restore(frame, room.windows().size() - 1);
     }
 
     void themeChanged() {

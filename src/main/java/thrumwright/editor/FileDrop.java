@@ -4,6 +4,9 @@ import java.awt.Component;
 import java.awt.Container;
 import java.awt.datatransfer.DataFlavor;
 import java.awt.datatransfer.UnsupportedFlavorException;
+import java.awt.event.ContainerAdapter;
+import java.awt.event.ContainerEvent;
+import java.awt.event.ContainerListener;
 import java.io.File;
 import java.io.IOException;
 import java.nio.file.Path;
@@ -21,6 +24,14 @@ final class FileDrop extends TransferHandler {
 
     private final transient Consumer<Path> open;
 
+    /** Much of the window is only made when it is first seen. */
+    private final transient ContainerListener later = new ContainerAdapter() {
+        @Override
+        public void componentAdded(ContainerEvent event) {
+            letThrough(event.getChild());
+        }
+    };
+
     FileDrop(Consumer<Path> open) {
         this.open = open;
     }
@@ -31,13 +42,15 @@ final class FileDrop extends TransferHandler {
         letThrough(root);
     }
 
-    private static void letThrough(Container container) {
-        for (Component component : container.getComponents()) {
-            boolean readOnly = component instanceof JTextComponent text && !text.isEditable();
-            if (readOnly || component instanceof JList || component instanceof JTable) {
-                component.setDropTarget(null);
-            }
-            if (component instanceof Container inner) {
+    private void letThrough(Component component) {
+        boolean readOnly = component instanceof JTextComponent text && !text.isEditable();
+        if (readOnly || component instanceof JList || component instanceof JTable) {
+            component.setDropTarget(null);
+        }
+        if (component instanceof Container container) {
+            container.removeContainerListener(later);
+            container.addContainerListener(later);
+            for (Component inner : container.getComponents()) {
                 letThrough(inner);
             }
         }

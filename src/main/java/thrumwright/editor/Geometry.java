@@ -37,13 +37,23 @@ final class Geometry {
         return settings.get(key).flatMap(Geometry::numbers).isPresent();
     }
 
+    /** Of a window that fills the screen, also how it was before; that is how it is to be when it no longer does. */
     void remember(JFrame frame) {
-        boolean whole = (frame.getExtendedState() & Frame.MAXIMIZED_BOTH) != 0;
-        Rectangle bounds = frame.getBounds();
+        boolean whole = (frame.getExtendedState() & Frame.MAXIMIZED_BOTH) == Frame.MAXIMIZED_BOTH;
+        Rectangle bounds = whole
+                ? settings.get(key)
+                        .flatMap(Geometry::numbers)
+                        .map(Geometry::bounds)
+                        .orElseGet(frame::getBounds)
+                : frame.getBounds();
         settings.put(key, bounds.x + "," + bounds.y + "," + bounds.width + "," + bounds.height + "," + (whole ? 1 : 0));
     }
 
-    /** @param already how many windows there are, so that none covers another wholly */
+    private static Rectangle bounds(int[] kept) {
+        return new Rectangle(kept[0], kept[1], kept[2], kept[3]);
+    }
+
+    /** @param already how many other windows there are, so that none covers another wholly */
     void restore(JFrame frame, int already) {
         int[] kept = settings.get(key).flatMap(Geometry::numbers).orElse(null);
         Rectangle screen = screen(frame);
@@ -53,7 +63,7 @@ final class Geometry {
                         screen.y + screen.height / 20,
                         Math.min(usual.width, screen.width * 9 / 10),
                         Math.min(usual.height, screen.height * 9 / 10))
-                : new Rectangle(kept[0], kept[1], kept[2], kept[3]);
+                : bounds(kept);
         wanted.translate(already * SHIFT, already * SHIFT);
         frame.setBounds(seen(wanted) ? wanted : new Rectangle(screen.x, screen.y, wanted.width, wanted.height));
         if (kept != null && kept[4] == 1) {
