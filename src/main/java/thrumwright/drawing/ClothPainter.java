@@ -19,6 +19,9 @@ final class ClothPainter {
     /** Stretches reach at most so far beyond their middle line, in diameters. */
     private static final double SPARE = 2;
 
+    /** How much darker yarn is behind the warp. */
+    private static final double SHADE = 0.3;
+
     /** Page units beyond any page. */
     private static final double FAR = 1e6;
 
@@ -256,7 +259,7 @@ final class ClothPainter {
     }
 
     private Color behind(Color yarn) {
-        return Palette.mixed(Palette.mixed(yarn, Color.BLACK, 0.4), palette.paper(), 0.08);
+        return Palette.mixed(Palette.mixed(yarn, Color.BLACK, SHADE), palette.paper(), 0.08);
     }
 
     /** What comes out later is paler, and framed besides. */

@@ -9,10 +9,18 @@ import thrumwright.block.Setting;
 
 /** Draws a loom's posts as round uprights, lightly. */
 final class PostPen {
-    /** Strips from the rim to the ridge: where each begins and ends across the post, and how light it is. */
-    private static final double[][] STRIPS = {
-        {0.05, 0.95, 0.12}, {0.12, 0.80, 0.28}, {0.20, 0.62, 0.42}, {0.28, 0.46, 0.58}
-    };
+    /** Where light falls on it, as a share of its width from the left. */
+    private static final double RIDGE = 0.36;
+
+    /** Strips of one shade from the rims to the ridge, at most; fewer where each would be finer than so many device units. */
+    private static final int MOST_STRIPS = 14;
+
+    private static final double FINEST = 0.7;
+
+    /** How dark the rims are and how light the ridge is, as shares of the way to ink and to light. */
+    private static final double RIM = 0.42;
+
+    private static final double LIGHT = 0.62;
 
     private final Graphics2D g;
     private final View view;
@@ -34,16 +42,29 @@ final class PostPen {
     private void post(double left, double diameter, double fromY, double toY) {
         double width = view.length(diameter);
         double x = view.x(left);
-        RoundRectangle2D whole = upright(x, x + width, fromY, toY, 0);
-        g.setColor(palette.post());
-        g.fill(whole);
-        for (double[] strip : STRIPS) {
-            g.setColor(Palette.mixed(palette.post(), lighter(), strip[2]));
-            g.fill(upright(x + width * strip[0], x + width * strip[1], fromY, toY, width * strip[0] * 0.6));
+        int strips = (int) Math.max(4, Math.min(MOST_STRIPS, width * Detail.device(g) * RIDGE / FINEST));
+        for (int i = 0; i < strips; i++) {
+            double in = 1 - Math.cos(Math.PI / 2 * i / strips);
+            double low = in * RIDGE;
+            double high = 1 - in * (1 - RIDGE);
+            g.setColor(shade(Math.sin(Math.PI / 2 * (i + 0.5) / strips)));
+            g.fill(upright(x + width * low, x + width * high, fromY, toY, width * low * 0.6));
         }
-        g.setColor(Palette.mixed(palette.post(), palette.ink(), 0.3));
-        g.setStroke(new BasicStroke((float) Math.max(0.3, Math.min(0.8, width * 0.03))));
-        g.draw(whole);
+        g.setColor(Palette.mixed(palette.post(), palette.ink(), 0.6));
+        g.setStroke(new BasicStroke((float) Math.max(0.4, Math.min(1, width * 0.04))));
+        g.draw(upright(x, x + width, fromY, toY, 0));
+    }
+
+    /** @param facing how far a place faces the light: 0 at the rims, 1 at the ridge */
+    private Color shade(double facing) {
+        double light = facing * (RIM + LIGHT) - RIM;
+        return light < 0
+                ? Palette.mixed(palette.post(), darker(), -light)
+                : Palette.mixed(palette.post(), lighter(), light);
+    }
+
+    private Color darker() {
+        return Palette.lightness(palette.paper()) > 0.5 ? palette.ink() : palette.paper();
     }
 
     private Color lighter() {

@@ -31,7 +31,7 @@ final class YarnPen {
     /**
      * The shades of one yarn.
      *
-     * @param lit whether light falls on it at all; behind the warp none does
+     * @param lit whether light falls on its ridge; behind the warp only so much that it is seen to be round
      */
     private record Tone(Color rim, Color body, Color soft, Color ridge, Color ply, boolean lit) {
         static Tone of(Color yarn, boolean lit) {
@@ -39,7 +39,7 @@ final class YarnPen {
             return new Tone(
                     Palette.mixed(yarn, Color.BLACK, dark ? 0.7 : 0.46),
                     Palette.mixed(yarn, Color.BLACK, 0.06),
-                    Palette.mixed(yarn, Color.WHITE, 0.12),
+                    Palette.mixed(yarn, Color.WHITE, lit ? 0.12 : 0.08),
                     Palette.mixed(yarn, Color.WHITE, dark ? 0.24 : 0.3),
                     Palette.mixed(yarn, Color.BLACK, dark ? 0.34 : 0.2),
                     lit);
@@ -86,7 +86,7 @@ final class YarnPen {
             double rim = Math.min(0.11, 0.9 / seen + 0.02);
             fill(outline, spines, tone.body(), 1 - 2 * rim, 0, 0.1);
         }
-        if (tone.lit() && seen >= SOFT_FROM) {
+        if (seen >= SOFT_FROM) {
             fill(outline, spines, tone.soft(), 0.58, 0.08, 0.5);
         }
         if (tone.lit() && seen >= SOFT_FROM) {
@@ -94,7 +94,7 @@ final class YarnPen {
         } else if (tone.lit() && seen >= RIDGE_FROM) {
             ridge(spines, thickest);
         }
-        if (tone.lit() && seen >= PLY_FROM) {
+        if (seen >= PLY_FROM) {
             ply(spines, thickest);
         }
     }

@@ -354,6 +354,26 @@ class ViewsIT {
     }
 
     @Test
+    void theFormSaysWhoseFieldsItHolds() throws Exception {
+        open();
+        select(Place.START, "twining");
+        assertThat(heading()).isEqualTo("Twining, start, block 3 of 7");
+        onEventThread(() -> {
+            Selection selection = editor.session().selection();
+            editor.edit(editor.desk().edits().move(editor.session().piece(), selection, 1));
+            return null;
+        });
+        window.robot().waitForIdle();
+        assertThat(heading()).isEqualTo("Twining, start, block 4 of 7");
+        select(Place.TOP, "facing");
+        assertThat(heading()).isEqualTo("Facing, top, block 3 of 6");
+    }
+
+    private String heading() {
+        return onEventThread(() -> hands.find("heading", JTextComponent.class).getText());
+    }
+
+    @Test
     void allWindowsCloseAtOnceUnlessOneIsToStay() throws Exception {
         open();
         onEventThread(() -> {

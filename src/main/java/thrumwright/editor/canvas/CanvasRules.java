@@ -1,57 +1,43 @@
 package thrumwright.editor.canvas;
 
-import java.awt.Color;
 import java.awt.Font;
 import java.awt.FontMetrics;
 import java.awt.Graphics2D;
 import java.awt.Rectangle;
 import java.awt.geom.Rectangle2D;
-import java.util.ArrayList;
-import java.util.Comparator;
-import java.util.LinkedHashMap;
-import java.util.List;
-import java.util.Map;
 import javax.swing.UIManager;
 import thrumwright.drawing.PiecePicture;
-import thrumwright.drawing.Spread;
 import thrumwright.drawing.View;
 import thrumwright.editor.canvas.CanvasMap.Spot;
 import thrumwright.editor.look.Ground;
-import thrumwright.measure.Shown;
+import thrumwright.piece.Piece;
 import thrumwright.piece.Place;
-import thrumwright.plan.BlockPlan;
 import thrumwright.plan.EndPlan;
-import thrumwright.plan.Hem;
 import thrumwright.plan.Plan;
 
 /**
- * Heights above the lower bar at the right edge of the window, with the start line and the stop line; at the left the
- * depth of each hem. Never printed.
+ * Heights above the lower bar at the right edge of the window, with the start line and the stop line and beyond them
+ * their names; at the left what parts of each end are. Never printed.
  */
 final class CanvasRules {
-    /** How wide a rule is, pixels. */
-    static final int WIDTH = 62;
+    /** How thick lines and brackets are, pixels. */
+    static final double LINE = 1.4;
 
-    /** From a note at the left of the picture to its bracket and on to the picture, pixels. */
-    private static final int BESIDE_NOTE = 24;
+    /** From the edge of a rule to its numbers, pixels. */
+    private static final int NUMBERS = 13;
 
-    private static final int BESIDE_NAME = 6;
+    /** How far a numbered stroke reaches. */
+    private static final int STROKE = 9;
 
     /** Warp to spare that is worth a line of its own, mm. */
     private static final double SPARE = 0.05;
-
-    private static final double LINE = 1.4;
-
-    /** From one dash to the next. */
-    private static final double DASH = 4;
 
     private final Graphics2D g;
     private final PieceCanvas canvas;
     private final Plan plan;
     private final PiecePicture picture;
     private final View view;
-    private final List<Name> names = new ArrayList<>();
-    private final List<Note> notes = new ArrayList<>();
+    private final LineNames names = new LineNames();
 
     CanvasRules(Graphics2D g, PieceCanvas canvas) {
         this.g = g;
@@ -67,78 +53,69 @@ final class CanvasRules {
         return label.deriveFont(label.getSize2D() - 1.5f);
     }
 
-    /** Room for the names of lines between the piece and the rule, pixels. */
-    static int namesWidth(PieceCanvas canvas) {
+    /** Of the rule with the names beyond it, pixels. */
+    static int width(PieceCanvas canvas) {
         FontMetrics metrics = canvas.getFontMetrics(font());
-        Plan plan = canvas.picture().plan();
-        int widest = 0;
-        for (Map.Entry<String, Double> line : heights(plan).entrySet()) {
-            widest = Math.max(widest, metrics.stringWidth(named(canvas, line.getKey(), line.getValue())));
-        }
-        return widest + 2 * BESIDE_NAME;
+        return numbersWidth(canvas, metrics) + LineNames.width(metrics, canvas.texts(), highest(canvas));
     }
 
-    /** Room for the notes at the left, pixels; the same whether there are any, so that the picture keeps its place. */
+    /** Of what stands at the left, pixels. */
     static int notesWidth(PieceCanvas canvas) {
-        FontMetrics metrics = canvas.getFontMetrics(font());
-        Plan plan = canvas.picture().plan();
-        int widest = metrics.stringWidth(canvas.texts().say("canvas.comes-out"));
-        for (Place place : Place.values()) {
-            widest = Math.max(
-                    widest,
-                    plan.end(place)
-                            .hem()
-                            .map(hem -> metrics.stringWidth(depth(canvas, hem)))
-                            .orElse(0));
-        }
-        return widest + BESIDE_NOTE;
+        return SideNotes.width(canvas, canvas.getFontMetrics(font()));
     }
 
-    private static String depth(PieceCanvas canvas, Hem hem) {
-        Shown shown = canvas.picture().plan().piece().shown();
-        return canvas.texts().say("canvas.hem", Map.of("depth", shown.height(hem.depth())));
+    private static int numbersWidth(PieceCanvas canvas, FontMetrics metrics) {
+        return NUMBERS + metrics.stringWidth(Ticks.number(highest(canvas)));
     }
 
-    /** Heights of the lines above the lower bar, by the keys of their names. */
-    private static Map<String, Double> heights(Plan plan) {
-        Map<String, Double> heights = new LinkedHashMap<>();
-        heights.put("canvas.line.start", plan.budget().startLine());
-        heights.put("canvas.line.top", plan.budget().designEnds());
-        if (plan.budget().left() > SPARE) {
-            heights.put("canvas.line.stop", plan.budget().stopLine());
-        }
-        return heights;
-    }
-
-    private static String named(PieceCanvas canvas, String key, double height) {
-        Shown shown = canvas.picture().plan().piece().shown();
-        return canvas.texts().say(key, Map.of("height", shown.height(height)));
+    private static String highest(PieceCanvas canvas) {
+        Piece piece = canvas.picture().plan().piece();
+        return Ticks.widest(piece.shown(), piece.loom().open().mm());
     }
 
     void paint(Rectangle seen) {
-        double left = seen.getMaxX() - WIDTH;
+        double left = seen.getMaxX() - width(canvas);
         ground(left, seen);
-        for (Place place : List.of(Place.START, Place.TOP)) {
-            rule(left, place, seen);
-            hem(place);
-            comesOut(place);
+        name(LineNames.START, plan.budget().startLine(), startLine(), seen);
+        name(LineNames.TOP, plan.budget().designEnds(), topLine(), seen);
+        if (spare()) {
+            name(LineNames.STOP, plan.budget().stopLine(), stopLine(), seen);
         }
-        notes(seen);
-        Map<String, Double> heights = heights(plan);
-        line(left, "canvas.line.start", view.y(plan.start().height()), heights);
-        line(left, "canvas.line.top", view.y(picture.base(Place.TOP)), heights);
-        stop(left, heights);
-        names(left);
+        rule(left, Place.START, seen);
+        rule(left, Place.TOP, seen);
+        new SideNotes(g, canvas, seen).paint(notesWidth(canvas));
+        lines(left, seen);
         selected(left);
     }
 
     private void ground(double left, Rectangle seen) {
         Ground.fill(
                 g,
-                new Rectangle2D.Double(left, seen.y, WIDTH, seen.height),
+                new Rectangle2D.Double(left, seen.y, seen.getMaxX() - left, seen.height),
                 canvas.palette().paper());
         g.setColor(canvas.palette().faint());
         Hair.upright(g, left, seen.y, seen.getMaxY(), 1);
+    }
+
+    private double startLine() {
+        return view.y(plan.start().height());
+    }
+
+    private double topLine() {
+        return view.y(picture.base(Place.TOP));
+    }
+
+    private boolean spare() {
+        return plan.budget().left() > SPARE;
+    }
+
+    /** Where the design must have ended at the latest: further up on the top's rule. */
+    private double stopLine() {
+        return view.y(picture.base(Place.TOP) + plan.budget().left());
+    }
+
+    private void name(String key, double height, double y, Rectangle seen) {
+        names.add(canvas.texts().say(key), plan.piece().shown().height(height), y, seen);
     }
 
     /** The start's rule goes down to the lower bar and the top's up to the upper one. */
@@ -158,137 +135,27 @@ final class CanvasRules {
             double y = zero - tick.at() * view.scale();
             boolean numbered = !tick.number().isEmpty();
             g.setColor(canvas.palette().faint());
-            Hair.level(g, left, left + (numbered ? 9 : 5), y, 1);
-            if (numbered) {
+            Hair.level(g, left, left + (numbered ? STROKE : STROKE - 4), y, 1);
+            if (numbered && !names.crosses(y, metrics)) {
                 g.setColor(canvas.palette().ink());
-                g.drawString(tick.number(), (float) left + 13, (float) (y + metrics.getAscent() / 2.0 - 1));
+                g.drawString(tick.number(), (float) left + NUMBERS, (float) (y + metrics.getAscent() / 2.0 - 1));
             }
         }
     }
 
-    /** A line from the cloth to the rule, with its name above it. */
-    private void line(double left, String key, double y, Map<String, Double> heights) {
-        double from = Math.min(view.x(picture.span()), left - 30);
+    /** From the cloth to the rule, the stop line in dashes, and on to their names. */
+    private void lines(double left, Rectangle seen) {
         g.setColor(canvas.palette().accent());
-        Hair.level(g, from, left + 9, y, LINE);
-        names.add(new Name(named(canvas, key, heights.get(key)), y));
-    }
-
-    /** Where the design must have ended at the latest, if there is warp to spare: further up on the top's rule. */
-    private void stop(double left, Map<String, Double> heights) {
-        String key = "canvas.line.stop";
-        if (heights.containsKey(key)) {
-            double y = view.y(picture.base(Place.TOP) + plan.budget().left());
-            g.setColor(canvas.palette().accent());
-            for (double x = left - 26; x < left + 9; x += 10) {
-                Hair.level(g, x, Math.min(x + 6, left + 9), y, LINE);
-            }
-            names.add(new Name(named(canvas, key, heights.get(key)), y));
+        double from = Math.min(view.x(picture.span()), left - 30);
+        for (double y : new double[] {startLine(), topLine()}) {
+            Hair.level(g, from, left + STROKE, y, LINE);
         }
-    }
-
-    /** A line's name: what it says, and where the line is. */
-    private record Name(String text, double y) {}
-
-    /** Each above its line, but apart from each other; the highest line first. */
-    private void names(double left) {
-        names.sort(Comparator.comparingDouble(Name::y));
-        FontMetrics metrics = g.getFontMetrics();
-        double[] places = Spread.apart(
-                names.stream().mapToDouble(Name::y).toArray(),
-                metrics.getHeight(),
-                Double.NEGATIVE_INFINITY,
-                Double.POSITIVE_INFINITY);
-        for (int i = 0; i < places.length; i++) {
-            String text = names.get(i).text();
-            double x = left - metrics.stringWidth(text) - BESIDE_NAME;
-            double base = places[i] - metrics.getDescent() - 2;
-            paper(x - 3, base - metrics.getAscent(), metrics.stringWidth(text) + 6, metrics.getHeight());
-            g.setColor(canvas.palette().accent());
-            g.drawString(text, (float) x, (float) base);
-        }
-    }
-
-    private void paper(double x, double y, double width, double height) {
-        Color paper = canvas.palette().paper();
-        Color thin = new Color(paper.getRed(), paper.getGreen(), paper.getBlue(), 225);
-        Ground.fill(g, new Rectangle2D.Double(x, y, width, height), thin);
-    }
-
-    /** The depth of a hem, from its fold to its outer edge, left of the picture. */
-    private void hem(Place place) {
-        EndPlan end = plan.end(place);
-        if (end.hem().filter(Hem::folds).isEmpty()) {
-            return;
-        }
-        Hem hem = end.hem().get();
-        View own = view.raised(picture.base(place));
-        double fold = own.y(hem.foldLine());
-        double edge = own.y(end.edge());
-        notes.add(new Note(depth(canvas, hem), Math.min(fold, edge), Math.max(fold, edge), false));
-    }
-
-    /** What comes out again is paler and framed; here it is said in words. */
-    private void comesOut(Place place) {
-        View own = view.raised(picture.base(place));
-        List<BlockPlan> blocks = plan.end(place).blocks();
-        for (int i = 0; i < blocks.size(); i++) {
-            int first = i;
-            while (i < blocks.size() && blocks.get(i).comesOut()) {
-                i++;
-            }
-            if (i > first) {
-                double top = own.y(blocks.get(i - 1).top());
-                double bottom = own.y(blocks.get(first).bottom());
-                notes.add(new Note(canvas.texts().say("canvas.comes-out"), top, bottom, true));
+        if (spare()) {
+            for (double x = left - 26; x < left + STROKE; x += 10) {
+                Hair.level(g, x, Math.min(x + 6, left + STROKE), stopLine(), LINE);
             }
         }
-    }
-
-    /**
-     * What a part of an end is, beside a bracket along it.
-     *
-     * @param broken whether the bracket is broken, since the part comes out again
-     */
-    private record Note(String text, double top, double bottom, boolean broken) {
-        double middle() {
-            return (top + bottom) / 2;
-        }
-    }
-
-    /** Left of the picture, apart from each other. */
-    private void notes(Rectangle seen) {
-        notes.sort(Comparator.comparingDouble(Note::middle));
-        FontMetrics metrics = g.getFontMetrics();
-        double[] places = Spread.apart(
-                notes.stream().mapToDouble(Note::middle).toArray(),
-                metrics.getHeight(),
-                Double.NEGATIVE_INFINITY,
-                Double.POSITIVE_INFINITY);
-        // where the picture is larger than the window, over its edge
-        double x = Math.max(view.x(-picture.margin()) - 8, seen.x + notesWidth(canvas) - 8);
-        for (int i = 0; i < places.length; i++) {
-            Note note = notes.get(i);
-            double width = metrics.stringWidth(note.text());
-            double base = places[i] + metrics.getAscent() / 2.0 - 1;
-            paper(x - 10 - width, base - metrics.getAscent(), width + 6, metrics.getHeight());
-            g.setColor(canvas.palette().ink());
-            bracket(note, x, seen);
-            g.drawString(note.text(), (float) (x - 7 - width), (float) base);
-        }
-    }
-
-    private void bracket(Note note, double x, Rectangle seen) {
-        if (note.broken()) {
-            double first = note.top() + DASH * Math.floor(Math.max(0, seen.y - note.top()) / DASH);
-            for (double y = first; y < Math.min(note.bottom(), seen.getMaxY()); y += DASH) {
-                Hair.upright(g, x, y, Math.min(y + DASH / 2, note.bottom()), LINE);
-            }
-        } else {
-            Hair.upright(g, x, note.top(), note.bottom(), LINE);
-        }
-        Hair.level(g, x - 4, x + 4, note.top(), LINE);
-        Hair.level(g, x - 4, x + 4, note.bottom(), LINE);
+        names.paint(g, left + STROKE, left + numbersWidth(canvas, g.getFontMetrics()), seen);
     }
 
     /** Where the selected block begins and ends, on the rule. */

@@ -50,8 +50,8 @@ public final class PieceCanvas extends JComponent implements Scrollable, Accessi
     private static final int ABOVE = 36;
     private static final int NUDGE = 24;
     private static final int NARROW = 500;
-    /** In a window as wide as this, the names of lines have room of their own, pixels. */
-    private static final int WIDE = 640;
+    /** Between the picture and its rule, pixels. */
+    private static final int AIR = 6;
     /** How far apart single warp ends are shown, pixels. */
     private static final double APART = 24;
     /** How much of the picture stays in the window, pixels. */
@@ -244,8 +244,18 @@ public final class PieceCanvas extends JComponent implements Scrollable, Accessi
     }
 
     private int rightSide() {
-        int names = room().width >= WIDE ? CanvasRules.namesWidth(this) : 6;
-        return ruled() ? CanvasRules.WIDTH + names : BESIDE;
+        return ruled() ? CanvasRules.width(this) + AIR : BESIDE;
+    }
+
+    /** The part of the window that is kept for the picture: between the notes and the rule. */
+    Rectangle pictured() {
+        Rectangle seen = getVisibleRect();
+        if (ruled()) {
+            int notes = CanvasRules.notesWidth(this);
+            seen.x += notes;
+            seen.width = Math.max(0, seen.width - notes - CanvasRules.width(this));
+        }
+        return seen;
     }
 
     public Zoom zoom() {

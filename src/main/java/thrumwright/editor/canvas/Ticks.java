@@ -21,6 +21,14 @@ public record Ticks(double small, double large, Shown shown) {
     /** A stroke: where it is, and its number if it has one. */
     public record Tick(double at, String number) {}
 
+    /** The longest text of a height or depth up to so many mm, with its unit. */
+    static String widest(Shown shown, double most) {
+        if (shown.system() == UnitSystem.INCHES) {
+            return (most < 10 * 25.4 ? "0" : "00") + "¹⁵⁄₁₆ in";
+        }
+        return (most < 100 ? "0" : most < 1000 ? "00" : "000") + ".0 cm";
+    }
+
     /**
      * The finest division that can be read.
      *
@@ -54,10 +62,15 @@ public record Ticks(double small, double large, Shown shown) {
         return ticks;
     }
 
+    /** A height without its unit. */
+    static String number(String height) {
+        return height.substring(0, height.lastIndexOf(' '));
+    }
+
     /** In centimetres or inches, without the unit. */
     private String number(double mm) {
         if (shown.system() == UnitSystem.INCHES) {
-            return shown.height(mm).replace(" in", "");
+            return number(shown.height(mm));
         }
         return shown.decimals(mm / 10, 1);
     }

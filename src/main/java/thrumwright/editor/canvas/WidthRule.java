@@ -38,7 +38,7 @@ public final class WidthRule extends JComponent {
                 .deriveFont(UIManager.getFont("Label.font").getSize2D() - 1.5f));
         FontMetrics metrics = g.getFontMetrics();
         View view = canvas.map().view();
-        Rectangle seen = getVisibleRect();
+        Rectangle seen = canvas.pictured();
         Ticks ticks = Ticks.of(
                 view.scale(),
                 metrics.stringWidth("000.0") + 8,

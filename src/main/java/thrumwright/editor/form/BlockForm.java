@@ -79,7 +79,7 @@ final class BlockForm {
 
     private void build(Block block) {
         Texts texts = desk.texts();
-        panel.heading("block." + (place == Place.START ? "start" : "top"));
+        panel.heading(this::whose);
         if (place == Place.TOP && desk.session().piece().topFollows()) {
             following();
             return;
@@ -557,6 +557,25 @@ final class BlockForm {
         follow.refresh();
         panel.add(box, "span 2");
         panel.follow(follow);
+    }
+
+    /** Whose fields these are: the block's name and where it is, counted from the lowest. */
+    private String whose() {
+        List<Block> blocks = desk.session().shown().end(place).blocks();
+        return blocks.stream()
+                .filter(block -> block.id().equals(id))
+                .findFirst()
+                .map(block -> desk.texts()
+                        .say(
+                                place == Place.START ? "block.start" : "block.top",
+                                Map.of(
+                                        "block",
+                                        desk.texts().words().name(block),
+                                        "number",
+                                        blocks.indexOf(block) + 1,
+                                        "count",
+                                        blocks.size())))
+                .orElse("");
     }
 
     /** A block of a top that follows the start can't be changed there. */

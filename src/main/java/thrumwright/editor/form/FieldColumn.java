@@ -47,10 +47,21 @@ class FieldColumn extends Column {
         add(heading, "span 2, gaptop " + (getComponentCount() == 0 ? 0 : 12));
     }
 
+    /** A heading that follows the piece. */
+    void heading(Supplier<String> text) {
+        Prose heading = Prose.heading(text.get());
+        heading.setName("heading");
+        addFollowing(heading, text);
+    }
+
     /** A sentence that follows the piece; nothing where it is empty. */
     void prose(Supplier<String> sentence) {
         Prose prose = new Prose(sentence.get());
         prose.setForeground(UIManager.getColor("Thrumwright.quiet"));
+        addFollowing(prose, sentence);
+    }
+
+    private void addFollowing(Prose prose, Supplier<String> sentence) {
         prose.setVisible(!prose.getText().isEmpty());
         add(prose, "span 2, growx, wmin 40");
         fields.add(() -> {

@@ -11,6 +11,8 @@ import javax.swing.text.DefaultCaret;
 /** Sentences that wrap within whatever width there is. Not a field: the keyboard passes it by. */
 public final class Prose extends JTextArea {
     private static final long serialVersionUID = 1L;
+    /** The look's name for the font, if it isn't the usual one. */
+    private static final String FONT = "Thrumwright.font";
 
     public Prose(String text) {
         super(text);
@@ -26,10 +28,18 @@ public final class Prose extends JTextArea {
         setFont(UIManager.getFont("Label.font"));
     }
 
+    /** A heading that wraps. */
+    public static Prose heading(String text) {
+        Prose heading = new Prose(text);
+        heading.putClientProperty(FONT, "h3.font");
+        heading.setFont(UIManager.getFont("h3.font"));
+        return heading;
+    }
+
     @Override
     public void updateUI() {
         super.updateUI();
-        setFont(UIManager.getFont("Label.font"));
+        setFont(UIManager.getFont(getClientProperty(FONT) instanceof String key ? key : "Label.font"));
         setOpaque(false);
         setBorder(null);
         // other words must not scroll what they stand in

@@ -1,0 +1,118 @@
+package thrumwright.editor.canvas;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.awt.Color;
+import java.awt.Rectangle;
+import java.awt.geom.Rectangle2D;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import javax.swing.JScrollPane;
+import javax.swing.JViewport;
+import javax.swing.SwingUtilities;
+import org.junit.jupiter.api.Test;
+import thrumwright.drawing.Palette;
+import thrumwright.editor.edit.Session;
+import thrumwright.editor.text.Texts;
+import thrumwright.piece.Piece;
+import thrumwright.piece.Place;
+import thrumwright.store.PieceFile;
+import thrumwright.store.Unknown;
+import thrumwright.testing.LargePieces;
+import thrumwright.testing.RandomPieces;
+import thrumwright.testing.SeeingGraphics;
+import thrumwright.testing.SeeingGraphics.Seen;
+
+/** What is written beside the cloth lies neither over it nor over anything else that is written. */
+class CanvasNamesTest {
+    private static final int TALL = 460;
+
+    private final Texts texts = Texts.of(Locale.UK);
+
+    @Test
+    void nothingWrittenLiesOverTheClothOrOverAnother() throws Exception {
+        RandomPieces random = new RandomPieces(91);
+        List<Piece> pieces = new ArrayList<>(List.of(LargePieces.demo().piece()));
+        for (int i = 0; i < 12; i++) {
+            pieces.add(random.next());
+        }
+        for (Piece piece : pieces) {
+            for (int wide : new int[] {525, 560, 700, 1100}) {
+                SwingUtilities.invokeAndWait(() -> look(piece, wide));
+            }
+        }
+    }
+
+    private void look(Piece piece, int wide) {
+        PieceCanvas canvas = canvas(piece, wide);
+        for (Zoom zoom : List.of(
+                Zoom.fitting(Zoom.Kind.PIECE), Zoom.fitting(Zoom.Kind.WIDTH), Zoom.of(0.4), Zoom.of(3), Zoom.of(20))) {
+            canvas.setZoom(zoom);
+            check(canvas);
+        }
+        canvas.showEnd(Place.START);
+        check(canvas);
+        canvas.showEnd(Place.TOP);
+        check(canvas);
+    }
+
+    private PieceCanvas canvas(Piece piece, int wide) {
+        Session session = new Session(new PieceFile(piece, Unknown.none()), Optional.empty());
+        PieceCanvas canvas = new PieceCanvas(session, texts, Palette.onLightScreen());
+        JScrollPane scroll = new JScrollPane(canvas);
+        scroll.getViewport().setScrollMode(JViewport.SIMPLE_SCROLL_MODE);
+        scroll.setSize(wide, TALL);
+        scroll.addNotify();
+        scroll.validate();
+        assertThat(canvas.ruled()).isTrue();
+        return canvas;
+    }
+
+    private static void check(PieceCanvas canvas) {
+        Rectangle window = canvas.getVisibleRect();
+        Rectangle2D cloth = canvas.pictured().createIntersection(cloth(canvas));
+        List<Seen> written = written(canvas);
+        if (canvas.zoom().kind() == Zoom.Kind.PIECE) {
+            assertThat(written).extracting(Seen::text).contains("start line", "top begins");
+        }
+        for (int i = 0; i < written.size(); i++) {
+            Seen one = written.get(i);
+            assertThat(ink(one).intersects(cloth)).as(one + " over " + cloth).isFalse();
+            assertThat(window.getMinX() - 1 <= one.box().getMinX() && one.box().getMaxX() <= window.getMaxX() + 1)
+                    .as(one + " in " + window)
+                    .isTrue();
+            for (Seen other : written.subList(0, i)) {
+                assertThat(ink(one).intersects(ink(other)))
+                        .as(one + " over " + other)
+                        .isFalse();
+            }
+        }
+    }
+
+    /** A box without what rounding adds to it. */
+    private static Rectangle2D ink(Seen seen) {
+        Rectangle2D box = seen.box();
+        return new Rectangle2D.Double(box.getX() + 0.1, box.getY() + 0.1, box.getWidth() - 0.2, box.getHeight() - 0.2);
+    }
+
+    /** Posts and tails too. */
+    private static Rectangle2D cloth(PieceCanvas canvas) {
+        double margin = canvas.picture().margin();
+        double left = canvas.map().view().x(-margin);
+        double right = canvas.map().view().x(canvas.picture().span() + margin);
+        return new Rectangle2D.Double(left, -1e6, right - left, 2e6);
+    }
+
+    private static List<Seen> written(PieceCanvas canvas) {
+        Rectangle window = canvas.getVisibleRect();
+        return SeeingGraphics.of(canvas.getWidth(), canvas.getHeight(), Color.WHITE, g -> {
+                    g.clip(window);
+                    new CanvasRules(g, canvas).paint(window);
+                })
+                .stream()
+                .filter(seen -> !seen.text().isEmpty())
+                .toList();
+    }
+}
