@@ -36,6 +36,7 @@ public final class PiecePicture {
     private final Map<Place, Map<String, BlockPicture>> blocks;
     private final Map<Place, BlockPicture> stripes;
     private final Map<Place, List<Tail>> tails;
+    private final double margin;
 
     private PiecePicture(Plan plan, Map<Place, LatePictures> late) {
         this.plan = plan;
@@ -49,6 +50,7 @@ public final class PiecePicture {
         this.tails = Map.of(
                 Place.START, tails(plan.start()),
                 Place.TOP, tails(plan.top()));
+        this.margin = reached();
     }
 
     public static PiecePicture of(Plan plan) {
@@ -123,6 +125,10 @@ public final class PiecePicture {
 
     /** How far the picture reaches to either side of the warp, mm: posts or tails. */
     public double margin() {
+        return margin;
+    }
+
+    private double reached() {
         Setting ground = ground();
         double hanging = tails.values().stream()
                 .flatMap(List::stream)

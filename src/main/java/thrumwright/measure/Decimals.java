@@ -2,7 +2,6 @@ package thrumwright.measure;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
-import java.text.DecimalFormat;
 import java.text.DecimalFormatSymbols;
 import java.util.Locale;
 import java.util.Map;
@@ -11,7 +10,7 @@ import java.util.concurrent.ConcurrentHashMap;
 /** Rounds decimal numbers, and shows them without needless zeros. */
 public final class Decimals {
     /** Looked up once for each locale: that takes longer than all the rest. */
-    private static final Map<Locale, DecimalFormatSymbols> SYMBOLS = new ConcurrentHashMap<>();
+    private static final Map<Locale, Boolean> COMMA = new ConcurrentHashMap<>();
 
     private Decimals() {}
 
@@ -22,17 +21,19 @@ public final class Decimals {
      */
     public static String plain(double value, int places, Locale locale) {
         BigDecimal rounded = BigDecimal.valueOf(value).setScale(places, RoundingMode.HALF_UP);
-        DecimalFormat format = new DecimalFormat("0", SYMBOLS.computeIfAbsent(locale, Decimals::symbols));
-        format.setMaximumFractionDigits(places);
-        return format.format(rounded.signum() == 0 ? BigDecimal.ZERO : rounded);
+        if (rounded.signum() == 0) {
+            return "0";
+        }
+        // no DecimalFormat: to make one takes ten times as long as all of this, and labels are written at every step of
+        // a drag
+        String plain = rounded.stripTrailingZeros().toPlainString();
+        return comma(locale) ? plain.replace('.', ',') : plain;
     }
 
-    /** A locale's decimal sign where it is a comma, else a point; digits are those that {@link Numbers} reads. */
-    private static DecimalFormatSymbols symbols(Locale locale) {
-        DecimalFormatSymbols symbols = DecimalFormatSymbols.getInstance(Locale.ROOT);
-        boolean comma = DecimalFormatSymbols.getInstance(locale).getDecimalSeparator() == ',';
-        symbols.setDecimalSeparator(comma ? ',' : '.');
-        return symbols;
+    /** Whether a locale's decimal sign is a comma; digits are always those that {@link Numbers} reads. */
+    private static boolean comma(Locale locale) {
+        return COMMA.computeIfAbsent(
+                locale, wanted -> DecimalFormatSymbols.getInstance(wanted).getDecimalSeparator() == ',');
     }
 
     /**

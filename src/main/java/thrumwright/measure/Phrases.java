@@ -72,6 +72,9 @@ public final class Phrases {
 
     /** Fills a sentence that came from elsewhere, such as a teacher's own wording. */
     public static String fill(String sentence, Map<String, ?> values) {
+        if (sentence.indexOf('{') < 0) {
+            return sentence;
+        }
         Matcher place = PLACE.matcher(sentence);
         StringBuilder filled = new StringBuilder();
         while (place.find()) {

@@ -8,12 +8,17 @@ import java.awt.Point;
 import java.awt.event.KeyEvent;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import javax.swing.JViewport;
+import javax.swing.SwingUtilities;
 import org.assertj.swing.core.MouseButton;
 import org.assertj.swing.fixture.FrameFixture;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.RegisterExtension;
 import thrumwright.editor.canvas.PieceCanvas;
+import thrumwright.editor.canvas.Zoom;
 import thrumwright.editor.edit.Amounts;
 import thrumwright.editor.edit.Selection;
 import thrumwright.editor.edit.Session;
@@ -93,6 +98,27 @@ class GesturesIT {
 
         assertThat(amount("waste")).isEqualTo("22 picks");
         assertThat(hands.steps()).isEqualTo(1);
+    }
+
+    @Test
+    void longerWordsOnTheLabelsDoNotPushThePictureAsideWhileAnEdgeIsPulled() {
+        onEventThread(() -> {
+            canvas.setZoom(Zoom.of(2));
+            return null;
+        });
+        select("waste");
+        Point edge = on("waste", true);
+        press(edge);
+        dragTo(new Point(edge.x, edge.y - 8));
+        Set<Integer> widths = new TreeSet<>();
+        for (int up = 10; up <= 190; up += 60) {
+            dragTo(new Point(edge.x, edge.y - up));
+            widths.add(onEventThread(() ->
+                    SwingUtilities.getAncestorOfClass(JViewport.class, canvas).getX()));
+        }
+        assertThat(shown("waste")).as("pulled far enough for longer words").matches("\\d{3,} picks");
+        assertThat(widths).as("where the picture begins").hasSize(1);
+        hands.release();
     }
 
     @Test

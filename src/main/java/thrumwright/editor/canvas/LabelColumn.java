@@ -3,6 +3,7 @@ package thrumwright.editor.canvas;
 import java.awt.BasicStroke;
 import java.awt.Color;
 import java.awt.Dimension;
+import java.awt.Font;
 import java.awt.FontMetrics;
 import java.awt.Graphics;
 import java.awt.Graphics2D;
@@ -21,13 +22,17 @@ import javax.swing.UIManager;
 import thrumwright.drawing.Spread;
 import thrumwright.editor.canvas.CanvasMap.Spot;
 import thrumwright.editor.edit.Session;
+import thrumwright.editor.look.Ground;
 import thrumwright.editor.text.Texts;
 import thrumwright.piece.Place;
+import thrumwright.plan.Plan;
 
 /** The blocks' names, amounts, heights and cuts beside the canvas, each with a line to its block. */
 public final class LabelColumn extends JComponent {
     private static final long serialVersionUID = 1L;
+    /** Room for the lines to the blocks. */
     private static final int LEADER = 34;
+
     private static final int GAP = 12;
     private static final int EDGE = 8;
     /** So many lines lie too close for their edges to be smoothed in the time there is. */
@@ -36,11 +41,13 @@ public final class LabelColumn extends JComponent {
     /** Longer names are shortened; a tip says them in full. */
     private static final int MOST_NAME = 170;
 
+    private static final int LEAST_NAME = 70;
+
     private final transient PieceCanvas canvas;
     private final transient Session session;
     private final transient Texts texts;
     private transient List<Row> rows = List.of();
-    private int[] columns = {0, 0, 0, 0};
+    private transient LabelWidths columns = LabelWidths.NONE;
     private int rowHeight;
 
     /**
@@ -49,7 +56,7 @@ public final class LabelColumn extends JComponent {
      * @param spot empty for the design's
      * @param y its middle
      */
-    private record Row(Optional<Spot> spot, BlockWording wording, double y, double target) {}
+    private record Row(Optional<Spot> spot, BlockWording wording, LabelWidths widths, double y, double target) {}
 
     public LabelColumn(PieceCanvas canvas) {
         this.canvas = canvas;
@@ -105,12 +112,11 @@ public final class LabelColumn extends JComponent {
     /** The whole of a name that has no room. */
     @Override
     public String getToolTipText(MouseEvent event) {
-        FontMetrics strong = getFontMetrics(strong());
         return rows.stream()
                 .filter(row -> Math.abs(row.y() - event.getY()) <= rowHeight / 2.0)
-                .map(row -> row.wording().name())
-                .filter(name -> strong.stringWidth(name) > columns[0])
+                .filter(row -> row.widths().name() > columns.name())
                 .findFirst()
+                .map(row -> row.wording().name())
                 .orElse(null);
     }
 
@@ -144,7 +150,10 @@ public final class LabelColumn extends JComponent {
                         .isPresent())
                 .findFirst()
                 .map(row -> new Rectangle(
-                        EDGE + columns[0] + GAP, (int) Math.round(row.y() - rowHeight / 2.0), columns[1], rowHeight));
+                        EDGE + columns.name() + GAP,
+                        (int) Math.round(row.y() - rowHeight / 2.0),
+                        columns.amount(),
+                        rowHeight));
     }
 
     /** What the label of a block says. */
@@ -157,14 +166,6 @@ public final class LabelColumn extends JComponent {
                 .map(Row::wording);
     }
 
-    private java.awt.Font plain() {
-        return UIManager.getFont("Label.font");
-    }
-
-    private java.awt.Font strong() {
-        return UIManager.getFont("semibold.font");
-    }
-
     @Override
     public void updateUI() {
         super.updateUI();
@@ -174,81 +175,82 @@ public final class LabelColumn extends JComponent {
     }
 
     private void arrange() {
-        rowHeight = getFontMetrics(plain()).getHeight() + 4;
-        CanvasMap map = canvas.map();
-        List<Row> wanted = new ArrayList<>();
-        boolean designDone = false;
-        for (Spot spot : map.spots()) {
-            if (spot.place() == Place.START && !designDone) {
-                wanted.add(design(map));
-                designDone = true;
-            }
-            wanted.add(new Row(
-                    Optional.of(spot),
-                    BlockWording.of(map.picture().plan(), spot.place(), spot.plan(), texts),
-                    spot.middle(),
-                    spot.middle()));
-        }
-        if (!designDone) {
-            wanted.add(design(map));
-        }
-        double[] middles = wanted.stream().mapToDouble(Row::target).toArray();
+        LabelFonts fonts = LabelFonts.now();
+        rowHeight = getFontMetrics(fonts.plain()).getHeight() + 4;
+        List<Row> wanted = wanted(fonts);
         double half = rowHeight / 2.0 + 2;
-        double[] placed = Spread.apart(middles, rowHeight, half, canvas.getHeight() - half);
+        double[] placed = Spread.apart(
+                wanted.stream().mapToDouble(Row::target).toArray(), rowHeight, half, canvas.getHeight() - half);
         rows = new ArrayList<>();
         for (int i = 0; i < placed.length; i++) {
             Row row = wanted.get(i);
-            rows.add(new Row(row.spot(), row.wording(), placed[i], row.target()));
+            rows.add(new Row(row.spot(), row.wording(), row.widths(), placed[i], row.target()));
         }
-        int[] before = columns;
-        columns = widths();
+        columns = widths(fonts);
         canvas.setLeastHeight((wanted.size() + 1) * rowHeight);
-        if (!java.util.Arrays.equals(before, columns)) {
+        if (getPreferredSize().width != getWidth()) {
             revalidate();
         }
         repaint();
     }
 
-    private Row design(CanvasMap map) {
-        String height = map.picture()
-                .plan()
-                .piece()
-                .shown()
-                .height(map.picture().plan().piece().design().height().mm());
-        return new Row(
-                Optional.empty(),
-                new BlockWording(texts.say("label.design"), "", height, ""),
-                map.designMiddle(),
-                map.designMiddle());
+    /** All rows from above, each beside what it is about; they may still lie over each other. */
+    private List<Row> wanted(LabelFonts fonts) {
+        CanvasMap map = canvas.map();
+        List<Row> wanted = new ArrayList<>();
+        boolean designDone = false;
+        for (Spot spot : map.spots()) {
+            if (spot.place() == Place.START && !designDone) {
+                wanted.add(design(map, fonts));
+                designDone = true;
+            }
+            BlockWording wording = BlockWording.of(map.picture().plan(), spot.place(), spot.plan(), texts);
+            wanted.add(row(Optional.of(spot), wording, fonts, spot.middle()));
+        }
+        if (!designDone) {
+            wanted.add(design(map, fonts));
+        }
+        return wanted;
     }
 
-    private int[] widths() {
-        FontMetrics strong = getFontMetrics(strong());
-        FontMetrics plain = getFontMetrics(plain());
-        int[] widths = {
-            70,
-            plain.stringWidth(texts.say("label.title.amount")),
-            plain.stringWidth(texts.say("label.title.height")),
-            plain.stringWidth(texts.say("label.title.cut"))
-        };
+    private Row row(Optional<Spot> spot, BlockWording wording, LabelFonts fonts, double middle) {
+        return new Row(spot, wording, LabelWidths.of(wording, fonts, this), middle, middle);
+    }
+
+    private Row design(CanvasMap map, LabelFonts fonts) {
+        Plan plan = map.picture().plan();
+        String height =
+                plan.piece().shown().height(plan.piece().design().height().mm());
+        BlockWording wording = new BlockWording(texts.say("label.design"), "", height, "");
+        return row(Optional.empty(), wording, fonts, map.designMiddle());
+    }
+
+    private LabelWidths widths(LabelFonts fonts) {
+        LabelWidths titles = LabelWidths.of(titleWords(), fonts, this);
+        LabelWidths widest = new LabelWidths(LEAST_NAME, titles.amount(), titles.height(), titles.cut());
         for (Row row : rows) {
-            widths[0] = Math.max(
-                    widths[0],
-                    Math.min(MOST_NAME, strong.stringWidth(row.wording().name())));
-            widths[1] = Math.max(widths[1], plain.stringWidth(row.wording().amount()));
-            widths[2] = Math.max(widths[2], plain.stringWidth(row.wording().height()));
-            widths[3] = Math.max(widths[3], plain.stringWidth(row.wording().cut()));
+            widest = widest.widest(row.widths());
         }
-        return widths;
+        return widest.withName(Math.min(MOST_NAME, widest.name()));
+    }
+
+    private BlockWording titleWords() {
+        return new BlockWording(
+                texts.say("label.title.block"),
+                texts.say("label.title.amount"),
+                texts.say("label.title.height"),
+                texts.say("label.title.cut"));
     }
 
     @Override
     public Dimension getPreferredSize() {
-        int width = EDGE + LEADER;
-        for (int column : columns) {
-            width += column + GAP;
-        }
+        // while something is dragged, longer or shorter words must not push the picture aside
+        int width = canvas.isHeld() && getWidth() > 0 ? getWidth() : textsWidth() + LEADER;
         return new Dimension(width, canvas.getPreferredSize().height);
+    }
+
+    private int textsWidth() {
+        return EDGE + columns.sum() + 4 * GAP;
     }
 
     /** The titles of the columns, to stand above them. */
@@ -271,20 +273,13 @@ public final class LabelColumn extends JComponent {
             g.setColor(UIManager.getColor("Panel.background"));
             g.fillRect(0, 0, getWidth(), getHeight());
             g.setColor(UIManager.getColor("Thrumwright.quiet"));
-            g.setFont(column.plain().deriveFont(column.plain().getSize2D() - 1.5f));
-            int base = (getHeight()
-                            + g.getFontMetrics().getAscent()
-                            - g.getFontMetrics().getDescent())
-                    / 2;
-            column.texts(
-                    g,
-                    base,
-                    new BlockWording(
-                            column.texts.say("label.title.block"),
-                            column.texts.say("label.title.amount"),
-                            column.texts.say("label.title.height"),
-                            column.texts.say("label.title.cut")),
-                    g.getFont());
+            Font plain = LabelFonts.now().plain();
+            Font small = plain.deriveFont(plain.getSize2D() - 1.5f);
+            FontMetrics metrics = g.getFontMetrics(small);
+            LabelFonts fonts = new LabelFonts(small, small);
+            BlockWording words = column.titleWords();
+            int base = (getHeight() + metrics.getAscent() - metrics.getDescent()) / 2;
+            column.texts(g, base, words, LabelWidths.of(words, fonts, this), fonts);
             g.dispose();
         }
     }
@@ -294,14 +289,22 @@ public final class LabelColumn extends JComponent {
         Graphics2D g = (Graphics2D) graphics.create();
         g.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
         g.setRenderingHint(RenderingHints.KEY_TEXT_ANTIALIASING, RenderingHints.VALUE_TEXT_ANTIALIAS_ON);
-        g.setColor(canvas.palette().paper());
-        g.fillRect(0, 0, getWidth(), getHeight());
+        Ground.fill(g, this, canvas.palette().paper());
         Rectangle part = g.getClipBounds();
         List<Row> seen =
                 rows.stream().filter(row -> part == null || meets(row, part)).toList();
         leaders(g, seen, false);
         leaders(g, seen, true);
-        seen.forEach(row -> row(g, row));
+        LabelFonts fonts = LabelFonts.now();
+        Color ink = UIManager.getColor("Label.foreground");
+        Color quiet = UIManager.getColor("Thrumwright.quiet");
+        for (Row row : seen) {
+            selection(g, row);
+            g.setColor(isQuiet(row) ? quiet : ink);
+            FontMetrics metrics = g.getFontMetrics(fonts.plain());
+            int base = top(row) + (rowHeight + metrics.getAscent() - metrics.getDescent()) / 2;
+            texts(g, base, row.wording(), row.widths(), fonts);
+        }
         g.dispose();
     }
 
@@ -311,24 +314,27 @@ public final class LabelColumn extends JComponent {
                 && Math.max(row.y(), row.target()) + rowHeight >= part.getMinY();
     }
 
-    private void row(Graphics2D g, Row row) {
-        boolean selected = selected(row);
-        int top = (int) Math.round(row.y() - rowHeight / 2.0);
-        int right = getWidth() - LEADER;
-        if (selected) {
+    private int top(Row row) {
+        return (int) Math.round(row.y() - rowHeight / 2.0);
+    }
+
+    private void selection(Graphics2D g, Row row) {
+        if (selected(row)) {
+            int top = top(row);
             g.setColor(UIManager.getColor("Thrumwright.selectedBackground"));
-            g.fillRoundRect(2, top, right - 2, rowHeight, 6, 6);
+            g.fillRoundRect(2, top, textsWidth() - 2, rowHeight, 6, 6);
             g.setColor(UIManager.getColor("Thrumwright.selected"));
             g.fillRoundRect(2, top + 3, 3, rowHeight - 6, 3, 3);
         }
-        FontMetrics metrics = g.getFontMetrics(plain());
-        int base = top + (rowHeight + metrics.getAscent() - metrics.getDescent()) / 2;
-        boolean quiet = row.spot().isEmpty()
-                || row.spot().get().plan().comesOut()
-                || row.spot().get().place() == Place.TOP && session.shown().topFollows();
-        Color ink = UIManager.getColor("Label.foreground");
-        g.setColor(quiet && !selected ? UIManager.getColor("Thrumwright.quiet") : ink);
-        texts(g, base, row.wording(), strong());
+    }
+
+    /** What is not woven by itself, or comes out again. */
+    private boolean isQuiet(Row row) {
+        return !selected(row)
+                && (row.spot().isEmpty()
+                        || row.spot().get().plan().comesOut()
+                        || row.spot().get().place() == Place.TOP
+                                && session.shown().topFollows());
     }
 
     private boolean selected(Row row) {
@@ -340,7 +346,7 @@ public final class LabelColumn extends JComponent {
     /** Lines from labels to their blocks, all at once, since each by itself takes long. */
     private void leaders(Graphics2D g, List<Row> seen, boolean selected) {
         Path2D lines = new Path2D.Double(Path2D.WIND_NON_ZERO, Math.max(1, 4 * seen.size()));
-        int from = getWidth() - LEADER;
+        int from = textsWidth();
         for (Row row : seen) {
             if (selected(row) == selected) {
                 lines.moveTo(from + 3, row.y());
@@ -362,23 +368,18 @@ public final class LabelColumn extends JComponent {
         g.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
     }
 
-    private void texts(Graphics2D g, int base, BlockWording wording, java.awt.Font nameFont) {
-        int x = EDGE;
-        g.setFont(nameFont);
-        g.drawString(clipped(wording.name(), g.getFontMetrics(), columns[0]), x, base);
-        x += columns[0] + GAP;
-        if (nameFont.equals(strong())) {
-            g.setFont(plain());
-        }
-        right(g, wording.amount(), x, columns[1], base);
-        x += columns[1] + GAP;
-        right(g, wording.height(), x, columns[2], base);
-        x += columns[2] + GAP;
-        right(g, wording.cut(), x, columns[3], base);
-    }
-
-    private static void right(Graphics2D g, String text, int x, int width, int base) {
-        g.drawString(text, x + width - g.getFontMetrics().stringWidth(text), base);
+    private void texts(Graphics2D g, int base, BlockWording wording, LabelWidths widths, LabelFonts fonts) {
+        g.setFont(fonts.strong());
+        boolean fits = widths.name() <= columns.name();
+        String name = fits ? wording.name() : clipped(wording.name(), g.getFontMetrics(), columns.name());
+        g.drawString(name, EDGE, base);
+        g.setFont(fonts.plain());
+        int right = EDGE + columns.name() + GAP + columns.amount();
+        g.drawString(wording.amount(), right - widths.amount(), base);
+        right += GAP + columns.height();
+        g.drawString(wording.height(), right - widths.height(), base);
+        right += GAP + columns.cut();
+        g.drawString(wording.cut(), right - widths.cut(), base);
     }
 
     private static String clipped(String text, FontMetrics metrics, int width) {

@@ -326,6 +326,11 @@ public final class PieceCanvas extends JComponent implements Scrollable, Accessi
         held = gesture.isPresent() ? view() : null;
     }
 
+    /** Whether something is being dragged, so that all else stays where it is. */
+    boolean isHeld() {
+        return held != null;
+    }
+
     /** What was dragged is where it belongs now; so is the picture again. */
     private void letGo(Point pointer) {
         if (held != null && gesture.isEmpty()) {

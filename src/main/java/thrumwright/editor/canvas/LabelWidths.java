@@ -1,0 +1,35 @@
+package thrumwright.editor.canvas;
+
+import java.awt.FontMetrics;
+import javax.swing.JComponent;
+
+/** How much room each text of a label takes across, pixels. */
+record LabelWidths(int name, int amount, int height, int cut) {
+    static final LabelWidths NONE = new LabelWidths(0, 0, 0, 0);
+
+    static LabelWidths of(BlockWording wording, LabelFonts fonts, JComponent where) {
+        FontMetrics plain = where.getFontMetrics(fonts.plain());
+        return new LabelWidths(
+                where.getFontMetrics(fonts.strong()).stringWidth(wording.name()),
+                plain.stringWidth(wording.amount()),
+                plain.stringWidth(wording.height()),
+                plain.stringWidth(wording.cut()));
+    }
+
+    /** Room for either. */
+    LabelWidths widest(LabelWidths other) {
+        return new LabelWidths(
+                Math.max(name, other.name),
+                Math.max(amount, other.amount),
+                Math.max(height, other.height),
+                Math.max(cut, other.cut));
+    }
+
+    LabelWidths withName(int other) {
+        return new LabelWidths(other, amount, height, cut);
+    }
+
+    int sum() {
+        return name + amount + height + cut;
+    }
+}
