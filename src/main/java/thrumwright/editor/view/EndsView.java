@@ -32,6 +32,8 @@ public final class EndsView {
             new Column(new MigLayout("insets 8 12 8 12, wrap 2, fillx, hidemode 3", "[]8[grow, fill]"));
     private final JScrollPane scroll = Column.scrolling(column);
     private final EndsPicture picture;
+    private boolean onButton;
+    private Optional<String> onPair = Optional.empty();
 
     /** @param commands finds a command by its id */
     public EndsView(
@@ -42,17 +44,21 @@ public final class EndsView {
         this.commands = commands;
         this.picture = new EndsPicture(session, texts, palette);
         column.setName("ends");
-        LiveView.keep(session, scroll, this::refresh, picture::mark);
+        LiveView.keep(session, scroll, this::note, this::refresh, picture::mark);
     }
 
     public JComponent component() {
         return scroll;
     }
 
-    private void refresh() {
+    /** Who has the keyboard; the button is about to lose it, since its command can't be done any more. */
+    private void note() {
         Component owner = KeyboardFocusManager.getCurrentKeyboardFocusManager().getFocusOwner();
-        boolean onButton = owner != null && owner.getParent() == column;
-        Optional<String> onPair = picture.focused();
+        onButton = owner != null && owner.getParent() == column;
+        onPair = picture.focused();
+    }
+
+    private void refresh() {
         column.removeAll();
         EndComparison comparison = EndComparison.of(session.plan());
         ComparisonWords words =
@@ -75,6 +81,8 @@ public final class EndsView {
             button.requestFocusInWindow();
         }
         onPair.ifPresent(picture::focus);
+        onButton = false;
+        onPair = Optional.empty();
     }
 
     /** Parts the ends, or lets the top follow again, whichever can be done. */

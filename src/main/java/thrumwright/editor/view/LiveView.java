@@ -1,19 +1,26 @@
 package thrumwright.editor.view;
 
+import java.awt.EventQueue;
 import java.awt.event.HierarchyEvent;
 import javax.swing.JComponent;
 import thrumwright.editor.edit.Change;
 import thrumwright.editor.edit.Session;
 
-/** Keeps a view up to date while it can be seen, and only then. */
+/**
+ * Keeps a view up to date while it can be seen, and only then. When the piece changes, the view follows in an event of its
+ * own, so that a view with much to show keeps neither the canvas nor the next key waiting.
+ */
 final class LiveView {
     private final JComponent component;
+    private final Runnable note;
     private final Runnable refresh;
     private final Runnable choose;
     private boolean stale = true;
+    private boolean asked;
 
-    private LiveView(JComponent component, Runnable refresh, Runnable choose) {
+    private LiveView(JComponent component, Runnable note, Runnable refresh, Runnable choose) {
         this.component = component;
+        this.note = note;
         this.refresh = refresh;
         this.choose = choose;
     }
@@ -24,7 +31,16 @@ final class LiveView {
 
     /** @param choose shows which blocks are selected; runs after {@code refresh} and whenever others are selected */
     static void keep(Session session, JComponent component, Runnable refresh, Runnable choose) {
-        LiveView view = new LiveView(component, refresh, choose);
+        keep(session, component, () -> {}, refresh, choose);
+    }
+
+    /**
+     * As the other, for a view that must know how things stood at the very change.
+     *
+     * @param note runs at once when the piece changes; {@code refresh} follows
+     */
+    static void keep(Session session, JComponent component, Runnable note, Runnable refresh, Runnable choose) {
+        LiveView view = new LiveView(component, note, refresh, choose);
         session.listen(view::changed);
         component.addHierarchyListener(event -> {
             if ((event.getChangeFlags() & HierarchyEvent.SHOWING_CHANGED) != 0) {
@@ -34,7 +50,20 @@ final class LiveView {
     }
 
     private void changed(Change change) {
+        if (change == Change.SELECTION && !asked) {
+            now();
+            return;
+        }
         stale |= change != Change.SELECTION;
+        if (!asked) {
+            asked = true;
+            note.run();
+            EventQueue.invokeLater(this::follow);
+        }
+    }
+
+    private void follow() {
+        asked = false;
         now();
     }
 

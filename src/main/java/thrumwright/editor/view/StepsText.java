@@ -32,6 +32,9 @@ final class StepsText extends JTextPane {
     private static final int INDENT = 26;
     private static final int BAR = 3;
 
+    /** A text's property that says by what rules its lines are broken. */
+    private static final String ANY_LANGUAGE = "multiByte";
+
     private transient List<Chapter> chapters = List.of();
     private transient List<Stretch> stretches = List.of();
     private transient List<Stretch> marked = List.of();
@@ -44,6 +47,7 @@ final class StepsText extends JTextPane {
     record Stretch(Step step, int from, int to) {}
 
     StepsText() {
+        setEditorKit(new WrappedText());
         setEditable(false);
         setOpaque(false);
         setBorder(BorderFactory.createEmptyBorder(8, SIDE, 8, SIDE));
@@ -135,6 +139,9 @@ final class StepsText extends JTextPane {
         }
         stretches = List.copyOf(all);
         marked = List.of();
+        // lines end at spaces; one inch sign or dash would have the whole text looked through by the rules of all
+        // languages
+        document.putProperty(ANY_LANGUAGE, false);
         setDocument(document);
     }
 
