@@ -14,7 +14,6 @@ import java.awt.geom.RoundRectangle2D;
 import java.util.Optional;
 import thrumwright.block.Shed;
 import thrumwright.block.Support;
-import thrumwright.measure.Shown;
 import thrumwright.piece.Place;
 import thrumwright.plan.BlockPlan;
 import thrumwright.plan.EndPlan;
@@ -27,11 +26,17 @@ import thrumwright.plan.Work;
  * The hem from the side, cut along the first warp end: the warp as a line, yarns as sections at their true size, the hem
  * turned back at its true thickness. The front of the cloth is to the right.
  */
-public final class FoldPainter {
+final class FoldPainter {
+    /** How thick the thread of a seam is drawn, page units. */
+    private static final float SEAM = 1.5f;
+
+    /** From a bar that isn't in the hem to the hem, at least, page units. */
+    static final double GAP = 14;
+
     private final Graphics2D g;
     private final Palette palette;
 
-    public FoldPainter(Graphics2D g, Palette palette) {
+    FoldPainter(Graphics2D g, Palette palette) {
         this.g = g;
         this.palette = palette;
         g.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
@@ -39,81 +44,74 @@ public final class FoldPainter {
     }
 
     /** A hem folded, to scale, in the middle of a box; with its depth dimensioned where a font is given. */
-    public void paint(Rectangle2D box, Plan plan, EndPlan end, Hem hem, Font font) {
-        Shown shown = plan.piece().shown();
-        Bend bend = new Bend(hem);
-        double shownFront = hem.depth() * 1.15 + 1;
+    void paint(Rectangle2D box, Plan plan, EndPlan end, Hem hem, Font font) {
+        HemLine bend = HemLine.flat(hem);
         double thick = hem.stacked()
                 + hem.sleeve().map(sleeve -> sleeve.support().thick()).orElse(0.0) * 0.2;
-        double scale =
-                Math.min(box.getHeight() * 0.9 / (shownFront + 2 * hem.thickness()), box.getWidth() * 0.45 / thick);
+        double scale = Math.min(
+                box.getHeight() * 0.9 / (shownFront(hem) + 2 * hem.thickness()), box.getWidth() * 0.45 / thick);
         boolean down = end.place() == Place.START;
-        double middle = box.getCenterX();
         double edge = down ? box.getMaxY() - box.getHeight() * 0.05 : box.getMinY() + box.getHeight() * 0.05;
         double foldY = edge + (down ? -1 : 1) * bend.outside() * scale;
-        Placing placing = new Placing(scale, middle, foldY, down);
-        cloth(placing, bend, plan, end, hem, shownFront);
-        hem.band().ifPresent(band -> band(placing, bend, plan, hem, band));
-        sleeve(placing, bend, hem);
-        dimension(placing, bend, hem, font, shown.height(hem.depth()));
+        Placing placing = new Placing(scale, box.getCenterX(), foldY, down);
+        folded(placing, bend, plan, end, hem);
+        dimension(placing, bend, hem, font, plan.piece().shown().height(hem.depth()));
     }
 
-    /** The side view's own coordinates: u mm along the cloth from the hem's outer edge, and how it bends. */
-    private record Bend(Hem hem) {
-        /** How far the outside stands beyond the outer fold's middle, mm. */
-        double outside() {
-            return radius() + hem.thickness() / 2;
-        }
+    /** How much of the front is shown beyond the fold, mm. */
+    static double shownFront(Hem hem) {
+        return hem.depth() * 1.15 + 1;
+    }
 
-        /** Of the mid-plane at the outer fold. */
-        double radius() {
-            return hem.thickness() / 2 * hem.bends();
+    /** All that belongs to the hem: cloth, band, seam, and what it takes. */
+    void folded(Placing placing, HemLine bend, Plan plan, EndPlan end, Hem hem) {
+        cloth(placing, bend, plan, end, hem, shownFront(hem));
+        hem.band().ifPresentOrElse(band -> band(placing, bend, plan, hem, band), () -> seam(placing, bend, hem));
+        if (bend instanceof SleeveLine sleeve) {
+            hem.sleeve().ifPresent(taken -> bar(placing, sleeve, taken.support()));
+        } else {
+            sleeve(placing, bend, hem);
         }
+    }
 
-        /**
-         * Where the cloth's mid-plane is.
-         *
-         * @return {z, y, direction}: z towards the front from the front layer's mid-plane, y up from the bend's middle,
-         *     direction of u as an angle
-         */
-        double[] at(double u) {
-            double r = radius();
-            double half = Math.PI * r / 2;
-            double past = u - hem.cloth();
-            if (past > half) {
-                return new double[] {0, past - half, Math.PI / 2};
-            }
-            if (past > -half) {
-                double angle = past / r;
-                return new double[] {-r + r * Math.sin(angle), -r * Math.cos(angle), angle};
-            }
-            return inner(-past - half, -2 * r);
-        }
+    /** A bar in its sleeve. */
+    private void bar(Placing placing, SleeveLine sleeve, Support support) {
+        double high = support.size().mm() * placing.scale();
+        double size = support.thick() * placing.scale();
+        double x = placing.x(sleeve.bar().getX());
+        double y = placing.y(sleeve.bar().getY());
+        dot(g, section(support, x - size / 2, y, size, high), palette.post());
+    }
 
-        /** On the turned-back layer, {@code up} mm above the outer fold's bend. */
-        private double[] inner(double up, double z) {
-            if (hem.firstTurn().isEmpty()) {
-                return new double[] {z, up, -Math.PI / 2};
-            }
-            double small = hem.thickness() / 2;
-            double halfTurn = Math.PI * small / 2;
-            double straight = hem.cloth() - hem.firstTurn().get() - Math.PI * radius() / 2 - halfTurn;
-            if (up < straight) {
-                return new double[] {z, up, -Math.PI / 2};
-            }
-            double past = up - straight;
-            if (past < 2 * halfTurn) {
-                double angle = past / small;
-                return new double[] {
-                    z + small - small * Math.cos(angle), straight + small * Math.sin(angle), -Math.PI / 2 - angle
-                };
-            }
-            return new double[] {z + 2 * small, straight - (past - 2 * halfTurn), Math.PI / 2};
-        }
+    /** What is seen of a bar or a slat from its end. */
+    private static RectangularShape section(Support support, double left, double middle, double size, double high) {
+        double round = 2 * SleeveLine.CORNER * size;
+        return support instanceof Support.Slat
+                ? new RoundRectangle2D.Double(left, middle - high / 2, size, high, round, round)
+                : new Ellipse2D.Double(left, middle - size / 2, size, size);
+    }
+
+    /** A stitch of the seam: from the edge of the turned-back cloth into the front layer, but not through it. */
+    private void seam(Placing placing, HemLine bend, Hem hem) {
+        double t = hem.thickness();
+        double edge = bend.depth() - bend.outside();
+        double behind = -hem.bends() * t - t / 2 - 0.15 * t;
+        double into = Math.max(1.2, 0.5 * t);
+        Path2D thread = new Path2D.Double();
+        thread.moveTo(placing.x(-0.1 * t), placing.y(edge - into));
+        thread.lineTo(placing.x(behind), placing.y(edge - into));
+        thread.quadTo(placing.x(behind - 0.1 * t), placing.y(edge), placing.x(-t), placing.y(edge + 0.15 * t));
+        thread.quadTo(placing.x(-0.3 * t), placing.y(edge + 0.2 * t), placing.x(-0.1 * t), placing.y(edge - into));
+        g.setStroke(new BasicStroke(SEAM + 1.6f, BasicStroke.CAP_ROUND, BasicStroke.JOIN_ROUND));
+        g.setColor(palette.paper());
+        g.draw(thread);
+        g.setStroke(new BasicStroke(SEAM, BasicStroke.CAP_ROUND, BasicStroke.JOIN_ROUND));
+        g.setColor(palette.accent());
+        g.draw(thread);
     }
 
     /** From the bend's coordinates to the page. */
-    private record Placing(double scale, double middle, double foldY, boolean down) {
+    record Placing(double scale, double middle, double foldY, boolean down) {
         double x(double z) {
             return middle + z * scale;
         }
@@ -123,7 +121,7 @@ public final class FoldPainter {
         }
     }
 
-    private void cloth(Placing placing, Bend bend, Plan plan, EndPlan end, Hem hem, double shownFront) {
+    private void cloth(Placing placing, HemLine bend, Plan plan, EndPlan end, Hem hem, double shownFront) {
         double first = hem.band().map(band -> -band.ends()).orElse(0.0);
         double last = hem.cloth() + shownFront;
         Path2D warp = new Path2D.Double();
@@ -157,18 +155,22 @@ public final class FoldPainter {
     }
 
     /** Where a block's outer edge lies along the cloth, from the hem's outer edge. */
-    private static double alongCloth(EndPlan end, Hem hem, BlockPlan block) {
+    static double alongCloth(EndPlan end, Hem hem, BlockPlan block) {
         return end.place() == Place.START
                 ? hem.cloth() - (hem.foldLine() - block.bottom())
                 : hem.cloth() - (block.top() - hem.foldLine());
     }
 
-    private void rows(Placing placing, Bend bend, BlockPlan block, double from, boolean upwards) {
+    private void rows(Placing placing, HemLine bend, BlockPlan block, double from, boolean upwards) {
         Work work = block.work().orElseThrow();
         int rows = work.rows().size();
         double each = block.height() / rows;
         for (int i = 0; i < rows; i++) {
             double u = from + (i + 0.5) * each;
+            if (u < 0) {
+                // beyond what comes out there is no cloth of this hem
+                continue;
+            }
             int row = upwards ? i : rows - 1 - i;
             Optional<Shed> shed = work.rows().get(row).shed();
             double radius = (work.setting().warp() + work.setting().beaten()) / 2;
@@ -183,7 +185,7 @@ public final class FoldPainter {
     }
 
     /** One yarn cut across: as tall as its row, as thick as it is beaten. */
-    private void section(Placing placing, Bend bend, double u, double outward, Work work, double tall) {
+    private void section(Placing placing, HemLine bend, double u, double outward, Work work, double tall) {
         double[] at = bend.at(u);
         double nz = Math.sin(at[2]);
         double ny = -Math.cos(at[2]);
@@ -216,7 +218,7 @@ public final class FoldPainter {
     }
 
     /** The design's first picks, so that the front goes on. */
-    private void design(Placing placing, Bend bend, Plan plan, EndPlan end, Hem hem, double last) {
+    private void design(Placing placing, HemLine bend, Plan plan, EndPlan end, Hem hem, double last) {
         double from =
                 end.place() == Place.START ? hem.cloth() + end.height() - hem.foldLine() : hem.cloth() + hem.foldLine();
         double beaten = plan.piece().stripe(end.place()).beaten();
@@ -244,7 +246,7 @@ public final class FoldPainter {
      * The band over cloth and warp ends that are turned back, close on whatever lies under it, and a stitch at either of its
      * edges.
      */
-    private void band(Placing placing, Bend bend, Plan plan, Hem hem, SewnBand band) {
+    private void band(Placing placing, HemLine bend, Plan plan, Hem hem, SewnBand band) {
         double half = band.thickness() / 2;
         double onCloth = -1.5 * hem.thickness() - half;
         double onEnds = -hem.thickness() - plan.piece().warpYarn().diameter() / 2 - half;
@@ -279,7 +281,7 @@ public final class FoldPainter {
     }
 
     /** A stitch from outside a band to what it is sewn to. */
-    private void stitch(Placing placing, Bend bend, double band, double inside, double up) {
+    private void stitch(Placing placing, HemLine bend, double band, double inside, double up) {
         double y = placing.y(up - bend.outside());
         g.setColor(palette.accent());
         g.setStroke(new BasicStroke(1.6f, BasicStroke.CAP_ROUND, BasicStroke.JOIN_ROUND));
@@ -287,7 +289,7 @@ public final class FoldPainter {
     }
 
     /** A bar or slat beside the hem that is to take it, and an arrow to where it goes; a strip where it is sewn on. */
-    private void sleeve(Placing placing, Bend bend, Hem hem) {
+    private void sleeve(Placing placing, HemLine bend, Hem hem) {
         hem.sleeve().ifPresent(sleeve -> {
             Support support = sleeve.support();
             double edge = placing.x(hem.thickness() / 2 - hem.stacked());
@@ -298,12 +300,10 @@ public final class FoldPainter {
                 return;
             }
             double size = support.thick() * placing.scale();
-            double gap = Math.max(14, 0.35 * size);
-            RectangularShape section = support instanceof Support.Slat
-                    ? new RoundRectangle2D.Double(edge - gap - size, y - high / 2, size, high, size * 0.5, size * 0.5)
-                    : new Ellipse2D.Double(edge - gap - size, y - size / 2, size, size);
-            dot(g, section, palette.post());
-            new Arrow(g, palette).level(edge - gap, placing.x(-bend.radius()), y, Math.min(4, 0.25 * gap));
+            double gap = Math.max(GAP, 0.35 * size);
+            dot(g, section(support, edge - gap - size, y, size, high), palette.post());
+            double between = -hem.bends() * hem.thickness() / 2;
+            new Arrow(g, palette).level(edge - gap, placing.x(between), y, Math.min(4, 0.25 * gap));
         });
     }
 
@@ -322,7 +322,7 @@ public final class FoldPainter {
     }
 
     /** The depth, from the turned edge to the hem's inner edge. */
-    private void dimension(Placing placing, Bend bend, Hem hem, Font font, String depth) {
+    private void dimension(Placing placing, HemLine bend, Hem hem, Font font, String depth) {
         double x = placing.x(hem.thickness() / 2) + 8;
         double from = placing.y(-bend.outside());
         double to = placing.y(hem.depth() - bend.outside());

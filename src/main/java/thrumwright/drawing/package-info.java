@@ -17,7 +17,7 @@
  * <ul>
  *   <li>{@link thrumwright.drawing.PiecePainter}: a whole piece or one end, from the front or from behind;
  *   <li>{@link thrumwright.drawing.StepPainter}: one step, large, to learn from;
- *   <li>{@link thrumwright.drawing.FoldPainter}: a hem from the side.
+ *   <li>{@link thrumwright.drawing.HemPicture}: a hem from the side, as {@code FoldPainter} draws it, with measures and names.
  * </ul>
  *
  * {@link thrumwright.drawing.Spread} keeps labels from covering each other.

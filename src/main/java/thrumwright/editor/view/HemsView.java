@@ -6,17 +6,17 @@ import java.awt.Graphics2D;
 import java.awt.RenderingHints;
 import java.awt.geom.Rectangle2D;
 import java.util.EnumMap;
-import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Supplier;
 import javax.swing.UIManager;
-import thrumwright.drawing.FoldPainter;
+import thrumwright.drawing.HemPicture;
 import thrumwright.drawing.Palette;
 import thrumwright.editor.edit.Session;
 import thrumwright.editor.look.Ground;
 import thrumwright.editor.look.Prose;
 import thrumwright.editor.text.Texts;
+import thrumwright.measure.Shown;
 import thrumwright.piece.Place;
 import thrumwright.plan.EndPlan;
 import thrumwright.plan.Hem;
@@ -72,18 +72,25 @@ public final class HemsView extends PictureView {
     private String title(EndPlan end) {
         String place = Texts.capitalised(texts.words().place(end.place()));
         Optional<Hem> hem = end.hem().filter(Hem::folds);
-        return hem.map(there -> texts.say(
-                        "hems.depth",
-                        Map.of(
-                                "place",
-                                place,
-                                "depth",
-                                session.shown().shown().height(there.depth()),
-                                "layers",
-                                there.layers(),
-                                "thick",
-                                session.shown().shown().height(there.stacked()))))
-                .orElse(texts.say("hems.none", Map.of("place", place)));
+        return hem.map(there -> measures(place, there)).orElse(texts.say("hems.none", Map.of("place", place)));
+    }
+
+    private String measures(String place, Hem hem) {
+        Shown shown = session.shown().shown();
+        String flat = texts.say(
+                "hems.depth",
+                Map.of(
+                        "place",
+                        place,
+                        "depth",
+                        shown.height(hem.depth()),
+                        "layers",
+                        hem.layers(),
+                        "thick",
+                        shown.height(hem.stacked())));
+        return HemPicture.depthRoundBar(hem)
+                .map(depth -> flat + " " + texts.say("hems.filled", Map.of("depth", shown.height(depth))))
+                .orElse(flat);
     }
 
     @Override
@@ -91,21 +98,38 @@ public final class HemsView extends PictureView {
         Graphics2D g = (Graphics2D) graphics.create();
         g.setRenderingHint(RenderingHints.KEY_TEXT_ANTIALIASING, RenderingHints.VALUE_TEXT_ANTIALIAS_ON);
         Ground.fill(g, this, palette.get().paper());
-        double half = getWidth() / 2.0;
-        int column = 0;
-        for (Place place : List.of(Place.START, Place.TOP)) {
+        Map<Place, HemPicture> pictures = new EnumMap<>(Place.class);
+        for (Place place : Place.values()) {
             EndPlan end = session.plan().end(place);
-            Rectangle2D box = new Rectangle2D.Double(
-                    column * half + SIDE, top() + 3, half - 2 * SIDE, Math.max(30, getHeight() - top() - 9));
-            Font font = UIManager.getFont("Label.font");
-            end.hem().filter(Hem::folds).ifPresent(hem -> {
-                Graphics2D own = (Graphics2D) g.create();
-                own.clip(box);
-                new FoldPainter(own, palette.get()).paint(box, session.plan(), end, hem, font);
-                own.dispose();
-            });
-            column++;
+            end.hem().filter(Hem::folds).ifPresent(hem -> pictures.put(place, picture(g, end, hem)));
         }
+        // one scale, so that both can be compared
+        pictures.entrySet().stream()
+                .mapToDouble(picture -> picture.getValue().scale(box(picture.getKey())))
+                .min()
+                .ifPresent(scale -> pictures.forEach((place, picture) -> {
+                    Graphics2D own = (Graphics2D) g.create();
+                    own.clip(box(place));
+                    picture.paint(own, palette.get(), box(place), scale);
+                    own.dispose();
+                }));
         g.dispose();
+    }
+
+    private HemPicture picture(Graphics2D g, EndPlan end, Hem hem) {
+        Font font = UIManager.getFont("Label.font");
+        return new HemPicture(
+                session.plan(),
+                end,
+                hem,
+                font,
+                g.getFontRenderContext(),
+                block -> texts.words().name(block));
+    }
+
+    private Rectangle2D box(Place place) {
+        double half = getWidth() / 2.0;
+        double left = place == Place.START ? 0 : half;
+        return new Rectangle2D.Double(left + SIDE, top() + 3, half - 2 * SIDE, Math.max(30, getHeight() - top() - 9));
     }
 }
