@@ -129,16 +129,21 @@ public final class PiecePicture {
     }
 
     private double reached() {
+        double least = beside();
         Setting ground = ground();
+        return ground.posts()
+                .map(posts -> Math.max(least, posts.gap() + posts.diameter() + ground.warp() + 2))
+                .orElse(least);
+    }
+
+    /** How far yarn reaches to either side of the warp, mm; not what goes to the posts. */
+    public double beside() {
         double hanging = tails.values().stream()
                 .flatMap(List::stream)
                 .mapToDouble(Tail::reach)
                 .max()
                 .orElse(0);
-        double least = Math.max(hanging, 2.5 * ground.spacing()) + 1;
-        return ground.posts()
-                .map(posts -> Math.max(least, posts.gap() + posts.diameter() + ground.warp() + 2))
-                .orElse(least);
+        return Math.max(hanging, 2.5 * ground().spacing()) + 1;
     }
 
     /** How far tails hang below an end's lowest line, mm. */

@@ -8,7 +8,10 @@ import static thrumwright.testing.WindowTest.waitFor;
 import java.awt.Point;
 import java.awt.Rectangle;
 import java.awt.event.KeyEvent;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
 import javax.swing.JSlider;
 import org.assertj.swing.core.MouseButton;
 import org.assertj.swing.fixture.DialogFixture;
@@ -16,9 +19,19 @@ import org.assertj.swing.fixture.FrameFixture;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.RegisterExtension;
+import thrumwright.block.Amount;
+import thrumwright.block.Block;
+import thrumwright.block.OpenWarp;
+import thrumwright.block.PlainBand;
+import thrumwright.block.Tag;
 import thrumwright.editor.canvas.PieceCanvas;
 import thrumwright.editor.canvas.Zoom;
+import thrumwright.editor.edit.Edit;
 import thrumwright.editor.edit.Selection;
+import thrumwright.measure.Length;
+import thrumwright.measure.Unit;
+import thrumwright.piece.End;
+import thrumwright.piece.Piece;
 import thrumwright.piece.Place;
 import thrumwright.testing.WindowTest;
 
@@ -68,8 +81,81 @@ class LookingIT {
         double high = onEventThread(
                 () -> canvas.map().spot(Place.TOP, "facing").orElseThrow().middle());
         assertThat(high).isBetween((double) seen().y, seen().getMaxY());
-        assertThat(onEventThread(() -> canvas.session().plan().top().height() * canvas.scale()))
-                .isCloseTo(seen().height, within(100.0));
+        double fitting = (seen().height - 72)
+                / onEventThread(() -> canvas.session().plan().top().height());
+        assertThat(onEventThread(canvas::scale)).isCloseTo(Math.min(fitting, singleEnds()), within(0.1));
+    }
+
+    private double singleEnds() {
+        return 24 / onEventThread(() -> canvas.session().plan().piece().warp().spacing());
+    }
+
+    /** An end of few rows is shown no closer than single warp ends; a high one as a whole. */
+    @Test
+    void anEndComesNoCloserThanSingleWarpEnds() {
+        change(piece ->
+                piece.withStart(new End(List.of(piece.start().block("twining").orElseThrow()))));
+        window.press(KeyEvent.VK_2, KeyEvent.VK_CONTROL);
+        assertThat(onEventThread(canvas::scale)).isCloseTo(singleEnds(), within(0.01));
+
+        high(120);
+        double high = onEventThread(() -> canvas.session().plan().start().height() * canvas.scale());
+        assertThat(high).isBetween(seen().height - 110.0, (double) seen().height);
+    }
+
+    private void change(UnaryOperator<Piece> change) {
+        onEventThread(() -> {
+            editor.edit(new Edit("change", change, Optional.empty()));
+            return null;
+        });
+        frame.robot().waitForIdle();
+    }
+
+    /** Adds open warp below all else. */
+    private void high(double mm) {
+        change(piece -> {
+            List<Block> blocks = new ArrayList<>(piece.start().blocks());
+            blocks.add(0, new OpenWarp(Tag.of("gap" + blocks.size()), Length.of(mm, Unit.MILLIMETRE)));
+            return piece.withStart(new End(blocks));
+        });
+    }
+
+    private double inWindow(Place place, String id) {
+        return onEventThread(() -> canvas.map().spot(place, id).orElseThrow().bottom() - canvas.getVisibleRect().y);
+    }
+
+    @Test
+    void whatIsLookedAtStaysWhileBlocksGrow() {
+        onEventThread(() -> {
+            editor.session().select(Selection.of(Place.START, "stiff"));
+            return null;
+        });
+        for (int key : new int[] {KeyEvent.VK_6, KeyEvent.VK_2, KeyEvent.VK_1}) {
+            window.press(key, KeyEvent.VK_CONTROL);
+            onEventThread(() -> {
+                canvas.reveal(Place.START, "stiff");
+                return null;
+            });
+            double before = inWindow(Place.START, "stiff");
+            for (int picks : new int[] {20, 60, 3}) {
+                change(piece -> piece.withStart(piece.start()
+                        .replaced(((PlainBand) piece.start().block("stiff").orElseThrow())
+                                .withAmount(new Amount.Picks(picks)))));
+                assertThat(inWindow(Place.START, "stiff")).as("with key " + key).isCloseTo(before, within(1.0));
+            }
+        }
+    }
+
+    @Test
+    void aBlockAddedBelowTheWindowMovesNothingInIt() {
+        window.press(KeyEvent.VK_6, KeyEvent.VK_CONTROL);
+        window.press(KeyEvent.VK_PAGE_UP);
+        double before = inWindow(Place.TOP, "stiff");
+        assertThat(before).isBetween(0.0, (double) seen().height);
+        high(50);
+        assertThat(inWindow(Place.TOP, "stiff")).isCloseTo(before, within(1.0));
+        window.press(KeyEvent.VK_Z, KeyEvent.VK_CONTROL);
+        assertThat(inWindow(Place.TOP, "stiff")).isCloseTo(before, within(1.0));
     }
 
     @Test

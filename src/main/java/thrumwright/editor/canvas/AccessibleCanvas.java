@@ -29,7 +29,8 @@ final class AccessibleCanvas extends PieceCanvas.Base implements AccessibleSelec
 
     @Override
     public String getAccessibleDescription() {
-        return canvas.texts().say("canvas.description");
+        String what = canvas.texts().say("canvas.description");
+        return FirstStep.isAhead(canvas.picture().plan()) ? canvas.texts().say("canvas.first") + " " + what : what;
     }
 
     @Override

@@ -22,6 +22,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.function.DoubleSupplier;
 import javax.accessibility.Accessible;
 import javax.accessibility.AccessibleContext;
 import javax.swing.AbstractAction;
@@ -69,6 +70,9 @@ public final class PieceCanvas extends JComponent implements Scrollable, Accessi
     private transient Consumer<MouseEvent> menuAsked = event -> {};
     private transient Gestures gestures = (canvas, event, spot) -> Optional.empty();
     private transient View held;
+    /** How far the picture lies below the middle of its window, pixels, since it kept its place while it grew. */
+    private double lowered;
+
     private int leastHeight;
     private boolean rules = true;
     private boolean panning;
@@ -112,7 +116,9 @@ public final class PieceCanvas extends JComponent implements Scrollable, Accessi
     }
 
     private void changed(Change change) {
+        Optional<Standing> standing = Optional.empty();
         if (change == Change.PIECE) {
+            standing = standing();
             picture = picture.next(session.plan());
             map = null;
             revalidate();
@@ -120,6 +126,41 @@ public final class PieceCanvas extends JComponent implements Scrollable, Accessi
         if (change != Change.FILE) {
             tellMapListeners();
             repaint();
+        }
+        standing.ifPresent(this::keep);
+    }
+
+    /** What must stay where it is in the window; while something is dragged everything does. */
+    private Optional<Standing> standing() {
+        Rectangle seen = getVisibleRect();
+        return held != null || seen.isEmpty()
+                ? Optional.empty()
+                : Optional.of(Standing.of(map(), seen, session.selection(), session.plan()));
+    }
+
+    private void keep(Standing standing) {
+        keepAt(() -> standing.top(map()));
+    }
+
+    /**
+     * Scrolls, or moves the picture where the window has room for all of it.
+     *
+     * @param top where the window's upper edge should be on the canvas, pixels
+     */
+    private void keepAt(DoubleSupplier top) {
+        if (getParent() instanceof JViewport viewport) {
+            viewport.getParent().validate();
+            int most = Math.max(0, getHeight() - viewport.getExtentSize().height);
+            if (most == 0 && top.getAsDouble() != 0) {
+                double scale = scale();
+                lowered = Math.max(-slack(scale), Math.min(lowered, slack(scale))) - top.getAsDouble();
+                map = null;
+                tellMapListeners();
+                repaint();
+                return;
+            }
+            int wanted = (int) Math.round(top.getAsDouble());
+            viewport.setViewPosition(new Point(viewport.getViewPosition().x, Math.max(0, Math.min(wanted, most))));
         }
     }
 
@@ -213,8 +254,14 @@ public final class PieceCanvas extends JComponent implements Scrollable, Accessi
         }
         double scale = scale();
         double left = (getWidth() + leftSide() - rightSide() - picture.span() * scale) / 2;
-        double base = (getHeight() + picture.height() * scale) / 2;
+        double base =
+                (getHeight() + picture.height() * scale) / 2 + Math.max(-slack(scale), Math.min(lowered, slack(scale)));
         return new View(scale, onPixel(left), onPixel(base));
+    }
+
+    /** How far the picture may be from the middle of a window that has room for all of it, pixels. */
+    private double slack(double scale) {
+        return Math.max(0, (getHeight() - picture.height() * scale) / 2 - ABOVE);
     }
 
     /** On the border of two device pixels, so that what has been painted stays good when the canvas moves. */
@@ -273,10 +320,15 @@ public final class PieceCanvas extends JComponent implements Scrollable, Accessi
         double scale = switch (zoom.kind()) {
             case PIECE -> Math.min(byWidth, byHeight);
             case WIDTH -> byWidth;
-            case END -> Math.max(1, room.height - 2 * ABOVE) / Math.max(5, endHeight());
+            case END -> Math.min(singleEnds(), Math.max(1, room.height - 2 * ABOVE) / Math.max(5, endHeight()));
             case FREE -> zoom.scale();
         };
         return Math.max(Zoom.LEAST, Math.min(Zoom.MOST, scale));
+    }
+
+    /** Where single warp ends can be told apart: an end of few rows is shown no closer. */
+    private double singleEnds() {
+        return APART / session.plan().piece().warp().spacing();
     }
 
     private double endHeight() {
@@ -303,6 +355,7 @@ public final class PieceCanvas extends JComponent implements Scrollable, Accessi
         double x = before.clothX(fixed.x);
         double y = before.clothY(fixed.y);
         zoom = other;
+        lowered = 0;
         held = null;
         map = null;
         revalidate();
@@ -334,7 +387,13 @@ public final class PieceCanvas extends JComponent implements Scrollable, Accessi
     /** What was dragged is where it belongs now; so is the picture again. */
     private void letGo(Point pointer) {
         if (held != null && gesture.isEmpty()) {
+            double y = held.clothY(pointer.y);
+            Rectangle seen = getVisibleRect();
+            double before = lowered;
             setZoom(zoom, pointer);
+            lowered = before;
+            map = null;
+            keepAt(() -> map().view().y(y) - (pointer.y - seen.y));
         }
     }
 
@@ -349,7 +408,7 @@ public final class PieceCanvas extends JComponent implements Scrollable, Accessi
         double top = bottom + session.plan().end(place).height();
         Rectangle seen = getVisibleRect();
         int middle = (int) view.y((bottom + top) / 2);
-        int left = (int) view.x(-picture.margin() / 3);
+        int left = (int) view.x(-picture.beside()) - leftSide();
         scrollRectToVisible(new Rectangle(left, middle - seen.height / 2, seen.width, seen.height));
     }
 
@@ -362,7 +421,7 @@ public final class PieceCanvas extends JComponent implements Scrollable, Accessi
 
     /** Comes so close that single warp ends can be told apart; a selected block comes to the middle. */
     public void showSingleEnds() {
-        setZoom(Zoom.of(APART / picture.plan().piece().warp().spacing()));
+        setZoom(Zoom.of(singleEnds()));
         Rectangle seen = getVisibleRect();
         session.selection()
                 .lead()
@@ -415,7 +474,10 @@ public final class PieceCanvas extends JComponent implements Scrollable, Accessi
         }
     }
 
-    /** Where the scale was chosen freely there is room around the picture, so that any point of it can be anywhere. */
+    /**
+     * Where the scale was chosen freely there is room around the picture, so that any point of it can be anywhere; above and
+     * below it close to one end too, so that what is worked on can stay where it is.
+     */
     @Override
     public Dimension getPreferredSize() {
         if (held != null) {
@@ -424,8 +486,9 @@ public final class PieceCanvas extends JComponent implements Scrollable, Accessi
         double scale = scale();
         Dimension room = room();
         boolean free = zoom.kind() == Zoom.Kind.FREE && getParent() instanceof JViewport;
+        boolean near = zoom.kind() == Zoom.Kind.END && getParent() instanceof JViewport;
         double around = free ? Math.max(0, room.width - 2 * STAYS) : leftSide() + rightSide();
-        double above = free ? Math.max(0, room.height - 2 * STAYS) : 2 * ABOVE;
+        double above = free || near ? Math.max(0, room.height - 2 * STAYS) : 2 * ABOVE;
         double width = (picture.span() + 2 * picture.margin()) * scale + around;
         double height = picture.height() * scale + above;
         return new Dimension((int) Math.floor(width), (int) Math.max(leastHeight, Math.floor(height)));
@@ -475,6 +538,9 @@ public final class PieceCanvas extends JComponent implements Scrollable, Accessi
             new CanvasMarks(g, this).paint(part);
             if (ruled()) {
                 new CanvasRules((Graphics2D) g.create(), this).paint(part);
+            }
+            if (FirstStep.isAhead(picture.plan())) {
+                FirstStep.paint(g, this);
             }
             gesture.ifPresent(current -> current.paint(g));
         } finally {

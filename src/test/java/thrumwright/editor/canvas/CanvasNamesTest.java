@@ -9,13 +9,16 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import javax.swing.JScrollPane;
 import javax.swing.JViewport;
 import javax.swing.SwingUtilities;
 import org.junit.jupiter.api.Test;
 import thrumwright.drawing.Palette;
+import thrumwright.editor.edit.Edit;
 import thrumwright.editor.edit.Session;
 import thrumwright.editor.text.Texts;
+import thrumwright.piece.End;
 import thrumwright.piece.Piece;
 import thrumwright.piece.Place;
 import thrumwright.store.PieceFile;
@@ -43,6 +46,27 @@ class CanvasNamesTest {
                 SwingUtilities.invokeAndWait(() -> look(piece, wide));
             }
         }
+    }
+
+    @Test
+    void saysWhatToDoFirstUntilThereIsABlock() throws Exception {
+        Piece piece = LargePieces.demo().piece();
+        SwingUtilities.invokeAndWait(() -> {
+            PieceCanvas canvas = canvas(piece.withStart(new End(List.of())), 700);
+            assertThat(allWritten(canvas)).contains("There is no block yet.").contains("block shelf");
+            assertThat(canvas.getAccessibleContext().getAccessibleDescription()).startsWith("There is no block yet.");
+            canvas.setZoom(Zoom.of(20));
+            assertThat(allWritten(canvas)).contains("There is no block yet.");
+            canvas.session().edit(new Edit("add", empty -> piece, Optional.empty()));
+            assertThat(allWritten(canvas)).doesNotContain("no block");
+            assertThat(canvas.getAccessibleContext().getAccessibleDescription()).doesNotContain("no block");
+        });
+    }
+
+    private static String allWritten(PieceCanvas canvas) {
+        return SeeingGraphics.of(canvas.getWidth(), canvas.getHeight(), Color.WHITE, canvas::print).stream()
+                .map(Seen::text)
+                .collect(Collectors.joining(" "));
     }
 
     private void look(Piece piece, int wide) {
