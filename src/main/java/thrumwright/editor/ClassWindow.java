@@ -103,7 +103,7 @@ final class ClassWindow {
         frame.add(middle());
         frame.add(jobs.component(), BorderLayout.SOUTH);
         commands.bindWindow(frame.getRootPane());
-        frame.setMinimumSize(new Dimension(720, 420));
+        Geometry.least(frame, 640, 360);
         place();
         frame.setDefaultCloseOperation(JFrame.DO_NOTHING_ON_CLOSE);
         frame.addWindowListener(new WindowAdapter() {

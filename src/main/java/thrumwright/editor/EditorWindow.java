@@ -2,10 +2,7 @@ package thrumwright.editor;
 
 import java.awt.BorderLayout;
 import java.awt.Component;
-import java.awt.Dimension;
 import java.awt.Toolkit;
-import java.awt.event.ComponentAdapter;
-import java.awt.event.ComponentEvent;
 import java.awt.event.WindowAdapter;
 import java.awt.event.WindowEvent;
 import java.nio.file.Path;
@@ -22,7 +19,6 @@ import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JScrollBar;
 import javax.swing.JScrollPane;
-import javax.swing.JSplitPane;
 import javax.swing.JTabbedPane;
 import javax.swing.JTable;
 import javax.swing.JViewport;
@@ -42,6 +38,7 @@ import thrumwright.editor.form.Desk;
 import thrumwright.editor.form.FormTabs;
 import thrumwright.editor.look.Column;
 import thrumwright.editor.look.Icons;
+import thrumwright.editor.look.Pixels;
 import thrumwright.editor.shelf.BlockShelf;
 import thrumwright.editor.text.CommandTexts;
 import thrumwright.editor.text.Commands;
@@ -60,7 +57,7 @@ import thrumwright.store.ClassFile;
 /** One piece in a window. */
 final class EditorWindow {
     /** A window lower than that has no room for everything, pixels. */
-    private static final int LOW = 720;
+    private static final int LOW = 800;
 
     /** The views in the order of their tabs; the history has a command of its own. */
     private static final List<String> SHOWN = List.of("findings", "cuts", "hems", "ends", "budget", "steps");
@@ -85,6 +82,7 @@ final class EditorWindow {
     private final BlockShelf shelf;
     private final HistoryView history;
     private final FileDrop drop;
+    private Parts parts;
     private SheetWindow sheet;
     private ClassWindow classWindow;
 
@@ -129,17 +127,18 @@ final class EditorWindow {
     /** Puts everything in its place; once, before the window is shown. */
     void build() {
         size();
-        addCommands();
         frame.setName("editor");
+        JComponent middle = middle();
+        addCommands();
         Menus menus = new Menus(commands, texts);
         frame.setJMenuBar(menus.bar(room, files));
         JPanel top = new JPanel(new BorderLayout());
         top.add(menus.toolBar());
         top.add(messages.component(), BorderLayout.SOUTH);
         frame.add(top, BorderLayout.NORTH);
-        frame.add(middle());
+        frame.add(middle);
         status.setName("status");
-        status.setBorder(BorderFactory.createEmptyBorder(4, 12, 5, 12));
+        status.setBorder(BorderFactory.createEmptyBorder(Pixels.of(4), Pixels.of(12), Pixels.of(5), Pixels.of(12)));
         frame.add(status, BorderLayout.SOUTH);
         commands.bindWindow(frame.getRootPane());
         commands.bindCanvas(canvas);
@@ -172,34 +171,14 @@ final class EditorWindow {
         views.addTab(texts.say("tab.history"), history.component());
         FormTabs.leaveKeys(views);
         countFindings(session.plan().findings().size());
-        JSplitPane left = new JSplitPane(JSplitPane.VERTICAL_SPLIT, canvasScroll(), views);
-        left.setName("canvasAndViews");
-        left.setResizeWeight(1);
-        left.setBorder(BorderFactory.createEmptyBorder());
-        int screen = frame.getHeight() > 0 ? frame.getHeight() : 860;
-        Geometry geometry = new Geometry(room.settings());
-        int usual = Math.max(118, Math.min(200, screen / 5));
-        views.setPreferredSize(new Dimension(400, geometry.part("views", usual, 60, screen / 2)));
-        views.setMinimumSize(new Dimension(200, 60));
-        left.addComponentListener(new ComponentAdapter() {
-            @Override
-            public void componentResized(ComponentEvent event) {
-                left.removeComponentListener(this);
-                left.setDividerLocation(left.getHeight() - views.getPreferredSize().height - left.getDividerSize());
-            }
-        });
         JPanel right = new JPanel(new BorderLayout());
+        right.setName("formsAndShelf");
         right.add(forms.component());
         right.add(shelf, BorderLayout.SOUTH);
         openShelf();
-        JSplitPane whole = new JSplitPane(JSplitPane.HORIZONTAL_SPLIT, left, right);
-        whole.setName("canvasAndForms");
-        whole.setResizeWeight(1);
-        whole.setBorder(BorderFactory.createEmptyBorder());
-        right.setName("formsAndShelf");
-        right.setPreferredSize(new Dimension(geometry.part("forms", 330, 290, frame.getWidth() / 2), 400));
-        right.setMinimumSize(new Dimension(290, 100));
-        return whole;
+        parts = new Parts(new Geometry(room.settings()), canvasScroll(), views, right);
+        parts.addTo(commands);
+        return parts.component();
     }
 
     private void addView(String key, Supplier<JComponent> make) {
@@ -208,7 +187,8 @@ final class EditorWindow {
 
     /** As it was left; in a low window it is folded away at first, since the fields need the room. */
     private void openShelf() {
-        shelf.setOpen(room.settings().get("shelf.open").map(Boolean::valueOf).orElse(frame.getHeight() >= LOW));
+        shelf.setOpen(
+                room.settings().get("shelf.open").map(Boolean::valueOf).orElse(frame.getHeight() >= Pixels.of(LOW)));
         shelf.whenFolded(open -> {
             room.settings().put("shelf.open", String.valueOf(open));
             commands.refresh();
@@ -357,7 +337,7 @@ final class EditorWindow {
     }
 
     private void size() {
-        frame.setMinimumSize(new Dimension(760, 480));
+        Geometry.least(frame, 640, 360);
         new Geometry(room.settings()).restore(frame, room.windows().size() - 1);
     }
 
@@ -458,10 +438,8 @@ final class EditorWindow {
     }
 
     void dispose() {
-        Geometry geometry = new Geometry(room.settings());
-        geometry.remember(frame);
-        geometry.rememberPart("views", views.getHeight());
-        geometry.rememberPart("forms", forms.component().getWidth());
+        new Geometry(room.settings()).remember(frame);
+        parts.remember();
         if (sheet != null) {
             sheet.dispose();
         }

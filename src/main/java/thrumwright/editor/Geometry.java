@@ -5,9 +5,12 @@ import java.awt.Frame;
 import java.awt.GraphicsConfiguration;
 import java.awt.GraphicsDevice;
 import java.awt.GraphicsEnvironment;
+import java.awt.Insets;
 import java.awt.Rectangle;
+import java.awt.Toolkit;
 import java.util.Optional;
 import javax.swing.JFrame;
+import thrumwright.editor.look.Pixels;
 
 /** Remembers where a window was and how large. */
 final class Geometry {
@@ -57,18 +60,31 @@ final class Geometry {
     void restore(JFrame frame, int already) {
         int[] kept = settings.get(key).flatMap(Geometry::numbers).orElse(null);
         Rectangle screen = screen(frame);
-        Rectangle wanted = kept == null
-                ? new Rectangle(
-                        screen.x + screen.width / 20,
-                        screen.y + screen.height / 20,
-                        Math.min(usual.width, screen.width * 9 / 10),
-                        Math.min(usual.height, screen.height * 9 / 10))
-                : bounds(kept);
-        wanted.translate(already * SHIFT, already * SHIFT);
+        Rectangle wanted = kept == null ? atFirst(screen, already) : bounds(kept);
+        if (kept != null) {
+            wanted.translate(already * SHIFT, already * SHIFT);
+        }
+        wanted.setSize(Math.min(wanted.width, screen.width), Math.min(wanted.height, screen.height));
         frame.setBounds(seen(wanted) ? wanted : new Rectangle(screen.x, screen.y, wanted.width, wanted.height));
         if (kept != null && kept[4] == 1) {
             frame.setExtendedState(Frame.MAXIMIZED_BOTH);
         }
+    }
+
+    /** As large as is usual, with some of the screen around it; all of a screen that has no room for that. */
+    private Rectangle atFirst(Rectangle screen, int already) {
+        Dimension size = Pixels.of(usual);
+        boolean fits = size.width <= screen.width * 9 / 10 && size.height <= screen.height * 9 / 10;
+        int left = (fits ? screen.width / 20 : 0) + already * SHIFT;
+        int top = (fits ? screen.height / 20 : 0) + already * SHIFT;
+        return new Rectangle(screen.x + left, screen.y + top, size.width, size.height).intersection(screen);
+    }
+
+    /** The least size of a window, which is never more than its screen has room for. */
+    static void least(JFrame frame, int width, int height) {
+        Rectangle screen = screen(frame);
+        frame.setMinimumSize(
+                new Dimension(Math.min(Pixels.of(width), screen.width), Math.min(Pixels.of(height), screen.height)));
     }
 
     /** @param size of a part of the window, pixels; nothing is kept of one that was never laid out */
@@ -91,9 +107,19 @@ final class Geometry {
                 .orElse(usual);
     }
 
+    /** What a window may take of its screen. */
     private static Rectangle screen(JFrame frame) {
         GraphicsConfiguration configuration = frame.getGraphicsConfiguration();
-        return configuration == null ? new Rectangle(0, 0, 1400, 900) : configuration.getBounds();
+        if (configuration == null) {
+            return new Rectangle(0, 0, 1400, 900);
+        }
+        Rectangle whole = configuration.getBounds();
+        Insets taken = Toolkit.getDefaultToolkit().getScreenInsets(configuration);
+        return new Rectangle(
+                whole.x + taken.left,
+                whole.y + taken.top,
+                whole.width - taken.left - taken.right,
+                whole.height - taken.top - taken.bottom);
     }
 
     /** Whether enough of the title bar lies on some screen to take hold of it. */

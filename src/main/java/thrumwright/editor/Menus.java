@@ -82,9 +82,11 @@ final class Menus {
                 "true-size",
                 "measure-screen",
                 null,
+                "views-large",
                 "shelf-fold",
                 "rules");
         view.add(views());
+        view.add(dividers());
         view.addSeparator();
         ButtonGroup themes = new ButtonGroup();
         for (Theme theme : Theme.values()) {
@@ -104,6 +106,14 @@ final class Menus {
         views.setName("menu.views");
         bars.add(views, "show-findings", "show-cuts", "show-hems", "show-ends", "show-budget", "show-steps", "history");
         return views;
+    }
+
+    /** Every divider of the window can be moved without the mouse. */
+    private JMenu dividers() {
+        JMenu dividers = new JMenu(texts.say("menu.dividers"));
+        dividers.setName("menu.dividers");
+        bars.add(dividers, "divider-up", "divider-down", "divider-left", "divider-right");
+        return dividers;
     }
 
     private JMenu recent(Workroom room, FileWork files) {

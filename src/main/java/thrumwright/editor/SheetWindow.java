@@ -116,7 +116,7 @@ final class SheetWindow {
         frame.add(jobs.component(), BorderLayout.SOUTH);
         commands.bindWindow(frame.getRootPane());
         view.listen(this::looked);
-        frame.setMinimumSize(new Dimension(640, 400));
+        Geometry.least(frame, 640, 360);
         place();
         frame.setDefaultCloseOperation(JFrame.DO_NOTHING_ON_CLOSE);
         frame.addWindowListener(new WindowAdapter() {
