@@ -6,11 +6,15 @@ import java.text.DecimalFormatSymbols;
 import java.util.Locale;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.regex.Pattern;
 
 /** Rounds decimal numbers, and shows them without needless zeros. */
 public final class Decimals {
     /** Looked up once for each locale: that takes longer than all the rest. */
     private static final Map<Locale, Boolean> COMMA = new ConcurrentHashMap<>();
+
+    /** A decimal sign with digits after it, as in 1.5 and .5. */
+    private static final Pattern SIGN = Pattern.compile("[.,](?=\\d)");
 
     private Decimals() {}
 
@@ -34,6 +38,17 @@ public final class Decimals {
     private static boolean comma(Locale locale) {
         return COMMA.computeIfAbsent(
                 locale, wanted -> DecimalFormatSymbols.getInstance(wanted).getDecimalSeparator() == ',');
+    }
+
+    /**
+     * A text that was typed, with the decimal sign of a place in its numbers, whether point or comma was typed.
+     *
+     * @param text with numbers that {@link Numbers} reads
+     */
+    static String local(String text, Locale locale) {
+        String sign = String.valueOf(
+                SYMBOLS.computeIfAbsent(locale, Decimals::symbols).getDecimalSeparator());
+        return SIGN.matcher(text).replaceAll(sign);
     }
 
     /**

@@ -1,6 +1,7 @@
 package thrumwright.measure;
 
 import java.util.Map;
+import java.util.regex.MatchResult;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -17,7 +18,21 @@ final class Numbers {
             Map.entry('⅓', "1/3"),
             Map.entry('⅔', "2/3"),
             Map.entry('⅙', "1/6"),
-            Map.entry('⅚', "5/6"));
+            Map.entry('⅚', "5/6"),
+            Map.entry('⅕', "1/5"),
+            Map.entry('⅖', "2/5"),
+            Map.entry('⅗', "3/5"),
+            Map.entry('⅘', "4/5"),
+            Map.entry('⅐', "1/7"),
+            Map.entry('⅑', "1/9"),
+            Map.entry('⅒', "1/10"));
+
+    static final String RAISED = "⁰¹²³⁴⁵⁶⁷⁸⁹";
+    static final String LOWERED = "₀₁₂₃₄₅₆₇₈₉";
+
+    /** A fraction in raised and lowered figures, as in ¹³⁄₁₆, or begun with the sign for one over, as in ⅟₁₆. */
+    private static final Pattern RAISED_FRACTION =
+            Pattern.compile("(?:([" + RAISED + "]+)\\s*[⁄∕/]|⅟)\\s*([" + LOWERED + "]+)");
 
     /** A number at the start of a text; groups: whole or decimal, then numerator and denominator. */
     static final String PATTERN =
@@ -37,14 +52,28 @@ final class Numbers {
         return text.length() > 40 ? text.substring(0, 40) + "…" : text;
     }
 
-    /** The same text with ½ and its like spelt out and each apart from what stands before it. */
+    /** The same text with ½ and ¹³⁄₁₆ and their like spelt out and each apart from what stands before it. */
     static String plain(String text) {
+        String figures = RAISED_FRACTION.matcher(text).replaceAll(Numbers::spelt);
         StringBuilder plain = new StringBuilder();
-        for (char c : text.toCharArray()) {
+        for (char c : figures.toCharArray()) {
             String spelt = VULGAR.get(c);
-            plain.append(spelt == null ? String.valueOf(c == '⁄' ? '/' : c) : " " + spelt);
+            plain.append(spelt == null ? String.valueOf(c == '⁄' || c == '∕' ? '/' : c) : " " + spelt);
         }
         return plain.toString().strip();
+    }
+
+    private static String spelt(MatchResult fraction) {
+        String top = fraction.group(1) == null ? "1" : figures(fraction.group(1), RAISED);
+        return " " + top + "/" + figures(fraction.group(2), LOWERED);
+    }
+
+    private static String figures(String written, String alphabet) {
+        StringBuilder plain = new StringBuilder();
+        for (char c : written.toCharArray()) {
+            plain.append(alphabet.indexOf(c));
+        }
+        return plain.toString();
     }
 
     /** The value of a text that is one number and nothing else, or NaN. */

@@ -14,8 +14,6 @@ public record Shown(UnitSystem system, Locale locale) {
     private static final double GRAMS_PER_OUNCE = 28.349523125;
     private static final Map<String, Character> VULGAR = Numbers.VULGAR.entrySet().stream()
             .collect(Collectors.toUnmodifiableMap(Map.Entry::getValue, Map.Entry::getKey));
-    private static final String RAISED = "⁰¹²³⁴⁵⁶⁷⁸⁹";
-    private static final String LOWERED = "₀₁₂₃₄₅₆₇₈₉";
 
     /** With the decimal sign that is usual where the program runs, whatever language its words are in. */
     public Shown(UnitSystem system) {
@@ -79,6 +77,16 @@ public record Shown(UnitSystem system, Locale locale) {
         return Decimals.plain(value, places, locale);
     }
 
+    /** A measure as it was typed, but for the decimal sign; the document keeps the one that was typed. */
+    public String typed(String text) {
+        return Decimals.local(text, locale);
+    }
+
+    /** As {@link #typed(String)}, with the decimal sign that is usual where the program runs. */
+    public static String here(String text) {
+        return Decimals.local(text, Locale.getDefault(Locale.Category.FORMAT));
+    }
+
     private String inches(double mm, int parts) {
         return mixed(Math.round(mm / Unit.INCH.millimetres() * parts), parts) + " in";
     }
@@ -108,7 +116,7 @@ public record Shown(UnitSystem system, Locale locale) {
 
     private static String fraction(int top, int below) {
         Character vulgar = VULGAR.get(top + "/" + below);
-        return vulgar != null ? vulgar.toString() : digits(top, RAISED) + '⁄' + digits(below, LOWERED);
+        return vulgar != null ? vulgar.toString() : digits(top, Numbers.RAISED) + '⁄' + digits(below, Numbers.LOWERED);
     }
 
     private static String digits(int value, String alphabet) {

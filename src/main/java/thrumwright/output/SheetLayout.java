@@ -242,7 +242,10 @@ public final class SheetLayout {
                         "piece", sheet.title(),
                         "loom", loom,
                         "ends", plan.piece().warp().ends(),
-                        "sett", plan.piece().warp().sett().text()));
+                        "sett",
+                                plan.piece()
+                                        .shown()
+                                        .typed(plan.piece().warp().sett().text())));
         return sheet.name()
                 .map(name -> phrases.say(
                         name.isBlank() ? "chapter.head.no-name" : "chapter.head.name",

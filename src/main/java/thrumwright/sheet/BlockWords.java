@@ -127,7 +127,7 @@ final class BlockWords {
         values.put("tail", shown.cut(piece.habits().tail().mm()));
         values.put("tie", shown.cut(piece.habits().tie().mm()));
         values.put("overlap", shown.cut(piece.habits().overlap().mm()));
-        values.put("sett", piece.warp().sett().text());
+        values.put("sett", piece.shown().typed(piece.warp().sett().text()));
         first.shed().ifPresent(shed -> values.put("shed", words.shed(shed)));
         first.lean().ifPresent(lean -> {
             values.put("lean", phrases.say("lean." + lean));

@@ -94,7 +94,9 @@ final class ClassSheetWriter {
         Map<String, Function<Plan, String>> columns = new LinkedHashMap<>();
         columns.put("loom", one -> one.piece().loom().name());
         columns.put("width", one -> shown.height(one.finishedWidth()));
-        columns.put("sett", one -> one.piece().warp().sett().text());
+        columns.put(
+                "sett",
+                one -> one.piece().shown().typed(one.piece().warp().sett().text()));
         columns.put("ends", one -> Integer.toString(one.piece().warp().ends()));
         columns.put("posts", one -> posts(one.piece().loom()));
         columns.put("open", one -> height(one.piece().loom().open()));

@@ -62,7 +62,7 @@ final class SheetWriter {
                         Map.of(
                                 "ends", piece.warp().ends(),
                                 "yarn", piece.warpYarn().name(),
-                                "sett", piece.warp().sett().text(),
+                                "sett", piece.shown().typed(piece.warp().sett().text()),
                                 "width", shown.cut(piece.warp().nominalWidth())))));
         piece.warp()
                 .woven()

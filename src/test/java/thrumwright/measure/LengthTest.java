@@ -29,7 +29,25 @@ class LengthTest {
                 "1 yd 4 in | 1016",
                 "5 ft 6 in | 1676.4",
                 "0 mm | 0",
-                ".5 cm | 5"
+                ".5 cm | 5",
+                ",5 cm | 5",
+                "1¹³⁄₁₆ in | 46.0375",
+                "1 ¹³⁄₁₆ in | 46.0375",
+                "¹³⁄₁₆\" | 20.6375",
+                "1 13⁄16 in | 46.0375",
+                "13⁄16 in | 20.6375",
+                "13∕16 in | 20.6375",
+                "³/₁₆ in | 4.7625",
+                "⅟₁₆ in | 1.5875",
+                "¼ in | 6.35",
+                "¾ in | 19.05",
+                "⅛ in | 3.175",
+                "2⅝ in | 66.675",
+                "2 ⅞ in | 73.025",
+                "1 yd 4½ in | 1028.7",
+                "2 yd ³⁄₁₆ in | 1833.5625",
+                "⅖ m | 400",
+                "1⅓ yd | 1219.2"
             })
     void readsWhatWeaversType(String typed, double mm) {
         assertThat(Length.parse(typed).mm()).isCloseTo(mm, within(1e-9));
@@ -54,7 +72,15 @@ class LengthTest {
                 "1e9 mm",
                 "9999 m",
                 "12 mm mm",
-                "1//2 in"
+                "1//2 in",
+                "¹³ in",
+                "1¹³ in",
+                "₁₆ in",
+                "1⁄ in",
+                "¹³⁄₀ in",
+                "1.5¹⁄₂ in",
+                "12 cm²",
+                "1.234,5 mm"
             })
     void refusesTheRestWithASentence(String typed) {
         assertThatThrownBy(() -> Length.parse(typed))
@@ -127,5 +153,47 @@ class LengthTest {
                     .isGreaterThan(mm - 0.011)
                     .isLessThan(mm + 26);
         }
+    }
+
+    /** Whatever a length is shown as can be copied and typed back. */
+    @ParameterizedTest
+    @CsvSource({"METRIC, en-GB", "METRIC, de-DE", "INCHES, en-GB", "INCHES, de-DE", "INCHES, fr-CA"})
+    void whatIsShownCanBeTypedBack(UnitSystem system, String place) {
+        Shown shown = new Shown(system, Locale.forLanguageTag(place));
+        RandomGenerator random = RandomGeneratorFactory.of("L64X128MixRandom").create(16);
+        for (int i = 0; i < 20_000; i++) {
+            double mm = Math.pow(10, random.nextDouble(-1, 5));
+            typedBack(shown.height(mm), mm, system == UnitSystem.INCHES ? 25.4 / 32 : 0.5);
+            typedBack(shown.cut(mm), mm, system == UnitSystem.INCHES ? 25.4 : 10);
+            typedBack(shown.total(mm), mm, system == UnitSystem.INCHES ? 914.4 / 20 : 50);
+            typedBack(shown.fine(mm), mm, system == UnitSystem.INCHES ? 0.0127 : 0.005);
+        }
+        for (int sixteenths = 1; sixteenths < 400; sixteenths++) {
+            double mm = sixteenths * 25.4 / 16;
+            assertThat(Length.parse(new Shown(UnitSystem.INCHES).height(mm)).mm())
+                    .isCloseTo(mm, within(1e-9));
+        }
+    }
+
+    /** @param within half of what is told apart, or all of it where it is rounded up, mm */
+    private static void typedBack(String said, double mm, double within) {
+        assertThat(Length.parse(said).mm()).as(said).isCloseTo(mm, within(within + 1e-6));
+    }
+
+    /** What was typed is kept; what is seen has the decimal sign of the place. */
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "12.5 cm | 12,5 cm | 12.5 cm",
+                "12,5 cm | 12,5 cm | 12.5 cm",
+                ".5 cm | ,5 cm | .5 cm",
+                "1 1/2 in | 1 1/2 in | 1 1/2 in",
+                "30/10 cm | 30/10 cm | 30/10 cm",
+                "7.5 wraps in 2,5 cm | 7,5 wraps in 2,5 cm | 7.5 wraps in 2.5 cm"
+            })
+    void theDecimalSignThatIsSeenIsThatOfThePlace(String typed, String german, String british) {
+        assertThat(new Shown(UnitSystem.METRIC, Locale.GERMANY).typed(typed)).isEqualTo(german);
+        assertThat(new Shown(UnitSystem.METRIC, Locale.UK).typed(typed)).isEqualTo(british);
     }
 }

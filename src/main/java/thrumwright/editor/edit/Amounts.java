@@ -19,6 +19,7 @@ import thrumwright.block.WarpLoops;
 import thrumwright.block.YarnBlock;
 import thrumwright.measure.BadMeasure;
 import thrumwright.measure.Length;
+import thrumwright.measure.Shown;
 import thrumwright.measure.UnitSystem;
 import thrumwright.piece.Piece;
 import thrumwright.piece.Place;
@@ -39,18 +40,18 @@ public final class Amounts {
         return block instanceof YarnBlock || block instanceof OpenWarp;
     }
 
-    /** As it could be typed; empty if it has none. */
+    /** As it could be typed here; empty if it has none. */
     public static String text(Block block) {
         if (block instanceof PlainBand band) {
-            return band.amount().text();
+            return Shown.here(band.amount().text());
         } else if (block instanceof OrderingCord cord) {
             return new Amount.Picks(cord.picks()).text();
         } else if (block instanceof SpreadHeader header) {
             return new Amount.Picks(header.picks()).text();
         } else if (block instanceof OpenWarp open) {
-            return open.height().text();
+            return Shown.here(open.height().text());
         } else if (block instanceof EdgeFinish finish) {
-            return finish.length().map(Length::text).orElse("");
+            return finish.length().map(length -> Shown.here(length.text())).orElse("");
         }
         return rows(block).map(rows -> rows + (rows == 1 ? " row" : " rows")).orElse("");
     }

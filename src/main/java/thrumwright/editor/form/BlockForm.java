@@ -187,7 +187,7 @@ final class BlockForm {
             soumak();
         } else if (block instanceof HalfHitch) {
             section(HalfHitch.class)
-                    .text(
+                    .measure(
                             "block.group",
                             part -> String.valueOf(part.endsPerGroup()),
                             (part, typed) -> new HalfHitch(part.tag(), part.use(), part.rows(), typing.whole(typed)));
@@ -208,7 +208,7 @@ final class BlockForm {
 
     private void twining() {
         FieldPanel.Section<Twining> twining = section(Twining.class);
-        twining.text(
+        twining.measure(
                 "block.group",
                 part -> String.valueOf(part.endsPerGroup()),
                 (part, typed) -> new Twining(
@@ -229,7 +229,7 @@ final class BlockForm {
 
     private void soumak() {
         FieldPanel.Section<Soumak> soumak = section(Soumak.class);
-        soumak.text(
+        soumak.measure(
                 "block.over",
                 part -> String.valueOf(part.over()),
                 (part, typed) -> new Soumak(
@@ -240,7 +240,7 @@ final class BlockForm {
                         part.under(),
                         part.first(),
                         part.countered()));
-        soumak.text(
+        soumak.measure(
                 "block.under",
                 part -> String.valueOf(part.under()),
                 (part, typed) -> new Soumak(
@@ -275,12 +275,12 @@ final class BlockForm {
                 Support.Kind.values(),
                 part -> part.support().map(Support::kind),
                 (part, kind) -> part.withSupport(kind.map(wanted -> support(part, wanted))));
-        fold.text(
+        fold.measure(
                 "block.support-size",
                 part -> part.support().map(Support::size).map(Object::toString).orElse(""),
                 (part, typed) -> part.withSupport(
                         Typing.lengthOrNone(typed, desk.session().piece()).map(size -> sized(part, size))));
-        fold.text(
+        fold.measure(
                 "block.slat-thickness",
                 part -> part.support()
                         .filter(Support.Slat.class::isInstance)
@@ -298,21 +298,21 @@ final class BlockForm {
                 Turning.Kind.values(),
                 part -> part.turning().kind(),
                 (part, kind) -> part.withTurning(turned(part, kind)));
-        fold.text(
+        fold.measure(
                 "block.first-turn",
                 part -> part.firstTurn().map(Object::toString).orElse(""),
                 (part, typed) -> part.withTurning(
                         Typing.lengthOrNone(typed, desk.session().piece())
                                 .<Turning>map(Turning.Twice::new)
                                 .orElseGet(() -> part.firstTurn().isPresent() ? new Turning.Once() : part.turning())));
-        fold.text(
+        fold.measure(
                 "block.band-width",
                 part -> part.band().map(band -> band.width().toString()).orElse(""),
                 (part, typed) -> part.withTurning(
                         Typing.lengthOrNone(typed, desk.session().piece())
                                 .<Turning>map(width -> new Turning.Faced(width, thickness(part)))
                                 .orElseGet(() -> part.band().isPresent() ? new Turning.Once() : part.turning())));
-        fold.text(
+        fold.measure(
                 "block.band-thickness",
                 part -> thickness(part).map(Object::toString).orElse(""),
                 (part, typed) -> part.withTurning(
@@ -385,7 +385,7 @@ final class BlockForm {
                 WarpFinish.Kind.values(),
                 WarpFinish::kind,
                 (part, kind) -> new WarpFinish(part.tag(), kind, part.endsPerGroup(), part.hanging()));
-        finish.text(
+        finish.measure(
                 "block.group",
                 part -> String.valueOf(part.endsPerGroup()),
                 (part, typed) -> new WarpFinish(part.tag(), part.kind(), typing.whole(typed), part.hanging()));
@@ -393,11 +393,11 @@ final class BlockForm {
 
     private void knots() {
         FieldPanel.Section<KnotRows> knots = section(KnotRows.class);
-        knots.text(
+        knots.measure(
                 "block.knot-rows",
                 part -> String.valueOf(part.rows()),
                 (part, typed) -> part.withRows(typing.whole(typed)));
-        knots.text(
+        knots.measure(
                 "block.group",
                 part -> String.valueOf(part.endsPerGroup()),
                 (part, typed) -> new KnotRows(
@@ -407,7 +407,7 @@ final class BlockForm {
                 KnotRows::split,
                 (part, split) -> new KnotRows(
                         part.tag(), part.rows(), part.endsPerGroup(), split, part.apart(), part.hanging()));
-        knots.text(
+        knots.measure(
                 "block.apart",
                 part -> part.apart().map(Object::toString).orElse(""),
                 (part, typed) -> new KnotRows(
@@ -421,7 +421,7 @@ final class BlockForm {
 
     private void turned() {
         FieldPanel.Section<TurnedEnds> turned = section(TurnedEnds.class);
-        turned.text(
+        turned.measure(
                 "block.turned-over",
                 part -> String.valueOf(part.over()),
                 (part, typed) ->
@@ -440,11 +440,11 @@ final class BlockForm {
 
     private void tassels() {
         FieldPanel.Section<WrappedTassels> tassels = section(WrappedTassels.class);
-        tassels.text(
+        tassels.measure(
                 "block.turns",
                 part -> String.valueOf(part.turns()),
                 (part, typed) -> part.withTurns(typing.whole(typed)));
-        tassels.text(
+        tassels.measure(
                 "block.group",
                 part -> String.valueOf(part.endsPerGroup()),
                 (part, typed) ->
@@ -460,7 +460,7 @@ final class BlockForm {
                 WarpLoops.Held.values(),
                 WarpLoops::round,
                 (part, round) -> new WarpLoops(part.tag(), round, part.thick()));
-        loops.text(
+        loops.measure(
                 "block.round-thick",
                 part -> part.thick().text(),
                 (part, typed) -> new WarpLoops(
@@ -471,7 +471,7 @@ final class BlockForm {
 
     private void header() {
         FieldPanel.Section<SpreadHeader> header = section(SpreadHeader.class);
-        header.text(
+        header.measure(
                 "block.strands",
                 part -> String.valueOf(part.strands()),
                 (part, typed) ->

@@ -22,6 +22,7 @@ import net.miginfocom.swing.MigLayout;
 import thrumwright.editor.look.Column;
 import thrumwright.editor.look.Prose;
 import thrumwright.editor.text.Texts;
+import thrumwright.measure.Shown;
 
 /** Fields one under the other, with their labels beside them and, where it is needed, a reason under them. */
 class FieldColumn extends Column {
@@ -107,6 +108,11 @@ class FieldColumn extends Column {
             JTextField field = new JTextField(8);
             typed(key, field, field, get, set);
             return field;
+        }
+
+        /** As {@link #text}, for numbers: with the decimal sign that is usual here, whichever was typed. */
+        JTextField measure(String key, Function<T, String> get, BiFunction<T, String, T> set) {
+            return text(key, get.andThen(Shown::here), set);
         }
 
         JTextArea lines(String key, Function<T, String> get, BiFunction<T, String, T> set) {

@@ -20,6 +20,7 @@ import thrumwright.editor.look.Swatch;
 import thrumwright.editor.text.Texts;
 import thrumwright.measure.Length;
 import thrumwright.measure.Sett;
+import thrumwright.measure.Shown;
 import thrumwright.piece.ClassMember;
 import thrumwright.piece.ClassSet;
 import thrumwright.piece.Loom;
@@ -108,21 +109,21 @@ public final class MemberForm {
                 piece -> piece.loom().name());
         grey(
                 length(one, "member.width", ClassMember::width, ClassMember::withWidth),
-                piece -> piece.warp().width().text());
+                piece -> Shown.here(piece.warp().width().text()));
         grey(
-                one.text(
+                one.measure(
                         "member.sett",
                         member -> member.sett().map(Sett::text).orElse(""),
                         (member, typed) ->
                                 member.withSett(typed.isBlank() ? Optional.empty() : Optional.of(Sett.parse(typed)))),
-                piece -> piece.warp().sett().text());
+                piece -> Shown.here(piece.warp().sett().text()));
         posts(one);
         grey(
                 length(one, "member.open", ClassMember::open, ClassMember::withOpen),
-                piece -> piece.loom().open().text());
+                piece -> Shown.here(piece.loom().open().text()));
         grey(
                 length(one, "member.per-end", ClassMember::warpPerEnd, ClassMember::withWarpPerEnd),
-                piece -> piece.loom().warpPerEnd().text());
+                piece -> Shown.here(piece.loom().warpPerEnd().text()));
         one.choice("member.first", this::yarns, ClassMember::firstYarnId, ClassMember::withFirstYarn);
         one.choice("member.last", this::yarns, ClassMember::lastYarnId, ClassMember::withLastYarn);
         JScrollPane scroll = new JScrollPane(fields);
@@ -138,7 +139,7 @@ public final class MemberForm {
             String key,
             Function<ClassMember, Optional<Length>> get,
             BiFunction<ClassMember, Optional<Length>, ClassMember> set) {
-        return one.text(
+        return one.measure(
                 key,
                 member -> get.apply(member).map(Length::text).orElse(""),
                 (member, typed) -> set.apply(member, Typing.lengthOrNone(typed, piece())));
@@ -147,7 +148,7 @@ public final class MemberForm {
     private void posts(FieldColumn.Section<ClassMember> one) {
         one.oneOf("member.posts", "posts", PostsKind.values(), MemberForm::kind, this::withKind);
         grey(
-                one.text(
+                one.measure(
                         "member.post",
                         member -> own(member)
                                 .map(posts -> posts.diameter().text())
@@ -158,18 +159,20 @@ public final class MemberForm {
                                 thick -> new Loom.Uprights(thick, usual(member).gap()))),
                 piece -> piece.loom()
                         .uprights()
-                        .map(posts -> posts.diameter().text())
+                        .map(posts -> Shown.here(posts.diameter().text()))
                         .orElse(""));
         grey(
-                one.text(
+                one.measure(
                         "member.gap",
                         member -> own(member).map(posts -> posts.gap().text()).orElse(""),
                         (member, typed) -> withPosts(
                                 member,
                                 typed,
                                 gap -> new Loom.Uprights(usual(member).diameter(), gap))),
-                piece ->
-                        piece.loom().uprights().map(posts -> posts.gap().text()).orElse(""));
+                piece -> piece.loom()
+                        .uprights()
+                        .map(posts -> Shown.here(posts.gap().text()))
+                        .orElse(""));
     }
 
     private static Optional<Loom.Uprights> own(ClassMember member) {

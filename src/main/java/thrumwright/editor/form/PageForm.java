@@ -48,11 +48,11 @@ public final class PageForm {
                         Choice.of(false, texts.say("page.upright")), Choice.of(true, texts.say("page.on-its-side"))),
                 SheetChoice::landscape,
                 SheetChoice::withLandscape);
-        page.text(
+        page.measure(
                 "page.margin",
                 choice -> choice.margin().text(),
                 (choice, typed) -> choice.withMargin(length(typed, Unit.MILLIMETRE)));
-        page.text(
+        page.measure(
                 "page.distance",
                 choice -> choice.distance().text(),
                 (choice, typed) -> choice.withDistance(length(typed, Unit.METRE)));

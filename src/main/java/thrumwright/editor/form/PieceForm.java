@@ -49,7 +49,7 @@ final class PieceForm {
     private void design(FieldPanel panel) {
         panel.heading("heading.design");
         FieldPanel.Section<Design> design = panel.about(Subject.always("design", Piece::design, Piece::withDesign));
-        design.text(
+        design.measure(
                 "design.height",
                 part -> part.height().text(),
                 (part, typed) -> new Design(
@@ -87,7 +87,7 @@ final class PieceForm {
                 Design::lastSide,
                 (part, side) -> new Design(
                         part.height(), part.firstYarnId(), part.lastYarnId(), part.lastShed(), side, part.relaxing()));
-        design.text(
+        design.measure(
                 "design.relaxing",
                 part -> Typing.percent(part.relaxing()),
                 (part, typed) -> new Design(
@@ -110,8 +110,8 @@ final class PieceForm {
         FieldPanel panel = new FieldPanel(desk);
         panel.heading("heading.warp");
         FieldPanel.Section<Warp> warp = panel.about(Subject.always("warp", Piece::warp, Piece::withWarp));
-        warp.text("warp.width", part -> part.width().text(), (part, typed) -> part.withWidth(length(typed)));
-        warp.text("warp.sett", part -> part.sett().text(), (part, typed) -> part.withSett(Sett.parse(typed)));
+        warp.measure("warp.width", part -> part.width().text(), (part, typed) -> part.withWidth(length(typed)));
+        warp.measure("warp.sett", part -> part.sett().text(), (part, typed) -> part.withSett(Sett.parse(typed)));
         warp.choice("warp.yarn", this::yarns, Warp::yarnId, Warp::withYarn);
         panel.prose(() -> desk.texts()
                 .say(
@@ -124,7 +124,7 @@ final class PieceForm {
                                         .shown()
                                         .shown()
                                         .total(desk.session().plan().warpYarn()))));
-        warp.text(
+        warp.measure(
                 "warp.woven",
                 part -> part.woven().map(Length::text).orElse(""),
                 (part, typed) -> part.withWoven(Typing.lengthOrNone(typed, piece())));
@@ -139,31 +139,31 @@ final class PieceForm {
         panel.heading("heading.loom");
         FieldPanel.Section<Loom> loom = panel.about(Subject.always("loom", Piece::loom, Piece::withLoom));
         loom.text("loom.name", Loom::name, (part, typed) -> loom(part, typed.strip(), part.open(), part.clearance()));
-        loom.text(
+        loom.measure(
                 "loom.open",
                 part -> part.open().text(),
                 (part, typed) -> loom(part, part.name(), length(typed), part.clearance()));
-        loom.text(
+        loom.measure(
                 "loom.post",
                 part -> part.uprights().map(posts -> posts.diameter().text()).orElse(""),
                 (part, typed) -> posts(
                         part,
                         Typing.lengthOrNone(typed, piece()),
                         part.uprights().map(Loom.Uprights::gap)));
-        loom.text(
+        loom.measure(
                 "loom.gap",
                 part -> part.uprights().map(posts -> posts.gap().text()).orElse(""),
                 this::gap);
-        loom.text(
+        loom.measure(
                 "loom.clearance",
                 part -> part.clearance().text(),
                 (part, typed) -> loom(part, part.name(), part.open(), length(typed)));
-        loom.text(
+        loom.measure(
                 "loom.room",
                 part -> part.workingRoom().text(),
                 (part, typed) -> new Loom(
                         part.name(), part.open(), part.uprights(), part.clearance(), length(typed), part.warpPerEnd()));
-        loom.text(
+        loom.measure(
                 "loom.warp",
                 part -> part.warpPerEnd().text(),
                 (part, typed) -> new Loom(
@@ -225,27 +225,27 @@ final class PieceForm {
                         part.ease(),
                         part.handful(),
                         part.overlap()));
-        habits.text(
+        habits.measure(
                 "habits.step",
                 part -> part.step().text(),
                 (part, typed) -> habits(part, length(typed), part.tail(), part.tie(), part.ease()));
-        habits.text(
+        habits.measure(
                 "habits.tail",
                 part -> part.tail().text(),
                 (part, typed) -> habits(part, part.step(), length(typed), part.tie(), part.ease()));
-        habits.text(
+        habits.measure(
                 "habits.tie",
                 part -> part.tie().text(),
                 (part, typed) -> habits(part, part.step(), part.tail(), length(typed), part.ease()));
-        habits.text(
+        habits.measure(
                 "habits.ease",
                 part -> Typing.percent(part.ease()),
                 (part, typed) -> habits(part, part.step(), part.tail(), part.tie(), typing.percent(typed)));
-        habits.text(
+        habits.measure(
                 "habits.handful",
                 part -> part.handful().text(),
                 (part, typed) -> butterflies(part, length(typed), part.overlap()));
-        habits.text(
+        habits.measure(
                 "habits.overlap",
                 part -> part.overlap().text(),
                 (part, typed) -> butterflies(part, part.handful(), length(typed)));

@@ -209,20 +209,20 @@ final class YarnForm {
                         part -> part.colour().text(),
                         (part, typed) -> part.withColour(Colour.parse(typed.strip()))));
         yarn.oneOf("yarn.fibre", "fibre", Fibre.values(), Yarn::fibre, Yarn::withFibre);
-        yarn.text(
+        yarn.measure(
                 "yarn.thickness",
                 part -> part.thickness().text(),
                 (part, typed) -> part.withThickness(Thickness.parse(typed)));
         yarn.oneOf("yarn.firmness", "firmness", Firmness.values(), Yarn::firmness, Yarn::withFirmness);
-        yarn.text(
+        yarn.measure(
                 "yarn.sample",
                 part -> part.sample().map(YarnForm::sample).orElse(""),
                 (part, typed) -> part.withSample(sample(typed)));
-        yarn.text(
+        yarn.measure(
                 "yarn.used",
                 part -> part.usage().map(YarnForm::usage).orElse(""),
                 (part, typed) -> part.withUsage(usage(typed)));
-        yarn.text(
+        yarn.measure(
                 "yarn.stock",
                 part -> part.stock().map(Length::text).orElse(""),
                 (part, typed) -> part.withStock(stock(typed)));

@@ -148,7 +148,7 @@ public final class MembersView {
                 case 1 -> names.name(row);
                 case 2 -> piece.loom().name();
                 case 3 -> shown.cut(piece.warp().nominalWidth());
-                case 4 -> piece.warp().sett().text();
+                case 4 -> piece.shown().typed(piece.warp().sett().text());
                 case 5 -> String.valueOf(piece.warp().ends());
                 case 6 -> posts(piece.loom(), shown);
                 default -> shown.height(piece.loom().open().mm());
