@@ -22,6 +22,7 @@ import thrumwright.editor.edit.Change;
 import thrumwright.editor.edit.ClassSession;
 import thrumwright.editor.form.MemberForm;
 import thrumwright.editor.look.Icons;
+import thrumwright.editor.look.Pixels;
 import thrumwright.editor.text.CommandTexts;
 import thrumwright.editor.text.Commands;
 import thrumwright.editor.text.Texts;
@@ -103,7 +104,7 @@ final class ClassWindow {
         frame.add(middle());
         frame.add(jobs.component(), BorderLayout.SOUTH);
         commands.bindWindow(frame.getRootPane());
-        Geometry.least(frame, 640, 360);
+        Geometry.least(frame, 683, 384);
         place();
         frame.setDefaultCloseOperation(JFrame.DO_NOTHING_ON_CLOSE);
         frame.addWindowListener(new WindowAdapter() {
@@ -153,7 +154,7 @@ final class ClassWindow {
         summary.setEditable(false);
         summary.setLineWrap(true);
         summary.setWrapStyleWord(true);
-        summary.setBorder(BorderFactory.createEmptyBorder(8, 12, 8, 12));
+        summary.setBorder(BorderFactory.createEmptyBorder(Pixels.of(8), Pixels.of(12), Pixels.of(8), Pixels.of(12)));
         summary.getAccessibleContext().setAccessibleName(texts.say("class.summary"));
         JSplitPane left = new JSplitPane(
                 JSplitPane.VERTICAL_SPLIT, new MembersView(session, texts).component(), new JScrollPane(summary));
@@ -162,8 +163,8 @@ final class ClassWindow {
         JSplitPane whole = new JSplitPane(JSplitPane.HORIZONTAL_SPLIT, left, form.component());
         whole.setResizeWeight(1);
         whole.setBorder(BorderFactory.createEmptyBorder());
-        form.component().setPreferredSize(new Dimension(330, 400));
-        form.component().setMinimumSize(new Dimension(280, 100));
+        form.component().setPreferredSize(Pixels.of(new Dimension(330, 400)));
+        form.component().setMinimumSize(Pixels.of(new Dimension(280, 100)));
         return whole;
     }
 

@@ -3,6 +3,8 @@ package thrumwright.editor;
 import java.awt.BorderLayout;
 import java.awt.Component;
 import java.awt.Toolkit;
+import java.awt.event.ComponentAdapter;
+import java.awt.event.ComponentEvent;
 import java.awt.event.WindowAdapter;
 import java.awt.event.WindowEvent;
 import java.nio.file.Path;
@@ -217,6 +219,12 @@ final class EditorWindow {
         scroll.setColumnHeaderView(new WidthRule(canvas));
         scroll.getColumnHeader().setScrollMode(JViewport.SIMPLE_SCROLL_MODE);
         scroll.setCorner(ScrollPaneConstants.UPPER_LEFT_CORNER, labels.titles());
+        scroll.addComponentListener(new ComponentAdapter() {
+            @Override
+            public void componentResized(ComponentEvent event) {
+                labels.setRoom(scroll.getWidth());
+            }
+        });
         return scroll;
     }
 
@@ -337,7 +345,7 @@ final class EditorWindow {
     }
 
     private void size() {
-        Geometry.least(frame, 640, 360);
+        Geometry.least(frame, 683, 384);
         new Geometry(room.settings()).restore(frame, room.windows().size() - 1);
     }
 

@@ -83,6 +83,7 @@ final class Menus {
                 "measure-screen",
                 null,
                 "views-large",
+                "fields-shown",
                 "shelf-fold",
                 "rules");
         view.add(views());

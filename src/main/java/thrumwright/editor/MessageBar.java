@@ -5,6 +5,7 @@ import javax.swing.BorderFactory;
 import javax.swing.JButton;
 import javax.swing.JPanel;
 import javax.swing.UIManager;
+import thrumwright.editor.look.Pixels;
 import thrumwright.editor.look.Prose;
 import thrumwright.editor.text.Texts;
 
@@ -14,7 +15,7 @@ final class MessageBar {
     private final Prose sentence = new Prose("");
 
     MessageBar(Texts texts) {
-        panel.setBorder(BorderFactory.createEmptyBorder(6, 12, 6, 8));
+        panel.setBorder(BorderFactory.createEmptyBorder(Pixels.of(6), Pixels.of(12), Pixels.of(6), Pixels.of(8)));
         sentence.setName("message");
         JButton away = new JButton(texts.say("message.away"));
         away.setName("messageAway");

@@ -42,6 +42,8 @@ final class Parts {
     /** How high the views were before they were made large; 0 if they never were. */
     private int before;
 
+    private int fieldsBefore;
+
     /** @param picture the canvas with what belongs to it */
     Parts(Geometry geometry, JComponent picture, JTabbedPane views, JComponent right) {
         this.geometry = geometry;
@@ -89,8 +91,10 @@ final class Parts {
         commands.addSwitch("views-large", this::toggleViews, this::viewsLarge);
         commands.add("divider-up", () -> setViews(viewsHeight() + Pixels.of(STEP)));
         commands.add("divider-down", () -> setViews(viewsHeight() - Pixels.of(STEP)));
-        commands.add("divider-left", () -> setFields(fieldsWidth() + Pixels.of(STEP)));
-        commands.add("divider-right", () -> setFields(fieldsWidth() - Pixels.of(STEP)));
+        commands.add("divider-left", () -> setFields(fieldsWidth() + Pixels.of(STEP)), this::fieldsShown);
+        commands.add("divider-right", () -> setFields(fieldsWidth() - Pixels.of(STEP)), this::fieldsShown);
+        commands.addSwitch("fields-shown", this::toggleFields, this::fieldsShown);
+        across.addPropertyChangeListener(JSplitPane.DIVIDER_LOCATION_PROPERTY, event -> commands.refresh());
         down.addPropertyChangeListener(JSplitPane.DIVIDER_LOCATION_PROPERTY, event -> commands.refresh());
         views.addMouseListener(new MouseAdapter() {
             @Override
@@ -110,6 +114,22 @@ final class Parts {
             before = viewsHeight();
             setViews(large());
         }
+    }
+
+    /** Leaves all of the width to the picture, or brings the fields back. */
+    private void toggleFields() {
+        if (fieldsShown()) {
+            fieldsBefore = fieldsWidth();
+            right.setVisible(false);
+            across.setDividerLocation(across.getWidth() - across.getDividerSize());
+        } else {
+            right.setVisible(true);
+            setFields(fieldsBefore);
+        }
+    }
+
+    private boolean fieldsShown() {
+        return right.isVisible();
     }
 
     /** Made large by the command or by hand, which comes to the same. */
@@ -155,6 +175,6 @@ final class Parts {
     void remember() {
         boolean back = viewsLarge() && before > 0;
         geometry.rememberPart("views", back ? before : viewsHeight());
-        geometry.rememberPart("forms", fieldsWidth());
+        geometry.rememberPart("forms", fieldsShown() ? fieldsWidth() : fieldsBefore);
     }
 }

@@ -14,6 +14,7 @@ import javax.swing.Timer;
 import thrumwright.editor.edit.Change;
 import thrumwright.editor.form.PageForm;
 import thrumwright.editor.look.Icons;
+import thrumwright.editor.look.Pixels;
 import thrumwright.editor.sheet.PageView;
 import thrumwright.editor.sheet.PageZoom;
 import thrumwright.editor.sheet.SheetMaker;
@@ -111,12 +112,12 @@ final class SheetWindow {
         top.add(messages.component(), BorderLayout.SOUTH);
         frame.add(top, BorderLayout.NORTH);
         frame.add(view.component());
-        form.component().setPreferredSize(new Dimension(280, 300));
+        form.component().setPreferredSize(Pixels.of(new Dimension(280, 300)));
         frame.add(form.component(), BorderLayout.EAST);
         frame.add(jobs.component(), BorderLayout.SOUTH);
         commands.bindWindow(frame.getRootPane());
         view.listen(this::looked);
-        Geometry.least(frame, 640, 360);
+        Geometry.least(frame, 683, 384);
         place();
         frame.setDefaultCloseOperation(JFrame.DO_NOTHING_ON_CLOSE);
         frame.addWindowListener(new WindowAdapter() {

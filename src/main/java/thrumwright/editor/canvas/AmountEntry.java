@@ -14,6 +14,7 @@ import thrumwright.block.Block;
 import thrumwright.editor.edit.Amounts;
 import thrumwright.editor.edit.Edits;
 import thrumwright.editor.edit.Session;
+import thrumwright.editor.look.Pixels;
 import thrumwright.editor.look.Prose;
 import thrumwright.piece.Place;
 
@@ -137,7 +138,8 @@ public final class AmountEntry {
         reason.setForeground(colour);
         reason.setBackground(UIManager.getColor("Panel.background"));
         reason.setBorder(BorderFactory.createCompoundBorder(
-                BorderFactory.createLineBorder(colour), BorderFactory.createEmptyBorder(3, 6, 3, 6)));
+                BorderFactory.createLineBorder(colour),
+                BorderFactory.createEmptyBorder(Pixels.of(3), Pixels.of(6), Pixels.of(3), Pixels.of(6))));
         reason.setVisible(true);
         follow();
     }

@@ -2,6 +2,8 @@ package thrumwright.editor.canvas;
 
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import thrumwright.block.EdgeFinish;
 import thrumwright.block.HemFold;
 import thrumwright.editor.edit.Amounts;
@@ -44,6 +46,23 @@ public record BlockWording(String name, String amount, String height, String cut
     private static String cut(Butterflies butterflies, Shown shown) {
         String each = shown.cut(butterflies.each());
         return butterflies.count() == 1 ? each : butterflies.count() + " × " + each;
+    }
+
+    /** @param column 0 for the name to 3 for the cut */
+    String of(int column) {
+        return switch (column) {
+            case 0 -> name;
+            case 1 -> amount;
+            case 2 -> height;
+            default -> cut;
+        };
+    }
+
+    /** All of it in one line. */
+    String whole() {
+        return Stream.of(name, amount, height, cut)
+                .filter(text -> !text.isEmpty())
+                .collect(Collectors.joining(" · "));
     }
 
     /** All of it as one sentence without its name, for those who hear it. */

@@ -23,6 +23,7 @@ import thrumwright.drawing.Spread;
 import thrumwright.editor.canvas.CanvasMap.Spot;
 import thrumwright.editor.edit.Session;
 import thrumwright.editor.look.Ground;
+import thrumwright.editor.look.Pixels;
 import thrumwright.editor.text.Texts;
 import thrumwright.piece.Place;
 import thrumwright.plan.Plan;
@@ -31,23 +32,31 @@ import thrumwright.plan.Plan;
 public final class LabelColumn extends JComponent {
     private static final long serialVersionUID = 1L;
     /** Room for the lines to the blocks. */
-    private static final int LEADER = 34;
+    private static final int LEADER = Pixels.of(34);
 
-    private static final int GAP = 12;
-    private static final int EDGE = 8;
+    private static final int GAP = Pixels.of(12);
+    private static final int EDGE = Pixels.of(8);
     /** So many lines lie too close for their edges to be smoothed in the time there is. */
     private static final int DENSE = 40;
 
     /** Longer names are shortened; a tip says them in full. */
-    private static final int MOST_NAME = 170;
+    private static final int MOST_NAME = Pixels.of(170);
 
-    private static final int LEAST_NAME = 70;
+    private static final int LEAST_NAME = Pixels.of(70);
+
+    /** In a narrow window the list leaves out its last columns, so that it takes no more of the width than that. */
+    private static final double SHARE = 0.48;
 
     private final transient PieceCanvas canvas;
     private final transient Session session;
     private final transient Texts texts;
     private transient List<Row> rows = List.of();
     private transient LabelWidths columns = LabelWidths.NONE;
+    /** How many of the columns there is room for. */
+    private int shown = LabelWidths.COLUMNS;
+
+    /** What the list shares with the picture, pixels. */
+    private int room = Integer.MAX_VALUE;
     private int rowHeight;
 
     /**
@@ -109,15 +118,23 @@ public final class LabelColumn extends JComponent {
         }
     }
 
-    /** The whole of a name that has no room. */
+    /** Whatever of a line has no room. */
     @Override
     public String getToolTipText(MouseEvent event) {
         return rows.stream()
                 .filter(row -> Math.abs(row.y() - event.getY()) <= rowHeight / 2.0)
-                .filter(row -> row.widths().name() > columns.name())
+                .filter(row -> shown < LabelWidths.COLUMNS || row.widths().name() > columns.name())
                 .findFirst()
-                .map(row -> row.wording().name())
+                .map(row -> row.wording().whole())
                 .orElse(null);
+    }
+
+    /** @param width of all that the list shares with the picture, pixels */
+    public void setRoom(int width) {
+        if (width != room) {
+            room = width;
+            arrange();
+        }
     }
 
     /** Where blocks can be put down between the labels. */
@@ -149,11 +166,9 @@ public final class LabelColumn extends JComponent {
                         .filter(spot -> spot.place() == place && spot.id().equals(id))
                         .isPresent())
                 .findFirst()
-                .map(row -> new Rectangle(
-                        EDGE + columns.name() + GAP,
-                        (int) Math.round(row.y() - rowHeight / 2.0),
-                        columns.amount(),
-                        rowHeight));
+                .map(row -> shown > 1
+                        ? new Rectangle(EDGE + columns.name() + GAP, top(row), columns.amount(), rowHeight)
+                        : new Rectangle(EDGE, top(row), columns.name(), rowHeight));
     }
 
     /** What the label of a block says. */
@@ -187,6 +202,7 @@ public final class LabelColumn extends JComponent {
             rows.add(new Row(row.spot(), row.wording(), row.widths(), placed[i], row.target()));
         }
         columns = widths(fonts);
+        narrow();
         canvas.setLeastHeight((wanted.size() + 1) * rowHeight);
         if (getPreferredSize().width != getWidth()) {
             revalidate();
@@ -242,6 +258,18 @@ public final class LabelColumn extends JComponent {
                 texts.say("label.title.cut"));
     }
 
+    /** Leaves out what is least asked for, cut and height; then the amount, and at last names are shortened. */
+    private void narrow() {
+        int most = (int) (room * SHARE) - LEADER;
+        shown = LabelWidths.COLUMNS;
+        while (shown > 1 && textsWidth() > most) {
+            shown--;
+        }
+        if (textsWidth() > most) {
+            columns = columns.withName(Math.max(LEAST_NAME, columns.name() + most - textsWidth()));
+        }
+    }
+
     @Override
     public Dimension getPreferredSize() {
         // while something is dragged, longer or shorter words must not push the picture aside
@@ -250,7 +278,7 @@ public final class LabelColumn extends JComponent {
     }
 
     private int textsWidth() {
-        return EDGE + columns.sum() + 4 * GAP;
+        return EDGE + columns.sum(shown) + shown * GAP;
     }
 
     /** The titles of the columns, to stand above them. */
@@ -374,12 +402,11 @@ public final class LabelColumn extends JComponent {
         String name = fits ? wording.name() : clipped(wording.name(), g.getFontMetrics(), columns.name());
         g.drawString(name, EDGE, base);
         g.setFont(fonts.plain());
-        int right = EDGE + columns.name() + GAP + columns.amount();
-        g.drawString(wording.amount(), right - widths.amount(), base);
-        right += GAP + columns.height();
-        g.drawString(wording.height(), right - widths.height(), base);
-        right += GAP + columns.cut();
-        g.drawString(wording.cut(), right - widths.cut(), base);
+        int right = EDGE + columns.name();
+        for (int i = 1; i < shown; i++) {
+            right += GAP + columns.of(i);
+            g.drawString(wording.of(i), right - widths.of(i), base);
+        }
     }
 
     private static String clipped(String text, FontMetrics metrics, int width) {

@@ -5,6 +5,7 @@ import javax.swing.JComponent;
 
 /** How much room each text of a label takes across, pixels. */
 record LabelWidths(int name, int amount, int height, int cut) {
+    static final int COLUMNS = 4;
     static final LabelWidths NONE = new LabelWidths(0, 0, 0, 0);
 
     static LabelWidths of(BlockWording wording, LabelFonts fonts, JComponent where) {
@@ -29,7 +30,22 @@ record LabelWidths(int name, int amount, int height, int cut) {
         return new LabelWidths(other, amount, height, cut);
     }
 
-    int sum() {
-        return name + amount + height + cut;
+    /** @param column 0 for the name to 3 for the cut */
+    int of(int column) {
+        return switch (column) {
+            case 0 -> name;
+            case 1 -> amount;
+            case 2 -> height;
+            default -> cut;
+        };
+    }
+
+    /** @param columns how many of them, from the first */
+    int sum(int columns) {
+        int sum = 0;
+        for (int i = 0; i < columns; i++) {
+            sum += of(i);
+        }
+        return sum;
     }
 }

@@ -10,6 +10,7 @@ import javax.swing.JComponent;
 import javax.swing.UIManager;
 import thrumwright.drawing.View;
 import thrumwright.editor.look.Ground;
+import thrumwright.editor.look.Pixels;
 
 /** The rule above the canvas: widths from the first warp end. */
 public final class WidthRule extends JComponent {
@@ -25,7 +26,7 @@ public final class WidthRule extends JComponent {
 
     @Override
     public Dimension getPreferredSize() {
-        return new Dimension(canvas.getPreferredSize().width, HEIGHT);
+        return new Dimension(canvas.getPreferredSize().width, Pixels.of(HEIGHT));
     }
 
     @Override
@@ -41,7 +42,7 @@ public final class WidthRule extends JComponent {
         Rectangle seen = canvas.pictured();
         Ticks ticks = Ticks.of(
                 view.scale(),
-                metrics.stringWidth("000.0") + 8,
+                metrics.stringWidth("000.0") + Pixels.of(8),
                 canvas.session().shown().shown());
         double from = Math.max(0, view.clothX(seen.getMinX()));
         double to = Math.min(canvas.picture().span(), view.clothX(seen.getMaxX()));
@@ -49,9 +50,12 @@ public final class WidthRule extends JComponent {
             double x = view.x(tick.at());
             boolean numbered = !tick.number().isEmpty();
             g.setColor(UIManager.getColor("Thrumwright.quiet"));
-            Hair.upright(g, x, HEIGHT - (numbered ? 8 : 4), HEIGHT, 1);
+            Hair.upright(g, x, getHeight() - Pixels.of(numbered ? 8 : 4), getHeight(), 1);
             if (numbered) {
-                g.drawString(tick.number(), (float) (x - metrics.stringWidth(tick.number()) / 2.0), HEIGHT - 10);
+                g.drawString(
+                        tick.number(),
+                        (float) (x - metrics.stringWidth(tick.number()) / 2.0),
+                        getHeight() - Pixels.of(10));
             }
         }
         g.dispose();

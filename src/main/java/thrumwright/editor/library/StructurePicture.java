@@ -12,6 +12,7 @@ import thrumwright.drawing.Palette;
 import thrumwright.drawing.PiecePainter;
 import thrumwright.drawing.PiecePicture;
 import thrumwright.drawing.View;
+import thrumwright.editor.look.Pixels;
 import thrumwright.measure.Length;
 import thrumwright.measure.Unit;
 import thrumwright.piece.Piece;
@@ -39,8 +40,8 @@ final class StructurePicture extends JComponent {
     StructurePicture(Palette palette) {
         this.palette = palette;
         setName("structurePicture");
-        setPreferredSize(new Dimension(360, 240));
-        setMinimumSize(new Dimension(200, 120));
+        setPreferredSize(Pixels.of(new Dimension(360, 240)));
+        setMinimumSize(Pixels.of(new Dimension(200, 120)));
     }
 
     /** @param said what the picture shows, in words */

@@ -2,6 +2,7 @@ package thrumwright.editor.look;
 
 import com.formdev.flatlaf.util.UIScale;
 import java.awt.Dimension;
+import java.awt.Insets;
 
 /** Sizes of the window's own parts, which grow with its type wherever the look draws everything larger. */
 public final class Pixels {
@@ -14,6 +15,11 @@ public final class Pixels {
 
     /** As {@link #of(int)}, both ways. */
     public static Dimension of(Dimension usual) {
+        return UIScale.scale(usual);
+    }
+
+    /** As {@link #of(int)}, on every side. */
+    public static Insets of(Insets usual) {
         return UIScale.scale(usual);
     }
 

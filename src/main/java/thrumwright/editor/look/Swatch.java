@@ -18,7 +18,7 @@ public record Swatch(Colour colour) implements Icon {
     public void paintIcon(Component c, Graphics g, int x, int y) {
         Graphics2D own = (Graphics2D) g.create();
         own.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
-        RoundRectangle2D patch = new RoundRectangle2D.Double(x + 0.5, y + 0.5, SIZE - 1, SIZE - 1, 4, 4);
+        RoundRectangle2D patch = new RoundRectangle2D.Double(x + 0.5, y + 0.5, size() - 1.0, size() - 1.0, 4, 4);
         own.setColor(new Color(colour.rgb()));
         own.fill(patch);
         own.setColor(UIManager.getColor("Label.foreground"));
@@ -26,13 +26,17 @@ public record Swatch(Colour colour) implements Icon {
         own.dispose();
     }
 
+    private static int size() {
+        return Pixels.of(SIZE);
+    }
+
     @Override
     public int getIconWidth() {
-        return SIZE;
+        return size();
     }
 
     @Override
     public int getIconHeight() {
-        return SIZE;
+        return size();
     }
 }

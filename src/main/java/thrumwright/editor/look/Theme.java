@@ -3,8 +3,8 @@ package thrumwright.editor.look;
 import com.formdev.flatlaf.FlatDarkLaf;
 import com.formdev.flatlaf.FlatLaf;
 import com.formdev.flatlaf.FlatLightLaf;
+import com.formdev.flatlaf.util.UIScale;
 import java.awt.Color;
-import java.awt.Font;
 import java.awt.Graphics2D;
 import java.awt.GraphicsEnvironment;
 import java.awt.image.BufferedImage;
@@ -26,7 +26,9 @@ public enum Theme {
             new Palette(Color.BLACK, Color.WHITE, new Color(0xe0e0e0), new Color(0xffe14d), new Color(0x9a9a9a), true));
 
     private static final String FOLDER = "thrumwright.editor.themes";
-    private static final float SIZE = 14;
+    private static final int SIZE = 14;
+    /** The property by which FlatLaf knows the size of type that is drawn at its usual size. */
+    private static final String USUAL_SIZE = "flatlaf.uiScale.fontSizeDivider";
 
     private final Supplier<FlatLaf> look;
     private final Palette palette;
@@ -68,16 +70,25 @@ public enum Theme {
         FlatLaf.registerCustomDefaultsSource(FOLDER);
         FlatLaf.setUseNativeWindowDecorations(false);
         register(fonts);
-        Font font = fonts.regular().deriveFont(SIZE);
-        UIManager.put("defaultFont", new FontUIResource(font));
-        Font strong = fonts.semibold().deriveFont(SIZE);
-        UIManager.put("h3.font", new FontUIResource(fonts.semibold().deriveFont(SIZE + 1.5f)));
-        UIManager.put("semibold.font", new FontUIResource(strong));
         try {
             UIManager.setLookAndFeel(look.get());
         } catch (UnsupportedLookAndFeelException e) {
             throw new IllegalStateException("FlatLaf works on every system", e);
         }
+        setType(fonts, UIScale.getUserScaleFactor());
         FlatLaf.updateUI();
+    }
+
+    /**
+     * The program's own type, as much larger than usual as the look draws all else: by the
+     * system's own type, or as the user asks by {@code -Dflatlaf.uiScale}.
+     */
+    private static void setType(Fonts fonts, float larger) {
+        // From now on the look goes by our type, which is to come to the same.
+        System.setProperty(USUAL_SIZE, String.valueOf(SIZE));
+        float size = SIZE * larger;
+        UIManager.put("h3.font", new FontUIResource(fonts.semibold().deriveFont(size + 1.5f * larger)));
+        UIManager.put("semibold.font", new FontUIResource(fonts.semibold().deriveFont(size)));
+        UIManager.put("defaultFont", new FontUIResource(fonts.regular().deriveFont(size)));
     }
 }

@@ -20,6 +20,7 @@ import thrumwright.editor.canvas.DropGesture;
 import thrumwright.editor.canvas.LabelColumn;
 import thrumwright.editor.canvas.PieceCanvas;
 import thrumwright.editor.edit.Edits;
+import thrumwright.editor.look.Pixels;
 
 /** Carries a block to the canvas, with its picture and what letting go would do beside the pointer. */
 final class CarryToCanvas implements Carrying {
@@ -103,7 +104,7 @@ final class CarryToCanvas implements Carrying {
             add(words);
             setBorder(BorderFactory.createCompoundBorder(
                     BorderFactory.createLineBorder(UIManager.getColor("Thrumwright.selected")),
-                    BorderFactory.createEmptyBorder(4, 4, 4, 10)));
+                    BorderFactory.createEmptyBorder(Pixels.of(4), Pixels.of(4), Pixels.of(4), Pixels.of(10))));
         }
 
         /** @param what letting go would do; empty: nothing */

@@ -12,16 +12,17 @@ import javax.swing.JList;
 import javax.swing.JPanel;
 import javax.swing.ListCellRenderer;
 import javax.swing.UIManager;
+import thrumwright.editor.look.Pixels;
 import thrumwright.editor.look.Prose;
 
 /** A kind of block on the shelf: its picture, its name, and what it does. */
 final class WareCell extends JPanel implements ListCellRenderer<Ware> {
     /** Size of the picture in pixels of the window. */
-    static final Dimension PICTURE = new Dimension(68, 48);
+    static final Dimension PICTURE = Pixels.of(new Dimension(68, 48));
 
     private static final long serialVersionUID = 1L;
-    private static final Insets ROUND = new Insets(5, 8, 5, 8);
-    private static final int GAP = 10;
+    private static final Insets ROUND = Pixels.of(new Insets(5, 8, 5, 8));
+    private static final int GAP = Pixels.of(10);
 
     private final transient WarePictures pictures;
     private final JLabel picture = new JLabel();

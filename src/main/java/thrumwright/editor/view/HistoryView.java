@@ -24,6 +24,7 @@ import javax.swing.ListSelectionModel;
 import javax.swing.SwingUtilities;
 import javax.swing.UIManager;
 import thrumwright.editor.edit.Session;
+import thrumwright.editor.look.Pixels;
 import thrumwright.editor.text.Texts;
 
 /**
@@ -134,14 +135,14 @@ public final class HistoryView {
             if (point.undone() && !selected) {
                 setForeground(UIManager.getColor("Thrumwright.quiet"));
             }
-            setBorder(BorderFactory.createEmptyBorder(2, 10, 2, 8));
+            setBorder(BorderFactory.createEmptyBorder(Pixels.of(2), Pixels.of(10), Pixels.of(2), Pixels.of(8)));
             return this;
         }
     }
 
     /** Points at where the piece is now; elsewhere as wide, but empty. */
     private record Here(boolean shown) implements Icon {
-        private static final int SIZE = 10;
+        private static final int SIZE = Pixels.of(10);
 
         @Override
         public void paintIcon(Component component, Graphics graphics, int x, int y) {

@@ -9,6 +9,7 @@ import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
 import javax.swing.Icon;
 import javax.swing.UIManager;
+import thrumwright.editor.look.Pixels;
 import thrumwright.plan.Severity;
 
 /** A shape for each weight, so that colour isn't the only sign: a square, a triangle, a dot. */
@@ -19,7 +20,9 @@ record Mark(Severity severity) implements Icon {
     public void paintIcon(Component c, Graphics graphics, int x, int y) {
         Graphics2D g = (Graphics2D) graphics.create();
         g.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
-        g.translate(x, y + 3);
+        g.translate(x, y);
+        g.scale(Pixels.of(1f), Pixels.of(1f));
+        g.translate(0, 3);
         g.setColor(UIManager.getColor(colour(severity)));
         switch (severity) {
             case PROBLEM -> g.fill(new Rectangle2D.Double(1, 1, 10, 10));
@@ -47,11 +50,11 @@ record Mark(Severity severity) implements Icon {
 
     @Override
     public int getIconWidth() {
-        return SIZE;
+        return Pixels.of(SIZE);
     }
 
     @Override
     public int getIconHeight() {
-        return SIZE + 3;
+        return Pixels.of(SIZE + 3);
     }
 }

@@ -9,6 +9,7 @@ import javax.swing.KeyStroke;
 import javax.swing.SwingConstants;
 import javax.swing.table.DefaultTableCellRenderer;
 import javax.swing.table.TableCellRenderer;
+import thrumwright.editor.look.Pixels;
 
 /** Tables that are read and chosen from, never typed into. */
 final class ReadTables {
@@ -18,7 +19,7 @@ final class ReadTables {
 
     /** Titles stand over what they are titles of; Tab leaves the table, as it does a list. */
     static void style(JTable table) {
-        table.setRowHeight(ROW);
+        table.setRowHeight(Pixels.of(ROW));
         TableCellRenderer usual = table.getTableHeader().getDefaultRenderer();
         table.getTableHeader().setDefaultRenderer((all, value, selected, focused, row, column) -> {
             Component title = usual.getTableCellRendererComponent(all, value, selected, focused, row, column);

@@ -8,6 +8,7 @@ import java.awt.RenderingHints;
 import java.awt.geom.Path2D;
 import javax.swing.Icon;
 import javax.swing.UIManager;
+import thrumwright.editor.look.Pixels;
 
 /** A tick: all is as it should be. */
 final class Tick implements Icon {
@@ -21,23 +22,25 @@ final class Tick implements Icon {
     public void paintIcon(Component c, Graphics graphics, int x, int y) {
         Graphics2D g = (Graphics2D) graphics.create();
         g.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
+        g.translate(x, y);
+        g.scale(Pixels.of(1f), Pixels.of(1f));
         g.setColor(UIManager.getColor("Thrumwright.selected"));
         g.setStroke(new BasicStroke(2.2f, BasicStroke.CAP_ROUND, BasicStroke.JOIN_ROUND));
         Path2D tick = new Path2D.Double();
-        tick.moveTo(x + 1.5, y + 9);
-        tick.lineTo(x + 4.5, y + 12);
-        tick.lineTo(x + 10.5, y + 5);
+        tick.moveTo(1.5, 9);
+        tick.lineTo(4.5, 12);
+        tick.lineTo(10.5, 5);
         g.draw(tick);
         g.dispose();
     }
 
     @Override
     public int getIconWidth() {
-        return SIZE;
+        return Pixels.of(SIZE);
     }
 
     @Override
     public int getIconHeight() {
-        return SIZE + 3;
+        return Pixels.of(SIZE + 3);
     }
 }
