@@ -57,6 +57,7 @@ public final class LabelColumn extends JComponent {
 
     /** What the list shares with the picture, pixels. */
     private int room = Integer.MAX_VALUE;
+
     private int rowHeight;
 
     /**
