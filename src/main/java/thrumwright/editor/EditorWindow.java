@@ -86,6 +86,7 @@ final class EditorWindow {
     private final FileDrop drop;
     private Parts parts;
     private SheetWindow sheet;
+    private KeysWindow keys;
     private ClassWindow classWindow;
 
     EditorWindow(Workroom room, Session session) {
@@ -243,6 +244,7 @@ final class EditorWindow {
         }
         commands.add("history", this::toHistory);
         commands.add("sheet", () -> sheet().show());
+        commands.add("keys", () -> keys().show());
         commands.add("class", () -> classWindow().show());
         commands.add("print", () -> sheet().showAnd("sheet-print"));
         commands.add("export", () -> sheet().showAnd("sheet-export"));
@@ -401,6 +403,15 @@ final class EditorWindow {
         return sheet;
     }
 
+    /** The list of all keys; made when it is first wanted. */
+    private KeysWindow keys() {
+        if (keys == null) {
+            CommandTexts declared = new CommandTexts(texts.locale(), menuKey());
+            keys = new KeysWindow(room, KeyList.of(declared, frame.getJMenuBar(), texts));
+        }
+        return keys;
+    }
+
     /** How the sheet is set up, or was the last time. */
     SheetLook sheetLook() {
         return sheet != null
@@ -448,6 +459,9 @@ final class EditorWindow {
     void dispose() {
         new Geometry(room.settings()).remember(frame);
         parts.remember();
+        if (keys != null) {
+            keys.dispose();
+        }
         if (sheet != null) {
             sheet.dispose();
         }

@@ -98,6 +98,7 @@ final class Menus {
             view.add(item);
         }
         bar.add(view);
+        bar.add(bars.menu("menu.help", "keys"));
         return bar;
     }
 

@@ -46,9 +46,7 @@ public final class Decimals {
      * @param text with numbers that {@link Numbers} reads
      */
     static String local(String text, Locale locale) {
-        String sign = String.valueOf(
-                SYMBOLS.computeIfAbsent(locale, Decimals::symbols).getDecimalSeparator());
-        return SIGN.matcher(text).replaceAll(sign);
+        return SIGN.matcher(text).replaceAll(comma(locale) ? "," : ".");
     }
 
     /**

@@ -29,15 +29,16 @@ public record Shown(UnitSystem system, Locale locale) {
     }
 
     /**
-     * A length to cut: centimetres or inches; metres or yards when it is long. Never shown shorter than it is, but for a
-     * hundredth of a millimetre.
+     * A length to cut: in centimetres or in inches however long, so that the lengths of a list can be compared at a glance;
+     * long ones to whole ones. Never shown shorter than it is, but for a hundredth of a millimetre.
      */
     public String cut(double mm) {
+        boolean exact = mm < system.longFrom();
         if (system == UnitSystem.INCHES) {
             double inches = mm / Unit.INCH.millimetres();
-            return mm < system.longFrom() ? mixed(up(inches * 8), 8) + " in" : yards(up(inches));
+            return (exact ? mixed(up(inches * 8), 8) : String.valueOf(up(inches))) + " in";
         }
-        return mm < system.longFrom() ? decimals(up(mm) / 10.0, 1) + " cm" : decimals(up(mm / 10) / 100.0, 2) + " m";
+        return (exact ? decimals(up(mm) / 10.0, 1) : String.valueOf(up(mm / 10))) + " cm";
     }
 
     private static long up(double value) {
@@ -89,11 +90,6 @@ public record Shown(UnitSystem system, Locale locale) {
 
     private String inches(double mm, int parts) {
         return mixed(Math.round(mm / Unit.INCH.millimetres() * parts), parts) + " in";
-    }
-
-    private static String yards(long whole) {
-        long rest = whole % 36;
-        return whole / 36 + " yd" + (rest == 0 ? "" : " " + rest + " in");
     }
 
     /** {@code parts} of {@code of} as a whole number and a real fraction. */

@@ -18,7 +18,7 @@ public enum UnitSystem {
         return usual;
     }
 
-    /** From this length on, in mm, a cut is shown in metres or in yards. */
+    /** From this length on, in mm, a cut is shown to whole centimetres or inches. */
     double longFrom() {
         return longFrom;
     }

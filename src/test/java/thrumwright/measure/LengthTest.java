@@ -132,13 +132,22 @@ class LengthTest {
         assertThat(metric.height(2.359)).isEqualTo("2.4 mm");
         assertThat(metric.height(14.39)).isEqualTo("1.4 cm");
         assertThat(metric.cut(1450)).isEqualTo("145 cm");
-        assertThat(metric.cut(3700)).isEqualTo("3.7 m");
+        assertThat(metric.cut(3700)).isEqualTo("370 cm");
         assertThat(inches.height(12.7)).isEqualTo("½ in");
         assertThat(inches.height(20.6)).isEqualTo("¹³⁄₁₆ in");
         assertThat(inches.cut(25.4 * 40.5)).isEqualTo("40½ in");
-        assertThat(inches.cut(25.4 * 80)).isEqualTo("2 yd 8 in");
+        assertThat(inches.cut(25.4 * 80)).isEqualTo("80 in");
         assertThat(metric.halves(6.5)).isEqualTo("6½");
         assertThat(new Shown(UnitSystem.METRIC, Locale.GERMANY).height(145)).isEqualTo("14,5 cm");
+    }
+
+    /** Lengths of one list are compared at a glance: one unit for all of them, however long. */
+    @Test
+    void cutsAreAllInOneUnit() {
+        for (double mm = 1; mm < 30_000; mm += 37.3) {
+            assertThat(new Shown(UnitSystem.METRIC).cut(mm)).endsWith(" cm");
+            assertThat(new Shown(UnitSystem.INCHES).cut(mm)).matches("[0-9]*[½¼¾⅛⅜⅝⅞]? in");
+        }
     }
 
     /** Cutting by what is shown must never fall short. */

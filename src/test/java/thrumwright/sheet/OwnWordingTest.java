@@ -110,11 +110,10 @@ class OwnWordingTest {
                                 + " the first end, tail 15 cm.");
         // 1644.166 × 1.03 + 2 × 152.4 = 1998.3 mm, 78.67 in: two yards and 7 in
         assertThat(step(inches, Chapter.Kind.START, "Facing").sentences())
-                .containsExactly(
-                        "6 of Teal wool: 2 yd 7 in, 8½ widths; ¼ in high, up to 2⅝ in, from the left to the left,"
-                                + " under the first end, tail 6 in.");
+                .containsExactly("6 of Teal wool: 79 in, 8½ widths; ¼ in high, up to 2⅝ in, from the left to the left,"
+                        + " under the first end, tail 6 in.");
         assertThat(step(inches, Chapter.Kind.TOP, "Facing").sentences().get(0))
-                .startsWith("6 of Teal wool: 2 yd 7 in")
+                .startsWith("6 of Teal wool: 79 in")
                 .contains("up to 14")
                 .contains("from the right to the right");
     }
