@@ -77,7 +77,8 @@ final class Geometry {
         boolean fits = size.width <= screen.width * 9 / 10 && size.height <= screen.height * 9 / 10;
         int left = (fits ? screen.width / 20 : 0) + already * SHIFT;
         int top = (fits ? screen.height / 20 : 0) + already * SHIFT;
-        return new Rectangle(screen.x + left, screen.y + top, size.width, size.height).intersection(screen);
+        Dimension wanted = fits ? size : screen.getSize();
+        return new Rectangle(screen.x + left, screen.y + top, wanted.width, wanted.height).intersection(screen);
     }
 
     /** The least size of a window, which is never more than its screen has room for. */

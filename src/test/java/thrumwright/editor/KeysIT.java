@@ -86,7 +86,7 @@ class KeysIT {
                 .isNotEmpty()
                 .hasSizeLessThan(all / 4)
                 .allSatisfy(row -> assertThat(String.join(" ", row).toLowerCase(Locale.ROOT))
-                        .contains("hem"));
+                        .containsPattern("\\bhem"));
         keys.textBox("keys.search").setText("ctrl shift b");
         assertThat(rows()).extracting(row -> row.get(1)).contains("Block shelf");
         keys.label("keys.count").requireText(rows().size() + (rows().size() == 1 ? " command" : " commands"));

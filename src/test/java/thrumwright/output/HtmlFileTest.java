@@ -91,7 +91,9 @@ class HtmlFileTest {
 
     @Test
     void needsNothingFromElsewhere() {
-        assertThat(html(Pieces.panel())).doesNotContain("http", "href", "<script", "url(", "@import");
+        // the letters of a picture may spell anything
+        String words = html(Pieces.panel()).replaceAll("base64,[A-Za-z0-9+/=\\s]+", "base64,");
+        assertThat(words).contains("<img src=\"data:").doesNotContain("http", "href", "<script", "url(", "@import");
     }
 
     @Test

@@ -1,6 +1,7 @@
 package thrumwright.editor.text;
 
 import java.awt.event.KeyEvent;
+import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -23,10 +24,15 @@ public record KeyLine(String group, CommandText command) {
         return held.isEmpty() ? name : held + "+" + name;
     }
 
-    /** Whether every word that was typed stands somewhere in it. */
+    /** Whether every word that was typed is the beginning of a word in it; {@code hem} isn't in “them”. */
     public boolean has(String typed) {
-        String all =
-                String.join(" ", group, command.text(), keys(), command.tip()).toLowerCase(Locale.ROOT);
-        return Stream.of(typed.toLowerCase(Locale.ROOT).strip().split("\\s+")).allMatch(all::contains);
+        List<String> all = words(String.join(" ", group, command.text(), keys(), command.tip()));
+        return words(typed).stream().allMatch(word -> all.stream().anyMatch(any -> any.startsWith(word)));
+    }
+
+    private static List<String> words(String text) {
+        return Stream.of(text.toLowerCase(Locale.ROOT).split("[^\\p{L}\\p{N}]+"))
+                .filter(word -> !word.isEmpty())
+                .toList();
     }
 }
