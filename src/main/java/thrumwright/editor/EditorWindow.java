@@ -2,6 +2,7 @@ package thrumwright.editor;
 
 import java.awt.BorderLayout;
 import java.awt.Component;
+import java.awt.Point;
 import java.awt.Toolkit;
 import java.awt.event.ComponentAdapter;
 import java.awt.event.ComponentEvent;
@@ -143,6 +144,10 @@ final class EditorWindow {
         status.setName("status");
         status.setBorder(BorderFactory.createEmptyBorder(Pixels.of(4), Pixels.of(12), Pixels.of(5), Pixels.of(12)));
         frame.add(status, BorderLayout.SOUTH);
+        commands.add("block-menu", () -> {
+            Point at = canvas.selectedPoint();
+            menus.popup().show(canvas, at.x, at.y);
+        });
         commands.bindWindow(frame.getRootPane());
         commands.bindCanvas(canvas);
         canvas.setMenuAsked(event -> menus.popup().show(canvas, event.getX(), event.getY()));

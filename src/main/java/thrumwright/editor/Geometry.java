@@ -3,12 +3,12 @@ package thrumwright.editor;
 import java.awt.Dimension;
 import java.awt.Frame;
 import java.awt.GraphicsConfiguration;
-import java.awt.GraphicsDevice;
 import java.awt.GraphicsEnvironment;
 import java.awt.Insets;
 import java.awt.Rectangle;
 import java.awt.Toolkit;
 import java.util.Optional;
+import java.util.stream.Stream;
 import javax.swing.JFrame;
 import thrumwright.editor.look.Pixels;
 
@@ -64,8 +64,7 @@ final class Geometry {
         if (kept != null) {
             wanted.translate(already * SHIFT, already * SHIFT);
         }
-        wanted.setSize(Math.min(wanted.width, screen.width), Math.min(wanted.height, screen.height));
-        frame.setBounds(seen(wanted) ? wanted : new Rectangle(screen.x, screen.y, wanted.width, wanted.height));
+        frame.setBounds(inside(wanted, screenOf(wanted).orElse(screen)));
         if (kept != null && kept[4] == 1) {
             frame.setExtendedState(Frame.MAXIMIZED_BOTH);
         }
@@ -111,9 +110,10 @@ final class Geometry {
     /** What a window may take of its screen. */
     private static Rectangle screen(JFrame frame) {
         GraphicsConfiguration configuration = frame.getGraphicsConfiguration();
-        if (configuration == null) {
-            return new Rectangle(0, 0, 1400, 900);
-        }
+        return configuration == null ? new Rectangle(0, 0, 1400, 900) : usable(configuration);
+    }
+
+    private static Rectangle usable(GraphicsConfiguration configuration) {
         Rectangle whole = configuration.getBounds();
         Insets taken = Toolkit.getDefaultToolkit().getScreenInsets(configuration);
         return new Rectangle(
@@ -123,17 +123,27 @@ final class Geometry {
                 whole.height - taken.top - taken.bottom);
     }
 
-    /** Whether enough of the title bar lies on some screen to take hold of it. */
-    private static boolean seen(Rectangle window) {
+    /** The screen on which there is enough of a window's title bar to take hold of it. */
+    private static Optional<Rectangle> screenOf(Rectangle window) {
         Rectangle title = new Rectangle(window.x, window.y, window.width, 30);
-        for (GraphicsDevice device :
-                GraphicsEnvironment.getLocalGraphicsEnvironment().getScreenDevices()) {
-            Rectangle common = device.getDefaultConfiguration().getBounds().intersection(title);
-            if (common.width >= 100 && common.height >= 20) {
-                return true;
-            }
-        }
-        return false;
+        return Stream.of(GraphicsEnvironment.getLocalGraphicsEnvironment().getScreenDevices())
+                .map(device -> usable(device.getDefaultConfiguration()))
+                .filter(screen -> {
+                    Rectangle common = screen.intersection(title);
+                    return common.width >= 100 && common.height >= 20;
+                })
+                .findFirst();
+    }
+
+    /** As little moved and made smaller as it must be to lie on a screen: the one that it was on may have been larger. */
+    private static Rectangle inside(Rectangle wanted, Rectangle screen) {
+        int width = Math.min(wanted.width, screen.width);
+        int height = Math.min(wanted.height, screen.height);
+        return new Rectangle(
+                Math.max(screen.x, Math.min(wanted.x, screen.x + screen.width - width)),
+                Math.max(screen.y, Math.min(wanted.y, screen.y + screen.height - height)),
+                width,
+                height);
     }
 
     private static Optional<int[]> numbers(String text) {

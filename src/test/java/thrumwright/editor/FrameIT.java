@@ -113,6 +113,19 @@ class FrameIT {
         }
     }
 
+    /** The screen may be a smaller one the next time, or stand elsewhere. */
+    @ParameterizedTest
+    @ValueSource(strings = {"60,50,9000,9000,0", "-9000,-40,1010,640,0", "900,700,1310,840,0", "9000,20,1010,640,0"})
+    void noPartOfTheWindowComesUpBesideTheScreen(String kept) {
+        settings().put("window", kept);
+        start(Optional.empty());
+        Rectangle screen =
+                onEventThread(() -> editor.frame().getGraphicsConfiguration().getBounds());
+        assertThat(screen.contains(onEventThread(() -> editor.frame().getBounds())))
+                .as("%s in %s", onEventThread(() -> editor.frame().getBounds()), screen)
+                .isTrue();
+    }
+
     /** Once it no longer fills the screen it is as it was before. Here no window can really fill the screen. */
     @Test
     void aWindowThatFillsTheScreenKeepsWhatItWasBefore() {

@@ -5,25 +5,34 @@ import static thrumwright.testing.WindowTest.onEventThread;
 import static thrumwright.testing.WindowTest.waitFor;
 
 import java.awt.Point;
+import java.awt.Rectangle;
+import java.awt.Toolkit;
 import java.awt.event.KeyEvent;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import javax.swing.JViewport;
+import javax.swing.MenuElement;
+import javax.swing.MenuSelectionManager;
 import javax.swing.SwingUtilities;
 import org.assertj.swing.core.MouseButton;
 import org.assertj.swing.fixture.FrameFixture;
+import org.assertj.swing.timing.Pause;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.RegisterExtension;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import thrumwright.editor.canvas.PieceCanvas;
 import thrumwright.editor.canvas.Zoom;
 import thrumwright.editor.edit.Amounts;
 import thrumwright.editor.edit.Selection;
 import thrumwright.editor.edit.Session;
+import thrumwright.piece.Piece;
 import thrumwright.piece.Place;
 import thrumwright.testing.RealScreenOnly;
+import thrumwright.testing.SeeingGraphics;
 import thrumwright.testing.WindowTest;
 
 /** Works on the canvas with mouse and keyboard. */
@@ -93,11 +102,24 @@ class GesturesIT {
         dragTo(new Point(edge.x, (int) Math.round(edge.y - 8 * scale)));
         waitFor("20 picks to be tried", () -> shown("waste").equals("20 picks"));
         assertThat(amount("waste")).isEqualTo("12 picks");
+        assertThat(besideThePointer(new Point(edge.x, (int) Math.round(edge.y - 8 * scale))))
+                .contains("20 picks, 2 cm");
         dragTo(new Point(edge.x, (int) Math.round(edge.y - 10 * scale)));
         hands.release();
 
         assertThat(amount("waste")).isEqualTo("22 picks");
         assertThat(hands.steps()).isEqualTo(1);
+    }
+
+    /** What is written on the canvas near a point. */
+    private List<String> besideThePointer(Point pointer) {
+        return onEventThread(() ->
+                SeeingGraphics.of(canvas.getWidth(), canvas.getHeight(), java.awt.Color.WHITE, canvas::paint).stream()
+                        .filter(seen -> !seen.text().isEmpty()
+                                && Math.abs(seen.box().getX() - pointer.x) < 60
+                                && Math.abs(seen.box().getY() - pointer.y) < 60)
+                        .map(SeeingGraphics.Seen::text)
+                        .toList());
     }
 
     @Test
@@ -138,6 +160,66 @@ class GesturesIT {
         assertThat(hands.steps()).isZero();
     }
 
+    /** What was held isn't there any more, or not as it was. */
+    @Test
+    void aPullIsGivenUpWhenAKeyChangesThePiece() {
+        select("waste");
+        Point edge = on("waste", true);
+        press(edge);
+        dragTo(new Point(edge.x, edge.y - 30));
+        waitFor("another number to be tried", () -> !shown("waste").equals("12 picks"));
+
+        hands.key(KeyEvent.VK_DELETE);
+        assertThat(ids()).doesNotContain("waste");
+        dragTo(new Point(edge.x, edge.y - 50));
+        hands.release();
+
+        assertThat(ids()).doesNotContain("waste");
+        assertThat(hands.shownIds(Place.START)).doesNotContain("waste");
+        assertThat(hands.steps()).isEqualTo(1);
+    }
+
+    @Test
+    void escapeGivesADragUp() {
+        List<String> before = ids();
+        Point waste = on("waste", false);
+        press(waste);
+        dragTo(new Point(waste.x, on("facing", false).y - 2));
+        waitFor("another place to be tried", () -> !hands.shownIds(Place.START).equals(before));
+
+        hands.key(KeyEvent.VK_ESCAPE);
+        assertThat(hands.shownIds(Place.START)).isEqualTo(before);
+        dragTo(on("soumak", false));
+        hands.release();
+
+        assertThat(ids()).isEqualTo(before);
+        assertThat(hands.steps()).isZero();
+        assertThat(onEventThread(session::dirty)).isFalse();
+    }
+
+    @Test
+    void escapeGivesADragOfALabelUp() {
+        List<String> before = ids();
+        Point waste = onLabel("waste");
+        hands.press(hands.labels(), waste);
+        hands.dragTo(hands.labels(), new Point(waste.x, onLabel("facing").y - 2));
+        waitFor("another place to be tried", () -> !hands.shownIds(Place.START).equals(before));
+
+        hands.key(KeyEvent.VK_ESCAPE);
+        hands.release();
+
+        assertThat(ids()).isEqualTo(before);
+        assertThat(hands.steps()).isZero();
+    }
+
+    /** On a block's line in the list. */
+    private Point onLabel(String id) {
+        return onEventThread(() -> {
+            Rectangle box = hands.labels().amountBox(Place.START, id).orElseThrow();
+            return new Point(12, (int) box.getCenterY());
+        });
+    }
+
     @Test
     void aBlockIsDraggedToAnotherPlace() {
         press(on("waste", false));
@@ -162,6 +244,33 @@ class GesturesIT {
         frame.robot().waitForIdle();
 
         assertThat(ids()).containsExactly("ordering", "facing", "soumak", "fold");
+    }
+
+    /** Also close to the edge of a selected block, where a drag would pull it. */
+    @Test
+    void aClickWithControlAddsABlockAndTakesItAwayAgainAndAllAreDraggedTogether() {
+        frame.robot().click(canvas, on("twining", false));
+        frame.robot().pressKey(KeyEvent.VK_CONTROL);
+        for (String id : List.of("facing", "stiff", "waste", "stiff", "waste")) {
+            Pause.pause(betweenSingleClicks());
+            frame.robot().click(canvas, on(id, false));
+        }
+        frame.robot().releaseKey(KeyEvent.VK_CONTROL);
+        frame.robot().waitForIdle();
+        assertThat(onEventThread(() -> session.selection().ids())).containsExactly("twining", "facing");
+
+        press(on("facing", false));
+        dragTo(new Point(on("waste", false).x, on("waste", false).y + 2));
+        hands.release();
+
+        assertThat(ids()).containsExactly("ordering", "twining", "facing", "waste", "stiff", "soumak", "fold");
+        assertThat(hands.steps()).isEqualTo(1);
+    }
+
+    /** Two clicks that follow each other sooner are a double click, ms. */
+    private static long betweenSingleClicks() {
+        Object known = Toolkit.getDefaultToolkit().getDesktopProperty("awt.multiClickInterval");
+        return (known instanceof Integer interval ? interval : 500) + 100L;
     }
 
     @Test
@@ -196,6 +305,75 @@ class GesturesIT {
         frame.robot().waitForIdle();
         assertThat(amount("facing")).isEqualTo("1/2 in");
         assertThat(onEventThread(() -> entry.target().isVisible())).isFalse();
+    }
+
+    /** Each as weavers write it; of a block that is counted in rows a height becomes whole rows. */
+    @ParameterizedTest
+    @CsvSource({
+        "facing, 6 picks, 6 picks",
+        "facing, 1/2 in, 1/2 in",
+        "facing, 12 mm, 12 mm",
+        "twining, 3 rows, 3 rows",
+        "soumak, 7 mm, 2 rows"
+    })
+    void anAmountIsTypedInAnyOfItsWays(String id, String typed, String taken) {
+        select(id);
+        hands.key(KeyEvent.VK_ENTER);
+        hands.waitForFocus("amountEntry");
+        hands.ctrl(KeyEvent.VK_A);
+        hands.type(typed);
+        hands.key(KeyEvent.VK_ENTER);
+        hands.waitForFocus("canvas");
+
+        assertThat(amount(id)).isEqualTo(taken);
+    }
+
+    /** The keys come to the same piece as the mouse does. */
+    @Test
+    void everyDragHasItsTwinOnTheKeys() {
+        select("waste");
+        Point edge = on("waste", true);
+        press(edge);
+        dragTo(new Point(edge.x, edge.y - 40));
+        hands.release();
+        Piece pulled = takenBack();
+        hands.key(KeyEvent.VK_F2);
+        hands.waitForFocus("amountEntry");
+        hands.ctrl(KeyEvent.VK_A);
+        hands.type(Amounts.text(pulled.start().block("waste").orElseThrow()));
+        hands.key(KeyEvent.VK_ENTER);
+        hands.waitForFocus("canvas");
+        assertThat(takenBack()).isEqualTo(pulled);
+
+        press(on("waste", false));
+        dragTo(new Point(on("twining", false).x, on("twining", false).y - 2));
+        hands.release();
+        Piece moved = takenBack();
+        select("waste");
+        hands.key(KeyEvent.VK_UP, KeyEvent.VK_CONTROL);
+        assertThat(takenBack()).isEqualTo(moved);
+
+        javax.swing.JList<?> wares = hands.find("wares", javax.swing.JList.class);
+        Point above = on("facing", false);
+        hands.press(wares, hands.ware("Twining"));
+        dragTo(new Point(above.x, above.y - 1));
+        hands.release();
+        Piece dropped = takenBack();
+        select("facing");
+        hands.ctrl(KeyEvent.VK_B);
+        hands.waitForFocus("wares");
+        hands.type("twin");
+        hands.key(KeyEvent.VK_ENTER);
+        assertThat(takenBack()).isEqualTo(dropped);
+    }
+
+    /** What has just been done, taken back again. */
+    private Piece takenBack() {
+        Piece after = onEventThread(session::piece);
+        hands.ctrl(KeyEvent.VK_Z);
+        assertThat(onEventThread(session::dirty)).isFalse();
+        assertThat(after).isNotEqualTo(onEventThread(session::piece));
+        return after;
     }
 
     @Test
@@ -238,5 +416,28 @@ class GesturesIT {
         frame.robot().click(item);
         frame.robot().waitForIdle();
         assertThat(ids()).contains("facing-2");
+    }
+
+    /** On the block that is selected, where it would be with the mouse. */
+    @Test
+    void theKeyForMenusOffersTheSame() {
+        select("facing");
+        hands.key(KeyEvent.VK_F10, KeyEvent.VK_SHIFT);
+        waitFor("the menu", () -> onEventThread(() -> menu() != null));
+        Point corner = onEventThread(() -> menu().getLocationOnScreen());
+        Point block = hands.screen(canvas, on("facing", false));
+        assertThat(corner.y).isCloseTo(block.y, org.assertj.core.data.Offset.offset(30));
+
+        for (int i = 0; i < 20 && !hands.armed("menu.duplicate"); i++) {
+            hands.key(KeyEvent.VK_DOWN);
+        }
+        hands.key(KeyEvent.VK_ENTER);
+
+        assertThat(ids()).contains("facing-2");
+    }
+
+    private static java.awt.Component menu() {
+        MenuElement[] path = MenuSelectionManager.defaultManager().getSelectedPath();
+        return path.length > 0 && "blockMenu".equals(path[0].getComponent().getName()) ? path[0].getComponent() : null;
     }
 }

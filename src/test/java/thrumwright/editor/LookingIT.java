@@ -12,7 +12,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
+import javax.swing.JComponent;
 import javax.swing.JSlider;
+import javax.swing.SwingUtilities;
 import org.assertj.swing.core.MouseButton;
 import org.assertj.swing.fixture.DialogFixture;
 import org.assertj.swing.fixture.FrameFixture;
@@ -195,6 +197,12 @@ class LookingIT {
         frame.menuItem("menu.measure-screen").click();
         DialogFixture dialog = window.dialog("screen");
         JSlider slider = dialog.slider("screen.length").target();
+        int below = onEventThread(() -> {
+            JComponent done = dialog.button("screen.done").target();
+            return dialog.target().getHeight()
+                    - SwingUtilities.convertPoint(done, 0, done.getHeight(), dialog.target()).y;
+        });
+        assertThat(below).as("nothing but a border below the buttons").isLessThan(40);
         onEventThread(() -> {
             slider.setValue(500);
             return null;

@@ -6,6 +6,7 @@ import static thrumwright.testing.WindowTest.waitFor;
 
 import java.awt.Point;
 import java.awt.Toolkit;
+import java.awt.datatransfer.DataFlavor;
 import java.awt.datatransfer.StringSelection;
 import java.awt.event.KeyEvent;
 import java.nio.file.Path;
@@ -18,6 +19,7 @@ import org.junit.jupiter.api.io.TempDir;
 import thrumwright.editor.edit.Selection;
 import thrumwright.editor.shelf.BlockShelf;
 import thrumwright.piece.Place;
+import thrumwright.store.StructureFile;
 import thrumwright.testing.WindowTest;
 
 /** Takes blocks from the shelf, goes through the history, and copies from one window to another. */
@@ -109,6 +111,33 @@ class ShelfIT {
 
         assertThat(hands.ids(Place.START)).doesNotContain("soumak-2");
         assertThat(hands.steps()).isZero();
+    }
+
+    /** Its place, and its name among the others, were those of another piece. */
+    @Test
+    void aBlockThatIsCarriedIsGivenUpWhenAKeyChangesThePiece() {
+        select(Place.START, "waste");
+        hands.ctrl(KeyEvent.VK_B);
+        hands.waitForFocus("wares");
+        hands.type("twin");
+        hands.key(KeyEvent.VK_ENTER);
+        hands.ctrl(KeyEvent.VK_Z);
+        hands.press(wares, hands.ware("Twining"));
+        Point there = hands.on(Place.START, "facing", false);
+        hands.dragTo(hands.canvas(), there);
+        waitFor(
+                "the new block to be tried out",
+                () -> hands.shownIds(Place.START).contains("twining-2"));
+
+        hands.key(KeyEvent.VK_Z, KeyEvent.VK_CONTROL, KeyEvent.VK_SHIFT);
+        hands.dragTo(hands.canvas(), new Point(there.x, there.y - 9));
+        assertThat(hands.nothingCarried()).isTrue();
+        hands.release();
+
+        assertThat(hands.ids(Place.START))
+                .isEqualTo(hands.shownIds(Place.START))
+                .startsWith("ordering", "waste", "twining-2", "twining", "stiff");
+        assertThat(hands.steps()).isEqualTo(1);
     }
 
     @Test
@@ -278,5 +307,41 @@ class ShelfIT {
         assertThat(second.ids(Place.START)).endsWith("fold", "stiff-2", "facing-2");
         assertThat(first.ids(Place.START)).isEqualTo(before);
         assertThat(room.windows()).hasSize(2);
+    }
+
+    /** On the clipboard lies a structure's file, which any program can keep, and what is cut here can be put back here. */
+    @Test
+    void whatIsCutInOneWindowGoesIntoTheOtherAndBack() throws Exception {
+        select(Place.START, "facing");
+        var whole = hands.ids(Place.START);
+        hands.ctrl(KeyEvent.VK_X);
+        Hands first = hands;
+        EditorWindow firstEditor = editor;
+        assertThat(first.ids(Place.START)).doesNotContain("facing").hasSize(whole.size() - 1);
+        String text = onEventThread(
+                () -> (String) Toolkit.getDefaultToolkit().getSystemClipboard().getData(DataFlavor.stringFlavor));
+        assertThat(StructureFile.read(text).structure().end().blocks())
+                .extracting(block -> block.id())
+                .containsExactly("facing");
+
+        Hands second = another();
+        select(Place.START, "soumak");
+        second.ctrl(KeyEvent.VK_V);
+        assertThat(second.ids(Place.START)).endsWith("soumak", "facing-2", "fold");
+        select(Place.START, "twining");
+        second.ctrl(KeyEvent.VK_C);
+
+        onEventThread(() -> {
+            firstEditor.toFront();
+            return null;
+        });
+        first.focusCanvas();
+        first.ctrl(KeyEvent.VK_V);
+        assertThat(first.ids(Place.START)).contains("twining-2");
+        first.ctrl(KeyEvent.VK_Z);
+        first.ctrl(KeyEvent.VK_Z);
+        assertThat(first.ids(Place.START)).isEqualTo(whole);
+        assertThat(onEventThread(() -> firstEditor.session().dirty())).isFalse();
+        assertThat(second.steps()).isEqualTo(1);
     }
 }

@@ -36,7 +36,7 @@ public final class Gesturing implements PieceCanvas.Gestures {
             return Optional.empty();
         }
         Optional<Spot> edge = Hover.edge(canvas, event.getY());
-        if (edge.isPresent()) {
+        if (edge.isPresent() && plain(event)) {
             return Optional.of(new AmountGesture(canvas, edits, edge.get(), event.getPoint()));
         }
         return spot.isEmpty()
@@ -62,11 +62,16 @@ public final class Gesturing implements PieceCanvas.Gestures {
     /** A block that is selected already stays so, since the weaver may be about to drag all that are. */
     private Optional<Gesture> onBlock(PieceCanvas canvas, MouseEvent event, Spot spot, Slots slots, Point from) {
         Session session = canvas.session();
-        boolean plain = event.getModifiersEx() == MouseEvent.BUTTON1_DOWN_MASK;
+        boolean plain = plain(event);
         if (!plain || !session.selection().has(spot.place(), spot.id())) {
             session.select(Selections.clicked(session, spot, event));
         }
         return plain ? Optional.of(new MoveGesture(canvas, edits, slots, spot, from)) : Optional.empty();
+    }
+
+    /** With a key held a press selects, also where an edge could be pulled. */
+    private static boolean plain(MouseEvent event) {
+        return event.getModifiersEx() == MouseEvent.BUTTON1_DOWN_MASK;
     }
 
     /** Whether the mouse has gone far enough to be meant. */

@@ -40,6 +40,7 @@ import thrumwright.editor.edit.Change;
 import thrumwright.editor.edit.Selection;
 import thrumwright.editor.edit.Session;
 import thrumwright.editor.text.Texts;
+import thrumwright.piece.Piece;
 import thrumwright.piece.Place;
 
 /** The whole piece to scale: the start below, the top above, a torn band of the design between them. */
@@ -70,6 +71,7 @@ public final class PieceCanvas extends JComponent implements Scrollable, Accessi
     private transient Consumer<MouseEvent> menuAsked = event -> {};
     private transient Gestures gestures = (canvas, event, spot) -> Optional.empty();
     private transient View held;
+    private transient Piece gestured;
     /** How far the picture lies below the middle of its window, pixels, since it kept its place while it grew. */
     private double lowered;
 
@@ -122,6 +124,7 @@ public final class PieceCanvas extends JComponent implements Scrollable, Accessi
             picture = picture.next(session.plan());
             map = null;
             revalidate();
+            giveUpWhatIsOutdated();
         }
         if (change != Change.FILE) {
             tellMapListeners();
@@ -164,6 +167,13 @@ public final class PieceCanvas extends JComponent implements Scrollable, Accessi
         }
     }
 
+    /** A key has changed the piece meanwhile: what is held isn't there any more, or elsewhere. */
+    private void giveUpWhatIsOutdated() {
+        if (gesture.isPresent() && session.piece() != gestured) {
+            cancelGesture();
+        }
+    }
+
     public Session session() {
         return session;
     }
@@ -198,8 +208,18 @@ public final class PieceCanvas extends JComponent implements Scrollable, Accessi
     /** Lets a gesture begin that sets out beside the canvas. */
     public void begin(Gesture other) {
         cancelGesture();
-        gesture = Optional.of(other);
+        begun(Optional.of(other));
+    }
+
+    private void begun(Optional<Gesture> other) {
+        gesture = other;
+        gestured = session.piece();
         hold();
+    }
+
+    /** Whether that gesture is still under way. */
+    public boolean isUnderWay(Gesture other) {
+        return gesture.filter(other::equals).isPresent();
     }
 
     /** The mouse moves on while it holds something. */
@@ -603,6 +623,18 @@ public final class PieceCanvas extends JComponent implements Scrollable, Accessi
         return new Rectangle2D.Double(left, spot.middle() - height / 2, width, height);
     }
 
+    /** A point of the selected block that can be seen; without one, the middle of what is seen. */
+    public Point selectedPoint() {
+        Rectangle seen = getVisibleRect();
+        Point middle = new Point((int) seen.getCenterX(), (int) seen.getCenterY());
+        return session.selection()
+                .lead()
+                .flatMap(id -> map().spot(session.selection().place(), id))
+                .map(spot -> new Point(middle.x, (int)
+                        Math.round(Math.max(seen.y, Math.min(seen.getMaxY(), spot.middle())))))
+                .orElse(middle);
+    }
+
     /** Scrolls to a block if it can't be seen. */
     public void reveal(Place place, String id) {
         map().spot(place, id).ifPresent(spot -> {
@@ -653,8 +685,8 @@ public final class PieceCanvas extends JComponent implements Scrollable, Accessi
                 return;
             }
             if (SwingUtilities.isLeftMouseButton(event) || SwingUtilities.isMiddleMouseButton(event)) {
-                gesture = gestures.begin(PieceCanvas.this, event, spot);
-                hold();
+                cancelGesture();
+                begun(gestures.begin(PieceCanvas.this, event, spot));
             }
         }
 

@@ -15,6 +15,9 @@ import javax.swing.SwingUtilities;
 
 /** A dialog that waits for an answer; Escape closes it without one. */
 public final class Modal {
+    /** After so many times it is laid out as it wants to be. */
+    private static final int TIMES = 3;
+
     private final JDialog dialog;
 
     /** @param parent a window, or something in one */
@@ -31,9 +34,19 @@ public final class Modal {
         dialog.getRootPane()
                 .registerKeyboardAction(
                         event -> close(), KeyStroke.getKeyStroke("ESCAPE"), JComponent.WHEN_IN_FOCUSED_WINDOW);
-        dialog.pack();
+        pack();
         fit(content.getMinimumSize());
         dialog.setLocationRelativeTo(dialog.getOwner());
+    }
+
+    /** Sentences that wrap know their height only once they have their width, and so does what they stand in. */
+    private void pack() {
+        for (int i = 0; i < TIMES; i++) {
+            dialog.pack();
+            dialog.validate();
+            dialog.getContentPane().invalidate();
+        }
+        dialog.validate();
     }
 
     /** As large as it wants to be, but on a small screen no larger than that. */

@@ -54,6 +54,7 @@ final class CarryToCanvas implements Carrying {
 
     @Override
     public void move(MouseEvent event) {
+        carried.filter(now -> !canvas.isUnderWay(now.gesture())).ifPresent(gone -> end());
         carried.ifPresent(now -> {
             canvas.dragged(SwingUtilities.convertMouseEvent(event.getComponent(), event, canvas));
             now.card().say(now.gesture().says());
