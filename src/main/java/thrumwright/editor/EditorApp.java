@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import thrumwright.drawing.PiecePicture;
 import thrumwright.editor.library.Library;
 import thrumwright.editor.look.Theme;
 import thrumwright.store.FileProblem;
@@ -26,8 +27,12 @@ public final class EditorApp {
     /** The same with what somebody else likes and has. */
     static void open(Optional<Path> file, Settings settings, Library library) {
         Workroom room = new Workroom(settings, library);
+        Thread classes = ClassesAhead.begin();
         First first = first(room, file);
         Theme.warmUp();
+        // the window works it out again, but then knows how
+        PiecePicture.of(first.work().session().plan());
+        ClassesAhead.await(classes);
         EventQueue.invokeLater(() -> begin(room, first));
     }
 

@@ -5,15 +5,21 @@ import com.formdev.flatlaf.FlatLaf;
 import com.formdev.flatlaf.FlatLightLaf;
 import com.formdev.flatlaf.util.UIScale;
 import java.awt.Color;
+import java.awt.Font;
 import java.awt.Graphics2D;
 import java.awt.GraphicsEnvironment;
+import java.awt.RenderingHints;
+import java.awt.Toolkit;
 import java.awt.image.BufferedImage;
 import java.util.List;
+import java.util.Map;
 import java.util.function.Supplier;
-import javax.swing.UIDefaults;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import javax.swing.UIManager;
 import javax.swing.UnsupportedLookAndFeelException;
 import javax.swing.plaf.FontUIResource;
+import net.miginfocom.swing.MigLayout;
 import thrumwright.drawing.Fonts;
 import thrumwright.drawing.Palette;
 
@@ -29,6 +35,9 @@ public enum Theme {
     private static final int SIZE = 14;
     /** The property by which FlatLaf knows the size of type that is drawn at its usual size. */
     private static final String USUAL_SIZE = "flatlaf.uiScale.fontSizeDivider";
+
+    private static final String LETTERS =
+            IntStream.rangeClosed(' ', '~').mapToObj(Character::toString).collect(Collectors.joining());
 
     private final Supplier<FlatLaf> look;
     private final Palette palette;
@@ -50,19 +59,31 @@ public enum Theme {
     }
 
     /**
-     * Loads what draws the look's components and its pictures, so that the first window needn't wait for it on the event
-     * thread. Any thread may do that, since it makes no component.
+     * Loads what the look draws its pictures and lays fields out with and measures its letters, so that the first window
+     * needn't wait for it on the event thread. Any thread may do that, since it makes no component.
      */
     public static void warmUp() {
-        UIDefaults look = UIManager.getLookAndFeelDefaults();
-        for (Object key : List.copyOf(look.keySet())) {
-            if (key instanceof String name && name.endsWith("UI")) {
-                look.getUIClass(name);
-            }
-        }
         Graphics2D g = new BufferedImage(32, 32, BufferedImage.TYPE_INT_ARGB).createGraphics();
         Icons.of("add").paintIcon(null, g, 0, 0);
+        measureLetters(g);
+        if (Toolkit.getDefaultToolkit().getDesktopProperty("awt.font.desktophints") instanceof Map<?, ?> hints) {
+            g.addRenderingHints(hints);
+            measureLetters(g);
+        }
+        g.setRenderingHint(RenderingHints.KEY_TEXT_ANTIALIASING, RenderingHints.VALUE_TEXT_ANTIALIAS_ON);
+        measureLetters(g);
         g.dispose();
+        new MigLayout("insets 8, wrap 2, fillx", "[pref]8[grow, fill]", "[]6[]");
+    }
+
+    /** The widths of letters are worked out once for each size and way of smoothing, which takes long for the first text. */
+    private static void measureLetters(Graphics2D g) {
+        for (String key : List.of("Label.font", "semibold.font")) {
+            Font font = UIManager.getFont(key);
+            for (float smaller : new float[] {0, 1, 1.5f}) {
+                g.getFontMetrics(font.deriveFont(font.getSize2D() - smaller)).stringWidth(LETTERS);
+            }
+        }
     }
 
     /** Gives all windows this look, with the program's own font. */
