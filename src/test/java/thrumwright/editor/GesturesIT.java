@@ -1,6 +1,7 @@
 package thrumwright.editor;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 import static thrumwright.testing.WindowTest.onEventThread;
 import static thrumwright.testing.WindowTest.waitFor;
 
@@ -120,6 +121,32 @@ class GesturesIT {
                                 && Math.abs(seen.box().getY() - pointer.y) < 60)
                         .map(SeeingGraphics.Seen::text)
                         .toList());
+    }
+
+    /** Both while the edge is pulled and when it is let go, whether or not all of the piece is in the window. */
+    @Test
+    void theLowerEdgeStaysWhereItIsWhileTheUpperOneIsPulled() {
+        for (Zoom zoom : List.of(Zoom.fitting(Zoom.Kind.PIECE), Zoom.of(6), Zoom.fitting(Zoom.Kind.WIDTH))) {
+            onEventThread(() -> {
+                canvas.setZoom(zoom);
+                canvas.reveal(Place.START, "waste");
+                return null;
+            });
+            select("waste");
+            Point edge = new Point((int) onEventThread(canvas::getVisibleRect).getCenterX(), on("waste", true).y);
+            double before = lowerEdge("waste");
+            press(edge);
+            dragTo(new Point(edge.x, edge.y - 16));
+            assertThat(lowerEdge("waste")).as("pulled, " + zoom).isCloseTo(before, within(1.0));
+            hands.release();
+            assertThat(lowerEdge("waste")).as("let go, " + zoom).isCloseTo(before, within(1.5));
+        }
+        assertThat(hands.steps()).isEqualTo(3);
+    }
+
+    private double lowerEdge(String id) {
+        return onEventThread(
+                () -> canvas.map().spot(Place.START, id).orElseThrow().bottom() - canvas.getVisibleRect().y);
     }
 
     @Test

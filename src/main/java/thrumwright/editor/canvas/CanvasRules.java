@@ -45,23 +45,34 @@ final class CanvasRules {
         this.picture = canvas.picture();
         this.plan = picture.plan();
         this.view = canvas.map().view();
-        g.setFont(font());
+        g.setFont(labelFont());
     }
 
-    private static Font font() {
+    private static Font labelFont() {
         Font label = UIManager.getFont("Label.font");
         return label.deriveFont(label.getSize2D() - 1.5f);
     }
 
-    /** Of the rule with the names beyond it, pixels. */
-    static int width(PieceCanvas canvas) {
-        FontMetrics metrics = canvas.getFontMetrics(font());
-        return numbersWidth(canvas, metrics) + LineNames.width(metrics, canvas.texts(), highest(canvas));
-    }
+    /**
+     * How much room they take, pixels; measured once for each plan and font.
+     *
+     * @param notes of what stands at the left
+     * @param rule of the rule with the names beyond it
+     */
+    record Widths(Plan plan, Font font, int notes, int rule) {
+        static Widths of(PieceCanvas canvas) {
+            Font font = labelFont();
+            FontMetrics metrics = canvas.getFontMetrics(font);
+            return new Widths(
+                    canvas.picture().plan(),
+                    font,
+                    SideNotes.width(canvas, metrics),
+                    numbersWidth(canvas, metrics) + LineNames.width(metrics, canvas.texts(), highest(canvas)));
+        }
 
-    /** Of what stands at the left, pixels. */
-    static int notesWidth(PieceCanvas canvas) {
-        return SideNotes.width(canvas, canvas.getFontMetrics(font()));
+        boolean isOf(PieceCanvas canvas) {
+            return plan == canvas.picture().plan() && font.equals(labelFont());
+        }
     }
 
     private static int numbersWidth(PieceCanvas canvas, FontMetrics metrics) {
@@ -74,7 +85,7 @@ final class CanvasRules {
     }
 
     void paint(Rectangle seen) {
-        double left = seen.getMaxX() - width(canvas);
+        double left = seen.getMaxX() - canvas.widths().rule();
         ground(left, seen);
         name(LineNames.START, plan.budget().startLine(), startLine(), seen);
         name(LineNames.TOP, plan.budget().designEnds(), topLine(), seen);
@@ -83,7 +94,7 @@ final class CanvasRules {
         }
         rule(left, Place.START, seen);
         rule(left, Place.TOP, seen);
-        new SideNotes(g, canvas, seen).paint(notesWidth(canvas));
+        new SideNotes(g, canvas, seen).paint(canvas.widths().notes());
         lines(left, seen);
         selected(left);
     }

@@ -65,6 +65,7 @@ public final class PieceCanvas extends JComponent implements Scrollable, Accessi
     private transient Palette palette;
     private transient PiecePicture picture;
     private transient CanvasMap map;
+    private transient CanvasRules.Widths widths;
     private final transient ClothTiles cloth = new ClothTiles(this::repaintSeen);
     private transient Zoom zoom = Zoom.fitting(Zoom.Kind.PIECE);
     private transient Optional<Gesture> gesture = Optional.empty();
@@ -306,21 +307,27 @@ public final class PieceCanvas extends JComponent implements Scrollable, Accessi
         return rules;
     }
 
+    CanvasRules.Widths widths() {
+        if (widths == null || !widths.isOf(this)) {
+            widths = CanvasRules.Widths.of(this);
+        }
+        return widths;
+    }
+
     private int leftSide() {
-        return ruled() ? CanvasRules.notesWidth(this) : BESIDE;
+        return ruled() ? widths().notes() : BESIDE;
     }
 
     private int rightSide() {
-        return ruled() ? CanvasRules.width(this) + AIR : BESIDE;
+        return ruled() ? widths().rule() + AIR : BESIDE;
     }
 
     /** The part of the window that is kept for the picture: between the notes and the rule. */
     Rectangle pictured() {
         Rectangle seen = getVisibleRect();
         if (ruled()) {
-            int notes = CanvasRules.notesWidth(this);
-            seen.x += notes;
-            seen.width = Math.max(0, seen.width - notes - CanvasRules.width(this));
+            seen.x += widths().notes();
+            seen.width = Math.max(0, seen.width - widths().notes() - widths().rule());
         }
         return seen;
     }
@@ -407,13 +414,12 @@ public final class PieceCanvas extends JComponent implements Scrollable, Accessi
     /** What was dragged is where it belongs now; so is the picture again. */
     private void letGo(Point pointer) {
         if (held != null && gesture.isEmpty()) {
-            double y = held.clothY(pointer.y);
-            Rectangle seen = getVisibleRect();
+            Standing standing = Standing.of(map(), getVisibleRect(), session.selection(), session.plan());
             double before = lowered;
             setZoom(zoom, pointer);
             lowered = before;
             map = null;
-            keepAt(() -> map().view().y(y) - (pointer.y - seen.y));
+            keep(standing);
         }
     }
 
