@@ -1,6 +1,7 @@
 package thrumwright.editor;
 
 import java.nio.file.Path;
+import java.util.List;
 import javax.swing.Box;
 import javax.swing.ButtonGroup;
 import javax.swing.JButton;
@@ -12,6 +13,7 @@ import javax.swing.JRadioButtonMenuItem;
 import javax.swing.JToolBar;
 import javax.swing.event.MenuEvent;
 import javax.swing.event.MenuListener;
+import net.miginfocom.swing.MigLayout;
 import thrumwright.block.Block;
 import thrumwright.editor.edit.NewBlocks;
 import thrumwright.editor.look.Theme;
@@ -67,25 +69,9 @@ final class Menus {
                 "write-structure",
                 "import-structure");
         bar.add(block);
-        JMenu view = bars.menu(
-                "menu.view",
-                "closer",
-                "farther",
-                null,
-                "fit-piece",
-                "fit-width",
-                "fit-end",
-                "fit-start",
-                "fit-top",
-                "single-ends",
-                null,
-                "true-size",
-                "measure-screen",
-                null,
-                "views-large",
-                "fields-shown",
-                "shelf-fold",
-                "rules");
+        JMenu view = bars.menu("menu.view", "closer", "farther");
+        view.add(shares());
+        bars.add(view, "true-size", "measure-screen", null, "views-large", "fields-shown", "shelf-fold", "rules");
         view.add(views());
         view.add(dividers());
         view.addSeparator();
@@ -108,6 +94,14 @@ final class Menus {
         views.setName("menu.views");
         bars.add(views, "show-findings", "show-cuts", "show-hems", "show-ends", "show-budget", "show-steps", "history");
         return views;
+    }
+
+    /** What of the piece fills the window; in a menu of its own, as a small screen is low. */
+    private JMenu shares() {
+        JMenu shares = new JMenu(texts.say("menu.shares"));
+        shares.setName("menu.shares");
+        bars.add(shares, "fit-piece", "fit-width", "fit-end", "fit-start", "fit-top", "single-ends");
+        return shares;
     }
 
     /** Every divider of the window can be moved without the mouse. */
@@ -156,9 +150,11 @@ final class Menus {
         return kinds;
     }
 
-    /** An item for every kind of block. */
+    /** An item for every kind of block, in two columns, since all in one would be higher than a small screen. */
     private void addKinds(JPopupMenu menu) {
-        for (Block block : NewBlocks.all(UnitSystem.METRIC)) {
+        List<Block> kinds = NewBlocks.all(UnitSystem.METRIC);
+        menu.setLayout(new MigLayout("insets 0, gap 0, flowy, wrap " + (kinds.size() + 1) / 2, "[grow, fill]"));
+        for (Block block : kinds) {
             menu.add(bars.item("add-" + Words.key(block)));
         }
     }

@@ -113,7 +113,7 @@ class RoomForEverythingIT {
     private void menu(JMenu menu) {
         JPopupMenu popup = menu.getPopupMenu();
         Dimension size = popup.getPreferredSize();
-        if (size.height > 600 || size.width > 1024) {
+        if (size.height > 384 || size.width > 683) {
             found.add(menu.getText() + " is " + size);
         }
         for (JMenu inner : Stage.all(popup, JMenu.class, any -> true)) {
