@@ -10,7 +10,7 @@ import javax.swing.text.ViewFactory;
 
 /**
  * Styled text that is always as wide as the window and asks for no width of its own. To find how narrow it could be, a
- * paragraph would look at each word that it could be broken at: three quarters of all the time that a long text takes.
+ * paragraph would look at each word that it could be broken at: about half of all the time that a long text takes.
  */
 final class WrappedText extends StyledEditorKit {
     private static final long serialVersionUID = 1L;
