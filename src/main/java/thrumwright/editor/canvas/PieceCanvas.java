@@ -616,7 +616,12 @@ public final class PieceCanvas extends JComponent implements Scrollable, Accessi
 
     /** Whether all of the cloth that can be seen is there as sharp as it can be. */
     public boolean sharp() {
-        return cloth.sharp(scene(density()), seen(getVisibleRect(), density()));
+        return sharp(density());
+    }
+
+    /** @param density device pixels per pixel of the canvas */
+    boolean sharp(double density) {
+        return cloth.sharp(scene(density), seen(getVisibleRect(), density));
     }
 
     /** The block's field on the canvas, across the warp. */
