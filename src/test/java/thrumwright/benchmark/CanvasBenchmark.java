@@ -36,11 +36,14 @@ import thrumwright.testing.LargePieces;
  * window: what a step costs the event thread, from the event to the painted picture. The 99th percentile must stay below
  * 8.3 ms on a machine that does nothing else, so that a screen with 120 pictures a second gets every one. Where the machine
  * is busy, the event thread's own time is what to look at.
+ *
+ * <p>The warm-up is long: only after some forty seconds of work does the compiler rest. Until then it keeps a core busy, the
+ * cloth's painter a second one, and on a machine with two the event thread waits for them every now and then.
  */
 @State(Scope.Benchmark)
 @BenchmarkMode(Mode.SampleTime)
 @OutputTimeUnit(TimeUnit.MILLISECONDS)
-@Warmup(iterations = 4, time = 2)
+@Warmup(iterations = 20, time = 2)
 @Measurement(iterations = 5, time = 2)
 @Fork(value = 1, jvmArgs = "-Djava.awt.headless=true")
 public class CanvasBenchmark {
