@@ -314,6 +314,27 @@ class GesturesIT {
     }
 
     @Test
+    void aWrongAmountIsNotLostWhenThatOfAnotherBlockIsAskedFor() {
+        select("facing");
+        frame.robot().pressAndReleaseKey(KeyEvent.VK_F2);
+        hands.waitForFocus("amountEntry");
+        var entry = frame.textBox("amountEntry");
+        entry.selectAll().enterText("lots");
+        select("waste");
+        frame.robot().pressAndReleaseKey(KeyEvent.VK_F2);
+        hands.waitForFocus("amountEntry");
+        entry.requireText("lots");
+        frame.textBox("amountEntry.reason").requireVisible();
+
+        entry.selectAll().enterText("7 picks");
+        select("waste");
+        frame.robot().pressAndReleaseKey(KeyEvent.VK_F2);
+        hands.waitForFocus("amountEntry");
+        entry.requireText("12 picks");
+        assertThat(amount("facing")).isEqualTo("7 picks");
+    }
+
+    @Test
     void anAmountIsTypedOnItsLabel() {
         select("facing");
         frame.robot().pressAndReleaseKey(KeyEvent.VK_F2);

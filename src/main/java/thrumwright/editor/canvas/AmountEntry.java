@@ -71,8 +71,16 @@ public final class AmountEntry {
         canvas.whenMapChanges(this::follow);
     }
 
-    /** Opens on the block that leads the selection, if it has an amount that can be changed. */
+    /**
+     * Opens on the block that leads the selection, if it has an amount that can be changed. Another one that is still open
+     * and can't be taken stays instead, so that what was typed isn't lost.
+     */
     public void open() {
+        take();
+        if (field.isVisible()) {
+            field.requestFocusInWindow();
+            return;
+        }
         place = session.selection().place();
         boolean fixed = place == Place.TOP && session.piece().topFollows();
         session.selection()
