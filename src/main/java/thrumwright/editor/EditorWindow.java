@@ -170,7 +170,7 @@ final class EditorWindow {
         views.setTabLayoutPolicy(JTabbedPane.SCROLL_TAB_LAYOUT);
         views.insertTab(texts.say("tab.findings"), null, findings.component(), null, 0);
         addView("tab.cuts", () -> new CutsView(session, texts).component());
-        addView("tab.hems", () -> new HemsView(session, texts, canvas::palette));
+        addView("tab.hems", () -> scrolling(new HemsView(session, texts, canvas::palette)));
         addView(
                 "tab.ends",
                 () -> new EndsView(session, desk.edits(), texts, canvas::palette, commands::get).component());

@@ -136,7 +136,7 @@ class EditorWindowIT {
         window.press(KeyEvent.VK_ENTER);
 
         frame.textBox("field.block.amount").requireText("a few");
-        assertThat(reason("field.block.amount")).contains("“a few” is not a length");
+        assertThat(reason("field.block.amount")).contains("“a few” is not a length", "Or say how many: “6 picks”.");
         assertThat(frame.textBox("field.block.amount").target().getClientProperty("JComponent.outline"))
                 .isEqualTo("error");
         assertThat(label(Place.START, "facing")).isEqualTo("6 picks");

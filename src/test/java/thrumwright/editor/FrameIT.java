@@ -4,6 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static thrumwright.testing.WindowTest.onEventThread;
 import static thrumwright.testing.WindowTest.waitFor;
 
+import java.awt.Component;
+import java.awt.Container;
 import java.awt.Dialog;
 import java.awt.Frame;
 import java.awt.Point;
@@ -16,6 +18,7 @@ import java.awt.event.MouseAdapter;
 import java.awt.event.MouseEvent;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -25,6 +28,7 @@ import javax.swing.JFrame;
 import javax.swing.JLabel;
 import javax.swing.JMenuItem;
 import javax.swing.TransferHandler;
+import javax.swing.text.JTextComponent;
 import org.assertj.swing.fixture.FrameFixture;
 import org.assertj.swing.timing.Pause;
 import org.junit.jupiter.api.AfterEach;
@@ -36,6 +40,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 import thrumwright.editor.edit.Amounts;
 import thrumwright.editor.edit.Selection;
 import thrumwright.editor.library.Library;
+import thrumwright.editor.look.Theme;
 import thrumwright.piece.Place;
 import thrumwright.store.BuiltIn;
 import thrumwright.store.Structures;
@@ -92,6 +97,51 @@ class FrameIT {
 
     private String title() {
         return onEventThread(() -> editor.session().piece().title());
+    }
+
+    /** As if the window had been opened in it. */
+    @Test
+    void anotherThemeLeavesHeadingsAndHintsAsTheyWere() {
+        start(Optional.empty());
+        onEventThread(() -> {
+            editor.session().select(Selection.of(Place.START, "facing"));
+            room.setTheme(Theme.DARK);
+            return null;
+        });
+        List<String> switched = onEventThread(this::looks);
+        close();
+        start(Optional.empty());
+        onEventThread(() -> {
+            editor.session().select(Selection.of(Place.START, "facing"));
+            return null;
+        });
+        assertThat(onEventThread(() -> room.theme())).isEqualTo(Theme.DARK);
+        assertThat(onEventThread(this::looks)).hasSizeGreaterThan(10).isEqualTo(switched);
+        onEventThread(() -> {
+            room.setTheme(Theme.LIGHT);
+            return null;
+        });
+    }
+
+    /** Font and colour of every text in the form that is seen. */
+    private List<String> looks() {
+        List<String> looks = new ArrayList<>();
+        addLooks((Container) frame.tabbedPane("forms").target().getSelectedComponent(), looks);
+        return looks;
+    }
+
+    private static void addLooks(Container in, List<String> looks) {
+        for (Component child : in.getComponents()) {
+            String text = child instanceof JLabel label
+                    ? label.getText()
+                    : child instanceof JTextComponent words ? words.getText() : "";
+            if (!text.isEmpty()) {
+                looks.add(text + ": " + child.getFont() + ", " + child.getForeground());
+            }
+            if (child instanceof Container inner) {
+                addLooks(inner, looks);
+            }
+        }
     }
 
     /** However often the program is started: a window that wanders is soon gone. */

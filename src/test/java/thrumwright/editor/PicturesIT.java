@@ -22,10 +22,18 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import thrumwright.block.Amount;
 import thrumwright.block.PlainBand;
+import thrumwright.drawing.Fonts;
+import thrumwright.drawing.Palette;
 import thrumwright.editor.edit.Edits;
 import thrumwright.editor.look.Theme;
+import thrumwright.output.PageSetup;
+import thrumwright.output.Paper;
+import thrumwright.output.PngFile;
+import thrumwright.output.SheetLayout;
+import thrumwright.output.SheetPages;
 import thrumwright.piece.Piece;
 import thrumwright.piece.Place;
+import thrumwright.plan.Plan;
 import thrumwright.testing.WindowTest;
 
 /**
@@ -89,6 +97,26 @@ class PicturesIT {
         assertThat(taken).contains("view-findings", "view-cuts", "view-hems", "view-ends", "view-budget", "view-steps");
     }
 
+    @Test
+    void theSheetInItsWindow() throws IOException {
+        open(Stage.demo("saltmarsh-panel"), Theme.LIGHT);
+        SheetWindow sheet = stage.ask(() -> stage.editor().sheet());
+        stage.run(() -> {
+            sheet.show();
+            sheet.frame().setSize(982, 780);
+        });
+        WindowTest.waitFor("a painted page", () -> stage.ask(() -> sheet.view().painted()));
+        check("sheet-window", sheet.frame().getContentPane());
+    }
+
+    @ParameterizedTest
+    @CsvSource({"0, sheet-1", "2, sheet-3"})
+    void aPageOfTheSheet(int number, String name) throws IOException {
+        Plan plan = Plan.of(Stage.demo("saltmarsh-panel"));
+        SheetPages pages = SheetLayout.of(plan, PageSetup.usual(Paper.A4), Fonts.load(), Palette.onPaper(), Locale.UK);
+        check(name, PngFile.picture(pages, number, 60));
+    }
+
     /** A little to go back to in the history. */
     private void work() {
         Edits edits = stage.editor().desk().edits();
@@ -123,7 +151,10 @@ class PicturesIT {
     }
 
     private void check(String name, Component shown) throws IOException {
-        BufferedImage picture = still(shown);
+        check(name, still(shown));
+    }
+
+    private static void check(String name, BufferedImage picture) throws IOException {
         assertThat(shades(picture)).as(name + " shows something").isGreaterThan(20);
         Path file = FOLDER.resolve(name + ".png");
         if (Boolean.getBoolean("golden.accept")) {

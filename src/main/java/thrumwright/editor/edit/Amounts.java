@@ -1,6 +1,7 @@
 package thrumwright.editor.edit;
 
 import java.util.Optional;
+import java.util.function.Supplier;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import thrumwright.block.Amount;
@@ -81,13 +82,24 @@ public final class Amounts {
         } else if (block instanceof EdgeFinish finish) {
             return finish.withLength(Length.parse(text, units.usual()));
         } else if (block instanceof PlainBand band) {
-            return band.withAmount(Amount.parse(text));
+            return band.withAmount(counted(block, () -> Amount.parse(text)));
         }
         Matcher count = COUNT.matcher(text);
         if (count.matches()) {
             return withRows(block, Integer.parseInt(count.group(1)));
         }
-        return ofHeight(block, Length.parse(text).mm(), piece, place);
+        return ofHeight(block, counted(block, () -> Length.parse(text)).mm(), piece, place);
+    }
+
+    /** What is no length may have been meant as a number: the reason says how to write one. */
+    private static <T> T counted(Block block, Supplier<T> read) {
+        try {
+            return read.get();
+        } catch (BadMeasure e) {
+            boolean picks =
+                    block instanceof PlainBand || block instanceof OrderingCord || block instanceof SpreadHeader;
+            throw new BadMeasure(e.getMessage() + " Or say how many: “" + (picks ? "6 picks" : "2 rows") + "”.");
+        }
     }
 
     private static Block withRows(Block block, int rows) {

@@ -1,5 +1,6 @@
 package thrumwright.editor.form;
 
+import com.formdev.flatlaf.FlatClientProperties;
 import java.awt.event.MouseAdapter;
 import java.awt.event.MouseEvent;
 import java.util.ArrayList;
@@ -16,7 +17,6 @@ import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JTextArea;
 import javax.swing.JTextField;
-import javax.swing.UIManager;
 import javax.swing.text.JTextComponent;
 import net.miginfocom.swing.MigLayout;
 import thrumwright.editor.look.Column;
@@ -44,7 +44,8 @@ class FieldColumn extends Column {
 
     void heading(String key) {
         JLabel heading = new JLabel(texts.say(key));
-        heading.setFont(UIManager.getFont("h3.font"));
+        // by its class, so that it stays a heading in another look
+        heading.putClientProperty(FlatClientProperties.STYLE_CLASS, "h3");
         add(heading, "span 2, gaptop " + (getComponentCount() == 0 ? 0 : 12));
     }
 
@@ -57,8 +58,7 @@ class FieldColumn extends Column {
 
     /** A sentence that follows the piece; nothing where it is empty. */
     void prose(Supplier<String> sentence) {
-        Prose prose = new Prose(sentence.get());
-        prose.setForeground(UIManager.getColor("Thrumwright.quiet"));
+        Prose prose = new Prose(sentence.get()).in("Thrumwright.quiet");
         addFollowing(prose, sentence);
     }
 
@@ -132,8 +132,7 @@ class FieldColumn extends Column {
                 Function<T, String> get,
                 BiFunction<T, String, T> set) {
             String label = labelled(key, field, shown);
-            Prose reason = new Prose("");
-            reason.setForeground(UIManager.getColor("Thrumwright.reason"));
+            Prose reason = new Prose("").in("Thrumwright.reason");
             reason.setName(field.getName() + ".reason");
             add(reason, "skip 1, growx, wmin 40");
             fields.add(new TypedField<>(holder, key, label, get, set, field, reason));

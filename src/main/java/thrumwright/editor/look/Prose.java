@@ -14,6 +14,9 @@ public final class Prose extends JTextArea {
     /** The look's name for the font, if it isn't the usual one. */
     private static final String FONT = "Thrumwright.font";
 
+    /** The look's name for the colour, if it isn't the usual one. */
+    private static final String COLOUR = "Thrumwright.colour";
+
     public Prose(String text) {
         super(text);
         setEditable(false);
@@ -36,9 +39,23 @@ public final class Prose extends JTextArea {
         return heading;
     }
 
+    /**
+     * Gives it a colour, in every look.
+     *
+     * @param key the look's name for it
+     */
+    public Prose in(String key) {
+        putClientProperty(COLOUR, key);
+        setForeground(UIManager.getColor(key));
+        return this;
+    }
+
     @Override
     public void updateUI() {
         super.updateUI();
+        if (getClientProperty(COLOUR) instanceof String key) {
+            setForeground(UIManager.getColor(key));
+        }
         setFont(UIManager.getFont(getClientProperty(FONT) instanceof String key ? key : "Label.font"));
         setOpaque(false);
         setBorder(null);

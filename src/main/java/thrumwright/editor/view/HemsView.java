@@ -1,5 +1,6 @@
 package thrumwright.editor.view;
 
+import java.awt.Dimension;
 import java.awt.Font;
 import java.awt.Graphics;
 import java.awt.Graphics2D;
@@ -14,6 +15,7 @@ import thrumwright.drawing.HemPicture;
 import thrumwright.drawing.Palette;
 import thrumwright.editor.edit.Session;
 import thrumwright.editor.look.Ground;
+import thrumwright.editor.look.Pixels;
 import thrumwright.editor.look.Prose;
 import thrumwright.editor.text.Texts;
 import thrumwright.measure.Shown;
@@ -25,6 +27,7 @@ import thrumwright.plan.Hem;
 public final class HemsView extends PictureView {
     private static final long serialVersionUID = 1L;
     private static final int SIDE = 14;
+    private static final int LEAST_HEIGHT = 160;
     private static final int ABOVE = 5;
 
     private final transient Session session;
@@ -59,6 +62,12 @@ public final class HemsView extends PictureView {
             words.setSize(width, 1);
             words.setBounds(place == Place.START ? SIDE : half + SIDE, ABOVE, width, words.getPreferredSize().height);
         });
+    }
+
+    /** Lower, their words would be cut through; then they are scrolled. */
+    @Override
+    public Dimension getPreferredSize() {
+        return new Dimension(Pixels.of(300), Pixels.of(LEAST_HEIGHT));
     }
 
     /** Where the pictures begin. */

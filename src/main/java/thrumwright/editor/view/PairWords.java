@@ -47,7 +47,7 @@ final class PairWords extends JPanel {
     }
 
     PairWords(Told told, Texts texts, Session session) {
-        super(new MigLayout("insets 1 0 3 0, wrap 2, fillx, gapy 1", "[]6[grow, fill, 40::]"));
+        super(new MigLayout("insets 1 6 3 0, wrap 2, fillx, gapy 1", "[]6[grow, fill, 40::]"));
         setOpaque(false);
         setName("pair." + told.id());
         name = new JButton(told.name());
