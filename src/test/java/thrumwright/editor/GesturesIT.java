@@ -466,6 +466,16 @@ class GesturesIT {
         assertThat(ids()).contains("facing-2");
     }
 
+    /** Delete must not take out what nobody pointed at. */
+    @Test
+    void theOtherMouseButtonOnBareWarpSelectsNothing() {
+        select("facing");
+        Rectangle seen = onEventThread(() -> canvas.getVisibleRect());
+        frame.robot().click(canvas, new Point((int) seen.getCenterX(), seen.y + 12), MouseButton.RIGHT_BUTTON, 1);
+        waitFor("the menu", () -> onEventThread(() -> menu() != null));
+        assertThat(onEventThread(() -> session.selection().isEmpty())).isTrue();
+    }
+
     /** On the block that is selected, where it would be with the mouse. */
     @Test
     void theKeyForMenusOffersTheSame() {

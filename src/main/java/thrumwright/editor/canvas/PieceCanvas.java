@@ -679,8 +679,11 @@ public final class PieceCanvas extends JComponent implements Scrollable, Accessi
         private static final long serialVersionUID = 1L;
     }
 
-    /** Asks for the menu of what is selected; a block that isn't yet is selected first. */
+    /** Asks for the menu of what is pointed at; so it is selected first, and beside all blocks nothing is. */
     void popup(MouseEvent event, Optional<Spot> spot) {
+        if (spot.isEmpty()) {
+            session.select(Selection.none());
+        }
         spot.filter(there -> !session.selection().has(there.place(), there.id()))
                 .ifPresent(there -> session.select(Selection.of(there.place(), there.id())));
         menuAsked.accept(event);
