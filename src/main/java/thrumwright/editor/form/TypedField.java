@@ -10,9 +10,8 @@ import java.util.function.BiFunction;
 import java.util.function.Function;
 import javax.swing.JTextField;
 import javax.swing.Timer;
-import javax.swing.event.DocumentEvent;
-import javax.swing.event.DocumentListener;
 import javax.swing.text.JTextComponent;
+import thrumwright.editor.look.Typed;
 
 /**
  * A field to type in. What makes sense is taken over as it is typed, all of it one step of the history; what doesn't
@@ -62,22 +61,7 @@ final class TypedField<T> implements Field {
     }
 
     private void listen() {
-        component.getDocument().addDocumentListener(new DocumentListener() {
-            @Override
-            public void insertUpdate(DocumentEvent event) {
-                typed();
-            }
-
-            @Override
-            public void removeUpdate(DocumentEvent event) {
-                typed();
-            }
-
-            @Override
-            public void changedUpdate(DocumentEvent event) {
-                // Only attributes change so, and these texts have none.
-            }
-        });
+        Typed.in(component, this::typed);
         component.addFocusListener(new FocusAdapter() {
             @Override
             public void focusGained(FocusEvent event) {

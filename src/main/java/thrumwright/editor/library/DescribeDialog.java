@@ -15,12 +15,11 @@ import javax.swing.JScrollPane;
 import javax.swing.JTextArea;
 import javax.swing.JTextField;
 import javax.swing.UIManager;
-import javax.swing.event.DocumentEvent;
-import javax.swing.event.DocumentListener;
 import javax.swing.text.JTextComponent;
 import net.miginfocom.swing.MigLayout;
 import thrumwright.editor.look.Modal;
 import thrumwright.editor.look.Prose;
+import thrumwright.editor.look.Typed;
 import thrumwright.editor.text.Texts;
 import thrumwright.piece.Difficulty;
 import thrumwright.piece.Structure;
@@ -95,22 +94,7 @@ final class DescribeDialog {
         goodFor.setText(String.join(", ", draft.goodFor()));
         source.setText(draft.source());
         for (JTextComponent each : List.of(name, use, source)) {
-            each.getDocument().addDocumentListener(new DocumentListener() {
-                @Override
-                public void insertUpdate(DocumentEvent event) {
-                    look();
-                }
-
-                @Override
-                public void removeUpdate(DocumentEvent event) {
-                    look();
-                }
-
-                @Override
-                public void changedUpdate(DocumentEvent event) {
-                    // Only attributes change so, and these texts have none.
-                }
-            });
+            Typed.in(each, this::look);
         }
     }
 

@@ -19,11 +19,10 @@ import javax.swing.ListCellRenderer;
 import javax.swing.ListSelectionModel;
 import javax.swing.ScrollPaneConstants;
 import javax.swing.UIManager;
-import javax.swing.event.DocumentEvent;
-import javax.swing.event.DocumentListener;
 import net.miginfocom.swing.MigLayout;
 import thrumwright.drawing.Palette;
 import thrumwright.editor.look.Prose;
+import thrumwright.editor.look.Typed;
 import thrumwright.editor.text.Texts;
 import thrumwright.piece.Piece;
 import thrumwright.piece.Place;
@@ -70,22 +69,7 @@ public final class StructureChooser extends JPanel {
         label.setLabelFor(sought);
         sought.setName("structureSearch");
         sought.setToolTipText(texts.say("structure.seek.tip"));
-        sought.getDocument().addDocumentListener(new DocumentListener() {
-            @Override
-            public void insertUpdate(DocumentEvent event) {
-                filter();
-            }
-
-            @Override
-            public void removeUpdate(DocumentEvent event) {
-                filter();
-            }
-
-            @Override
-            public void changedUpdate(DocumentEvent event) {
-                // Only attributes change so, and this text has none.
-            }
-        });
+        Typed.in(sought, this::filter);
         sought.addKeyListener(new KeyAdapter() {
             @Override
             public void keyPressed(KeyEvent event) {

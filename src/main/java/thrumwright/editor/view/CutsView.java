@@ -10,7 +10,6 @@ import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JTable;
 import javax.swing.UIManager;
-import javax.swing.table.AbstractTableModel;
 import javax.swing.table.DefaultTableCellRenderer;
 import net.miginfocom.swing.MigLayout;
 import thrumwright.editor.edit.Selection;
@@ -96,26 +95,26 @@ public final class CutsView {
 
     private void choose() {
         int lead = table.getSelectionModel().getLeadSelectionIndex();
-        if (following || lead < 0 || lead >= model.lines.size() || !table.isRowSelected(lead)) {
+        if (following || lead < 0 || lead >= model.lines().size() || !table.isRowSelected(lead)) {
             return;
         }
-        Place place = model.lines.get(lead).place();
+        Place place = model.lines().get(lead).place();
         List<String> ids = new ArrayList<>();
         for (int row : table.getSelectedRows()) {
-            if (row != lead && model.lines.get(row).place() == place) {
-                ids.add(model.lines.get(row).blockId());
+            if (row != lead && model.lines().get(row).place() == place) {
+                ids.add(model.lines().get(row).blockId());
             }
         }
-        ids.add(model.lines.get(lead).blockId());
+        ids.add(model.lines().get(lead).blockId());
         session.select(new Selection(place, ids));
     }
 
     /** Selects the lines of the selected blocks, and no others. */
     private void follow() {
         Selection selection = session.selection();
-        List<Integer> wanted = IntStream.range(0, model.lines.size())
+        List<Integer> wanted = IntStream.range(0, model.lines().size())
                 .filter(row -> selection.has(
-                        model.lines.get(row).place(), model.lines.get(row).blockId()))
+                        model.lines().get(row).place(), model.lines().get(row).blockId()))
                 .boxed()
                 .toList();
         List<Integer> now = IntStream.of(table.getSelectedRows()).boxed().toList();
@@ -145,37 +144,14 @@ public final class CutsView {
         }
     }
 
-    private static final class Model extends AbstractTableModel {
+    private static final class Model extends LineModel<CutLine> {
         private static final long serialVersionUID = 1L;
-        private static final List<String> COLUMNS = List.of("step", "use", "end", "yarn", "cut", "widths");
 
         private final transient Texts texts;
-        private transient List<CutLine> lines = List.of();
 
         Model(Texts texts) {
+            super(texts, List.of("cuts.step", "cuts.use", "cuts.end", "cuts.yarn", "cuts.cut", "cuts.widths"));
             this.texts = texts;
-        }
-
-        void show(List<CutLine> other) {
-            if (!other.equals(lines)) {
-                lines = other;
-                fireTableDataChanged();
-            }
-        }
-
-        @Override
-        public int getRowCount() {
-            return lines.size();
-        }
-
-        @Override
-        public int getColumnCount() {
-            return COLUMNS.size();
-        }
-
-        @Override
-        public String getColumnName(int column) {
-            return texts.say("cuts." + COLUMNS.get(column));
         }
 
         @Override
@@ -184,8 +160,7 @@ public final class CutsView {
         }
 
         @Override
-        public Object getValueAt(int row, int column) {
-            CutLine line = lines.get(row);
+        Object value(CutLine line, int column) {
             return switch (column) {
                 case 0 -> String.valueOf(line.step());
                 case 1 -> line.use();

@@ -2,7 +2,6 @@ package thrumwright.editor.view;
 
 import java.awt.BorderLayout;
 import java.awt.Component;
-import java.awt.event.MouseEvent;
 import java.util.List;
 import java.util.Map;
 import javax.swing.BorderFactory;
@@ -13,11 +12,9 @@ import javax.swing.JScrollPane;
 import javax.swing.JTable;
 import javax.swing.JTextField;
 import javax.swing.KeyStroke;
-import javax.swing.event.DocumentEvent;
-import javax.swing.event.DocumentListener;
-import javax.swing.table.AbstractTableModel;
 import javax.swing.table.TableCellRenderer;
 import net.miginfocom.swing.MigLayout;
+import thrumwright.editor.look.Typed;
 import thrumwright.editor.text.KeyLine;
 import thrumwright.editor.text.Texts;
 
@@ -44,22 +41,7 @@ public final class KeysView {
         for (int i = 0; i < WIDTHS.length; i++) {
             table.getColumnModel().getColumn(i).setPreferredWidth(WIDTHS[i]);
         }
-        search.getDocument().addDocumentListener(new DocumentListener() {
-            @Override
-            public void insertUpdate(DocumentEvent event) {
-                find();
-            }
-
-            @Override
-            public void removeUpdate(DocumentEvent event) {
-                find();
-            }
-
-            @Override
-            public void changedUpdate(DocumentEvent event) {
-                // Only attributes change so, and this text has none.
-            }
-        });
+        Typed.in(search, this::find);
         search.registerKeyboardAction(event -> enter(), KeyStroke.getKeyStroke("DOWN"), JComponent.WHEN_FOCUSED);
         JScrollPane scroll = new JScrollPane(table);
         scroll.setBorder(BorderFactory.createEmptyBorder());
@@ -111,60 +93,25 @@ public final class KeysView {
         }
 
         @Override
-        public String getToolTipText(MouseEvent event) {
-            int row = rowAtPoint(event.getPoint());
-            int column = columnAtPoint(event.getPoint());
-            if (row < 0 || column < 0) {
-                return null;
-            }
-            String text = String.valueOf(getValueAt(row, column));
-            return text.isEmpty() ? null : text;
-        }
-
-        @Override
         public Component prepareRenderer(TableCellRenderer renderer, int row, int column) {
             Component cell = super.prepareRenderer(renderer, row, column);
             if (cell instanceof JComponent part) {
-                part.setToolTipText(String.valueOf(getValueAt(row, column)));
+                String text = String.valueOf(getValueAt(row, column));
+                part.setToolTipText(text.isEmpty() ? null : text);
             }
             return cell;
         }
     }
 
-    private static final class Model extends AbstractTableModel {
+    private static final class Model extends LineModel<KeyLine> {
         private static final long serialVersionUID = 1L;
-        private static final List<String> COLUMNS = List.of("group", "command", "keys", "does");
-
-        private final transient Texts texts;
-        private transient List<KeyLine> lines = List.of();
 
         Model(Texts texts) {
-            this.texts = texts;
-        }
-
-        void show(List<KeyLine> other) {
-            lines = other;
-            fireTableDataChanged();
+            super(texts, List.of("keys.group", "keys.command", "keys.keys", "keys.does"));
         }
 
         @Override
-        public int getRowCount() {
-            return lines.size();
-        }
-
-        @Override
-        public int getColumnCount() {
-            return COLUMNS.size();
-        }
-
-        @Override
-        public String getColumnName(int column) {
-            return texts.say("keys." + COLUMNS.get(column));
-        }
-
-        @Override
-        public Object getValueAt(int row, int column) {
-            KeyLine line = lines.get(row);
+        Object value(KeyLine line, int column) {
             return switch (column) {
                 case 0 -> line.group();
                 case 1 -> line.command().text();
