@@ -32,17 +32,17 @@ import thrumwright.plan.Plan;
 public final class LabelColumn extends JComponent {
     private static final long serialVersionUID = 1L;
     /** Room for the lines to the blocks. */
-    private static final int LEADER = Pixels.of(34);
+    private final int leader = Pixels.of(34);
 
-    private static final int GAP = Pixels.of(12);
-    private static final int EDGE = Pixels.of(8);
+    private final int gap = Pixels.of(12);
+    private final int edge = Pixels.of(8);
     /** So many lines lie too close for their edges to be smoothed in the time there is. */
     private static final int DENSE = 40;
 
     /** Longer names are shortened; a tip says them in full. */
-    private static final int MOST_NAME = Pixels.of(170);
+    private final int mostName = Pixels.of(170);
 
-    private static final int LEAST_NAME = Pixels.of(70);
+    private final int leastName = Pixels.of(70);
 
     /** In a narrow window the list leaves out its last columns, so that it takes no more of the width than that. */
     private static final double SHARE = 0.48;
@@ -168,8 +168,8 @@ public final class LabelColumn extends JComponent {
                         .isPresent())
                 .findFirst()
                 .map(row -> shown > 1
-                        ? new Rectangle(EDGE + columns.name() + GAP, top(row), columns.amount(), rowHeight)
-                        : new Rectangle(EDGE, top(row), columns.name(), rowHeight));
+                        ? new Rectangle(edge + columns.name() + gap, top(row), columns.amount(), rowHeight)
+                        : new Rectangle(edge, top(row), columns.name(), rowHeight));
     }
 
     /** What the label of a block says. */
@@ -244,11 +244,11 @@ public final class LabelColumn extends JComponent {
 
     private LabelWidths widths(LabelFonts fonts) {
         LabelWidths titles = LabelWidths.of(titleWords(), fonts, this);
-        LabelWidths widest = new LabelWidths(LEAST_NAME, titles.amount(), titles.height(), titles.cut());
+        LabelWidths widest = new LabelWidths(leastName, titles.amount(), titles.height(), titles.cut());
         for (Row row : rows) {
             widest = widest.widest(row.widths());
         }
-        return widest.withName(Math.min(MOST_NAME, widest.name()));
+        return widest.withName(Math.min(mostName, widest.name()));
     }
 
     private BlockWording titleWords() {
@@ -261,25 +261,25 @@ public final class LabelColumn extends JComponent {
 
     /** Leaves out what is least asked for, cut and height; then the amount, and at last names are shortened. */
     private void narrow() {
-        int most = (int) (room * SHARE) - LEADER;
+        int most = (int) (room * SHARE) - leader;
         shown = LabelWidths.COLUMNS;
         while (shown > 1 && textsWidth() > most) {
             shown--;
         }
         if (textsWidth() > most) {
-            columns = columns.withName(Math.max(LEAST_NAME, columns.name() + most - textsWidth()));
+            columns = columns.withName(Math.max(leastName, columns.name() + most - textsWidth()));
         }
     }
 
     @Override
     public Dimension getPreferredSize() {
         // while something is dragged, longer or shorter words must not push the picture aside
-        int width = canvas.isHeld() && getWidth() > 0 ? getWidth() : textsWidth() + LEADER;
+        int width = canvas.isHeld() && getWidth() > 0 ? getWidth() : textsWidth() + leader;
         return new Dimension(width, canvas.getPreferredSize().height);
     }
 
     private int textsWidth() {
-        return EDGE + columns.sum(shown) + shown * GAP;
+        return edge + columns.sum(shown) + shown * gap;
     }
 
     /** The titles of the columns, to stand above them. */
@@ -401,11 +401,11 @@ public final class LabelColumn extends JComponent {
         g.setFont(fonts.strong());
         boolean fits = widths.name() <= columns.name();
         String name = fits ? wording.name() : clipped(wording.name(), g.getFontMetrics(), columns.name());
-        g.drawString(name, EDGE, base);
+        g.drawString(name, edge, base);
         g.setFont(fonts.plain());
-        int right = EDGE + columns.name();
+        int right = edge + columns.name();
         for (int i = 1; i < shown; i++) {
-            right += GAP + columns.of(i);
+            right += gap + columns.of(i);
             g.drawString(wording.of(i), right - widths.of(i), base);
         }
     }

@@ -55,7 +55,7 @@ public final class BlockShelf extends JPanel {
         super(new BorderLayout());
         this.session = canvas.session();
         this.texts = canvas.texts();
-        this.pictures = new WarePictures(session, canvas::palette, WareCell.PICTURE, list::repaint);
+        this.pictures = new WarePictures(session, canvas::palette, WareCell.pictureSize(), list::repaint);
         this.cell = new WareCell(pictures);
         setName("shelf");
         list.setCellRenderer(cell);

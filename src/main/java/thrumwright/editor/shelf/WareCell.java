@@ -17,20 +17,18 @@ import thrumwright.editor.look.Prose;
 
 /** A kind of block on the shelf: its picture, its name, and what it does. */
 final class WareCell extends JPanel implements ListCellRenderer<Ware> {
-    /** Size of the picture in pixels of the window. */
-    static final Dimension PICTURE = Pixels.of(new Dimension(68, 48));
-
     private static final long serialVersionUID = 1L;
-    private static final Insets ROUND = Pixels.of(new Insets(5, 8, 5, 8));
-    private static final int GAP = Pixels.of(10);
+    private static final int GAP = 10;
 
+    private final Dimension size = pictureSize();
+    private final Insets round = Pixels.of(new Insets(5, 8, 5, 8));
     private final transient WarePictures pictures;
     private final JLabel picture = new JLabel();
     private final JLabel name = new JLabel();
     private final Prose about = new Prose("");
 
     WareCell(WarePictures pictures) {
-        super(new BorderLayout(GAP, 0));
+        super(new BorderLayout(Pixels.of(GAP), 0));
         this.pictures = pictures;
         picture.setVerticalAlignment(JLabel.TOP);
         JPanel words = new JPanel(new BorderLayout());
@@ -39,7 +37,12 @@ final class WareCell extends JPanel implements ListCellRenderer<Ware> {
         words.add(about);
         add(picture, BorderLayout.WEST);
         add(words);
-        setBorder(BorderFactory.createEmptyBorder(ROUND.top, ROUND.left, ROUND.bottom, ROUND.right));
+        setBorder(BorderFactory.createEmptyBorder(round.top, round.left, round.bottom, round.right));
+    }
+
+    /** Size of the picture in pixels of the window. */
+    static Dimension pictureSize() {
+        return Pixels.of(new Dimension(68, 48));
     }
 
     /** In a list a cell is laid out each time it is painted; only the layout is wanted, not to look for the pointer as well. */
@@ -68,7 +71,7 @@ final class WareCell extends JPanel implements ListCellRenderer<Ware> {
         about.setText(ware.about());
         getAccessibleContext().setAccessibleName(ware.name());
         getAccessibleContext().setAccessibleDescription(ware.about());
-        int width = list.getWidth() - ROUND.left - ROUND.right - PICTURE.width - GAP;
+        int width = list.getWidth() - round.left - round.right - size.width - Pixels.of(GAP);
         about.setSize(Math.max(60, width), Short.MAX_VALUE);
         return this;
     }

@@ -129,7 +129,7 @@ public final class HistoryView {
                 JList<?> all, Object value, int index, boolean selected, boolean focused) {
             super.getListCellRendererComponent(all, value, index, selected, focused);
             Point point = (Point) value;
-            setIcon(new Here(point.present()));
+            setIcon(new Here(point.present(), Pixels.of(10)));
             setIconTextGap(8);
             setFont(UIManager.getFont(point.present() ? "semibold.font" : "Label.font"));
             if (point.undone() && !selected) {
@@ -141,9 +141,7 @@ public final class HistoryView {
     }
 
     /** Points at where the piece is now; elsewhere as wide, but empty. */
-    private record Here(boolean shown) implements Icon {
-        private static final int SIZE = Pixels.of(10);
-
+    private record Here(boolean shown, int size) implements Icon {
         @Override
         public void paintIcon(Component component, Graphics graphics, int x, int y) {
             if (!shown) {
@@ -154,8 +152,8 @@ public final class HistoryView {
             g.setColor(component.getForeground());
             Path2D wedge = new Path2D.Double();
             wedge.moveTo(x + 1, y);
-            wedge.lineTo(x + SIZE - 1, y + SIZE / 2.0);
-            wedge.lineTo(x + 1, y + SIZE);
+            wedge.lineTo(x + size - 1, y + size / 2.0);
+            wedge.lineTo(x + 1, y + size);
             wedge.closePath();
             g.fill(wedge);
             g.dispose();
@@ -163,12 +161,12 @@ public final class HistoryView {
 
         @Override
         public int getIconWidth() {
-            return SIZE;
+            return size;
         }
 
         @Override
         public int getIconHeight() {
-            return SIZE;
+            return size;
         }
     }
 }
