@@ -25,13 +25,17 @@ class ScaleIT {
     @RegisterExtension
     final WindowTest window = new WindowTest();
 
+    /** The look keeps the last scale that it was asked for, so it is asked for the usual one. */
     @AfterEach
     void asBefore() {
-        System.clearProperty(SCALE);
-        WindowTest.onEventThread(() -> {
+        System.setProperty(SCALE, "1");
+        float factor = WindowTest.onEventThread(() -> {
             Theme.LIGHT.apply(Fonts.load());
-            return null;
+            System.clearProperty(SCALE);
+            Theme.LIGHT.apply(Fonts.load());
+            return UIScale.getUserScaleFactor();
         });
+        assertThat(factor).as("left to the tests after it").isEqualTo(1f);
     }
 
     @ParameterizedTest
