@@ -6,11 +6,11 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.ParentCommand;
-import thrumwright.plan.ClassFinding;
-import thrumwright.plan.ClassPlan;
-import thrumwright.plan.Finding;
 import thrumwright.plan.Plan;
-import thrumwright.plan.Severity;
+import thrumwright.plan.finding.ClassFinding;
+import thrumwright.plan.finding.ClassPlan;
+import thrumwright.plan.finding.Finding;
+import thrumwright.plan.finding.Severity;
 import thrumwright.sheet.MemberNames;
 
 @Command(

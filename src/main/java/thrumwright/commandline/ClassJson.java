@@ -6,9 +6,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import thrumwright.measure.Length;
-import thrumwright.plan.ClassFinding;
-import thrumwright.plan.ClassPlan;
 import thrumwright.plan.YarnTotal;
+import thrumwright.plan.finding.ClassFinding;
+import thrumwright.plan.finding.ClassPlan;
 
 /** The plan of a class as plain values for other programs; described in docs/commandline.md. Lengths in mm, masses in g. */
 final class ClassJson {

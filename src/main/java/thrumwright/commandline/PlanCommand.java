@@ -6,7 +6,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.ParentCommand;
-import thrumwright.plan.ClassPlan;
+import thrumwright.plan.finding.ClassPlan;
 import thrumwright.sheet.ClassSheet;
 import thrumwright.sheet.ClassText;
 import thrumwright.store.JsonText;

@@ -10,7 +10,6 @@ import thrumwright.plan.BlockPlan;
 import thrumwright.plan.Budget;
 import thrumwright.plan.Cut;
 import thrumwright.plan.EndPlan;
-import thrumwright.plan.Finding;
 import thrumwright.plan.Finish;
 import thrumwright.plan.Hem;
 import thrumwright.plan.Mitre;
@@ -19,6 +18,7 @@ import thrumwright.plan.SewnBand;
 import thrumwright.plan.Work;
 import thrumwright.plan.Wrapping;
 import thrumwright.plan.YarnTotal;
+import thrumwright.plan.finding.Finding;
 
 /** A plan as plain values for other programs; described in docs/commandline.md. Lengths in mm, masses in g. */
 final class PlanJson {

@@ -7,12 +7,12 @@ import thrumwright.plan.BlockPlan;
 import thrumwright.plan.Budget;
 import thrumwright.plan.Cut;
 import thrumwright.plan.EndPlan;
-import thrumwright.plan.Finding;
 import thrumwright.plan.Plan;
-import thrumwright.plan.Words;
 import thrumwright.plan.Work;
 import thrumwright.plan.Wrapping;
 import thrumwright.plan.YarnTotal;
+import thrumwright.plan.finding.Finding;
+import thrumwright.plan.words.Words;
 
 /** A plan in a few lines of text. */
 public final class PlanText {

@@ -12,12 +12,12 @@ import picocli.CommandLine.ParentCommand;
 import picocli.CommandLine.Spec;
 import thrumwright.drawing.Fonts;
 import thrumwright.output.ClassSheets;
-import thrumwright.output.PageSetup;
-import thrumwright.output.Paper;
-import thrumwright.output.Progress;
 import thrumwright.output.SheetForm;
 import thrumwright.output.SheetLook;
 import thrumwright.output.SheetWriter;
+import thrumwright.output.page.PageSetup;
+import thrumwright.output.page.Paper;
+import thrumwright.output.page.Progress;
 import thrumwright.store.FileProblem;
 import thrumwright.store.SafeFile;
 

@@ -12,7 +12,7 @@ import picocli.CommandLine.ParentCommand;
 import picocli.CommandLine.Spec;
 import thrumwright.block.Block;
 import thrumwright.piece.Structure;
-import thrumwright.plan.Words;
+import thrumwright.plan.words.Words;
 import thrumwright.store.FileProblem;
 import thrumwright.store.SafeFile;
 import thrumwright.store.StructureFile;

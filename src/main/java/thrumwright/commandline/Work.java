@@ -1,7 +1,7 @@
 package thrumwright.commandline;
 
-import thrumwright.plan.ClassPlan;
 import thrumwright.plan.Plan;
+import thrumwright.plan.finding.ClassPlan;
 
 /** What a command is about. */
 sealed interface Work {

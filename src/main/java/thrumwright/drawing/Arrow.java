@@ -6,11 +6,11 @@ import java.awt.geom.Line2D;
 import java.awt.geom.Path2D;
 
 /** Draws arrows in ink, with a little paper round them so that they stand out from whatever they cross. */
-final class Arrow {
+public final class Arrow {
     private final Graphics2D g;
     private final Palette palette;
 
-    Arrow(Graphics2D g, Palette palette) {
+    public Arrow(Graphics2D g, Palette palette) {
         this.g = g;
         this.palette = palette;
     }
@@ -20,7 +20,7 @@ final class Arrow {
      *
      * @param size half the width of its head, page units
      */
-    void level(double from, double to, double y, double size) {
+    public void level(double from, double to, double y, double size) {
         straight(from, y, to, y, size);
     }
 
@@ -29,7 +29,7 @@ final class Arrow {
      *
      * @param size half the width of its head, page units
      */
-    void straight(double fromX, double fromY, double toX, double toY, double size) {
+    public void straight(double fromX, double fromY, double toX, double toY, double size) {
         double length = Math.hypot(toX - fromX, toY - fromY);
         if (!(length > 0)) {
             return;

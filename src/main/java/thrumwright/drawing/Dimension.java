@@ -8,7 +8,7 @@ import java.awt.geom.Line2D;
 import java.awt.geom.Path2D;
 
 /** Draws a measure: a line between two short bars, with what it comes to beside it. */
-final class Dimension {
+public final class Dimension {
     private static final double BAR = 4;
     private static final double TIP = 3.5;
 
@@ -17,14 +17,14 @@ final class Dimension {
     private final Font font;
 
     /** @param font null for no words */
-    Dimension(Graphics2D g, Color ink, Font font) {
+    public Dimension(Graphics2D g, Color ink, Font font) {
         this.g = g;
         this.ink = ink;
         this.font = font;
     }
 
     /** From one height on the page to another, the words to the right of it. */
-    void upright(double x, double from, double to, String measure) {
+    public void upright(double x, double from, double to, String measure) {
         g.setColor(ink);
         g.setStroke(new BasicStroke(0.9f));
         g.draw(new Line2D.Double(x, from, x, to));
@@ -41,7 +41,7 @@ final class Dimension {
     }
 
     /** From one place across the page to another, the words below or above the middle of it. */
-    void level(double from, double to, double y, boolean below, String measure) {
+    public void level(double from, double to, double y, boolean below, String measure) {
         g.setColor(ink);
         g.setStroke(new BasicStroke(0.9f));
         g.draw(new Line2D.Double(from, y, to, y));

@@ -95,13 +95,13 @@ public record Palette(
     }
 
     /** A grey as light as a colour, drawn together so that neither end drowns the lines in it. */
-    static Color grey(Color colour) {
+    public static Color grey(Color colour) {
         int level = (int) Math.round(70 + 175 * lightness(colour));
         return new Color(level, level, level);
     }
 
     /** How light a colour is, from 0 for black to 1 for white. */
-    static double lightness(Color colour) {
+    public static double lightness(Color colour) {
         return (0.2126 * colour.getRed() + 0.7152 * colour.getGreen() + 0.0722 * colour.getBlue()) / 255;
     }
 
@@ -111,7 +111,7 @@ public record Palette(
     }
 
     /** So much of the way from one colour to another, 0 to 1. */
-    static Color mixed(Color from, Color to, double share) {
+    public static Color mixed(Color from, Color to, double share) {
         return new Color(
                 channel(from.getRed(), to.getRed(), share),
                 channel(from.getGreen(), to.getGreen(), share),

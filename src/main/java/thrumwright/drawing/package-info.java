@@ -5,7 +5,7 @@
  *
  * <p>A picture is made from the same strands that give the lengths. {@code Stretches} cuts each strand where it passes
  * the plane of the warp: what lies behind is painted first, then the warp, then what lies in front, in the order of
- * working. No kind of block has a drawing of its own. A {@link thrumwright.drawing.PiecePicture} keeps the stretches of
+ * working. No kind of block has a drawing of its own. A {@link thrumwright.drawing.piece.PiecePicture} keeps the stretches of
  * all blocks, so that painting again costs only the painting; blocks that haven't changed hand theirs on to the picture
  * of the next plan.
  *
@@ -15,9 +15,9 @@
  * Three painters are for others to use:
  *
  * <ul>
- *   <li>{@link thrumwright.drawing.PiecePainter}: a whole piece or one end, from the front or from behind;
- *   <li>{@link thrumwright.drawing.StepPainter}: one step, large, to learn from;
- *   <li>{@link thrumwright.drawing.HemPicture}: a hem from the side, as {@code FoldPainter} draws it, with measures and names.
+ *   <li>{@link thrumwright.drawing.piece.PiecePainter}: a whole piece or one end, from the front or from behind;
+ *   <li>{@link thrumwright.drawing.step.StepPainter}: one step, large, to learn from;
+ *   <li>{@link thrumwright.drawing.hem.HemPicture}: a hem from the side, as {@code FoldPainter} draws it, with measures and names.
  * </ul>
  *
  * {@link thrumwright.drawing.Spread} keeps labels from covering each other.

@@ -15,7 +15,7 @@ import thrumwright.editor.text.Commands;
 import thrumwright.measure.UnitSystem;
 import thrumwright.piece.End;
 import thrumwright.piece.Place;
-import thrumwright.plan.Words;
+import thrumwright.plan.words.Words;
 
 /** The commands that have to do with blocks and with looking at them. */
 final class BlockWork {

@@ -6,7 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import thrumwright.drawing.PiecePicture;
+import thrumwright.drawing.piece.PiecePicture;
 import thrumwright.editor.library.Library;
 import thrumwright.editor.look.Theme;
 import thrumwright.store.FileProblem;

@@ -17,8 +17,8 @@ import javax.swing.JProgressBar;
 import javax.swing.KeyStroke;
 import net.miginfocom.swing.MigLayout;
 import thrumwright.editor.text.Texts;
-import thrumwright.output.Progress;
-import thrumwright.output.Stopped;
+import thrumwright.output.page.Progress;
+import thrumwright.output.page.Stopped;
 
 /** Does one long work at a time beside the event thread, shows how far it has come, and lets the weaver stop it. */
 final class JobBar {

@@ -20,7 +20,7 @@ import thrumwright.editor.look.Theme;
 import thrumwright.editor.text.Commands;
 import thrumwright.editor.text.Texts;
 import thrumwright.measure.UnitSystem;
-import thrumwright.plan.Words;
+import thrumwright.plan.words.Words;
 
 /** The menus and the row of buttons. */
 final class Menus {

@@ -15,12 +15,12 @@ import javax.print.attribute.standard.MediaSize;
 import javax.print.attribute.standard.MediaSizeName;
 import javax.print.attribute.standard.OrientationRequested;
 import thrumwright.editor.text.Texts;
-import thrumwright.output.PageSetup;
-import thrumwright.output.Paper;
 import thrumwright.output.PrintPages;
-import thrumwright.output.Progress;
-import thrumwright.output.SheetPages;
-import thrumwright.output.Stopped;
+import thrumwright.output.page.PageSetup;
+import thrumwright.output.page.Paper;
+import thrumwright.output.page.Progress;
+import thrumwright.output.page.SheetPages;
+import thrumwright.output.page.Stopped;
 
 /** Prints a step sheet, at true size and on the paper for which it is laid out. */
 final class SheetPrint {

@@ -5,8 +5,8 @@ import java.util.Locale;
 import java.util.Map;
 import thrumwright.editor.sheet.SheetChoice;
 import thrumwright.measure.Length;
-import thrumwright.output.Paper;
 import thrumwright.output.SheetForm;
+import thrumwright.output.page.Paper;
 
 /** How somebody likes a sheet, from one time to the next. */
 final class SheetSettings {

@@ -22,8 +22,8 @@ import thrumwright.editor.sheet.SheetSetup;
 import thrumwright.editor.text.CommandTexts;
 import thrumwright.editor.text.Commands;
 import thrumwright.editor.text.Texts;
-import thrumwright.output.Paper;
-import thrumwright.output.SheetPages;
+import thrumwright.output.page.Paper;
+import thrumwright.output.page.SheetPages;
 
 /**
  * The step sheet of a piece in a window of its own, so that it can lie beside the piece and follow it: the pages that

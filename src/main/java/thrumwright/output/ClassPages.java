@@ -3,7 +3,10 @@ package thrumwright.output;
 import java.util.Locale;
 import thrumwright.drawing.Fonts;
 import thrumwright.drawing.Palette;
-import thrumwright.plan.ClassPlan;
+import thrumwright.output.page.PageSetup;
+import thrumwright.output.page.SheetPages;
+import thrumwright.output.page.SheetSource;
+import thrumwright.plan.finding.ClassPlan;
 import thrumwright.sheet.ClassSheet;
 import thrumwright.sheet.MemberNames;
 

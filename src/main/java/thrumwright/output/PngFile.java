@@ -8,6 +8,7 @@ import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.io.OutputStream;
 import javax.imageio.ImageIO;
+import thrumwright.output.page.SheetPages;
 
 /** Paints laid-out pages as pictures. */
 public final class PngFile {
@@ -45,7 +46,7 @@ public final class PngFile {
     }
 
     /** Lines and letters as fine as the dots allow. */
-    static void smooth(Graphics2D g) {
+    public static void smooth(Graphics2D g) {
         g.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
         g.setRenderingHint(RenderingHints.KEY_TEXT_ANTIALIASING, RenderingHints.VALUE_TEXT_ANTIALIAS_ON);
         g.setRenderingHint(RenderingHints.KEY_FRACTIONALMETRICS, RenderingHints.VALUE_FRACTIONALMETRICS_ON);

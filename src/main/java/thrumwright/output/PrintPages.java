@@ -7,6 +7,10 @@ import java.awt.print.Pageable;
 import java.awt.print.Printable;
 import java.awt.print.PrinterAbortException;
 import java.awt.print.PrinterException;
+import thrumwright.output.page.Paper;
+import thrumwright.output.page.Progress;
+import thrumwright.output.page.SheetPages;
+import thrumwright.output.page.Stopped;
 
 /**
  * Laid-out pages for a printer, at true size: the whole paper is theirs, since they keep their own margins, and nothing is

@@ -5,6 +5,8 @@ import java.util.Locale;
 import java.util.Objects;
 import thrumwright.drawing.Fonts;
 import thrumwright.drawing.Palette;
+import thrumwright.output.page.PageSetup;
+import thrumwright.output.page.SheetPages;
 import thrumwright.plan.Plan;
 import thrumwright.yarn.Colour;
 import thrumwright.yarn.Yarn;

@@ -13,6 +13,8 @@ import org.apache.batik.svggen.SVGGeneratorContext;
 import org.apache.batik.svggen.SVGGraphics2D;
 import org.w3c.dom.Document;
 import org.w3c.dom.Element;
+import thrumwright.output.page.Paper;
+import thrumwright.output.page.SheetPages;
 
 /** Writes a laid-out page as SVG 1.1; letters become shapes, so that it looks the same where the font is missing. */
 public final class SvgFile {

@@ -51,15 +51,15 @@ public record Hem(
             return new Sleeve(support, stripDepth(support.size().mm()));
         }
 
-        static double barDepth(double bar) {
+        public static double barDepth(double bar) {
             return (Math.PI * bar + EASE) / 2;
         }
 
-        static double slatDepth(double wide, double thick) {
+        public static double slatDepth(double wide, double thick) {
             return wide + thick + EASE / 2;
         }
 
-        static double stripDepth(double strip) {
+        public static double stripDepth(double strip) {
             return strip + 2 * STRIP_EDGE;
         }
 

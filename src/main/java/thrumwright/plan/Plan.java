@@ -5,6 +5,8 @@ import java.util.Optional;
 import thrumwright.block.Course;
 import thrumwright.piece.Piece;
 import thrumwright.piece.Place;
+import thrumwright.plan.finding.Finding;
+import thrumwright.plan.finding.Severity;
 
 /**
  * Everything that follows from a piece.

@@ -8,6 +8,7 @@ import thrumwright.block.Shed;
 import thrumwright.block.Side;
 import thrumwright.piece.Piece;
 import thrumwright.piece.Place;
+import thrumwright.plan.finding.Findings;
 import thrumwright.yarn.Yarn;
 
 /** Plans a whole piece: the start, then the design's last pick, then the top. */

@@ -20,8 +20,8 @@ import thrumwright.piece.Habits;
 import thrumwright.piece.Piece;
 import thrumwright.plan.Butterflies;
 import thrumwright.plan.Plan;
-import thrumwright.plan.Words;
 import thrumwright.plan.Work;
+import thrumwright.plan.words.Words;
 
 /** What to take, what to do and which rows to work for one block. */
 final class BlockWords {

@@ -19,7 +19,7 @@ import thrumwright.plan.BlockPlan;
 import thrumwright.plan.Budget;
 import thrumwright.plan.EndPlan;
 import thrumwright.plan.Plan;
-import thrumwright.plan.Words;
+import thrumwright.plan.words.Words;
 
 /** Writes the chapters; steps are numbered through all of them. */
 final class ChapterWriter {

@@ -11,8 +11,8 @@ import java.util.TreeMap;
 import thrumwright.measure.Phrases;
 import thrumwright.measure.Shown;
 import thrumwright.piece.Piece;
-import thrumwright.plan.ClassPlan;
 import thrumwright.plan.Plan;
+import thrumwright.plan.finding.ClassPlan;
 import thrumwright.yarn.Yarn;
 
 /** Gathers the cuts of all looms of a class: equal lengths of one yarn are cut together. */

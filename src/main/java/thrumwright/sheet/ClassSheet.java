@@ -5,7 +5,7 @@ import java.util.Locale;
 import java.util.Optional;
 import thrumwright.measure.Phrases;
 import thrumwright.piece.ClassSet;
-import thrumwright.plan.ClassPlan;
+import thrumwright.plan.finding.ClassPlan;
 import thrumwright.yarn.Yarn;
 
 /**

@@ -14,10 +14,10 @@ import thrumwright.piece.ClassMember;
 import thrumwright.piece.Loom;
 import thrumwright.piece.Piece;
 import thrumwright.piece.Place;
-import thrumwright.plan.ClassFinding;
-import thrumwright.plan.ClassPlan;
 import thrumwright.plan.Plan;
-import thrumwright.plan.Words;
+import thrumwright.plan.finding.ClassFinding;
+import thrumwright.plan.finding.ClassPlan;
+import thrumwright.plan.words.Words;
 
 /** Writes the lists of a class from its plan. */
 final class ClassSheetWriter {

@@ -16,7 +16,7 @@ import thrumwright.measure.Length;
 import thrumwright.measure.Phrases;
 import thrumwright.measure.Shown;
 import thrumwright.plan.Finish;
-import thrumwright.plan.Words;
+import thrumwright.plan.words.Words;
 
 /** What to do with the warp ends, and what to take care of. */
 final class FinishWords {

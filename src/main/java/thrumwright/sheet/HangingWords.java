@@ -15,7 +15,7 @@ import thrumwright.plan.Hem;
 import thrumwright.plan.HemStitch;
 import thrumwright.plan.Plan;
 import thrumwright.plan.Weight;
-import thrumwright.plan.Words;
+import thrumwright.plan.words.Words;
 
 /** How to hang the piece: which sentences, and what they name. */
 final class HangingWords {

@@ -14,7 +14,7 @@ import thrumwright.plan.HemStitch;
 import thrumwright.plan.Mitre;
 import thrumwright.plan.Plan;
 import thrumwright.plan.SewnBand;
-import thrumwright.plan.Words;
+import thrumwright.plan.words.Words;
 
 /** How to fold a hem and sew it down: which sentences, and what they name. */
 final class HemWords {

@@ -15,7 +15,7 @@ import thrumwright.plan.ClosedWarp;
 import thrumwright.plan.ClosingShed;
 import thrumwright.plan.EndPlan;
 import thrumwright.plan.Plan;
-import thrumwright.plan.Words;
+import thrumwright.plan.words.Words;
 
 /** How a closed warp is wound, woven full and taken off. */
 final class LoopWords {

@@ -18,8 +18,8 @@ import thrumwright.plan.EndPlan;
 import thrumwright.plan.Finish;
 import thrumwright.plan.Hem;
 import thrumwright.plan.Plan;
-import thrumwright.plan.Words;
 import thrumwright.plan.Wrapping;
+import thrumwright.plan.words.Words;
 import thrumwright.yarn.Yarn;
 
 /** What happens once the weaving is done: cut, take out, finish the ends, fold, stitch, hang. */

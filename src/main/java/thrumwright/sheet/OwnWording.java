@@ -23,9 +23,9 @@ import thrumwright.plan.EndPlan;
 import thrumwright.plan.Finish;
 import thrumwright.plan.Hem;
 import thrumwright.plan.Plan;
-import thrumwright.plan.Words;
 import thrumwright.plan.Work;
 import thrumwright.plan.Wrapping;
+import thrumwright.plan.words.Words;
 
 /** A block's own wording, its places filled in from the plan. */
 public final class OwnWording {

@@ -13,7 +13,7 @@ import thrumwright.piece.Place;
 import thrumwright.plan.BlockPlan;
 import thrumwright.plan.EndPlan;
 import thrumwright.plan.Plan;
-import thrumwright.plan.Words;
+import thrumwright.plan.words.Words;
 
 /** What the drawings of a sheet show, in words, for those who hear it read. */
 public final class PictureWords {

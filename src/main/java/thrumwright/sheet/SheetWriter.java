@@ -16,14 +16,14 @@ import thrumwright.piece.Place;
 import thrumwright.plan.BlockPlan;
 import thrumwright.plan.Butterflies;
 import thrumwright.plan.EndPlan;
-import thrumwright.plan.Finding;
 import thrumwright.plan.Finish;
 import thrumwright.plan.Hem;
 import thrumwright.plan.Plan;
 import thrumwright.plan.SewnBand;
-import thrumwright.plan.Words;
 import thrumwright.plan.Work;
 import thrumwright.plan.Wrapping;
+import thrumwright.plan.finding.Finding;
+import thrumwright.plan.words.Words;
 
 /** Writes a sheet from a plan: first the chapters, then the lists that refer to their steps. */
 final class SheetWriter {

@@ -7,11 +7,11 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.stream.Collectors;
 import thrumwright.measure.Phrases;
-import thrumwright.plan.BlockPair;
-import thrumwright.plan.ComparisonWords;
-import thrumwright.plan.EndComparison;
 import thrumwright.plan.Plan;
-import thrumwright.plan.Words;
+import thrumwright.plan.comparison.BlockPair;
+import thrumwright.plan.comparison.EndComparison;
+import thrumwright.plan.words.ComparisonWords;
+import thrumwright.plan.words.Words;
 
 /**
  * In what the top differs from the start as both are woven: lean, sheds, sides, yarns, heights, and what is left out. Said

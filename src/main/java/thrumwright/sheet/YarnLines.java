@@ -15,8 +15,8 @@ import thrumwright.measure.UnitSystem;
 import thrumwright.piece.Piece;
 import thrumwright.plan.BandTotal;
 import thrumwright.plan.Plan;
-import thrumwright.plan.Words;
 import thrumwright.plan.YarnTotal;
+import thrumwright.plan.words.Words;
 
 /** Says what yarns come to. */
 final class YarnLines {

@@ -20,7 +20,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import thrumwright.plan.Plan;
-import thrumwright.plan.Severity;
+import thrumwright.plan.finding.Severity;
 import thrumwright.store.BuiltIn;
 import thrumwright.store.FileProblem;
 import thrumwright.store.PieceFile;

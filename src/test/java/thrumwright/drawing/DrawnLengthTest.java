@@ -38,6 +38,9 @@ import thrumwright.block.Use;
 import thrumwright.block.WarpLoops;
 import thrumwright.block.WrappedTassels;
 import thrumwright.block.YarnBlock;
+import thrumwright.drawing.yarn.Detail;
+import thrumwright.drawing.yarn.Stretch;
+import thrumwright.drawing.yarn.Stretches;
 import thrumwright.measure.Length;
 import thrumwright.measure.Unit;
 

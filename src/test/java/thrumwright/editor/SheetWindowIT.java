@@ -37,9 +37,9 @@ import org.junit.jupiter.api.extension.RegisterExtension;
 import org.junit.jupiter.api.io.TempDir;
 import thrumwright.editor.edit.Selection;
 import thrumwright.editor.sheet.PageView;
-import thrumwright.output.Paper;
 import thrumwright.output.SheetForm;
-import thrumwright.output.Stopped;
+import thrumwright.output.page.Paper;
+import thrumwright.output.page.Stopped;
 import thrumwright.piece.Place;
 import thrumwright.testing.WindowTest;
 

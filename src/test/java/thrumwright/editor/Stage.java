@@ -30,7 +30,7 @@ import thrumwright.piece.End;
 import thrumwright.piece.Piece;
 import thrumwright.piece.Place;
 import thrumwright.piece.Top;
-import thrumwright.plan.Words;
+import thrumwright.plan.words.Words;
 import thrumwright.store.BuiltIn;
 import thrumwright.store.FileProblem;
 import thrumwright.store.PieceFile;

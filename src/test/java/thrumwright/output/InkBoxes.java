@@ -20,6 +20,8 @@ import java.util.List;
 import java.util.Map;
 import org.apache.batik.ext.awt.g2d.AbstractGraphics2D;
 import org.apache.batik.ext.awt.g2d.GraphicContext;
+import thrumwright.output.page.Role;
+import thrumwright.output.page.Structured;
 
 /**
  * A canvas that keeps only where things lie: the ink of every text by the font's own glyphs, boxes to tick, and figures.

@@ -8,6 +8,10 @@ import java.awt.geom.Rectangle2D;
 import java.awt.image.BufferedImage;
 import java.util.ArrayList;
 import java.util.List;
+import thrumwright.output.page.Pages;
+import thrumwright.output.page.Role;
+import thrumwright.output.page.SheetPages;
+import thrumwright.output.page.Structured;
 
 /** What must hold for any pages. */
 final class LayoutChecks {

@@ -7,15 +7,15 @@ import java.awt.Graphics2D;
 import java.awt.image.BufferedImage;
 
 /** Compares pictures. */
-final class Pictures {
+public final class Pictures {
     private Pictures() {}
 
     /** White paper as large as another picture. */
-    static BufferedImage blank(BufferedImage like) {
+    public static BufferedImage blank(BufferedImage like) {
         return blank(like.getWidth(), like.getHeight());
     }
 
-    static BufferedImage blank(int width, int height) {
+    public static BufferedImage blank(int width, int height) {
         BufferedImage image = new BufferedImage(width, height, BufferedImage.TYPE_INT_RGB);
         Graphics2D g = image.createGraphics();
         g.setColor(Color.WHITE);
@@ -25,7 +25,7 @@ final class Pictures {
     }
 
     /** Mean difference of all dots and colours, 0 to 1, of pictures whose sizes are rounded from the same. */
-    static double difference(BufferedImage one, BufferedImage other) {
+    public static double difference(BufferedImage one, BufferedImage other) {
         int width = Math.min(one.getWidth(), other.getWidth());
         int height = Math.min(one.getHeight(), other.getHeight());
         assertThat(Math.max(one.getWidth(), other.getWidth())).isLessThanOrEqualTo(width + 1);

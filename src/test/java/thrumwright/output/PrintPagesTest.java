@@ -24,6 +24,10 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import thrumwright.drawing.Fonts;
+import thrumwright.output.page.PageSetup;
+import thrumwright.output.page.Paper;
+import thrumwright.output.page.Progress;
+import thrumwright.output.page.SheetPages;
 import thrumwright.plan.Plan;
 import thrumwright.testing.Pieces;
 

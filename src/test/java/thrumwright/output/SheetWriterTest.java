@@ -14,6 +14,10 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import thrumwright.drawing.Fonts;
+import thrumwright.output.page.PageSetup;
+import thrumwright.output.page.Paper;
+import thrumwright.output.page.Progress;
+import thrumwright.output.page.Stopped;
 import thrumwright.plan.Plan;
 import thrumwright.testing.Pieces;
 

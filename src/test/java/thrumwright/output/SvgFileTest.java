@@ -17,6 +17,9 @@ import org.junit.jupiter.api.Test;
 import org.w3c.dom.Document;
 import thrumwright.drawing.Fonts;
 import thrumwright.drawing.Palette;
+import thrumwright.output.page.PageSetup;
+import thrumwright.output.page.Paper;
+import thrumwright.output.page.SheetPages;
 import thrumwright.plan.Plan;
 import thrumwright.testing.Pieces;
 

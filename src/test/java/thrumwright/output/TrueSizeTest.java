@@ -16,6 +16,10 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import thrumwright.drawing.Fonts;
 import thrumwright.drawing.Palette;
+import thrumwright.output.page.PageSetup;
+import thrumwright.output.page.Paper;
+import thrumwright.output.page.SheetPages;
+import thrumwright.output.pdf.PdfFile;
 import thrumwright.plan.Plan;
 import thrumwright.testing.Pieces;
 

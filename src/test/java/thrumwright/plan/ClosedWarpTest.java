@@ -21,7 +21,8 @@ import thrumwright.piece.End;
 import thrumwright.piece.Piece;
 import thrumwright.piece.Place;
 import thrumwright.piece.Top;
-import thrumwright.plan.Finding.Code;
+import thrumwright.plan.finding.Finding;
+import thrumwright.plan.finding.Finding.Code;
 import thrumwright.testing.Pieces;
 
 class ClosedWarpTest {

@@ -38,6 +38,8 @@ import thrumwright.piece.Piece;
 import thrumwright.piece.Place;
 import thrumwright.piece.Top;
 import thrumwright.piece.Warp;
+import thrumwright.plan.finding.Finding;
+import thrumwright.plan.finding.Repair;
 import thrumwright.testing.Pieces;
 import thrumwright.testing.WorkedPanel;
 import thrumwright.yarn.Sample;

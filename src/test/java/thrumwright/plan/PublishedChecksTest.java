@@ -12,6 +12,7 @@ import thrumwright.measure.Sett;
 import thrumwright.piece.Loom;
 import thrumwright.piece.Piece;
 import thrumwright.piece.Warp;
+import thrumwright.plan.words.Recommendations;
 import thrumwright.testing.Pieces;
 import thrumwright.yarn.CountSystem;
 import thrumwright.yarn.Fibre;

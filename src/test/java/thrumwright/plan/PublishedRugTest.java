@@ -9,6 +9,8 @@ import thrumwright.measure.Length;
 import thrumwright.measure.Sett;
 import thrumwright.piece.Piece;
 import thrumwright.piece.Warp;
+import thrumwright.plan.finding.Finding;
+import thrumwright.plan.words.Recommendations;
 import thrumwright.testing.Pieces;
 import thrumwright.yarn.CountSystem;
 import thrumwright.yarn.Sample;

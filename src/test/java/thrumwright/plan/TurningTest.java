@@ -20,6 +20,7 @@ import thrumwright.measure.Length;
 import thrumwright.measure.Sett;
 import thrumwright.piece.Piece;
 import thrumwright.piece.Warp;
+import thrumwright.plan.finding.Finding;
 import thrumwright.testing.Pieces;
 import thrumwright.testing.RandomPieces;
 

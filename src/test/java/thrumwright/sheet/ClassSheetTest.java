@@ -19,10 +19,10 @@ import thrumwright.piece.ClassSet;
 import thrumwright.piece.Habits;
 import thrumwright.piece.Piece;
 import thrumwright.plan.BandTotal;
-import thrumwright.plan.ClassPlan;
 import thrumwright.plan.Plan;
-import thrumwright.plan.Words;
 import thrumwright.plan.YarnTotal;
+import thrumwright.plan.finding.ClassPlan;
+import thrumwright.plan.words.Words;
 import thrumwright.testing.Pieces;
 import thrumwright.testing.RandomClasses;
 

@@ -21,12 +21,12 @@ import thrumwright.measure.Phrases;
 import thrumwright.piece.End;
 import thrumwright.piece.Piece;
 import thrumwright.piece.Top;
-import thrumwright.plan.BlockPair;
 import thrumwright.plan.BlockPlan;
-import thrumwright.plan.ComparisonWords;
-import thrumwright.plan.EndComparison;
 import thrumwright.plan.EndPlan;
 import thrumwright.plan.Plan;
+import thrumwright.plan.comparison.BlockPair;
+import thrumwright.plan.comparison.EndComparison;
+import thrumwright.plan.words.ComparisonWords;
 import thrumwright.testing.Pieces;
 import thrumwright.testing.RandomPieces;
 

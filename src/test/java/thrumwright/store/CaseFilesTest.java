@@ -14,10 +14,10 @@ import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.TestFactory;
-import thrumwright.plan.ClassPlan;
 import thrumwright.plan.Hem;
 import thrumwright.plan.Plan;
 import thrumwright.plan.YarnTotal;
+import thrumwright.plan.finding.ClassPlan;
 
 /**
  * Cases in readable files. A general case is a piece and what its plan must say; a robust case is a change to the demo

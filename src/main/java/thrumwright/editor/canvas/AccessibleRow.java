@@ -7,7 +7,7 @@ import javax.accessibility.Accessible;
 import javax.accessibility.AccessibleRole;
 import thrumwright.block.Row;
 import thrumwright.editor.text.Texts;
-import thrumwright.plan.Words;
+import thrumwright.plan.words.Words;
 
 /** One row of a block on the canvas, for those who can't see it: its number, its shed or lean, and the way it runs. */
 final class AccessibleRow extends AccessiblePart {

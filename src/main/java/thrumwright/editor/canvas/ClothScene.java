@@ -5,9 +5,9 @@ import java.awt.GraphicsConfiguration;
 import java.awt.Rectangle;
 import java.awt.image.BufferedImage;
 import thrumwright.drawing.Palette;
-import thrumwright.drawing.PiecePainter;
-import thrumwright.drawing.PiecePicture;
 import thrumwright.drawing.View;
+import thrumwright.drawing.piece.PiecePainter;
+import thrumwright.drawing.piece.PiecePicture;
 
 /**
  * A cloth as it is shown on a screen, wherever it lies there. Places on it are device pixels from the point where the

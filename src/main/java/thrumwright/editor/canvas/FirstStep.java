@@ -8,7 +8,7 @@ import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.List;
 import javax.swing.UIManager;
-import thrumwright.drawing.PiecePicture;
+import thrumwright.drawing.piece.PiecePicture;
 import thrumwright.editor.look.Ground;
 import thrumwright.plan.Plan;
 

@@ -3,7 +3,7 @@ package thrumwright.editor.canvas;
 import java.awt.Rectangle;
 import java.util.Comparator;
 import java.util.Optional;
-import thrumwright.drawing.PiecePicture;
+import thrumwright.drawing.piece.PiecePicture;
 import thrumwright.editor.canvas.CanvasMap.Spot;
 import thrumwright.editor.edit.Selection;
 import thrumwright.piece.Place;

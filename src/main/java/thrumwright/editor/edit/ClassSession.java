@@ -10,7 +10,7 @@ import java.util.function.UnaryOperator;
 import thrumwright.piece.ClassMember;
 import thrumwright.piece.ClassSet;
 import thrumwright.piece.Piece;
-import thrumwright.plan.ClassPlan;
+import thrumwright.plan.finding.ClassPlan;
 import thrumwright.store.ClassFile;
 
 /**

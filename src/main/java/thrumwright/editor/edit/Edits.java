@@ -20,7 +20,7 @@ import thrumwright.piece.Piece;
 import thrumwright.piece.Place;
 import thrumwright.piece.Structure;
 import thrumwright.piece.Top;
-import thrumwright.plan.Words;
+import thrumwright.plan.words.Words;
 
 /** All edits that a weaver can make, with their names. */
 public final class Edits {

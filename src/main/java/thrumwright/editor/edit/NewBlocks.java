@@ -24,7 +24,7 @@ import thrumwright.block.WarpLoops;
 import thrumwright.block.WrappedTassels;
 import thrumwright.measure.Length;
 import thrumwright.measure.UnitSystem;
-import thrumwright.plan.Words;
+import thrumwright.plan.words.Words;
 
 /** One block of every kind, with amounts to begin from. */
 public final class NewBlocks {

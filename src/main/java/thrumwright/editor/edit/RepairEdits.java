@@ -19,11 +19,11 @@ import thrumwright.piece.Habits;
 import thrumwright.piece.Loom;
 import thrumwright.piece.Piece;
 import thrumwright.piece.Place;
-import thrumwright.plan.Finding;
 import thrumwright.plan.Plan;
-import thrumwright.plan.Repair;
-import thrumwright.plan.RepairWords;
-import thrumwright.plan.Severity;
+import thrumwright.plan.finding.Finding;
+import thrumwright.plan.finding.Repair;
+import thrumwright.plan.finding.Severity;
+import thrumwright.plan.words.RepairWords;
 
 /** Turns the repairs that findings name into edits. */
 public final class RepairEdits {

@@ -6,10 +6,10 @@ import java.util.stream.Collectors;
 import thrumwright.block.Support;
 import thrumwright.piece.Piece;
 import thrumwright.piece.Place;
-import thrumwright.plan.Advice;
 import thrumwright.plan.Hem;
 import thrumwright.plan.Plan;
-import thrumwright.plan.Recommendations;
+import thrumwright.plan.words.Advice;
+import thrumwright.plan.words.Recommendations;
 import thrumwright.yarn.Yarn;
 
 /** What is recommended beside the fields, a sentence a line, each with where it comes from. */

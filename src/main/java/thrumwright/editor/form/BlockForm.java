@@ -44,7 +44,7 @@ import thrumwright.measure.UnitSystem;
 import thrumwright.piece.Piece;
 import thrumwright.piece.Place;
 import thrumwright.piece.Top;
-import thrumwright.plan.Words;
+import thrumwright.plan.words.Words;
 import thrumwright.sheet.OwnWording;
 
 /** The fields of the selected block. */

@@ -15,7 +15,7 @@ import thrumwright.editor.text.Texts;
 import thrumwright.measure.Length;
 import thrumwright.measure.Unit;
 import thrumwright.measure.UnitSystem;
-import thrumwright.output.Paper;
+import thrumwright.output.page.Paper;
 
 /** How the pages of a sheet are set up. */
 public final class PageForm {

@@ -27,7 +27,7 @@ import thrumwright.editor.text.Texts;
 import thrumwright.piece.Piece;
 import thrumwright.piece.Place;
 import thrumwright.piece.Structure;
-import thrumwright.plan.StructureFit;
+import thrumwright.plan.finding.StructureFit;
 import thrumwright.sheet.PictureWords;
 
 /**

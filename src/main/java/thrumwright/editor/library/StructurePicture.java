@@ -9,9 +9,9 @@ import javax.accessibility.AccessibleContext;
 import javax.accessibility.AccessibleRole;
 import javax.swing.JComponent;
 import thrumwright.drawing.Palette;
-import thrumwright.drawing.PiecePainter;
-import thrumwright.drawing.PiecePicture;
 import thrumwright.drawing.View;
+import thrumwright.drawing.piece.PiecePainter;
+import thrumwright.drawing.piece.PiecePicture;
 import thrumwright.editor.look.Pixels;
 import thrumwright.measure.Length;
 import thrumwright.measure.Unit;
@@ -19,7 +19,7 @@ import thrumwright.piece.Piece;
 import thrumwright.piece.Place;
 import thrumwright.piece.Warp;
 import thrumwright.plan.Plan;
-import thrumwright.plan.StructureFit;
+import thrumwright.plan.finding.StructureFit;
 
 /** A structure on a narrow stretch of the piece's warp, by the painters of the canvas. */
 final class StructurePicture extends JComponent {

@@ -7,9 +7,9 @@ import java.util.Optional;
 import thrumwright.editor.text.Texts;
 import thrumwright.measure.Shown;
 import thrumwright.piece.Structure;
-import thrumwright.plan.Finding;
-import thrumwright.plan.Severity;
-import thrumwright.plan.StructureFit;
+import thrumwright.plan.finding.Finding;
+import thrumwright.plan.finding.Severity;
+import thrumwright.plan.finding.StructureFit;
 import thrumwright.yarn.Yarn;
 
 /** What is said of a structure on a piece. */

@@ -30,7 +30,7 @@ import javax.swing.SwingConstants;
 import javax.swing.SwingUtilities;
 import javax.swing.UIManager;
 import thrumwright.editor.text.Texts;
-import thrumwright.output.SheetPages;
+import thrumwright.output.page.SheetPages;
 
 /** The pages of a sheet one below the other, as they come out of a printer. */
 public final class PageView extends JComponent implements Scrollable {

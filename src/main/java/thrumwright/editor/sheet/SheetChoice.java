@@ -4,9 +4,9 @@ import java.util.Locale;
 import java.util.Objects;
 import java.util.Set;
 import thrumwright.measure.Length;
-import thrumwright.output.PageSetup;
-import thrumwright.output.Paper;
 import thrumwright.output.SheetLook;
+import thrumwright.output.page.PageSetup;
+import thrumwright.output.page.Paper;
 
 /**
  * How the weaver wants the sheet, with lengths as they were typed.

@@ -8,7 +8,7 @@ import java.util.concurrent.Future;
 import java.util.function.Consumer;
 import thrumwright.drawing.Fonts;
 import thrumwright.output.SheetLook;
-import thrumwright.output.SheetPages;
+import thrumwright.output.page.SheetPages;
 import thrumwright.plan.Plan;
 
 /**

@@ -5,7 +5,7 @@ import thrumwright.block.Block;
 import thrumwright.editor.edit.NewBlocks;
 import thrumwright.editor.text.Texts;
 import thrumwright.measure.UnitSystem;
-import thrumwright.plan.Words;
+import thrumwright.plan.words.Words;
 
 /**
  * A kind of block on the shelf.

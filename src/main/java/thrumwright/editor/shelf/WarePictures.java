@@ -20,7 +20,7 @@ import javax.swing.Icon;
 import javax.swing.UIManager;
 import thrumwright.block.Block;
 import thrumwright.drawing.Palette;
-import thrumwright.drawing.StepPainter;
+import thrumwright.drawing.step.StepPainter;
 import thrumwright.editor.edit.NewBlocks;
 import thrumwright.editor.edit.Session;
 import thrumwright.measure.UnitSystem;

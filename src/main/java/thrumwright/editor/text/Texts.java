@@ -3,7 +3,7 @@ package thrumwright.editor.text;
 import java.util.Locale;
 import java.util.Map;
 import thrumwright.measure.Phrases;
-import thrumwright.plan.Words;
+import thrumwright.plan.words.Words;
 
 /**
  * Everything that the window says.

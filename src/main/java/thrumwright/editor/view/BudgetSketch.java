@@ -15,7 +15,7 @@ import java.util.Optional;
 import javax.swing.UIManager;
 import thrumwright.drawing.Palette;
 import thrumwright.drawing.Spread;
-import thrumwright.drawing.YarnPatch;
+import thrumwright.drawing.yarn.YarnPatch;
 import thrumwright.editor.edit.Selection;
 import thrumwright.editor.text.Texts;
 import thrumwright.editor.view.WarpParts.Slice;

@@ -21,20 +21,20 @@ import java.util.function.Supplier;
 import javax.swing.JPanel;
 import javax.swing.UIManager;
 import thrumwright.drawing.Palette;
-import thrumwright.drawing.PiecePainter;
-import thrumwright.drawing.PiecePicture;
 import thrumwright.drawing.View;
+import thrumwright.drawing.piece.PiecePainter;
+import thrumwright.drawing.piece.PiecePicture;
 import thrumwright.editor.edit.Selection;
 import thrumwright.editor.edit.Session;
 import thrumwright.editor.look.Ground;
 import thrumwright.editor.text.Texts;
 import thrumwright.piece.Place;
-import thrumwright.plan.BlockPair;
 import thrumwright.plan.BlockPlan;
-import thrumwright.plan.ComparisonWords;
-import thrumwright.plan.EndComparison;
 import thrumwright.plan.EndPlan;
 import thrumwright.plan.Hem;
+import thrumwright.plan.comparison.BlockPair;
+import thrumwright.plan.comparison.EndComparison;
+import thrumwright.plan.words.ComparisonWords;
 
 /**
  * The start at the left, the top turned upside down at the right, both with the design above, and between them what is

@@ -18,9 +18,9 @@ import thrumwright.editor.edit.Session;
 import thrumwright.editor.look.Column;
 import thrumwright.editor.look.Prose;
 import thrumwright.editor.text.Texts;
-import thrumwright.plan.ComparisonWords;
-import thrumwright.plan.EndComparison;
-import thrumwright.plan.Severity;
+import thrumwright.plan.comparison.EndComparison;
+import thrumwright.plan.finding.Severity;
+import thrumwright.plan.words.ComparisonWords;
 
 /** Both ends side by side: how the top differs from the start, and whether they look alike when finished. */
 public final class EndsView {

@@ -22,7 +22,7 @@ import net.miginfocom.swing.MigLayout;
 import thrumwright.editor.edit.Edit;
 import thrumwright.editor.look.Prose;
 import thrumwright.editor.text.Texts;
-import thrumwright.plan.Finding;
+import thrumwright.plan.finding.Finding;
 
 /** One finding: its weight as a shape, its sentence, and a button that does the one right thing, if there is one. */
 final class FindingRow extends JPanel {

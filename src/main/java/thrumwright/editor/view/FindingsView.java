@@ -24,8 +24,8 @@ import thrumwright.editor.edit.Session;
 import thrumwright.editor.look.Column;
 import thrumwright.editor.look.Prose;
 import thrumwright.editor.text.Texts;
-import thrumwright.plan.Finding;
-import thrumwright.plan.RepairWords;
+import thrumwright.plan.finding.Finding;
+import thrumwright.plan.words.RepairWords;
 
 /** What the weaver should know: choosing a finding selects its block, and a button does the one right thing about it. */
 public final class FindingsView {

@@ -10,7 +10,7 @@ import java.awt.geom.Rectangle2D;
 import javax.swing.Icon;
 import javax.swing.UIManager;
 import thrumwright.editor.look.Pixels;
-import thrumwright.plan.Severity;
+import thrumwright.plan.finding.Severity;
 
 /** A shape for each weight, so that colour isn't the only sign: a square, a triangle, a dot. */
 record Mark(Severity severity) implements Icon {

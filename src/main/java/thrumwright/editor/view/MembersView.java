@@ -16,7 +16,7 @@ import thrumwright.measure.Shown;
 import thrumwright.piece.ClassMember;
 import thrumwright.piece.Loom;
 import thrumwright.piece.Piece;
-import thrumwright.plan.ClassPlan;
+import thrumwright.plan.finding.ClassPlan;
 import thrumwright.sheet.MemberNames;
 
 /** The looms of a class, one under the other; choosing a line selects its loom. What is a loom's own stands out. */

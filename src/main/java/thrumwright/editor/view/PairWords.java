@@ -16,8 +16,8 @@ import thrumwright.editor.edit.Session;
 import thrumwright.editor.look.Prose;
 import thrumwright.editor.text.Texts;
 import thrumwright.piece.Place;
-import thrumwright.plan.BlockPair;
-import thrumwright.plan.Severity;
+import thrumwright.plan.comparison.BlockPair;
+import thrumwright.plan.finding.Severity;
 
 /** What is said of a block of the start and its partner in the top. */
 final class PairWords extends JPanel {

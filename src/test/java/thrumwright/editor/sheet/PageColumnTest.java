@@ -6,7 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import java.awt.Dimension;
 import java.awt.Rectangle;
 import org.junit.jupiter.api.Test;
-import thrumwright.output.Paper;
+import thrumwright.output.page.Paper;
 
 class PageColumnTest {
     private static final double WIDTH = Paper.A4.width();

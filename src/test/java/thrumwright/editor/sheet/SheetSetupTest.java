@@ -10,8 +10,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import thrumwright.measure.Length;
-import thrumwright.output.PageSetup;
-import thrumwright.output.Paper;
+import thrumwright.output.page.PageSetup;
+import thrumwright.output.page.Paper;
 
 class SheetSetupTest {
     /** Which countries use Letter: Unicode CLDR, supplemental data, paperSize “US-Letter”. */

@@ -20,8 +20,8 @@ import thrumwright.editor.edit.NewBlocks;
 import thrumwright.editor.look.Theme;
 import thrumwright.measure.Phrases;
 import thrumwright.measure.UnitSystem;
-import thrumwright.plan.Severity;
-import thrumwright.plan.Words;
+import thrumwright.plan.finding.Severity;
+import thrumwright.plan.words.Words;
 
 class TextsTest {
     private static final Path SOURCES = Path.of("src", "main", "java", "thrumwright", "editor");

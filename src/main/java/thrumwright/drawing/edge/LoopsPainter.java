@@ -1,0 +1,45 @@
+package thrumwright.drawing.edge;
+
+import java.awt.Graphics2D;
+import java.awt.geom.Rectangle2D;
+import java.util.Optional;
+import thrumwright.block.Setting;
+import thrumwright.block.WarpLoops;
+import thrumwright.drawing.Palette;
+import thrumwright.drawing.View;
+import thrumwright.drawing.yarn.Face;
+import thrumwright.plan.EndPlan;
+import thrumwright.plan.Plan;
+
+/** A closed edge, a few warp ends wide: the cloth, the loops below it, and what they lie round. */
+final class LoopsPainter {
+    private static final int ENDS = 7;
+    /** Share of the box above the edge. */
+    private static final double CLOTH = 0.42;
+
+    private final Graphics2D g;
+    private final Palette palette;
+
+    LoopsPainter(Graphics2D g, Palette palette) {
+        this.g = g;
+        this.palette = palette;
+    }
+
+    void paint(Rectangle2D box, Plan plan, EndPlan end, WarpLoops loops) {
+        // odd or even as the whole warp, so that its yarn ends where it does
+        int all = plan.piece().warp().ends();
+        int ends = Math.min(all, ENDS + (ENDS + all) % 2);
+        double pitch = box.getWidth() * 0.76 / (ends - 1);
+        double edge = box.getMinY() + box.getHeight() * CLOTH;
+        double left = box.getMinX() + box.getWidth() * 0.12;
+        Setting whole = plan.piece().setting(plan.piece().warpYarn());
+        double share = loops.thick().mm() / whole.spacing();
+        double room = box.getMaxY() - edge;
+        double thick = Math.max(0.1 * room, Math.min(0.38 * room, share * pitch));
+        double warp = Math.min(pitch * 0.25, room * 0.1);
+        Setting few = new Setting(ends, pitch, warp, warp, warp, Optional.empty());
+        new EdgePen(g, palette).cloth(box, edge, left, pitch, ends, plan, end);
+        new LoopPen(g, palette, new View(1, left, edge), few, plan.piece().warpYarn(), Face.FRONT, -1)
+                .draw(end.place(), loops.round(), thick);
+    }
+}

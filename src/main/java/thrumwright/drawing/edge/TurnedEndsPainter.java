@@ -1,0 +1,131 @@
+package thrumwright.drawing.edge;
+
+import java.awt.Color;
+import java.awt.Graphics2D;
+import java.awt.geom.Line2D;
+import java.awt.geom.Rectangle2D;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import thrumwright.block.Setting;
+import thrumwright.block.Side;
+import thrumwright.block.Strand;
+import thrumwright.block.TurnedEnds;
+import thrumwright.drawing.Palette;
+import thrumwright.drawing.View;
+import thrumwright.drawing.yarn.Detail;
+import thrumwright.drawing.yarn.Face;
+import thrumwright.drawing.yarn.Stretch;
+import thrumwright.drawing.yarn.Stretches;
+import thrumwright.drawing.yarn.WarpPen;
+import thrumwright.drawing.yarn.YarnPen;
+import thrumwright.plan.EndPlan;
+import thrumwright.plan.Plan;
+
+/**
+ * A few warp ends being turned: the first of them done, the others still hanging. In two directions the first row is
+ * done, and the second under way.
+ */
+final class TurnedEndsPainter {
+    private static final int ENDS = 6;
+    /** Which of them is left hanging where one is forgotten, in the order of working. */
+    private static final int LEFT = 1;
+    /** Share of the box above the edge. */
+    private static final double CLOTH = 0.3;
+    /** Thicknesses as shares of the distance between ends, so that over and under can be told apart. */
+    private static final double THINNEST = 0.32;
+
+    private static final double THICKEST = 0.4;
+
+    private final Graphics2D g;
+    private final Palette palette;
+    private final EdgePen pen;
+    private final boolean slipped;
+
+    /** @param slipped whether to show what beginners get wrong */
+    TurnedEndsPainter(Graphics2D g, Palette palette, boolean slipped) {
+        this.slipped = slipped;
+        this.g = g;
+        this.palette = palette;
+        this.pen = new EdgePen(g, palette);
+    }
+
+    void paint(Rectangle2D box, Plan plan, EndPlan end, TurnedEnds turned) {
+        Setting whole = plan.piece().setting(plan.piece().warpYarn());
+        double s = whole.spacing();
+        double thick = Math.max(THINNEST * s, Math.min(THICKEST * s, whole.warp()));
+        Setting warp = new Setting(ENDS, s, thick, thick, thick, Optional.empty());
+        double scale = box.getWidth() / ((ENDS + 0.6) * s);
+        double left = box.getCenterX() - scale * warp.span() / 2;
+        double edge = box.getMinY() + box.getHeight() * CLOTH;
+        View view = new View(scale, left, edge + scale * turned.height(warp));
+        Color colour = palette.yarn(plan.piece().warpYarn().colour());
+        int plies = plan.piece().warpYarn().plies();
+        pen.cloth(box, edge, left, s * scale, ENDS, plan, end);
+        int done = turned.bothWays() ? ENDS / 2 : ENDS / 2 + 1;
+        int last = turned.rows() - 1;
+        for (int row = 0; row < last; row++) {
+            row(view, warp, turned.strands(warp, row), row == 0 ? ENDS : 0, turned, row, colour, plies, box);
+        }
+        row(view, warp, turned.strands(warp, last), done, turned, last, colour, plies, box);
+        back(box, edge, view, warp, turned, done, colour);
+    }
+
+    /** So many ends of a row, on the ends that still stand. */
+    private void row(
+            View view,
+            Setting warp,
+            List<Strand> strands,
+            int done,
+            TurnedEnds turned,
+            int row,
+            Color colour,
+            int plies,
+            Rectangle2D box) {
+        boolean rightward = (row == 0 ? turned.from() : turned.from().other()) == Side.LEFT;
+        double from = turned.height(warp) - 2 * row * warp.beaten();
+        boolean lastRow = row == turned.rows() - 1;
+        List<Strand> turning = new ArrayList<>(strands.subList(0, Math.min(done, strands.size())));
+        if (slipped && lastRow) {
+            turning.remove(LEFT);
+        }
+        List<Stretch> all = Stretches.of(warp, turning, false, Detail.FINE);
+        YarnPen.inTheShade(g, view, Palette.mixed(colour, Color.BLACK, 0.35), plies, Face.FRONT)
+                .drawInOrder(all.stream().filter(stretch -> !stretch.front()).toList());
+        WarpPen standing = new WarpPen(g, view, colour, plies, Face.FRONT);
+        for (int i = 0; i < warp.ends(); i++) {
+            int place = rightward ? i : warp.ends() - 1 - i;
+            boolean hangs = lastRow && (i >= done || left(i));
+            // the first end has no neighbour before it that goes round it, nor has the one after an end that was left
+            boolean alone = i == 0 || left(i - 1);
+            double bends = from - (alone ? 0.5 : 1.6) * warp.beaten();
+            double goesOn = hangs ? view.clothY(box.getMaxY()) - 1 : from - 2 * warp.beaten();
+            double to = lastRow && !hangs ? bends : goesOn;
+            standing.draw(warp.spacing(), warp.warp(), place, place, to, from);
+        }
+        new YarnPen(g, view, colour, plies, Face.FRONT)
+                .drawInOrder(all.stream().filter(Stretch::front).toList());
+    }
+
+    private boolean left(int end) {
+        return slipped && end == LEFT;
+    }
+
+    /** Where the turned ends lie behind the cloth. */
+    private void back(
+            Rectangle2D box, double edge, View view, Setting warp, TurnedEnds turned, int done, Color colour) {
+        Side begins = turned.bothWays() ? turned.from().other() : turned.from();
+        float unit = (float) Math.max(0.8, Math.min(3, (edge - box.getMinY()) * 0.05));
+        for (int i = 0; i < done; i++) {
+            if (left(i)) {
+                continue;
+            }
+            int place = begins == Side.LEFT ? i : ENDS - 1 - i;
+            double x = view.x((place + (begins == Side.LEFT ? 0.5 : -0.5)) * warp.spacing());
+            Line2D line =
+                    new Line2D.Double(x, edge, x, box.getMinY() + (edge - box.getMinY()) * (0.2 + 0.14 * (i % 3)));
+            pen.dashed(line, unit * 2.2f, unit, Palette.mixed(colour, Color.BLACK, 0.65));
+            pen.dashed(line, unit, unit, colour);
+        }
+    }
+}

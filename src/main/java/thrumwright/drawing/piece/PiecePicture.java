@@ -1,0 +1,172 @@
+package thrumwright.drawing.piece;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import thrumwright.block.Course;
+import thrumwright.block.Setting;
+import thrumwright.drawing.edge.LoopPen;
+import thrumwright.drawing.yarn.BlockPicture;
+import thrumwright.drawing.yarn.Tail;
+import thrumwright.piece.Place;
+import thrumwright.plan.BlockPlan;
+import thrumwright.plan.EndPlan;
+import thrumwright.plan.Plan;
+import thrumwright.yarn.Yarn;
+
+/**
+ * All that there is to draw of a planned piece, to scale but for the design, of which only a band is shown at either
+ * side of a tear.
+ */
+public final class PiecePicture {
+    /** Height of the band that stands for the design, mm. */
+    public static final double DESIGN = 26;
+
+    /** Tails hang at most so far below the start's lowest line, mm. */
+    private static final double TAILS_BELOW = 4;
+
+    private static final double STRIPE = 0.36 * DESIGN;
+
+    /** Stands for the stripe among blocks, which all have longer ids. */
+    private static final String OF_THE_STRIPE = "";
+
+    /** More picks are never drawn for a stripe, however fine they are. */
+    private static final int MOST_PICKS = 400;
+
+    private final Plan plan;
+    private final Map<Place, LatePictures> late;
+    private final Map<Place, Map<String, BlockPicture>> blocks;
+    private final Map<Place, BlockPicture> stripes;
+    private final Map<Place, List<Tail>> tails;
+    private final double margin;
+
+    private PiecePicture(Plan plan, Map<Place, LatePictures> late) {
+        this.plan = plan;
+        this.late = late;
+        this.blocks = Map.of(
+                Place.START, pictures(plan.start()),
+                Place.TOP, pictures(plan.top()));
+        this.stripes = Map.of(
+                Place.START, stripe(Place.START, plan.start().after()),
+                Place.TOP, stripe(Place.TOP, Course.beginning()));
+        this.tails = Map.of(
+                Place.START, tails(plan.start()),
+                Place.TOP, tails(plan.top()));
+        this.margin = reached();
+    }
+
+    public static PiecePicture of(Plan plan) {
+        return new PiecePicture(plan, Map.of(Place.START, new LatePictures(), Place.TOP, new LatePictures()));
+    }
+
+    /** The picture of a later plan; blocks that look as they did lately keep what was worked out for them. */
+    public PiecePicture next(Plan later) {
+        return new PiecePicture(later, late);
+    }
+
+    private Map<String, BlockPicture> pictures(EndPlan end) {
+        Map<String, BlockPicture> pictures = new HashMap<>();
+        LatePictures known = late.get(end.place());
+        for (BlockPlan block : end.blocks()) {
+            String id = block.block().id();
+            block.work().ifPresent(work -> pictures.put(id, known.orAlike(id, BlockPicture.of(work))));
+        }
+        known.keepOnly(id -> pictures.containsKey(id) || id.equals(OF_THE_STRIPE));
+        return pictures;
+    }
+
+    private BlockPicture stripe(Place place, Course course) {
+        Yarn yarn = plan.piece().stripe(place);
+        int picks = (int) Math.max(2, Math.round(STRIPE / yarn.beaten()));
+        Setting setting = plan.piece().setting(yarn);
+        BlockPicture stripe = BlockPicture.picks(yarn, setting, Math.min(picks, MOST_PICKS), course);
+        return late.get(place).orAlike(OF_THE_STRIPE, stripe);
+    }
+
+    private List<Tail> tails(EndPlan end) {
+        List<Tail> tails = new ArrayList<>();
+        for (BlockPlan block : end.blocks()) {
+            if (block.work().isPresent()) {
+                tails.addAll(blocks.get(end.place()).get(block.block().id()).tails(block.bottom()));
+            }
+        }
+        double lowest = end.place() == Place.START ? -TAILS_BELOW : -DESIGN;
+        return Tail.hung(tails.stream().map(tail -> tail.above(lowest)).toList());
+    }
+
+    public Plan plan() {
+        return plan;
+    }
+
+    public Map<String, BlockPicture> blocks(Place place) {
+        return blocks.get(place);
+    }
+
+    public BlockPicture stripe(Place place) {
+        return stripes.get(place);
+    }
+
+    /** Tails of an end, their heights counted from its lowest line. */
+    public List<Tail> tails(Place place) {
+        return tails.get(place);
+    }
+
+    public Setting ground() {
+        return plan.piece().setting(plan.piece().warpYarn());
+    }
+
+    /** Height of an end's lowest line in the picture, mm above the start's lowest line. */
+    public double base(Place place) {
+        return place == Place.START ? 0 : plan.start().height() + DESIGN;
+    }
+
+    /** Height of the whole picture from the start's lowest line to the top's highest, mm. */
+    public double height() {
+        return base(Place.TOP) + plan.top().height();
+    }
+
+    /** How far the picture reaches to either side of the warp, mm: posts or tails. */
+    public double margin() {
+        return margin;
+    }
+
+    private double reached() {
+        double least = beside();
+        Setting ground = ground();
+        return ground.posts()
+                .map(posts -> Math.max(least, posts.gap() + posts.diameter() + ground.warp() + 2))
+                .orElse(least);
+    }
+
+    /** How far yarn reaches to either side of the warp, mm; not what goes to the posts. */
+    public double beside() {
+        double hanging = tails.values().stream()
+                .flatMap(List::stream)
+                .mapToDouble(Tail::reach)
+                .max()
+                .orElse(0);
+        return Math.max(hanging, 2.5 * ground().spacing()) + 1;
+    }
+
+    /** How far tails hang below an end's lowest line, mm. */
+    public double hanging(Place place) {
+        return tails.get(place).stream()
+                .mapToDouble(tail -> Math.max(0, tail.down() - tail.y()) + tail.thickness())
+                .max()
+                .orElse(0);
+    }
+
+    /** How far warp loops and what they lie round reach beyond an end's edge, mm; 0 where there are none. */
+    public double loops(Place place) {
+        return plan.end(place)
+                .loops()
+                .map(loops -> LoopPen.reach(ground(), loops.thick().mm()))
+                .orElse(0.0);
+    }
+
+    /** From the first warp end to the last, mm. */
+    public double span() {
+        return ground().span();
+    }
+}

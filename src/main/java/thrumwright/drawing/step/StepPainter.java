@@ -1,0 +1,236 @@
+package thrumwright.drawing.step;
+
+import java.awt.BasicStroke;
+import java.awt.Font;
+import java.awt.Graphics2D;
+import java.awt.RenderingHints;
+import java.awt.geom.Line2D;
+import java.awt.geom.Rectangle2D;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import thrumwright.block.EdgeFinish;
+import thrumwright.block.HemFold;
+import thrumwright.block.OpenWarp;
+import thrumwright.block.Row;
+import thrumwright.block.Setting;
+import thrumwright.block.Side;
+import thrumwright.drawing.Arrow;
+import thrumwright.drawing.Dimension;
+import thrumwright.drawing.Palette;
+import thrumwright.drawing.View;
+import thrumwright.drawing.edge.EdgePainter;
+import thrumwright.drawing.hem.FoldPainter;
+import thrumwright.drawing.hem.MitrePainter;
+import thrumwright.drawing.yarn.ClothPainter;
+import thrumwright.drawing.yarn.Face;
+import thrumwright.drawing.yarn.Tail;
+import thrumwright.plan.BlockPlan;
+import thrumwright.plan.EndPlan;
+import thrumwright.plan.Hem;
+import thrumwright.plan.Plan;
+import thrumwright.yarn.Yarn;
+
+/**
+ * The move of one step, large: a few warp ends wide, with what was woven before in grey below it and an arrow where each
+ * of the first rows sets out. The yarn runs by the same strands as in the whole picture. It can be read in a box as
+ * small as 35 mm × 25 mm.
+ */
+public final class StepPainter {
+    /** Length of an arrow, in distances between ends. */
+    private static final double ARROW = 1.15;
+    /** Share of the box below the step. */
+    private static final double BELOW = 0.24;
+
+    private final Graphics2D g;
+    private final Palette palette;
+    private final Font font;
+
+    /** @param font for the few words in a drawing */
+    public StepPainter(Graphics2D g, Palette palette, Font font) {
+        this.g = g;
+        this.palette = palette;
+        this.font = font;
+    }
+
+    /** Draws a step into a box; nothing goes outside it. */
+    public void paint(Rectangle2D box, Plan plan, EndPlan end, BlockPlan block) {
+        Graphics2D within = (Graphics2D) g.create();
+        within.clip(box);
+        within.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
+        new StepPainter(within, palette, font).draw(box, plan, end, block);
+        within.dispose();
+    }
+
+    /** A block as the picture of its kind, alone and without arrows; nothing goes outside the box. */
+    public void kind(Rectangle2D box, Plan plan, EndPlan end, BlockPlan block) {
+        Graphics2D within = (Graphics2D) g.create();
+        within.clip(box);
+        within.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
+        StepPainter painter = new StepPainter(within, palette, font);
+        block.work()
+                .ifPresentOrElse(
+                        work -> painter.alone(box, plan, StepScene.of(work)),
+                        () -> painter.draw(box, plan, end, block));
+        within.dispose();
+    }
+
+    /**
+     * A block alone, as it must be or with the slip that beginners make; nothing goes outside the box.
+     *
+     * @param slip of that block, by {@link Slip#of}
+     * @param right whether to draw it as it must be
+     */
+    public void slip(Rectangle2D box, Plan plan, EndPlan end, BlockPlan block, Slip slip, boolean right) {
+        Graphics2D within = (Graphics2D) g.create();
+        within.clip(box);
+        within.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
+        if (block.block() instanceof EdgeFinish finish) {
+            new EdgePainter(within, palette, !right).paint(box, plan, end, finish);
+        } else {
+            StepScene scene = StepScene.of(block.work().orElseThrow(), slip, right);
+            StepPainter painter = new StepPainter(within, palette, font);
+            if (slip.strains()) {
+                painter.strained(box, plan, scene, right ? Strain.NONE : Strain.of(slip));
+            } else {
+                painter.alone(box, plan, scene);
+            }
+        }
+        within.dispose();
+    }
+
+    private void strained(Rectangle2D box, Plan plan, StepScene scene, Strain strain) {
+        View view = middle(box, scene);
+        new StrainedPainter(g, palette)
+                .paint(
+                        view,
+                        scene.picture(),
+                        plan.piece().warpYarn(),
+                        strain,
+                        view.clothY(box.getMaxY()) - 1,
+                        view.clothY(box.getMinY()) + 1);
+    }
+
+    private static View middle(Rectangle2D box, StepScene scene) {
+        Setting few = scene.setting();
+        double beside = scene.tied() ? scene.reach(Side.LEFT) : few.spacing();
+        double scale = Math.min(box.getWidth() / (few.span() + 2 * beside), box.getHeight() * 0.7 / scene.height());
+        double left = box.getCenterX() - scale * few.span() / 2;
+        return new View(scale, left, box.getCenterY() + scale * scene.height() / 2);
+    }
+
+    private void alone(Rectangle2D box, Plan plan, StepScene scene) {
+        Setting few = scene.setting();
+        View view = middle(box, scene);
+        List<ClothPainter.Placed> placed = List.of(new ClothPainter.Placed(scene.picture(), 0, scene.height()));
+        cloth(view, placed, List.of(), few, plan.piece().warpYarn(), box);
+    }
+
+    private void draw(Rectangle2D box, Plan plan, EndPlan end, BlockPlan block) {
+        if (block.work().isPresent()) {
+            work(box, plan, end, block);
+        } else if (block.block() instanceof HemFold) {
+            end.hem().filter(Hem::folds).ifPresent(hem -> fold(box, plan, end, hem));
+        } else if (block.block() instanceof EdgeFinish finish) {
+            new EdgePainter(g, palette, false).paint(box, plan, end, finish);
+        } else if (block.block() instanceof OpenWarp gap) {
+            open(box, plan, end, block, gap);
+        }
+    }
+
+    /** A hem from the side; beside it, where its corners are turned in, one of them from the back. */
+    private void fold(Rectangle2D box, Plan plan, EndPlan end, Hem hem) {
+        FoldPainter side = new FoldPainter(g, palette);
+        if (hem.mitre().isEmpty()) {
+            side.paint(box, plan, end, hem, font);
+            return;
+        }
+        // a bar beside the hem takes the room of the words
+        boolean rod = hem.sleeve().filter(Hem.Sleeve::slidesIn).isPresent();
+        side.paint(part(box, 0, rod ? 0.56 : 0.28), plan, end, hem, rod ? null : font);
+        new MitrePainter(g, palette, font)
+                .paint(part(box, 0.58, 1), plan, end, hem, hem.mitre().get());
+    }
+
+    /** Of a box, from one share of its width to another. */
+    private static Rectangle2D part(Rectangle2D box, double from, double to) {
+        return new Rectangle2D.Double(
+                box.getX() + from * box.getWidth(), box.getY(), (to - from) * box.getWidth(), box.getHeight());
+    }
+
+    private void work(Rectangle2D box, Plan plan, EndPlan end, BlockPlan block) {
+        StepScene scene = StepScene.of(block.work().orElseThrow());
+        Setting few = scene.setting();
+        double left = scene.reach(Side.LEFT) + arrowRoom(scene, Side.LEFT);
+        double right = scene.reach(Side.RIGHT) + arrowRoom(scene, Side.RIGHT);
+        double wide = few.span() + left + right;
+        double scale = Math.min(box.getWidth() / wide, box.getHeight() * (1 - BELOW) / (scene.height() * 1.2));
+        double spare = box.getWidth() - wide * scale;
+        double below = Math.max(BELOW * box.getHeight() / scale, scene.rowHeight());
+        View view = new View(scale, box.getMinX() + spare / 2 + scale * left, box.getMaxY() - below * scale);
+        List<ClothPainter.Placed> placed = new ArrayList<>();
+        StepScene.below(end, block, few.ends()).ifPresent(placed::add);
+        placed.add(new ClothPainter.Placed(scene.picture(), 0, scene.height()));
+        cloth(view, placed, scene.tails(), few, plan.piece().warpYarn(), box);
+        for (Row row : scene.arrows()) {
+            arrow(view, scene, row);
+        }
+    }
+
+    private void cloth(
+            View view, List<ClothPainter.Placed> placed, List<Tail> tails, Setting few, Yarn warp, Rectangle2D box) {
+        double low = view.clothY(box.getMaxY()) - 1;
+        double high = view.clothY(box.getMinY()) + 1;
+        new ClothPainter(g, palette, true, Face.FRONT).blocks(view, placed, tails, few, warp, low, high);
+    }
+
+    private static double arrowRoom(StepScene scene, Side side) {
+        boolean setsOut = scene.arrows().stream().anyMatch(row -> row.from() == side);
+        return setsOut && !scene.tied() ? (ARROW + 0.45) * scene.setting().spacing() : 0;
+    }
+
+    /** At the side where a row begins, beside its tail; beside a post below the first row and above the next. */
+    private void arrow(View view, StepScene scene, Row row) {
+        Setting few = scene.setting();
+        double long_ = ARROW * few.spacing();
+        int way = row.from() == Side.LEFT ? 1 : -1;
+        double edge = row.from() == Side.LEFT ? 0 : few.span();
+        double y = (row.number() - scene.arrows().get(0).number() + 0.5) * scene.rowHeight();
+        double tip = scene.reach(row.from()) + 0.2 * few.spacing();
+        if (scene.tied()) {
+            boolean first = row.equals(scene.arrows().get(0));
+            y = first ? -0.55 * few.spacing() : scene.height() + 0.55 * few.spacing();
+            tip = 0.4 * few.spacing();
+        }
+        double to = view.x(edge - way * tip);
+        double from = view.x(edge - way * (tip + long_));
+        new Arrow(g, palette).level(from, to, view.y(y), view.length(0.2 * few.spacing()));
+    }
+
+    /** The gap between what was woven before and what comes next, with its height. */
+    private void open(Rectangle2D box, Plan plan, EndPlan end, BlockPlan block, OpenWarp gap) {
+        Setting whole = plan.piece().setting(plan.piece().warpYarn());
+        double s = whole.spacing();
+        int ends = Math.min(whole.ends(), 6);
+        Setting few = new Setting(
+                ends, s, Math.max(0.2 * s, whole.warp()), whole.relaxed(), whole.beaten(), Optional.empty());
+        double scale = box.getWidth() / (few.span() + 6 * s);
+        View view = new View(scale, box.getMinX() + 1.5 * s * scale, box.getMaxY() - 0.22 * box.getHeight());
+        List<ClothPainter.Placed> placed = new ArrayList<>();
+        StepScene.below(end, block, ends).ifPresent(placed::add);
+        cloth(view, placed, List.of(), few, plan.piece().warpYarn(), box);
+        double low = view.y(0);
+        double high = box.getMinY() + 0.18 * box.getHeight();
+        double left = view.x(-0.8 * s);
+        double right = view.x(few.span() + 0.8 * s);
+        g.setColor(palette.ink());
+        g.setStroke(new BasicStroke(0.9f, BasicStroke.CAP_BUTT, BasicStroke.JOIN_MITER, 10, new float[] {4, 3}, 0));
+        g.draw(new Line2D.Double(left, high, right, high));
+        new Dimension(g, palette.ink(), font)
+                .upright(
+                        right + 0.3 * s * scale,
+                        low,
+                        high,
+                        plan.piece().shown().height(gap.height().mm()));
+    }
+}

@@ -1,0 +1,218 @@
+package thrumwright.drawing.step;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.UnaryOperator;
+import thrumwright.block.HalfHitch;
+import thrumwright.block.Lean;
+import thrumwright.block.Leg;
+import thrumwright.block.OrderingCord;
+import thrumwright.block.PlainBand;
+import thrumwright.block.Posts;
+import thrumwright.block.Row;
+import thrumwright.block.Setting;
+import thrumwright.block.Shed;
+import thrumwright.block.Side;
+import thrumwright.block.Soumak;
+import thrumwright.block.SpreadHeader;
+import thrumwright.block.Strand;
+import thrumwright.block.Twining;
+import thrumwright.block.YarnBlock;
+import thrumwright.drawing.yarn.BlockPicture;
+import thrumwright.drawing.yarn.ClothPainter;
+import thrumwright.drawing.yarn.Tail;
+import thrumwright.plan.BlockPlan;
+import thrumwright.plan.EndPlan;
+import thrumwright.plan.Work;
+
+/**
+ * A block's first rows on a few warp ends, to teach from. The warp ends keep their distance, but all yarns are at least
+ * so thick, and beaten so loosely, that over and under can be told apart.
+ *
+ * @param work the rows that are shown
+ * @param picture of those rows
+ * @param tails hung clear of each other
+ */
+record StepScene(Work work, BlockPicture picture, List<Tail> tails) {
+    private static final int ENDS = 6;
+    private static final int MOST_ENDS = 12;
+    private static final int ROWS_BELOW = 6;
+    /** So many rows, if there are as many, draw the edges in before one's eyes. */
+    private static final int SLIPPED_ROWS = 6;
+    /** Thicknesses as shares of the distance between ends: the warp's, and the least and most of a yarn's. */
+    private static final double WARP = 0.2;
+
+    private static final double THINNEST = 0.34;
+    private static final double THICKEST = 0.5;
+    /** How much of a yarn's thickness beating leaves, at least. */
+    private static final double LOOSE = 0.75;
+
+    static StepScene of(Work whole) {
+        return of(shortened(whole, usualRows(whole)), UnaryOperator.identity());
+    }
+
+    private static StepScene of(Work few, UnaryOperator<List<Strand>> slip) {
+        BlockPicture picture = BlockPicture.slipped(few, slip);
+        return new StepScene(few, picture, Tail.hung(picture.tails(0)));
+    }
+
+    /**
+     * The rows in which a slip shows.
+     *
+     * @param right whether they are as they must be
+     */
+    static StepScene of(Work whole, Slip slip, boolean right) {
+        boolean band = slip == Slip.DRAWN_IN || slip == Slip.TIGHT_CORD;
+        Work few = shortened(whole, band ? Math.max(usualRows(whole), SLIPPED_ROWS) : usualRows(whole));
+        if (right || slip.strains()) {
+            return of(few, UnaryOperator.identity());
+        }
+        return switch (slip) {
+            case LEAN -> of(withRows(few, StepScene::leaningWrong), UnaryOperator.identity());
+            case SAME_SHED -> of(withRows(few, StepScene::inOneShed), UnaryOperator.identity());
+            default -> of(few, StepScene::uncrossed);
+        };
+    }
+
+    private static Work withRows(Work work, UnaryOperator<Row> slip) {
+        List<Row> rows = work.rows().stream().map(slip).toList();
+        return new Work(work.block(), work.yarn(), work.setting(), rows, work.cut());
+    }
+
+    private static Row leaningWrong(Row row) {
+        return new Row(row.number(), row.shed(), row.from(), row.lean().map(Lean::other));
+    }
+
+    /** From the second row on each is in the shed of the one before it, so that the first two share theirs. */
+    private static Row inOneShed(Row row) {
+        Optional<Shed> shed = row.number() > 1 ? row.shed().map(Shed::other) : row.shed();
+        return new Row(row.number(), shed, row.from(), row.lean());
+    }
+
+    /** Every wrap climbs, so that the second of a hitch lies beside the first instead of across it. */
+    private static List<Strand> uncrossed(List<Strand> strands) {
+        return strands.stream()
+                .map(strand -> new Strand(
+                        strand.legs().stream().map(StepScene::climbing).toList()))
+                .toList();
+    }
+
+    private static Leg climbing(Leg leg) {
+        return leg.fromY() > leg.toY()
+                ? new Leg(leg.route(), leg.toY(), leg.middleY(), leg.fromY(), leg.climbCounts())
+                : leg;
+    }
+
+    private static Setting setting(Work work, int ends, boolean posts) {
+        Setting whole = work.setting();
+        double s = whole.spacing();
+        double thick = Math.max(THINNEST * s, Math.min(THICKEST * s, whole.relaxed()));
+        double share = Math.max(LOOSE, Math.min(1, whole.beaten() / whole.relaxed()));
+        double warp = Math.max(WARP * s, Math.min(0.35 * s, whole.warp()));
+        return new Setting(
+                ends, s, warp, thick, share * thick, posts ? whole.posts().map(p -> nearer(p, s)) : Optional.empty());
+    }
+
+    /** Enough for a few stitches; odd or even as in the whole warp, so that the edges are those of the whole warp. */
+    private static int ends(Work work) {
+        YarnBlock block = work.block();
+        int wanted = ENDS;
+        if (block instanceof Soumak soumak) {
+            wanted = soumak.over() + 2 * (soumak.over() - soumak.under()) + 1;
+        } else if (block instanceof Twining twining) {
+            wanted = 4 * twining.endsPerGroup();
+        } else if (block instanceof HalfHitch hitch) {
+            wanted = 4 * hitch.endsPerGroup();
+        }
+        int all = work.setting().ends();
+        return Math.min(all, Math.max(ENDS, Math.min(MOST_ENDS, wanted + wanted % 2)) + all % 2);
+    }
+
+    /** Posts drawn in, so that the few ends stay large. */
+    private static Posts nearer(Posts posts, double spacing) {
+        return new Posts(Math.min(posts.diameter(), 1.5 * spacing), Math.min(posts.gap(), 1.9 * spacing));
+    }
+
+    private static int usualRows(Work whole) {
+        if (whole.block() instanceof OrderingCord) {
+            return 3;
+        }
+        return whole.block() instanceof PlainBand || whole.block() instanceof SpreadHeader ? 4 : 2;
+    }
+
+    private static Work shortened(Work whole, int most) {
+        Setting setting = setting(whole, ends(whole), whole.block() instanceof OrderingCord);
+        int rows = whole.rows().size();
+        // as many rows, odd or even, as the whole block, so that the yarn ends at the right side
+        int shown = rows <= most ? rows : most - (most - rows & 1);
+        return new Work(
+                Rows.limited(whole.block(), shown),
+                whole.yarn(),
+                setting,
+                whole.rows().subList(0, shown),
+                whole.cut());
+    }
+
+    /**
+     * The last rows of what was woven before a block, to stand on: their upper edge is at y = 0.
+     *
+     * @param ends number of warp ends to show
+     */
+    static Optional<ClothPainter.Placed> below(EndPlan end, BlockPlan block, int ends) {
+        for (int i = end.blocks().indexOf(block) - 1; i >= 0; i--) {
+            Optional<Work> work = end.blocks().get(i).work();
+            if (work.isPresent() && !(work.get().block() instanceof OrderingCord)) {
+                return work.map(woven -> lastRows(woven, ends));
+            }
+        }
+        return Optional.empty();
+    }
+
+    private static ClothPainter.Placed lastRows(Work work, int ends) {
+        int all = work.rows().size();
+        int count = Math.min(all, ROWS_BELOW);
+        List<Row> last = work.rows().subList(all - count, all);
+        Setting few = setting(work, ends, false);
+        Work small = new Work(Rows.limited(work.block(), count), work.yarn(), few, last, work.cut());
+        double height = small.block().height(few);
+        return new ClothPainter.Placed(BlockPicture.woven(small), -height, height);
+    }
+
+    Setting setting() {
+        return work.setting();
+    }
+
+    double height() {
+        return picture.height();
+    }
+
+    double rowHeight() {
+        return height() / work.rows().size();
+    }
+
+    /** Whether the cord runs out round the posts. */
+    boolean tied() {
+        return work.block().tied() && setting().posts().isPresent();
+    }
+
+    /** How far yarns and posts reach beyond the edge end on a side, mm. */
+    double reach(Side side) {
+        double reach = setting().radius() + setting().relaxed();
+        for (Tail tail : tails) {
+            if (tail.side() == side) {
+                reach = Math.max(reach, tail.reach());
+            }
+        }
+        return tied()
+                ? setting().posts().orElseThrow().gap()
+                        + setting().posts().orElseThrow().diameter()
+                        + 2 * setting().relaxed()
+                : reach;
+    }
+
+    /** The rows to be shown with an arrow: the first ones, until the yarn has gone both ways. */
+    List<Row> arrows() {
+        return new ArrayList<>(work.rows().subList(0, Math.min(2, work.rows().size())));
+    }
+}

@@ -1,0 +1,105 @@
+package thrumwright.drawing.yarn;
+
+import java.util.ArrayList;
+import java.util.List;
+import thrumwright.block.HalfHitch;
+import thrumwright.block.Setting;
+import thrumwright.block.Soumak;
+import thrumwright.block.Twining;
+import thrumwright.block.YarnBlock;
+
+/**
+ * How a block repeats itself across a wide warp. All there is to see of it is on a warp with fewer ends: its left edge, its
+ * right edge and enough between them to be shown again and again.
+ *
+ * @param ends number of warp ends
+ * @param fewer number of warp ends of the narrow warp; the same where nothing can be left out
+ * @param edge ends at either side that are not repeated
+ * @param step ends that are repeated
+ */
+record Repetition(int ends, int fewer, int edge, int step) {
+    /** About so many ends are repeated together. */
+    private static final int TOGETHER = 32;
+
+    /** Ends to spare beyond a yarn's longest float. */
+    private static final int SPARE = 4;
+
+    /**
+     * Some neighbouring ends of the wide warp.
+     *
+     * @param from the first of them, counted from 0; below 0 for all that lies left of the warp as well
+     * @param to the one after the last; beyond the number of ends for all that lies right of the warp as well
+     * @param shift how many ends farther left the same is found on the narrow warp
+     */
+    record Slab(int from, int to, int shift) {
+        /** The same part on the narrow warp, counted there: equal for all that are repeated. */
+        Slab narrow() {
+            return new Slab(
+                    from == Integer.MIN_VALUE ? from : from - shift, to == Integer.MAX_VALUE ? to : to - shift, 0);
+        }
+
+        /** Its left edge, half way from the end before, mm from the first end; negative infinity for all that is there. */
+        double left(double spacing) {
+            return from == Integer.MIN_VALUE ? Double.NEGATIVE_INFINITY : (from - 0.5) * spacing;
+        }
+
+        /** Its right edge, mm from the first end; infinity for all that is there. */
+        double right(double spacing) {
+            return to == Integer.MAX_VALUE ? Double.POSITIVE_INFINITY : (to - 0.5) * spacing;
+        }
+    }
+
+    static Repetition of(YarnBlock block, Setting setting) {
+        int period = period(block);
+        int edge = longest(block) + SPARE;
+        int step = (TOGETHER + period - 1) / period * period;
+        int least = 2 * edge + 2 * step;
+        int ends = setting.ends();
+        int fewer = ends <= least ? ends : least + (ends - least) % period;
+        return new Repetition(ends, fewer, edge, step);
+    }
+
+    /** After so many ends everything is as before, counted from either side. */
+    private static int period(YarnBlock block) {
+        if (block instanceof Twining twining) {
+            return 2 * twining.endsPerGroup();
+        } else if (block instanceof Soumak soumak) {
+            return soumak.over() - soumak.under();
+        } else if (block instanceof HalfHitch hitch) {
+            return hitch.endsPerGroup();
+        }
+        return 2;
+    }
+
+    /** How many ends a yarn passes at most before it changes sides. */
+    private static int longest(YarnBlock block) {
+        if (block instanceof Twining twining) {
+            return twining.endsPerGroup();
+        } else if (block instanceof Soumak soumak) {
+            return soumak.over();
+        } else if (block instanceof HalfHitch hitch) {
+            return hitch.endsPerGroup();
+        }
+        return 1;
+    }
+
+    boolean repeats() {
+        return fewer < ends;
+    }
+
+    /** The whole warp in slabs, from the left to the right. */
+    List<Slab> slabs() {
+        if (!repeats()) {
+            return List.of(new Slab(Integer.MIN_VALUE, Integer.MAX_VALUE, 0));
+        }
+        List<Slab> slabs = new ArrayList<>();
+        slabs.add(new Slab(Integer.MIN_VALUE, edge, 0));
+        int from = edge;
+        while (from + step <= ends - edge) {
+            slabs.add(new Slab(from, from + step, from - edge));
+            from += step;
+        }
+        slabs.add(new Slab(from, Integer.MAX_VALUE, ends - fewer));
+        return slabs;
+    }
+}

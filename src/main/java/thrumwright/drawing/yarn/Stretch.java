@@ -1,0 +1,77 @@
+package thrumwright.drawing.yarn;
+
+import java.util.Arrays;
+
+/**
+ * A piece of yarn that lies wholly in front of the warp or wholly behind it, seen from the front.
+ *
+ * @param front whether it lies in front
+ * @param order where along its yarn it lies, 0 to 1: what is worked later lies on top
+ * @param length of the yarn in it, mm, by the engine that measures the whole strand
+ * @param joinsAtStart whether it begins flush, where another piece of the yarn goes on, and not with a round end
+ * @param joinsAtEnd the same of its end
+ * @param x across the width, mm
+ * @param y up the warp from the block's lower edge, mm
+ * @param width how thick the yarn shows there, mm
+ * @param lift how far it stands out from the plane of the warp, from 0 in the gap to 1 on top of an end
+ */
+public record Stretch(
+        boolean front,
+        double order,
+        double length,
+        boolean joinsAtStart,
+        boolean joinsAtEnd,
+        double[] x,
+        double[] y,
+        double[] width,
+        double[] lift) {
+    /** A piece that no strand gave, standing out all along: a tail or a tie, whose beginning shows no round end. */
+    public static Stretch loose(double[] x, double[] y, double thickness) {
+        double[] width = new double[x.length];
+        double[] lift = new double[x.length];
+        Arrays.fill(width, thickness);
+        Arrays.fill(lift, 1);
+        return new Stretch(true, 0, 0, true, false, x, y, width, lift);
+    }
+
+    /** Whether no strand gave it. */
+    public boolean loose() {
+        return length == 0;
+    }
+
+    public double lowX() {
+        return least(x);
+    }
+
+    public double highX() {
+        return greatest(x);
+    }
+
+    double lowY() {
+        return least(y);
+    }
+
+    double highY() {
+        return greatest(y);
+    }
+
+    double thickest() {
+        return greatest(width);
+    }
+
+    private static double least(double[] values) {
+        double least = values[0];
+        for (double value : values) {
+            least = Math.min(least, value);
+        }
+        return least;
+    }
+
+    private static double greatest(double[] values) {
+        double greatest = values[0];
+        for (double value : values) {
+            greatest = Math.max(greatest, value);
+        }
+        return greatest;
+    }
+}

@@ -1,0 +1,86 @@
+package thrumwright.drawing.yarn;
+
+import java.awt.BasicStroke;
+import java.awt.Color;
+import java.awt.Graphics2D;
+import java.awt.geom.Path2D;
+import java.awt.geom.Rectangle2D;
+import thrumwright.drawing.Palette;
+import thrumwright.drawing.View;
+
+/** Draws warp ends as upright cords. */
+public final class WarpPen {
+    /** From so many page units an end is thick enough to show its light, and its ply. */
+    private static final double LIGHT_FROM = 2;
+
+    private static final double PLY_FROM = 4.5;
+
+    private final Graphics2D g;
+    private final View view;
+    private final Color colour;
+    private final int plies;
+    private final Face face;
+
+    public WarpPen(Graphics2D g, View view, Color colour, int plies, Face face) {
+        this.g = g;
+        this.view = view;
+        this.colour = colour;
+        this.plies = plies;
+        this.face = face;
+    }
+
+    /**
+     * Ends from one height to another.
+     *
+     * @param first number of the first end to draw, from 0
+     * @param last number of the last
+     */
+    public void draw(double spacing, double diameter, int first, int last, double fromY, double toY) {
+        double width = view.length(diameter);
+        double rim = Math.min(0.14, 0.8 / width + 0.02);
+        bars(spacing, width, first, last, fromY, toY, -0.5, 0.5, Palette.mixed(colour, Color.BLACK, 0.46));
+        bars(spacing, width, first, last, fromY, toY, rim - 0.5, 0.5 - rim, Palette.mixed(colour, Color.BLACK, 0.05));
+        if (width >= LIGHT_FROM) {
+            bars(spacing, width, first, last, fromY, toY, -0.30, 0.16, Palette.mixed(colour, Color.WHITE, 0.25));
+        }
+        if (width >= PLY_FROM) {
+            ply(spacing, width, first, last, fromY, toY);
+        }
+    }
+
+    /** On every end from one place across it to another, as shares of their thickness from the middle. */
+    private void bars(
+            double spacing,
+            double width,
+            int first,
+            int last,
+            double fromY,
+            double toY,
+            double left,
+            double right,
+            Color shade) {
+        g.setColor(shade);
+        double high = view.y(fromY) - view.y(toY);
+        for (int end = first; end <= last; end++) {
+            double x = view.x(end * spacing);
+            g.fill(new Rectangle2D.Double(x + left * width, view.y(toY), (right - left) * width, high));
+        }
+    }
+
+    private void ply(double spacing, double width, int first, int last, double fromY, double toY) {
+        Path2D marks = new Path2D.Double();
+        double half = width * 0.36;
+        double apart = PlyMarks.apart(width, plies);
+        // counted from one height of the cloth, so that marks keep their place when the view moves
+        long lowest = (long) Math.ceil((fromY * view.scale() + half) / apart);
+        long highest = (long) Math.floor((toY * view.scale() - half) / apart);
+        for (int end = first; end <= last; end++) {
+            for (long i = lowest; i <= highest; i++) {
+                PlyMarks.mark(marks, view.x(end * spacing), view.base() - i * apart, 0, 1, face.slant() * half);
+            }
+        }
+        g.setColor(Palette.mixed(colour, Color.BLACK, 0.2));
+        g.setStroke(new BasicStroke((float) (width * 0.055), BasicStroke.CAP_ROUND, BasicStroke.JOIN_ROUND));
+        g.draw(marks);
+    }
+}

@@ -1,0 +1,136 @@
+package thrumwright.output.html;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.Stream;
+import thrumwright.drawing.Fonts;
+import thrumwright.drawing.Palette;
+import thrumwright.measure.Phrases;
+import thrumwright.output.page.Progress;
+import thrumwright.output.page.Stopped;
+import thrumwright.plan.Plan;
+import thrumwright.plan.finding.ClassPlan;
+import thrumwright.sheet.ClassSheet;
+import thrumwright.sheet.StepSheet;
+
+/** The sheets of a class as pages for a browser. */
+public final class ClassHtml {
+    private final ClassPlan plan;
+    private final Fonts fonts;
+    private final Palette palette;
+    private final Locale locale;
+    private final Phrases phrases;
+    private final ClassSheet sheet;
+    private final Html html = new Html();
+
+    private ClassHtml(ClassPlan plan, Fonts fonts, Palette palette, Locale locale) {
+        this.plan = plan;
+        this.fonts = fonts;
+        this.palette = palette;
+        this.locale = locale;
+        this.phrases = Phrases.of("thrumwright.sheet.class", locale);
+        this.sheet = ClassSheet.of(plan, locale);
+    }
+
+    /**
+     * All of them as one page.
+     *
+     * @throws Stopped if the work is asked to stop
+     */
+    public static String of(ClassPlan plan, Fonts fonts, Palette palette, Locale locale, Progress progress)
+            throws Stopped {
+        ClassHtml file = new ClassHtml(plan, fonts, palette, locale);
+        int all = 1 + plan.plans().size();
+        HtmlFile.begin(file.html, file.sheet.title());
+        for (int i = 0; i < all; i++) {
+            progress.reached(i, all);
+            int index = i;
+            file.html.within("section", "sheet", () -> file.sheet(index));
+        }
+        progress.reached(all, all);
+        HtmlFile.end(file.html);
+        return file.html.toString();
+    }
+
+    /** One of them: at 0 the lists, from 1 on those of the looms. */
+    public static String one(ClassPlan plan, int index, Fonts fonts, Palette palette, Locale locale) {
+        ClassHtml file = new ClassHtml(plan, fonts, palette, locale);
+        HtmlFile.begin(
+                file.html,
+                index == 0 ? file.sheet.title() : file.plan(index).piece().title());
+        file.sheet(index);
+        HtmlFile.end(file.html);
+        return file.html.toString();
+    }
+
+    private Plan plan(int index) {
+        return plan.plans().get(index - 1);
+    }
+
+    private void sheet(int index) {
+        if (index == 0) {
+            lists();
+            return;
+        }
+        String name = plan.set().members().get(index - 1).name();
+        HtmlFile.write(html, plan(index), StepSheet.of(plan(index), name, locale), fonts, palette, locale);
+    }
+
+    private void lists() {
+        html.line("h1", sheet.title());
+        HtmlFile.facts(html, sheet.facts());
+        if (!sheet.findings().isEmpty()) {
+            html.within("section", "notes", () -> {
+                heading("heading.findings");
+                html.within("ul", "", () -> sheet.findings().forEach(finding -> html.line("li", finding)));
+            });
+        }
+        heading("heading.shopping");
+        html.within("ul", "", () -> sheet.shopping().forEach(line -> html.ticked("li", line.text())));
+        heading("heading.cuts");
+        html.line("p", sheet.cutNote());
+        sheet.cuts().forEach(this::cuts);
+        heading("heading.looms");
+        table(sheet.columns(), sheet.looms(), false);
+    }
+
+    private void heading(String key) {
+        html.line("h2", phrases.say(key));
+    }
+
+    private void cuts(ClassSheet.Cuts cuts) {
+        html.line("h3", cuts.heading());
+        table(
+                Stream.of("cuts.count", "cuts.length", "cuts.whom")
+                        .map(phrases::say)
+                        .toList(),
+                cuts.lines().stream()
+                        .map(line -> List.of(line.count() + " ×", line.length(), line.whom()))
+                        .toList(),
+                true);
+    }
+
+    private void table(List<String> names, List<List<String>> rows, boolean ticked) {
+        html.within("table", "", () -> {
+            html.within(
+                    "thead",
+                    "",
+                    () -> html.within(
+                            "tr",
+                            "",
+                            () -> names.forEach(
+                                    name -> html.raw("<th scope=\"col\">" + Html.escaped(name) + "</th>\n"))));
+            html.within("tbody", "", () -> rows.forEach(row -> html.within("tr", "", () -> cells(row, ticked))));
+        });
+    }
+
+    private void cells(List<String> cells, boolean ticked) {
+        for (int i = 0; i < cells.size(); i++) {
+            if (i == 0 && ticked) {
+                html.ticked("td", cells.get(i));
+            } else {
+                html.line("td", cells.get(i));
+            }
+        }
+    }
+}

@@ -1,0 +1,98 @@
+package thrumwright.output.html;
+
+import java.awt.Color;
+import java.awt.Graphics2D;
+import java.awt.geom.Rectangle2D;
+import java.awt.image.BufferedImage;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Consumer;
+import thrumwright.drawing.Fonts;
+import thrumwright.drawing.Palette;
+import thrumwright.drawing.piece.PiecePicture;
+import thrumwright.drawing.step.StepPainter;
+import thrumwright.measure.Phrases;
+import thrumwright.output.PngFile;
+import thrumwright.output.page.PageSetup;
+import thrumwright.output.page.Part;
+import thrumwright.output.page.Type;
+import thrumwright.output.part.EndPart;
+import thrumwright.output.part.PiecePart;
+import thrumwright.output.part.SlipPicture;
+import thrumwright.piece.Place;
+import thrumwright.plan.BlockPlan;
+import thrumwright.plan.EndPlan;
+import thrumwright.plan.Plan;
+
+/** The drawings of a sheet for a browser, half as fine again as a usual screen shows them, so that they print well. */
+final class HtmlPictures {
+    private static final double FINENESS = 1.5;
+    private static final double PAGE = 720;
+    private static final double HIGHEST = 380;
+    private static final double STEP = 380;
+    private static final double STEP_HEIGHT = 250;
+    private static final double SLIP = 182;
+    private static final double SLIP_HEIGHT = 131;
+
+    private final Plan plan;
+    private final Palette palette;
+    private final Type type;
+    private final PiecePicture picture;
+
+    HtmlPictures(Plan plan, Fonts fonts, Palette palette) {
+        this.plan = plan;
+        this.palette = palette;
+        this.type = new Type(fonts, PageSetup.USUAL_DISTANCE, 1);
+        this.picture = PiecePicture.of(plan);
+    }
+
+    Html.Picture piece() {
+        return part(new PiecePart(picture, palette, HIGHEST));
+    }
+
+    Html.Picture end(Place place, Map<String, Integer> numbers) {
+        return part(new EndPart(picture, place, numbers, type, palette, HIGHEST));
+    }
+
+    Html.Picture step(EndPlan end, BlockPlan block) {
+        Rectangle2D box = new Rectangle2D.Double(0, 0, STEP, STEP_HEIGHT);
+        return draw(STEP, STEP_HEIGHT, g -> new StepPainter(g, palette, type.body()).paint(box, plan, end, block));
+    }
+
+    List<SlipPicture> slips(EndPlan end, BlockPlan block, Phrases phrases) {
+        return SlipPicture.both(plan, end, block, phrases, type, palette);
+    }
+
+    Html.Picture draw(SlipPicture slip) {
+        Rectangle2D box = new Rectangle2D.Double(0.5, 0.5, SLIP - 1, SLIP_HEIGHT - 1);
+        return draw(SLIP, SLIP_HEIGHT, g -> slip.paint(g, box));
+    }
+
+    private static Html.Picture part(Part part) {
+        return draw(PAGE, part.height(PAGE), g -> part.paint(g, 0, 0, PAGE));
+    }
+
+    private static Html.Picture draw(double width, double height, Consumer<Graphics2D> painting) {
+        int wide = (int) Math.ceil(width);
+        int high = (int) Math.ceil(height);
+        BufferedImage image =
+                new BufferedImage((int) (wide * FINENESS), (int) (high * FINENESS), BufferedImage.TYPE_INT_RGB);
+        Graphics2D g = image.createGraphics();
+        g.setColor(Color.WHITE);
+        g.fillRect(0, 0, image.getWidth(), image.getHeight());
+        PngFile.smooth(g);
+        g.scale(FINENESS, FINENESS);
+        painting.accept(g);
+        g.dispose();
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        try {
+            PngFile.write(image, out);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+        return new Html.Picture(out.toByteArray(), wide, high);
+    }
+}

@@ -1,0 +1,2 @@
+/** The sheet as one HTML file. */
+package thrumwright.output.html;

@@ -1,0 +1,96 @@
+package thrumwright.output.page;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/** Fills pages from the top. */
+public final class Pages {
+    /** Where a part lies on its page, in points. */
+    public record Placed(Part part, double x, double y, double width, double height) {}
+
+    private final double left;
+    private final double top;
+    private final double width;
+    private final double bottom;
+    private final List<List<Placed>> pages = new ArrayList<>();
+    private double y;
+
+    public Pages(PageSetup setup, double footer) {
+        double margin = setup.marginPoints();
+        this.left = margin;
+        this.top = margin;
+        this.width = setup.width() - 2 * margin;
+        this.bottom = setup.height() - margin - footer;
+        newPage();
+    }
+
+    public double width() {
+        return width;
+    }
+
+    /** From the top margin to the footer. */
+    public double height() {
+        return bottom - top;
+    }
+
+    /** Goes on at the top of a new page, unless this one is still empty. */
+    public void newPage() {
+        if (pages.isEmpty() || !pages.get(pages.size() - 1).isEmpty()) {
+            pages.add(new ArrayList<>());
+        }
+        y = top;
+    }
+
+    public void gap(double height) {
+        if (y > top) {
+            y += height;
+        }
+    }
+
+    /** What is left of this page. */
+    public double left() {
+        return bottom - y;
+    }
+
+    public void add(Part part) {
+        addTogether(List.of(part));
+    }
+
+    /** How much of this page is taken, 0 to 1. */
+    private double filled() {
+        return (y - top) / height();
+    }
+
+    /**
+     * Parts that should not be parted by a page's end; they are where even a whole page can't hold them, or where this one
+     * would stay nearly empty. The first two stay together all the same.
+     */
+    public void addTogether(List<Part> parts) {
+        double needed = height(parts);
+        if (parts.size() > 2 && needed > left() && (needed > height() || filled() < SheetPages.NEARLY_EMPTY)) {
+            addTogether(parts.subList(0, 2));
+            parts.subList(2, parts.size()).forEach(this::add);
+            return;
+        }
+        if (parts.size() == 2 && needed > height()) {
+            parts.forEach(this::add);
+            return;
+        }
+        if (needed > left()) {
+            newPage();
+        }
+        for (Part part : parts) {
+            double height = part.height(width);
+            pages.get(pages.size() - 1).add(new Placed(part, left, y, width, height));
+            y += height;
+        }
+    }
+
+    private double height(List<Part> parts) {
+        return parts.stream().mapToDouble(part -> part.height(width)).sum();
+    }
+
+    public List<List<Placed>> pages() {
+        return pages.stream().filter(page -> !page.isEmpty()).map(List::copyOf).toList();
+    }
+}

@@ -1,0 +1,98 @@
+package thrumwright.output.page;
+
+import java.awt.Color;
+import java.awt.Graphics2D;
+import java.util.List;
+import thrumwright.drawing.Palette;
+
+/**
+ * A step sheet laid out on pages. Made once; every page can be painted any number of times, on anything that takes
+ * points.
+ */
+public final class SheetPages {
+    /** A page of which less is taken has hardly anything on it. */
+    static final double NEARLY_EMPTY = 0.3;
+
+    private final PageSetup setup;
+    private final String title;
+    private final Type type;
+    private final Palette palette;
+    private final List<List<Pages.Placed>> pages;
+
+    public SheetPages(PageSetup setup, String title, Type type, Palette palette, List<List<Pages.Placed>> pages) {
+        this.setup = setup;
+        this.title = title;
+        this.type = type;
+        this.palette = palette;
+        this.pages = pages;
+    }
+
+    /** The same pages under another title. */
+    public SheetPages titled(String other) {
+        return new SheetPages(setup, other, type, palette, pages);
+    }
+
+    public PageSetup setup() {
+        return setup;
+    }
+
+    public String title() {
+        return title;
+    }
+
+    public int count() {
+        return pages.size();
+    }
+
+    /** How many pages have hardly anything on them. */
+    public int nearlyEmpty() {
+        double room = setup.height() - 2 * setup.marginPoints();
+        return (int) pages.stream()
+                .filter(page -> {
+                    Pages.Placed last = page.get(page.size() - 1);
+                    return last.y() + last.height() - setup.marginPoints() < NEARLY_EMPTY * room;
+                })
+                .count();
+    }
+
+    /** The parts of a page, for checks of the layout. */
+    public List<Pages.Placed> parts(int page) {
+        return pages.get(page);
+    }
+
+    /**
+     * Paints one page.
+     *
+     * @param g in points, with the origin at the page's upper left corner
+     * @param page from 0
+     */
+    public void paint(Graphics2D g, int page) {
+        for (Pages.Placed placed : pages.get(page)) {
+            placed.part().paint(g, placed.x(), placed.y(), placed.width());
+        }
+        Structured.as(g, Role.ORNAMENT, () -> footer(g, page));
+    }
+
+    /**
+     * What a page says, with words for its drawings, for those who hear it; a line for every text.
+     *
+     * @param page from 0
+     */
+    public String words(int page) {
+        HeardPage heard = new HeardPage();
+        paint(heard, page);
+        return heard.words();
+    }
+
+    private void footer(Graphics2D g, int page) {
+        String number = (page + 1) + " / " + pages.size();
+        Color faint = palette.faint();
+        double margin = setup.marginPoints();
+        double width = setup.width() - 2 * margin;
+        double numberWidth = TextPart.width(number, type.small());
+        double y = setup.height() - margin - type.small().getSize2D();
+        String shown = TextPart.shortened(title, type.small(), width - numberWidth - 20);
+        new TextPart(shown, type.small(), faint).paint(g, margin, y, width);
+        new TextPart(number, type.small(), faint).paint(g, setup.width() - margin - numberWidth, y, numberWidth + 1);
+    }
+}

@@ -1,0 +1,90 @@
+package thrumwright.output.page;
+
+import java.awt.Color;
+import java.awt.Font;
+import java.awt.Graphics2D;
+import java.awt.RenderingHints;
+import java.awt.font.FontRenderContext;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Lines of text, broken between words. */
+public record TextPart(String text, Font font, Color colour) implements Part {
+    private static final FontRenderContext EXACT = new FontRenderContext(null, true, true);
+    private static final double LEADING = 1.28;
+
+    public static double width(String text, Font font) {
+        return font.getStringBounds(text, EXACT).getWidth();
+    }
+
+    /** The text, cut short with “…” where it would be wider. */
+    public static String shortened(String text, Font font, double width) {
+        String shown = text;
+        while (shown.length() > 1 && width(shown, font) > width) {
+            shown = shown.substring(0, shown.length() - 2).stripTrailing() + "…";
+        }
+        return shown;
+    }
+
+    @Override
+    public double height(double width) {
+        return lines(width).size() * font.getSize2D() * LEADING;
+    }
+
+    @Override
+    public void paint(Graphics2D g, double x, double y, double width) {
+        // lines were broken by exact widths, so they must be painted by them
+        g.setRenderingHint(RenderingHints.KEY_FRACTIONALMETRICS, RenderingHints.VALUE_FRACTIONALMETRICS_ON);
+        g.setFont(font);
+        g.setColor(colour);
+        Structured.as(g, Role.TEXT, () -> {
+            if (font.canDisplayUpTo(text) >= 0) {
+                Structured.spell(g, text);
+            }
+            lines(g, x, y, width);
+        });
+    }
+
+    private void lines(Graphics2D g, double x, double y, double width) {
+        double baseline = y + font.getSize2D() * 0.98;
+        List<String> lines = lines(width);
+        for (int i = 0; i < lines.size(); i++) {
+            // the space keeps the words apart for those who hear the lines as one
+            String line = i < lines.size() - 1 ? lines.get(i) + " " : lines.get(i);
+            g.drawString(line, (float) x, (float) baseline);
+            baseline += font.getSize2D() * LEADING;
+        }
+    }
+
+    /** Words that fit a line together; a word too long for any line is divided. */
+    private List<String> lines(double width) {
+        List<String> lines = new ArrayList<>();
+        String line = "";
+        for (String word : text.strip().split("\\s+")) {
+            String longer = line.isEmpty() ? word : line + " " + word;
+            if (width(longer, font) <= width) {
+                line = longer;
+                continue;
+            }
+            if (!line.isEmpty()) {
+                lines.add(line);
+            }
+            line = word;
+            while (width(line, font) > width && line.length() > 1) {
+                int fits = fitting(line, width);
+                lines.add(line.substring(0, fits));
+                line = line.substring(fits);
+            }
+        }
+        lines.add(line);
+        return lines;
+    }
+
+    private int fitting(String word, double width) {
+        int fits = 1;
+        while (fits < word.length() && width(word.substring(0, fits + 1), font) <= width) {
+            fits++;
+        }
+        return fits;
+    }
+}

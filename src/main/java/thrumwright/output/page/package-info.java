@@ -1,0 +1,2 @@
+/** Paper, type, and the parts that are set on a page. */
+package thrumwright.output.page;

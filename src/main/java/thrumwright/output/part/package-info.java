@@ -1,0 +1,2 @@
+/** The parts that a sheet is set from. */
+package thrumwright.output.part;

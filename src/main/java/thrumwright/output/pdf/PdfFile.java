@@ -1,0 +1,193 @@
+package thrumwright.output.pdf;
+
+import java.io.Closeable;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.io.UncheckedIOException;
+import org.apache.pdfbox.cos.COSDictionary;
+import org.apache.pdfbox.cos.COSName;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.PDPage;
+import org.apache.pdfbox.pdmodel.interactive.documentnavigation.outline.PDDocumentOutline;
+import org.apache.pdfbox.pdmodel.interactive.documentnavigation.outline.PDOutlineItem;
+import thrumwright.drawing.Fonts;
+import thrumwright.output.page.Progress;
+import thrumwright.output.page.Role;
+import thrumwright.output.page.SheetPages;
+import thrumwright.output.page.SheetSource;
+import thrumwright.output.page.Stopped;
+
+/**
+ * Writes laid-out pages as a PDF with embedded fonts, tagged for those who hear it read, and fit to be kept (PDF/UA-1,
+ * ISO 14289-1; PDF/A-2a, ISO 19005-2); the same pages make the same bytes. Pages are written as they come, so that a whole
+ * class's sheets need hardly more memory than one.
+ */
+public final class PdfFile implements Closeable {
+    private final PDDocument rest = new PDDocument();
+    private final String title;
+    private final PdfObjects objects;
+    private final PdfStructure structure;
+    private final PdfFonts fonts;
+    private final PdfCopy copy;
+    private final PDDocumentOutline bookmarks = new PDDocumentOutline();
+    private final PdfContent content;
+    private final PdfBytes body = new PdfBytes(1 << 10);
+    private final PdfBytes pages = new PdfBytes(1 << 10);
+    private final int pageTree;
+    private final int fontNames;
+    private int count;
+
+    /**
+     * Begins a file of several sheets.
+     *
+     * @param title of the whole
+     * @param out stays open
+     * @throws IOException if it can't be written to
+     */
+    public PdfFile(String title, Fonts fonts, OutputStream out) throws IOException {
+        this.title = title;
+        this.objects = new PdfObjects(out);
+        this.structure = new PdfStructure(objects);
+        this.fonts = new PdfFonts(rest, fonts);
+        this.content = new PdfContent(new PdfStamps(objects));
+        this.copy = new PdfCopy(objects);
+        this.pageTree = objects.reserve();
+        this.fontNames = objects.reserve();
+    }
+
+    /**
+     * @param out stays open
+     * @throws IOException if it can't be written to
+     */
+    public static void write(SheetPages pages, Fonts fonts, OutputStream out) throws IOException {
+        write(pages, fonts, out, Progress.UNWATCHED);
+    }
+
+    /**
+     * As {@link #write(SheetPages, Fonts, OutputStream)}.
+     *
+     * @param progress is told of every page
+     * @throws Stopped if it is asked to stop; what was written until then is no whole file
+     * @throws IOException if it can't be written to
+     */
+    public static void write(SheetPages pages, Fonts fonts, OutputStream out, Progress progress) throws IOException {
+        try (PdfFile file = new PdfFile(pages.title(), fonts, out)) {
+            file.addPages(pages, progress);
+            file.finish();
+        }
+    }
+
+    /**
+     * Several sheets as one file, each with a bookmark.
+     *
+     * @param title of the whole
+     * @param out stays open
+     * @param progress is told of every sheet
+     * @throws Stopped if it is asked to stop; what was written until then is no whole file
+     * @throws IOException if it can't be written to
+     */
+    public static void write(String title, SheetSource sheets, Fonts fonts, OutputStream out, Progress progress)
+            throws IOException {
+        try (PdfFile file = new PdfFile(title, fonts, out)) {
+            for (int i = 0; i < sheets.count(); i++) {
+                progress.reached(i, sheets.count());
+                file.add(sheets.sheet(i), Progress.UNWATCHED);
+            }
+            progress.reached(sheets.count(), sheets.count());
+            file.finish();
+        }
+    }
+
+    /**
+     * Writes all pages of a sheet, with a bookmark for it.
+     *
+     * @param progress is told of every page
+     * @throws Stopped if it is asked to stop
+     * @throws IOException if they can't be written
+     */
+    public void add(SheetPages sheet, Progress progress) throws IOException {
+        structure.open(Role.SHEET);
+        int first = addPages(sheet, progress);
+        structure.close();
+        PDOutlineItem bookmark = new PDOutlineItem();
+        bookmark.setTitle(sheet.title());
+        bookmark.setDestination(new PDPage(copy.known(first)));
+        bookmarks.addLast(bookmark);
+    }
+
+    /** Writes all pages of a sheet; returns the number of the first. */
+    private int addPages(SheetPages sheet, Progress progress) throws IOException {
+        int first = 0;
+        for (int i = 0; i < sheet.count(); i++) {
+            progress.reached(i, sheet.count());
+            int page = add(sheet, i);
+            first = i == 0 ? page : first;
+        }
+        progress.reached(sheet.count(), sheet.count());
+        return first;
+    }
+
+    /** Writes one page of a sheet; returns its number in the file. */
+    private int add(SheetPages sheet, int number) throws IOException {
+        double height = sheet.setup().height();
+        int page = objects.reserve();
+        int stream = objects.reserve();
+        int marks = structure.page(page);
+        content.begin();
+        try {
+            sheet.paint(new PdfCanvas(content, new PdfMarks(content, structure, height), fonts, height), number);
+        } catch (UncheckedIOException e) {
+            throw e.getCause();
+        }
+        structure.endPage();
+        objects.stream(stream, "", content.end());
+        body.clear();
+        body.add("<</Type/Page/Parent ").reference(pageTree).add("/MediaBox[0 0 ");
+        body.number(sheet.setup().width()).number(height);
+        body.add("]/Resources<</Font ").reference(fontNames).add("/XObject<<");
+        for (int form : content.stamped()) {
+            body.add("/X").add((long) form).add(' ').reference(form);
+        }
+        body.add(">>>>/Contents ")
+                .reference(stream)
+                .add("/StructParents ")
+                .add((long) marks)
+                .add("/Tabs/S>>");
+        objects.small(page, body);
+        pages.reference(page).add(' ');
+        count++;
+        return page;
+    }
+
+    /**
+     * Writes what belongs to all pages; without it there is no whole file.
+     *
+     * @throws IOException if it can't be written
+     */
+    public void finish() throws IOException {
+        structure.finish();
+        body.clear();
+        body.add("<</Type/Pages/Count ")
+                .add((long) count)
+                .add("/Kids[")
+                .add(pages)
+                .add("]>>");
+        objects.small(pageTree, body);
+        copy.write(fonts.embedded(), fontNames);
+        PdfDescription.describe(rest, title);
+        COSDictionary catalog = rest.getDocumentCatalog().getCOSObject();
+        catalog.setItem(COSName.PAGES, copy.known(pageTree));
+        catalog.setItem(COSName.STRUCT_TREE_ROOT, copy.known(structure.root()));
+        if (bookmarks.hasChildren()) {
+            rest.getDocumentCatalog().setDocumentOutline(bookmarks);
+        }
+        int root = copy.write(catalog);
+        objects.finish(root, copy.write(rest.getDocumentInformation().getCOSObject()));
+    }
+
+    /** Lets go of what it holds; writes nothing. */
+    @Override
+    public void close() throws IOException {
+        rest.close();
+    }
+}

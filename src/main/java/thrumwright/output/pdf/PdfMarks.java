@@ -1,0 +1,85 @@
+package thrumwright.output.pdf;
+
+import java.awt.geom.Rectangle2D;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import thrumwright.output.page.Role;
+import thrumwright.output.page.Structured;
+
+/** Marks every stretch of a page with its element in the structure tree. */
+final class PdfMarks implements Structured {
+    private final PdfContent content;
+    private final PdfStructure structure;
+    private final double height;
+    private boolean marked;
+    private boolean spoken;
+
+    /** @param height of the page, points */
+    PdfMarks(PdfContent content, PdfStructure structure, double height) {
+        this.content = content;
+        this.structure = structure;
+        this.height = height;
+    }
+
+    @FunctionalInterface
+    private interface Marking {
+        int number() throws IOException;
+    }
+
+    @Override
+    public void as(Role role, Runnable paint) {
+        if (marked) {
+            paint.run();
+        } else if (role.holdsOthers()) {
+            within(role, paint);
+        } else if (role == Role.ORNAMENT) {
+            marked = true;
+            paint.run();
+            marked = false;
+        } else {
+            mark(role, () -> structure.mark(role), paint);
+        }
+    }
+
+    private void within(Role role, Runnable paint) {
+        try {
+            structure.open(role);
+            paint.run();
+            structure.close();
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    @Override
+    public void figure(String alternative, Rectangle2D box, Runnable paint) {
+        if (marked) {
+            paint.run();
+            return;
+        }
+        Rectangle2D upright =
+                new Rectangle2D.Double(box.getMinX(), height - box.getMaxY(), box.getWidth(), box.getHeight());
+        mark(Role.FIGURE, () -> structure.figure(alternative, upright), paint);
+    }
+
+    @Override
+    public void spell(String text) {
+        if (spoken) {
+            structure.spell(text);
+        }
+    }
+
+    private void mark(Role role, Marking marking, Runnable paint) {
+        try {
+            content.mark(role, marking.number());
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+        marked = true;
+        spoken = role != Role.FIGURE;
+        paint.run();
+        spoken = false;
+        marked = false;
+        content.unmark();
+    }
+}

@@ -1,0 +1,2 @@
+/** The PDF file, written page by page, seen and heard. */
+package thrumwright.output.pdf;

@@ -1,0 +1,81 @@
+package thrumwright.plan.finding;
+
+import java.util.Objects;
+import java.util.Optional;
+import thrumwright.piece.Place;
+
+/**
+ * Something that the weaver should know.
+ *
+ * @param code its lasting name, for programs
+ * @param place the end that it is about; empty: the whole piece
+ * @param blockId the block that it is about, if one
+ * @param sentence what is the matter and what to do
+ * @param repair what to do in one step, where there is one right thing to do
+ */
+public record Finding(
+        Severity severity,
+        Code code,
+        Optional<Place> place,
+        Optional<String> blockId,
+        String sentence,
+        Optional<Repair> repair) {
+    /** All kinds of findings. */
+    public enum Code {
+        TOO_THICK(Severity.PROBLEM),
+        SAME_SHED(Severity.PROBLEM),
+        OTHER_COLOUR(Severity.CAUTION),
+        NOTHING_HOLDS(Severity.CAUTION),
+        NO_WASTE(Severity.CAUTION),
+        NO_STIFF_BAND(Severity.CAUTION),
+        HEM_SHALLOW(Severity.CAUTION),
+        HEM_DEEP(Severity.CAUTION),
+        HEM_EMPTY(Severity.PROBLEM),
+        FIRST_TURN_TOO_DEEP(Severity.PROBLEM),
+        MITRES_MEET(Severity.PROBLEM),
+        BAND_TOO_NARROW(Severity.PROBLEM),
+        BAND_TOO_NARROW_FOR_SUPPORT(Severity.PROBLEM),
+        BAND_TOO_WIDE(Severity.CAUTION),
+        SLEEVE_TOO_NARROW(Severity.PROBLEM),
+        SEVERAL_FOLDS(Severity.PROBLEM),
+        SEVERAL_FINISHES(Severity.PROBLEM),
+        HEMS_DIFFER(Severity.CAUTION),
+        HEMS_DIFFER_FOR_A_BAR(Severity.NOTE),
+        DOES_NOT_FIT(Severity.PROBLEM),
+        WRAPPING_TOO_HIGH(Severity.PROBLEM),
+        FREE_WARP_SHORT(Severity.PROBLEM),
+        FINISH_ON_LOOPS(Severity.PROBLEM),
+        OUT_OF_LOOPS(Severity.CAUTION),
+        LOOPS_STAND_OUT(Severity.CAUTION),
+        LOOPS_DO_NOT_FIT(Severity.PROBLEM),
+        SHED_CLOSES(Severity.NOTE),
+        SPREADS_LITTLE(Severity.CAUTION),
+        NO_POSTS(Severity.NOTE),
+        STOCK_SHORT(Severity.PROBLEM),
+        NOTHING_HERE(Severity.CAUTION),
+        LAST_PICK_ASSUMED(Severity.NOTE),
+        WIDTHS_OF_WARP(Severity.NOTE),
+        WOVEN_WIDTH_UNLIKELY(Severity.CAUTION),
+        YARN_USED_UNLIKELY(Severity.CAUTION),
+        DRAWS_IN(Severity.CAUTION);
+
+        private final Severity severity;
+
+        Code(Severity severity) {
+            this.severity = severity;
+        }
+
+        public Severity severity() {
+            return severity;
+        }
+    }
+
+    public Finding {
+        Objects.requireNonNull(severity);
+        Objects.requireNonNull(code);
+        Objects.requireNonNull(place);
+        Objects.requireNonNull(blockId);
+        Objects.requireNonNull(sentence);
+        Objects.requireNonNull(repair);
+    }
+}

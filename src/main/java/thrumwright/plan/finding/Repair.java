@@ -1,0 +1,114 @@
+package thrumwright.plan.finding;
+
+import java.util.List;
+import java.util.Objects;
+import thrumwright.measure.Length;
+import thrumwright.piece.Place;
+import thrumwright.plan.words.RepairWords;
+import thrumwright.plan.words.Words;
+
+/**
+ * The one thing to do about a finding, where there is one: what it would change and to how much. {@link RepairWords}
+ * says it; whoever edits pieces does it.
+ */
+public sealed interface Repair {
+    /** Weave a block with the yarn of the design's stripe next to it. */
+    record StripeYarn(Place place, String id) implements Repair {
+        public StripeYarn {
+            Objects.requireNonNull(place);
+            Objects.requireNonNull(id);
+        }
+    }
+
+    /**
+     * Give a plain band another number of picks.
+     *
+     * @param before how many it has
+     * @param picks 1 or more
+     */
+    record Picks(Place place, String id, int before, int picks) implements Repair {
+        public Picks {
+            Objects.requireNonNull(place);
+            Objects.requireNonNull(id);
+        }
+    }
+
+    /** Let a block begin in whatever shed is next. */
+    record NextShed(Place place, String id) implements Repair {
+        public NextShed {
+            Objects.requireNonNull(place);
+            Objects.requireNonNull(id);
+        }
+    }
+
+    /**
+     * Put a block in.
+     *
+     * @param index where, from 0 (lowest on the loom)
+     * @param key its kind, as in {@link Words#key}
+     * @param rows picks or rows
+     */
+    record Add(Place place, int index, String key, int rows) implements Repair {
+        public Add {
+            Objects.requireNonNull(place);
+            Objects.requireNonNull(key);
+        }
+    }
+
+    /** Repeat a block of the start at the top, which follows it without that block. */
+    record RepeatAtTop(String id) implements Repair {
+        public RepeatAtTop {
+            Objects.requireNonNull(id);
+        }
+    }
+
+    /** Turn so much of a hem in first. */
+    record FirstTurn(Place place, String id, Length turn) implements Repair {
+        public FirstTurn {
+            Objects.requireNonNull(place);
+            Objects.requireNonNull(id);
+            Objects.requireNonNull(turn);
+        }
+    }
+
+    /** Face a hem with a band of that width. */
+    record BandWidth(Place place, String id, Length width) implements Repair {
+        public BandWidth {
+            Objects.requireNonNull(place);
+            Objects.requireNonNull(id);
+            Objects.requireNonNull(width);
+        }
+    }
+
+    /**
+     * Take blocks away.
+     *
+     * @param finishes whether they say what becomes of the warp ends; else they are folds
+     */
+    record TakeAway(Place place, List<String> ids, boolean finishes) implements Repair {
+        public TakeAway {
+            Objects.requireNonNull(place);
+            ids = List.copyOf(ids);
+        }
+    }
+
+    /** Plan the design with that height. */
+    record DesignHeight(Length height) implements Repair {
+        public DesignHeight {
+            Objects.requireNonNull(height);
+        }
+    }
+
+    /** Begin so far above the lower bar. */
+    record Clearance(Length clearance) implements Repair {
+        public Clearance {
+            Objects.requireNonNull(clearance);
+        }
+    }
+
+    /** Let an empty top follow the start. */
+    record TopFollows() implements Repair {}
+
+    /** Count widths by the warp. */
+    record WidthsOfWarp() implements Repair {}
+}

@@ -1,0 +1,148 @@
+package thrumwright.plan.words;
+
+import java.util.HashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import thrumwright.block.Setting;
+import thrumwright.measure.Shown;
+import thrumwright.measure.Unit;
+import thrumwright.measure.UnitSystem;
+import thrumwright.piece.Piece;
+import thrumwright.piece.Place;
+import thrumwright.plan.Hem;
+import thrumwright.plan.words.Advice.Topic;
+import thrumwright.yarn.Yarn;
+
+/** What the trade and the geometry recommend for a piece, each with its arithmetic and where it comes from. */
+public final class Recommendations {
+    /** The gap may be so much wider or narrower than the weft and still do (common practice, no source). */
+    public static final double GAP_PLAY = 0.35;
+
+    private final Piece piece;
+    private final Shown shown;
+    private final Words words = new Words(Locale.UK);
+
+    public Recommendations(Piece piece) {
+        this.piece = piece;
+        this.shown = piece.shown();
+    }
+
+    /**
+     * The sett for warp and weft: between two ends there is room for one weft, s = D_w + d (the canon of K. Todd-Hooker);
+     * and the closest that can be woven, s = D_w + t (derived).
+     */
+    public List<Advice> sett() {
+        Yarn weft = piece.stripe(Place.START);
+        double warp = piece.warpYarn().diameter();
+        double best = 1 / (warp + weft.diameter());
+        double closest = 1 / (warp + weft.beaten());
+        Map<String, Object> values = values(weft);
+        values.put("space", shown.fine(warp + weft.diameter()));
+        values.put("gauge", shown.fine(warp + weft.beaten()));
+        values.put("sett", density(best));
+        values.put("closest", density(closest));
+        return List.of(
+                advice(Topic.SETT, best, "sett", values), advice(Topic.CLOSEST_SETT, closest, "closest", values));
+    }
+
+    /** How a weft fills the space between two ends, d ÷ (s − D_w) turned over: 1 is just right, more is loose. */
+    public Advice gap(Yarn weft) {
+        Setting setting = piece.setting(weft);
+        double gap = setting.spacing() - setting.warp();
+        double share = gap / weft.diameter();
+        Map<String, Object> values = values(weft);
+        values.put("space", shown.fine(setting.spacing()));
+        values.put("gap", shown.fine(gap));
+        String key = share > 1 + GAP_PLAY ? "gap-loose" : share < 1 - GAP_PLAY ? "gap-tight" : "gap-right";
+        return advice(Topic.GAP, share, key, values);
+    }
+
+    /** Picks in a height, 1/t; half as many beads are seen up one rib (R. Mezoff). */
+    public Advice picks(Yarn weft) {
+        Map<String, Object> values = values(weft);
+        values.put("picks", density(1 / weft.beaten()));
+        values.put("beads", density(1 / (2 * weft.beaten())));
+        return advice(Topic.PICKS, 1 / weft.beaten(), "picks", values);
+    }
+
+    /** Whether the weft hides the warp: on a rib every other pick shows, so d/(2t) of its height is covered (derived). */
+    public Advice coverage(Yarn weft) {
+        double share = Math.min(1, weft.diameter() / (2 * weft.beaten()));
+        Map<String, Object> values = values(weft);
+        values.put("share", shown.decimals(100 * share, 0));
+        return advice(Topic.COVERAGE, share, share > 0.995 ? "coverage-full" : "coverage-part", values);
+    }
+
+    /**
+     * Hem depth for a round bar, mm: (πb + 12 mm) ÷ 2 (quilt-guild and conservation guidance on hanging sleeves).
+     *
+     * @param bar thickness in mm
+     */
+    public Advice bar(double bar) {
+        double depth = Hem.Sleeve.barDepth(bar);
+        return advice(
+                Topic.BAR_DEPTH,
+                depth,
+                "bar",
+                Map.of("bar", shown.height(bar), "ease", shown.height(Hem.Sleeve.EASE), "depth", shown.height(depth)));
+    }
+
+    /**
+     * Hem depth for a slat, mm: b + h + half the ease of a sleeve, since the hem goes round b + h on each side (derived).
+     *
+     * @param wide and {@code thick}: its section in mm
+     */
+    public Advice slat(double wide, double thick) {
+        double depth = Hem.Sleeve.slatDepth(wide, thick);
+        return advice(
+                Topic.SLAT_DEPTH,
+                depth,
+                "slat",
+                Map.of(
+                        "wide", shown.height(wide),
+                        "thick", shown.height(thick),
+                        "ease", shown.height(Hem.Sleeve.EASE / 2),
+                        "depth", shown.height(depth)));
+    }
+
+    /**
+     * Hem depth behind a hook-and-loop strip, mm: the strip and 5 mm of its backing above and below (CCI Notes 13/4).
+     *
+     * @param strip its height in mm
+     */
+    public Advice strip(double strip) {
+        double depth = Hem.Sleeve.stripDepth(strip);
+        return advice(
+                Topic.STRIP_DEPTH,
+                depth,
+                "strip",
+                Map.of(
+                        "strip",
+                        shown.height(strip),
+                        "edge",
+                        shown.height(Hem.Sleeve.STRIP_EDGE),
+                        "depth",
+                        shown.height(depth)));
+    }
+
+    private Map<String, Object> values(Yarn weft) {
+        Map<String, Object> values = new HashMap<>();
+        values.put("warp", shown.fine(piece.warpYarn().diameter()));
+        values.put("yarn", weft.name());
+        values.put("weft", shown.fine(weft.diameter()));
+        values.put("beaten", shown.fine(weft.beaten()));
+        return values;
+    }
+
+    /** So many in a centimetre or an inch. */
+    private String density(double perMillimetre) {
+        boolean inches = shown.system() == UnitSystem.INCHES;
+        Unit unit = inches ? Unit.INCH : Unit.CENTIMETRE;
+        return shown.decimals(perMillimetre * unit.millimetres(), 1) + "/" + unit.symbol();
+    }
+
+    private Advice advice(Topic topic, double value, String key, Map<String, ?> values) {
+        return new Advice(topic, value, words.say("advice." + key, values), words.say("advice." + key + ".source"));
+    }
+}

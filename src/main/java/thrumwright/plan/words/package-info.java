@@ -1,0 +1,2 @@
+/** What plans, findings, repairs and comparisons are called and how they are said, from text bundles. */
+package thrumwright.plan.words;
