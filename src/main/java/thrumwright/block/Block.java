@@ -4,6 +4,9 @@ package thrumwright.block;
 public sealed interface Block permits TakesYarn, HemFold, OpenWarp, EdgeFinish {
     Tag tag();
 
+    /** The answer that those cases have for this kind. */
+    <R> R of(Cases<R> cases);
+
     default String id() {
         return tag().id();
     }

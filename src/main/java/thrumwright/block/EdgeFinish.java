@@ -21,6 +21,14 @@ public sealed interface EdgeFinish extends Block permits WarpFinish, KnotRows, T
     /** Free warp that the hands need to work any finish, mm (from memory). */
     double HANDS = 150;
 
+    /** The answer that those cases have for this kind. */
+    <R> R of(FinishCases<R> cases);
+
+    @Override
+    default <R> R of(Cases<R> cases) {
+        return of((FinishCases<R>) cases);
+    }
+
     /** Warp ends that are worked together; 1 where they go one by one. */
     int endsPerGroup();
 

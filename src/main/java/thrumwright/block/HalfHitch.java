@@ -84,6 +84,11 @@ public record HalfHitch(Tag tag, Use use, int rows, int endsPerGroup) implements
     }
 
     @Override
+    public <R> R of(YarnCases<R> cases) {
+        return cases.halfHitch(this);
+    }
+
+    @Override
     public HalfHitch mirrored() {
         return this;
     }

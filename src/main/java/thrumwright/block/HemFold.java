@@ -52,6 +52,11 @@ public record HemFold(Tag tag, Turning turning, Optional<Support> support) imple
     }
 
     @Override
+    public <R> R of(Cases<R> cases) {
+        return cases.hemFold(this);
+    }
+
+    @Override
     public HemFold mirrored() {
         return this;
     }

@@ -169,6 +169,11 @@ public record KnotRows(Tag tag, int rows, int endsPerGroup, boolean split, Optio
 
     /** Rows are counted from the cloth outwards at either end, so that a reflection changes nothing. */
     @Override
+    public <R> R of(FinishCases<R> cases) {
+        return cases.knotRows(this);
+    }
+
+    @Override
     public KnotRows mirrored() {
         return this;
     }

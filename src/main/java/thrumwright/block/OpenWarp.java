@@ -14,6 +14,11 @@ public record OpenWarp(Tag tag, Length height) implements Block {
     }
 
     @Override
+    public <R> R of(Cases<R> cases) {
+        return cases.openWarp(this);
+    }
+
+    @Override
     public OpenWarp mirrored() {
         return this;
     }

@@ -130,6 +130,11 @@ public record OrderingCord(Tag tag, Use use, int picks, Optional<Shed> firstShed
     }
 
     @Override
+    public <R> R of(YarnCases<R> cases) {
+        return cases.orderingCord(this);
+    }
+
+    @Override
     public OrderingCord mirrored() {
         return this;
     }

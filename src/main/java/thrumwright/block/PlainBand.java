@@ -86,6 +86,11 @@ public record PlainBand(Tag tag, Use use, Purpose purpose, Amount amount, Option
     }
 
     @Override
+    public <R> R of(YarnCases<R> cases) {
+        return cases.plainBand(this);
+    }
+
+    @Override
     public PlainBand mirrored() {
         return this;
     }

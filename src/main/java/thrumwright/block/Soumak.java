@@ -110,6 +110,11 @@ public record Soumak(Tag tag, Use use, int rows, int over, int under, Lean first
     }
 
     @Override
+    public <R> R of(YarnCases<R> cases) {
+        return cases.soumak(this);
+    }
+
+    @Override
     public Soumak mirrored() {
         return new Soumak(tag, use, rows, over, under, Rows.mirroredFirst(first, rows, countered), countered);
     }

@@ -68,6 +68,11 @@ public record SpreadHeader(Tag tag, Use use, int picks, int strands, Optional<Sh
     }
 
     @Override
+    public <R> R of(YarnCases<R> cases) {
+        return cases.spreadHeader(this);
+    }
+
+    @Override
     public SpreadHeader mirrored() {
         return this;
     }

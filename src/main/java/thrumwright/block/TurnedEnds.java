@@ -131,6 +131,11 @@ public record TurnedEnds(Tag tag, int over, boolean bothWays, Side from, Length 
 
     /** A reflection across the warp leaves the sides where they are; the rows are counted from the cloth at either end. */
     @Override
+    public <R> R of(FinishCases<R> cases) {
+        return cases.turnedEnds(this);
+    }
+
+    @Override
     public TurnedEnds mirrored() {
         return this;
     }

@@ -110,6 +110,11 @@ public record Twining(Tag tag, Use use, int rows, int endsPerGroup, Lean first, 
     }
 
     @Override
+    public <R> R of(YarnCases<R> cases) {
+        return cases.twining(this);
+    }
+
+    @Override
     public Twining mirrored() {
         return new Twining(tag, use, rows, endsPerGroup, Rows.mirroredFirst(first, rows, countered), countered);
     }

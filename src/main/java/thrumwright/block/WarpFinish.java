@@ -71,6 +71,11 @@ public record WarpFinish(Tag tag, Kind kind, int endsPerGroup, Length hanging) i
     }
 
     @Override
+    public <R> R of(FinishCases<R> cases) {
+        return cases.warpFinish(this);
+    }
+
+    @Override
     public WarpFinish mirrored() {
         return this;
     }

@@ -113,6 +113,11 @@ public record WarpLoops(Tag tag, Held round, Length thick) implements EdgeFinish
     }
 
     @Override
+    public <R> R of(FinishCases<R> cases) {
+        return cases.warpLoops(this);
+    }
+
+    @Override
     public WarpLoops mirrored() {
         return this;
     }

@@ -85,6 +85,11 @@ public record WrappedTassels(Tag tag, Use use, int endsPerGroup, int turns, Leng
     }
 
     @Override
+    public <R> R of(FinishCases<R> cases) {
+        return cases.wrappedTassels(this);
+    }
+
+    @Override
     public WrappedTassels mirrored() {
         return this;
     }

@@ -8,6 +8,14 @@ public sealed interface YarnBlock extends TakesYarn
     @Override
     YarnBlock withUse(Use use);
 
+    /** The answer that those cases have for this kind. */
+    <R> R of(YarnCases<R> cases);
+
+    @Override
+    default <R> R of(Cases<R> cases) {
+        return of((YarnCases<R>) cases);
+    }
+
     /**
      * The yarn on its warp as this block works it. Everything else here is asked with that.
      *
