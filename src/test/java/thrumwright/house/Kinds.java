@@ -15,6 +15,14 @@ final class Kinds {
         return below(Block.class).map(Class::getSimpleName).collect(Collectors.toSet());
     }
 
+    /** Simple names of the kinds alone. */
+    static Set<String> names() {
+        return below(Block.class)
+                .filter(kind -> !kind.isSealed())
+                .map(Class::getSimpleName)
+                .collect(Collectors.toSet());
+    }
+
     private static Stream<Class<?>> below(Class<?> sort) {
         return sort.isSealed()
                 ? Arrays.stream(sort.getPermittedSubclasses())
