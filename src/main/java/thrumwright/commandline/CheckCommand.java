@@ -9,8 +9,9 @@ import picocli.CommandLine.ParentCommand;
 import thrumwright.plan.Plan;
 import thrumwright.plan.finding.ClassFinding;
 import thrumwright.plan.finding.ClassPlan;
-import thrumwright.plan.finding.Finding;
+import thrumwright.plan.finding.Findings;
 import thrumwright.plan.finding.Severity;
+import thrumwright.plan.words.FindingWords;
 import thrumwright.sheet.MemberNames;
 
 @Command(
@@ -34,16 +35,19 @@ final class CheckCommand implements Callable<Integer> {
     }
 
     private int told(Plan plan) {
-        plan.findings().forEach(finding -> tell(finding.severity(), finding.sentence()));
-        return code(plan.has(Severity.PROBLEM), plan.has(Severity.CAUTION));
+        Findings findings = Findings.of(plan);
+        FindingWords words = FindingWords.of(plan.piece(), Locale.UK);
+        findings.all().forEach(finding -> tell(finding.severity(), words.say(finding)));
+        return code(findings.has(Severity.PROBLEM), findings.has(Severity.CAUTION));
     }
 
     /** Each finding with the names of those whom it is about. */
     private int told(ClassPlan plan) {
         MemberNames names = MemberNames.of(plan.set(), Locale.UK);
-        for (ClassFinding each : plan.findings()) {
-            Finding finding = each.finding();
-            names.said(each.members(), finding.sentence()).forEach(said -> tell(finding.severity(), said));
+        FindingWords words = FindingWords.of(plan.set().piece(), Locale.UK);
+        for (ClassFinding each : words.of(plan)) {
+            Severity severity = each.finding().severity();
+            names.said(each.members(), words.say(each.finding())).forEach(said -> tell(severity, said));
         }
         return code(plan.has(Severity.PROBLEM), plan.has(Severity.CAUTION));
     }

@@ -1,10 +1,10 @@
 package thrumwright.plan;
 
 import java.util.ArrayList;
-import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import thrumwright.block.Block;
+import thrumwright.block.Cases;
 import thrumwright.block.Course;
 import thrumwright.block.EdgeFinish;
 import thrumwright.block.HemFold;
@@ -13,7 +13,7 @@ import thrumwright.block.Row;
 import thrumwright.block.Setting;
 import thrumwright.block.Soumak;
 import thrumwright.block.Turning;
-import thrumwright.block.WarpLoops;
+import thrumwright.block.UsualCases;
 import thrumwright.block.WrappedTassels;
 import thrumwright.block.YarnBlock;
 import thrumwright.measure.Length;
@@ -23,8 +23,32 @@ import thrumwright.yarn.Yarn;
 
 /** Plans one end, from the bottom up. */
 final class EndPlanner {
+    /** Height on the loom of what isn't woven, mm. */
+    private static final Cases<Double> BARE_HEIGHT = new UsualCases<>() {
+        @Override
+        protected Double usual(Block block) {
+            return 0.0;
+        }
+
+        @Override
+        public Double openWarp(OpenWarp open) {
+            return open.height().mm();
+        }
+    };
+
     private final Piece piece;
     private final Place place;
+    private final Cases<Optional<Wrapping>> wrapping = new UsualCases<>() {
+        @Override
+        protected Optional<Wrapping> usual(Block block) {
+            return Optional.empty();
+        }
+
+        @Override
+        public Optional<Wrapping> wrappedTassels(WrappedTassels tassels) {
+            return Optional.of(wrapped(tassels));
+        }
+    };
 
     EndPlanner(Piece piece, Place place) {
         this.piece = piece;
@@ -64,12 +88,9 @@ final class EndPlanner {
     }
 
     private BlockPlan block(Block block, double bottom, Course before) {
-        if (block instanceof YarnBlock yarnBlock) {
-            Work work = work(yarnBlock, before);
-            return new BlockPlan(block, bottom, yarnBlock.height(work.setting()), Optional.of(work), Optional.empty());
-        }
-        double height = block instanceof OpenWarp open ? open.height().mm() : 0;
-        return new BlockPlan(block, bottom, height, Optional.empty(), wrapping(block));
+        Optional<Work> work = block.woven().map(woven -> work(woven, before));
+        double height = work.isPresent() ? work.get().height() : block.of(BARE_HEIGHT);
+        return new BlockPlan(block, bottom, height, work, block.of(wrapping));
     }
 
     private Work work(YarnBlock block, Course before) {
@@ -96,31 +117,24 @@ final class EndPlanner {
         return start && !blocks.isEmpty() ? blocks.get(blocks.size() - 1).top() : 0;
     }
 
-    /** From the outer edge to the design. */
-    private List<BlockPlan> inward(List<BlockPlan> blocks) {
-        List<BlockPlan> inward = new ArrayList<>(blocks);
-        if (place == Place.TOP) {
-            Collections.reverse(inward);
-        }
-        return inward;
-    }
-
     /** Of several the outermost counts, so that a top which follows has the same as the start. */
     private Optional<BlockPlan> outermostFinish(List<BlockPlan> blocks) {
-        return inward(blocks).stream()
-                .filter(plan -> plan.block() instanceof EdgeFinish)
+        return EndPlan.inward(place, blocks).stream()
+                .filter(plan -> plan.block().finish().isPresent())
                 .findFirst();
     }
 
     /** Whether warp loops close it. */
     boolean closed(List<BlockPlan> blocks) {
         return outermostFinish(blocks)
-                .filter(plan -> plan.block() instanceof WarpLoops)
+                .flatMap(plan -> plan.block().finish())
+                .filter(EdgeFinish::closed)
                 .isPresent();
     }
 
     private Optional<Finish> finish(List<BlockPlan> blocks, double free) {
-        return outermostFinish(blocks).map(plan -> finish((EdgeFinish) plan.block(), free, plan.wrapping()));
+        return outermostFinish(blocks)
+                .flatMap(plan -> plan.block().finish().map(block -> finish(block, free, plan.wrapping())));
     }
 
     private Finish finish(EdgeFinish block, double free, Optional<Wrapping> wrapping) {
@@ -132,35 +146,36 @@ final class EndPlanner {
                 wrapping);
     }
 
-    private Optional<Wrapping> wrapping(Block block) {
-        if (!(block instanceof WrappedTassels tassels)) {
-            return Optional.empty();
-        }
+    private Wrapping wrapped(WrappedTassels tassels) {
         Yarn yarn = piece.yarnOf(tassels, place);
-        return Optional.of(
-                Wrapping.of(tassels, yarn, piece.setting(yarn), piece.habits(), piece.ease(yarn), piece.reference()));
+        return Wrapping.of(tassels, yarn, piece.setting(yarn), piece.habits(), piece.ease(yarn), piece.reference());
     }
 
     /** Of several folds the outermost counts. */
     private Optional<Hem> hem(List<BlockPlan> blocks, double edge, Optional<EdgeFinish> finish) {
-        for (BlockPlan block : inward(blocks)) {
-            if (block.block() instanceof HemFold fold) {
-                int i = blocks.indexOf(block);
-                double line = foldLine(blocks, i);
-                double cloth = Math.max(0, clothBetween(blocks, edge, line));
-                double thickness = thickness(blocks, i);
-                return Optional.of(new Hem(
-                        fold.id(),
-                        line,
-                        cloth,
-                        thickness,
-                        fold.firstTurn().map(Length::mm),
-                        fold.mitred() ? Mitre.of(cloth, thickness) : Optional.empty(),
-                        fold.band().map(band -> band(band, Hem.turned(cloth, thickness), finish)),
-                        fold.support().map(Hem.Sleeve::of)));
+        boolean start = place == Place.START;
+        for (int i = 0; i < blocks.size(); i++) {
+            int index = start ? i : blocks.size() - 1 - i;
+            if (blocks.get(index).block() instanceof HemFold fold) {
+                return Optional.of(hem(fold, blocks, index, edge, finish));
             }
         }
         return Optional.empty();
+    }
+
+    private Hem hem(HemFold fold, List<BlockPlan> blocks, int index, double edge, Optional<EdgeFinish> finish) {
+        double line = foldLine(blocks, index);
+        double cloth = Math.max(0, clothBetween(blocks, edge, line));
+        double thickness = thickness(blocks, index);
+        return new Hem(
+                fold.id(),
+                line,
+                cloth,
+                thickness,
+                fold.firstTurn().map(Length::mm),
+                fold.mitred() ? Mitre.of(cloth, thickness) : Optional.empty(),
+                fold.band().map(band -> band(band, Hem.turned(cloth, thickness), finish)),
+                fold.support().map(Hem.Sleeve::of));
     }
 
     private SewnBand band(Turning.Faced band, double turned, Optional<EdgeFinish> finish) {

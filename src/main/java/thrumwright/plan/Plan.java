@@ -5,15 +5,12 @@ import java.util.Optional;
 import thrumwright.block.Course;
 import thrumwright.piece.Piece;
 import thrumwright.piece.Place;
-import thrumwright.plan.finding.Finding;
-import thrumwright.plan.finding.Severity;
 
 /**
  * Everything that follows from a piece.
  *
  * @param afterDesign the design's last pick, given or assumed, from which the top goes on
  * @param totals in the order of the piece's yarns, those used only
- * @param findings the worst first
  */
 public record Plan(
         Piece piece,
@@ -21,11 +18,9 @@ public record Plan(
         EndPlan top,
         Course afterDesign,
         Budget budget,
-        List<YarnTotal> totals,
-        List<Finding> findings) {
+        List<YarnTotal> totals) {
     public Plan {
         totals = List.copyOf(totals);
-        findings = List.copyOf(findings);
     }
 
     public static Plan of(Piece piece) {
@@ -62,9 +57,4 @@ public record Plan(
     /** Finished height without fringes, mm: the design off the loom and what both ends show in front. */
     public double finishedHeight() {
         return piece.design().height().mm() + start.inFront() + top.inFront();
-    }
-
-    public boolean has(Severity severity) {
-        return findings.stream().anyMatch(finding -> finding.severity() == severity);
-    }
-}
+    }}

@@ -63,7 +63,7 @@ final class BlockWords {
     /** What to do, in order. */
     List<String> sentences(Work work) {
         List<String> keys = new ArrayList<>();
-        String key = Words.key(work.block());
+        String key = work.block().key();
         if (work.block() instanceof OrderingCord) {
             boolean posts = work.setting().posts().isPresent();
             keys.add(posts ? "ordering-cord.tie" : "ordering-cord.tie-without");

@@ -105,8 +105,8 @@ final class FinishWords {
         if (((WarpFinish) block).kind() != WarpFinish.Kind.DARNED) {
             keys.add("off.finish.groups");
         }
-        keys.add(Words.key(block) + ".do");
-        keys.add(Words.key(block) + ".end");
+        keys.add(block.key() + ".do");
+        keys.add(block.key() + ".end");
         return keys;
     }
 

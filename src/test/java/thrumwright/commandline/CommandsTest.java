@@ -20,6 +20,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import thrumwright.plan.Plan;
+import thrumwright.plan.finding.Findings;
 import thrumwright.plan.finding.Severity;
 import thrumwright.store.BuiltIn;
 import thrumwright.store.FileProblem;
@@ -242,11 +243,11 @@ class CommandsTest {
                 Answer answer = ask("", "begin", name.replace(".json", ""), "--units", units);
                 assertThat(answer.code()).isZero();
                 Plan plan = Plan.of(PieceFile.read(answer.out()).piece());
-                assertThat(plan.has(Severity.PROBLEM))
-                        .as(name + plan.findings())
+                assertThat(Findings.of(plan).has(Severity.PROBLEM))
+                        .as(name + Findings.of(plan))
                         .isFalse();
-                assertThat(plan.has(Severity.CAUTION))
-                        .as(name + plan.findings())
+                assertThat(Findings.of(plan).has(Severity.CAUTION))
+                        .as(name + Findings.of(plan))
                         .isFalse();
             }
         }

@@ -32,7 +32,6 @@ import thrumwright.piece.End;
 import thrumwright.piece.Piece;
 import thrumwright.piece.Place;
 import thrumwright.piece.Top;
-import thrumwright.plan.words.Words;
 import thrumwright.store.BuiltIn;
 import thrumwright.store.FileProblem;
 import thrumwright.store.PieceFile;
@@ -157,7 +156,7 @@ final class Stage {
         eachTab("forms", state);
         for (Block block : ask(() -> session().piece().start().blocks())) {
             select(Place.START, block.id());
-            state.accept("form of " + Words.key(block));
+            state.accept("form of " + block.key());
         }
     }
 

@@ -36,8 +36,10 @@ import thrumwright.plan.EndPlan;
 import thrumwright.plan.Hem;
 import thrumwright.plan.Plan;
 import thrumwright.plan.finding.Finding;
+import thrumwright.plan.finding.Findings;
 import thrumwright.plan.finding.Severity;
 import thrumwright.plan.finding.StructureFit;
+import thrumwright.plan.words.FindingWords;
 import thrumwright.sheet.Step;
 import thrumwright.sheet.StepSheet;
 import thrumwright.store.FileProblem;
@@ -110,10 +112,10 @@ class StructuresTest {
             StructureFit start = StructureFit.of(structure(id), piece, Place.START);
             if (fits(start.plan())) {
                 fitting++;
-                assertThat(start.plan().findings())
+                assertThat(Findings.of(start.plan()).all())
                         .as(id + " on " + piece.title())
                         .filteredOn(finding -> finding.severity() == Severity.PROBLEM)
-                        .extracting(Finding::sentence)
+                        .extracting(FindingWords.of(start.plan().piece(), Locale.UK)::say)
                         .isEmpty();
             }
             assertThat(start.warp()).isPositive();
@@ -219,8 +221,8 @@ class StructuresTest {
             Plan plan = Plan.of(file.structure().on(piece, Place.START));
             if (fits(plan)) {
                 fitting++;
-                assertThat(plan.has(Severity.PROBLEM))
-                        .as(piece.title() + plan.findings())
+                assertThat(Findings.of(plan).has(Severity.PROBLEM))
+                        .as(piece.title() + Findings.of(plan))
                         .isFalse();
             }
             plans.add(plan);

@@ -3,6 +3,7 @@ package thrumwright.plan;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.Locale;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -48,7 +49,7 @@ class PublishedChecksTest {
         Piece hard = panel.withYarns(panel.yarns().stream()
                 .map(yarn -> yarn.withThickness(measured).withFirmness(Firmness.HARD))
                 .toList());
-        assertThat(new Recommendations(hard).sett().get(1).value() * INCH).isCloseTo(26, within(1e-9));
+        assertThat(new Recommendations(hard, Locale.UK).sett().get(1).value() * INCH).isCloseTo(26, within(1e-9));
     }
 
     /**

@@ -21,6 +21,7 @@ import thrumwright.measure.Sett;
 import thrumwright.piece.Piece;
 import thrumwright.piece.Warp;
 import thrumwright.plan.finding.Finding;
+import thrumwright.plan.finding.Findings;
 import thrumwright.testing.Pieces;
 import thrumwright.testing.RandomPieces;
 
@@ -49,7 +50,7 @@ class TurningTest {
     }
 
     private static List<Finding.Code> codes(Piece piece) {
-        return Plan.of(piece).findings().stream().map(Finding::code).toList();
+        return Findings.of(Plan.of(piece)).all().stream().map(Finding::code).toList();
     }
 
     @Test

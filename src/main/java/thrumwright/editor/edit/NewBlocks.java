@@ -63,7 +63,7 @@ public final class NewBlocks {
     /** The one whose kind has that key (see {@link Words#key}). */
     public static Block ofKind(String key, UnitSystem units) {
         return all(units).stream()
-                .filter(block -> Words.key(block).equals(key))
+                .filter(block -> block.key().equals(key))
                 .findFirst()
                 .orElseThrow(() -> new IllegalArgumentException("there is no kind of block “" + key + "”"));
     }

@@ -1,5 +1,6 @@
 package thrumwright.editor.edit;
 
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
@@ -21,6 +22,7 @@ import thrumwright.piece.Piece;
 import thrumwright.piece.Place;
 import thrumwright.plan.Plan;
 import thrumwright.plan.finding.Finding;
+import thrumwright.plan.finding.Findings;
 import thrumwright.plan.finding.Repair;
 import thrumwright.plan.finding.Severity;
 import thrumwright.plan.words.RepairWords;
@@ -46,16 +48,17 @@ public final class RepairEdits {
     }
 
     private static boolean mends(Plan plan, Finding finding, Edit edit) {
-        Plan after;
+        List<Finding> after;
         try {
-            after = Plan.of(edit.change().apply(plan.piece()));
+            after = Findings.of(Plan.of(edit.change().apply(plan.piece()))).all();
         } catch (IllegalArgumentException refused) {
             return false;
         }
-        return after.findings().stream().noneMatch(other -> same(other, finding))
-                && after.findings().stream()
-                        .noneMatch(other -> matters(other, plan)
-                                && plan.findings().stream().noneMatch(before -> same(before, other)));
+        List<Finding> before = Findings.of(plan).all();
+        return after.stream().noneMatch(other -> same(other, finding))
+                && after.stream()
+                        .noneMatch(other ->
+                                matters(other, plan) && before.stream().noneMatch(had -> same(had, other)));
     }
 
     /** Whether two findings are about the same thing. */

@@ -8,6 +8,7 @@ import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.function.Consumer;
 import thrumwright.piece.Piece;
 import thrumwright.plan.Plan;
+import thrumwright.plan.finding.Findings;
 import thrumwright.store.PieceFile;
 
 /**
@@ -23,6 +24,7 @@ public final class Session {
     private Optional<Piece> preview = Optional.empty();
     private Selection selection = Selection.none();
     private Plan plan;
+    private Findings findings;
 
     /** @param path where it was read from; empty for a piece that is nowhere yet */
     public Session(PieceFile file, Optional<Path> path) {
@@ -45,8 +47,18 @@ public final class Session {
     public Plan plan() {
         if (plan == null || plan.piece() != shown()) {
             plan = Plan.of(shown());
+            findings = null;
         }
         return plan;
+    }
+
+    /** What the weaver should know of that plan; looked for when it is first wanted. */
+    public Findings findings() {
+        Plan now = plan();
+        if (findings == null) {
+            findings = Findings.of(now);
+        }
+        return findings;
     }
 
     public Selection selection() {

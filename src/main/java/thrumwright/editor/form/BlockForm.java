@@ -44,7 +44,6 @@ import thrumwright.measure.UnitSystem;
 import thrumwright.piece.Piece;
 import thrumwright.piece.Place;
 import thrumwright.piece.Top;
-import thrumwright.plan.words.Words;
 import thrumwright.sheet.OwnWording;
 
 /** The fields of the selected block. */
@@ -138,7 +137,7 @@ final class BlockForm {
     /** What kind of block it is, and what such a block is good for. */
     private String about(Block block) {
         String kind = desk.texts().words().kind(block);
-        return kind + ". " + desk.texts().say("about." + Words.key(block));
+        return kind + ". " + desk.texts().say("about." + block.key());
     }
 
     private <B extends Block> FieldPanel.Section<B> section(Class<B> kind) {
@@ -288,7 +287,7 @@ final class BlockForm {
                         .orElse(""),
                 (part, typed) -> part.withSupport(thickened(
                         part, Typing.lengthOrNone(typed, desk.session().piece()))));
-        panel.prose(() -> Advising.fold(desk.session().plan(), place));
+        panel.prose(() -> Advising.fold(desk.session().plan(), place, desk.texts().locale()));
     }
 
     private void turning(FieldPanel.Section<HemFold> fold) {

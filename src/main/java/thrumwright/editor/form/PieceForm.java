@@ -130,7 +130,7 @@ final class PieceForm {
                 (part, typed) -> part.withWoven(Typing.lengthOrNone(typed, piece())));
         panel.prose(() -> Measured.width(desk.session().plan(), desk.texts()));
         panel.heading("heading.advice");
-        panel.prose(() -> Advising.warp(desk.session().shown()));
+        panel.prose(() -> Advising.warp(desk.session().shown(), desk.texts().locale()));
         loom(panel);
         return panel;
     }

@@ -2,14 +2,13 @@ package thrumwright.plan.finding;
 
 import java.util.List;
 import java.util.Objects;
+import thrumwright.block.Block;
 import thrumwright.measure.Length;
 import thrumwright.piece.Place;
-import thrumwright.plan.words.RepairWords;
-import thrumwright.plan.words.Words;
 
 /**
- * The one thing to do about a finding, where there is one: what it would change and to how much. {@link RepairWords}
- * says it; whoever edits pieces does it.
+ * The one thing to do about a finding, where there is one: what it would change and to how much. Whoever edits
+ * pieces does it.
  */
 public sealed interface Repair {
     /** Weave a block with the yarn of the design's stripe next to it. */
@@ -45,7 +44,7 @@ public sealed interface Repair {
      * Put a block in.
      *
      * @param index where, from 0 (lowest on the loom)
-     * @param key its kind, as in {@link Words#key}
+     * @param key its kind, as in {@link Block#key}
      * @param rows picks or rows
      */
     record Add(Place place, int index, String key, int rows) implements Repair {

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import thrumwright.block.Setting;
+import thrumwright.measure.Phrases;
 import thrumwright.measure.Shown;
 import thrumwright.measure.Unit;
 import thrumwright.measure.UnitSystem;
@@ -21,11 +22,13 @@ public final class Recommendations {
 
     private final Piece piece;
     private final Shown shown;
-    private final Words words = new Words(Locale.UK);
+    private final Phrases phrases;
 
-    public Recommendations(Piece piece) {
+    /** @param locale the language wanted; where there is no text in it, English */
+    public Recommendations(Piece piece, Locale locale) {
         this.piece = piece;
         this.shown = piece.shown();
+        this.phrases = Phrases.of("thrumwright.plan.advice", locale);
     }
 
     /**
@@ -143,6 +146,6 @@ public final class Recommendations {
     }
 
     private Advice advice(Topic topic, double value, String key, Map<String, ?> values) {
-        return new Advice(topic, value, words.say("advice." + key, values), words.say("advice." + key + ".source"));
+        return new Advice(topic, value, phrases.say(key, values), phrases.say(key + ".source"));
     }
 }

@@ -15,7 +15,6 @@ import thrumwright.editor.text.Commands;
 import thrumwright.measure.UnitSystem;
 import thrumwright.piece.End;
 import thrumwright.piece.Place;
-import thrumwright.plan.words.Words;
 
 /** The commands that have to do with blocks and with looking at them. */
 final class BlockWork {
@@ -34,7 +33,7 @@ final class BlockWork {
 
     void addTo(Commands commands) {
         for (Block block : NewBlocks.all(UnitSystem.METRIC)) {
-            String key = Words.key(block);
+            String key = block.key();
             commands.add("add-" + key, () -> add(key), this::mayAdd);
         }
         commands.add("delete", () -> doing.accept(edits.delete(session.piece(), session.selection())), this::any);

@@ -188,7 +188,7 @@ public final class EditorWindow {
         addView("tab.steps", () -> new StepsView(session, texts).component());
         views.addTab(texts.say("tab.history"), history.component());
         FormTabs.leaveKeys(views);
-        countFindings(session.plan().findings().size());
+        countFindings(session.findings().all().size());
         JPanel right = new JPanel(new BorderLayout());
         right.setName("formsAndShelf");
         right.add(forms.component());

@@ -22,7 +22,6 @@ import thrumwright.editor.text.Commands;
 import thrumwright.editor.text.Texts;
 import thrumwright.editor.window.Bars;
 import thrumwright.measure.UnitSystem;
-import thrumwright.plan.words.Words;
 
 /** The menus and the row of buttons. */
 public final class Menus {
@@ -157,7 +156,7 @@ public final class Menus {
         List<Block> kinds = NewBlocks.all(UnitSystem.METRIC);
         menu.setLayout(new MigLayout("insets 0, gap 0, flowy, wrap " + (kinds.size() + 1) / 2, "[grow, fill]"));
         for (Block block : kinds) {
-            menu.add(bars.item("add-" + Words.key(block)));
+            menu.add(bars.item("add-" + block.key()));
         }
     }
 
