@@ -120,8 +120,8 @@ final class SheetCommand implements Callable<Integer> {
         }
     }
 
-    private void keep(String name, byte[] bytes) throws FileProblem {
-        Files.write(name, commands.console(), bytes);
+    private void keep(String name, SheetWriter.Content content) throws FileProblem, IOException {
+        Files.write(name, commands.console(), content::writeTo);
     }
 
     private SheetForm form() {

@@ -2,8 +2,6 @@ package thrumwright.editor;
 
 import java.io.IOException;
 import java.nio.file.Path;
-import java.util.ArrayList;
-import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.concurrent.Future;
@@ -20,7 +18,7 @@ import thrumwright.output.page.SheetPages;
 import thrumwright.output.page.Stopped;
 import thrumwright.plan.Plan;
 import thrumwright.store.FileProblem;
-import thrumwright.store.SafeFile;
+import thrumwright.store.NewFiles;
 
 /** Writes a step sheet into files, all of them or, if that is stopped, none. */
 final class SheetExport {
@@ -36,11 +34,9 @@ final class SheetExport {
         this.messages = messages;
     }
 
-    private record Made(Path file, byte[] bytes) {}
-
     /** Makes the files of a sheet, or of several. */
     private interface Making {
-        void make(Progress progress, SheetWriter.Files<IOException> files) throws IOException;
+        void make(Progress progress, SheetWriter.Taker<FileProblem> files) throws IOException, FileProblem;
     }
 
     /** Goes on with pages as soon as they are made, unless the weaver doesn't want to wait for them. */
@@ -93,18 +89,16 @@ final class SheetExport {
         return String.valueOf(path.getFileName());
     }
 
-    /** Everything is made before anything is written, so that nothing lies about if the weaver stops it. */
+    /** Everything is whole before anything takes its place, so that nothing lies about if the weaver stops it. */
     private void write(String key, Path path, Making making, IntFunction<String> said) {
         messages.clear();
         jobs.run(
                 key,
                 progress -> {
-                    List<Made> files = new ArrayList<>();
-                    making.make(progress, (name, bytes) -> files.add(new Made(path.resolveSibling(name), bytes)));
-                    for (Made file : files) {
-                        SafeFile.write(file.file(), file.bytes());
+                    try (NewFiles files = new NewFiles()) {
+                        making.make(progress, (name, content) -> files.add(path.resolveSibling(name), content::writeTo));
+                        return files.keep();
                     }
-                    return files.size();
                 },
                 ended -> say(ended, said));
     }
