@@ -12,7 +12,7 @@ import thrumwright.editor.text.Texts;
 import thrumwright.output.ClassSheets;
 import thrumwright.output.SheetForm;
 import thrumwright.output.SheetLook;
-import thrumwright.output.SheetWriter;
+import thrumwright.output.SheetFiles;
 import thrumwright.output.page.Progress;
 import thrumwright.output.page.SheetPages;
 import thrumwright.output.page.Stopped;
@@ -36,7 +36,7 @@ final class SheetExport {
 
     /** Makes the files of a sheet, or of several. */
     private interface Making {
-        void make(Progress progress, SheetWriter.Taker<FileProblem> files) throws IOException, FileProblem;
+        void make(Progress progress, SheetFiles.Taker<FileProblem> files) throws IOException, FileProblem;
     }
 
     /** Goes on with pages as soon as they are made, unless the weaver doesn't want to wait for them. */
@@ -52,12 +52,12 @@ final class SheetExport {
     }
 
     void write(Plan plan, SheetLook look, SheetTarget target) {
-        SheetWriter writer = new SheetWriter(plan, look, () -> fonts, Locale.UK);
+        SheetFiles writer = new SheetFiles(plan, look, () -> fonts, Locale.UK);
         write(
                 target.form() == SheetForm.HTML ? "job.part" : "job.page",
                 target.path(),
                 (progress, files) ->
-                        writer.write(target.form(), name(target.path()), SheetWriter.USUAL_DPI, progress, files),
+                        writer.write(target.form(), name(target.path()), SheetFiles.USUAL_DPI, progress, files),
                 count -> said(target, count));
     }
 
@@ -68,9 +68,9 @@ final class SheetExport {
                 path,
                 (progress, files) -> {
                     if (each) {
-                        sheets.each(SheetForm.PDF, name(path), SheetWriter.USUAL_DPI, progress, files);
+                        sheets.each(SheetForm.PDF, name(path), SheetFiles.USUAL_DPI, progress, files);
                     } else {
-                        sheets.together(SheetForm.PDF, name(path), SheetWriter.USUAL_DPI, progress, files);
+                        sheets.together(SheetForm.PDF, name(path), SheetFiles.USUAL_DPI, progress, files);
                     }
                 },
                 count -> texts.say(

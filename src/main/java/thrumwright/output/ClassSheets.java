@@ -36,7 +36,7 @@ public record ClassSheets(ClassPlan plan, SheetLook look, Supplier<Fonts> fonts,
      * @throws E as {@code files} does
      */
     public <E extends Exception> void together(
-            SheetForm form, String name, double dpi, Progress progress, SheetWriter.Taker<E> files)
+            SheetForm form, String name, double dpi, Progress progress, SheetFiles.Taker<E> files)
             throws IOException, E {
         switch (form) {
             case PDF -> files.take(name, out -> pdf(progress, out));
@@ -50,7 +50,7 @@ public record ClassSheets(ClassPlan plan, SheetLook look, Supplier<Fonts> fonts,
                 progress.reached(pages.count(), pages.count());
             }
             case HTML -> files.take(
-                    name, SheetWriter.text(ClassHtml.of(plan, fonts.get(), palette(), locale, progress)));
+                    name, SheetFiles.text(ClassHtml.of(plan, fonts.get(), palette(), locale, progress)));
             case TEXT -> {
                 StringBuilder text = new StringBuilder();
                 for (int i = 0; i < count(); i++) {
@@ -58,7 +58,7 @@ public record ClassSheets(ClassPlan plan, SheetLook look, Supplier<Fonts> fonts,
                     text.append(i == 0 ? "" : "\n\n").append(text(i));
                 }
                 progress.reached(count(), count());
-                files.take(name, SheetWriter.text(text.toString()));
+                files.take(name, SheetFiles.text(text.toString()));
             }
         }
     }
@@ -74,7 +74,7 @@ public record ClassSheets(ClassPlan plan, SheetLook look, Supplier<Fonts> fonts,
      * @throws E as {@code files} does
      */
     public <E extends Exception> void each(
-            SheetForm form, String name, double dpi, Progress progress, SheetWriter.Taker<E> files)
+            SheetForm form, String name, double dpi, Progress progress, SheetFiles.Taker<E> files)
             throws IOException, E {
         List<String> names = names(form, name);
         for (int i = 0; i < count(); i++) {
@@ -86,8 +86,8 @@ public record ClassSheets(ClassPlan plan, SheetLook look, Supplier<Fonts> fonts,
                 }
                 case PNG, SVG -> pages(pages(fonts.get()).sheet(i), form, names.get(i), 0, dpi, files);
                 case HTML -> files.take(
-                        names.get(i), SheetWriter.text(ClassHtml.one(plan, i, fonts.get(), palette(), locale)));
-                case TEXT -> files.take(names.get(i), SheetWriter.text(text(i)));
+                        names.get(i), SheetFiles.text(ClassHtml.one(plan, i, fonts.get(), palette(), locale)));
+                case TEXT -> files.take(names.get(i), SheetFiles.text(text(i)));
             }
         }
         progress.reached(count(), count());
@@ -122,10 +122,10 @@ public record ClassSheets(ClassPlan plan, SheetLook look, Supplier<Fonts> fonts,
 
     /** Writes all pages of a sheet, the first under the number after {@code before}; gives the last number. */
     private <E extends Exception> int pages(
-            SheetPages sheet, SheetForm form, String name, int before, double dpi, SheetWriter.Taker<E> files)
+            SheetPages sheet, SheetForm form, String name, int before, double dpi, SheetFiles.Taker<E> files)
             throws IOException, E {
         for (int page = 0; page < sheet.count(); page++) {
-            files.take(form.pageName(name, before + page), SheetWriter.page(sheet, page, form, dpi));
+            files.take(form.pageName(name, before + page), SheetFiles.page(sheet, page, form, dpi));
         }
         return before + sheet.count();
     }

@@ -26,7 +26,7 @@ import thrumwright.drawing.Fonts;
 import thrumwright.drawing.Palette;
 import thrumwright.editor.edit.Edits;
 import thrumwright.editor.look.Theme;
-import thrumwright.output.PngFile;
+import thrumwright.output.page.PngFile;
 import thrumwright.output.SheetLayout;
 import thrumwright.output.page.PageSetup;
 import thrumwright.output.page.Paper;

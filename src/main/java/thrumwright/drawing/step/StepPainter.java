@@ -122,7 +122,7 @@ public final class StepPainter {
     private void alone(Rectangle2D box, Plan plan, StepScene scene) {
         Setting few = scene.setting();
         View view = middle(box, scene);
-        List<ClothPainter.Placed> placed = List.of(new ClothPainter.Placed(scene.picture(), 0, scene.height()));
+        List<ClothPainter.PlacedBlock> placed = List.of(new ClothPainter.PlacedBlock(scene.picture(), 0, scene.height()));
         cloth(view, placed, List.of(), few, plan.piece().warpYarn(), box);
     }
 
@@ -168,9 +168,9 @@ public final class StepPainter {
         double spare = box.getWidth() - wide * scale;
         double below = Math.max(BELOW * box.getHeight() / scale, scene.rowHeight());
         View view = new View(scale, box.getMinX() + spare / 2 + scale * left, box.getMaxY() - below * scale);
-        List<ClothPainter.Placed> placed = new ArrayList<>();
+        List<ClothPainter.PlacedBlock> placed = new ArrayList<>();
         StepScene.below(end, block, few.ends()).ifPresent(placed::add);
-        placed.add(new ClothPainter.Placed(scene.picture(), 0, scene.height()));
+        placed.add(new ClothPainter.PlacedBlock(scene.picture(), 0, scene.height()));
         cloth(view, placed, scene.tails(), few, plan.piece().warpYarn(), box);
         for (Row row : scene.arrows()) {
             arrow(view, scene, row);
@@ -178,7 +178,7 @@ public final class StepPainter {
     }
 
     private void cloth(
-            View view, List<ClothPainter.Placed> placed, List<Tail> tails, Setting few, Yarn warp, Rectangle2D box) {
+            View view, List<ClothPainter.PlacedBlock> placed, List<Tail> tails, Setting few, Yarn warp, Rectangle2D box) {
         double low = view.clothY(box.getMaxY()) - 1;
         double high = view.clothY(box.getMinY()) + 1;
         new ClothPainter(g, palette, true, Face.FRONT).blocks(view, placed, tails, few, warp, low, high);
@@ -216,7 +216,7 @@ public final class StepPainter {
                 ends, s, Math.max(0.2 * s, whole.warp()), whole.relaxed(), whole.beaten(), Optional.empty());
         double scale = box.getWidth() / (few.span() + 6 * s);
         View view = new View(scale, box.getMinX() + 1.5 * s * scale, box.getMaxY() - 0.22 * box.getHeight());
-        List<ClothPainter.Placed> placed = new ArrayList<>();
+        List<ClothPainter.PlacedBlock> placed = new ArrayList<>();
         StepScene.below(end, block, ends).ifPresent(placed::add);
         cloth(view, placed, List.of(), few, plan.piece().warpYarn(), box);
         double low = view.y(0);

@@ -159,7 +159,7 @@ record StepScene(Work work, BlockPicture picture, List<Tail> tails) {
      *
      * @param ends number of warp ends to show
      */
-    static Optional<ClothPainter.Placed> below(EndPlan end, BlockPlan block, int ends) {
+    static Optional<ClothPainter.PlacedBlock> below(EndPlan end, BlockPlan block, int ends) {
         for (int i = end.blocks().indexOf(block) - 1; i >= 0; i--) {
             Optional<Work> work = end.blocks().get(i).work();
             if (work.isPresent() && !(work.get().block() instanceof OrderingCord)) {
@@ -169,14 +169,14 @@ record StepScene(Work work, BlockPicture picture, List<Tail> tails) {
         return Optional.empty();
     }
 
-    private static ClothPainter.Placed lastRows(Work work, int ends) {
+    private static ClothPainter.PlacedBlock lastRows(Work work, int ends) {
         int all = work.rows().size();
         int count = Math.min(all, ROWS_BELOW);
         List<Row> last = work.rows().subList(all - count, all);
         Setting few = setting(work, ends, false);
         Work small = new Work(Rows.limited(work.block(), count), work.yarn(), few, last, work.cut());
         double height = small.block().height(few);
-        return new ClothPainter.Placed(BlockPicture.woven(small), -height, height);
+        return new ClothPainter.PlacedBlock(BlockPicture.woven(small), -height, height);
     }
 
     Setting setting() {

@@ -1,5 +1,6 @@
 package thrumwright.output;
 
+import thrumwright.output.page.PngFile;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
@@ -21,7 +22,7 @@ import thrumwright.sheet.StepSheet;
  *
  * @param fonts asked for only by forms that have any
  */
-public record SheetWriter(Plan plan, SheetLook look, Supplier<Fonts> fonts, Locale locale) {
+public record SheetFiles(Plan plan, SheetLook look, Supplier<Fonts> fonts, Locale locale) {
     /** Dots per inch of PNG pages unless said otherwise. */
     public static final int USUAL_DPI = 150;
     /** The fewest dots per inch that are asked for. */

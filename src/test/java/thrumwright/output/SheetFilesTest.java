@@ -23,10 +23,10 @@ import thrumwright.output.page.Stopped;
 import thrumwright.plan.Plan;
 import thrumwright.testing.Pieces;
 
-class SheetWriterTest {
+class SheetFilesTest {
     private final Plan plan = Plan.of(Pieces.panel());
     private final SheetLook look = new SheetLook(PageSetup.usual(Paper.A4), true);
-    private final SheetWriter writer = new SheetWriter(plan, look, Fonts::load, Locale.UK);
+    private final SheetFiles writer = new SheetFiles(plan, look, Fonts::load, Locale.UK);
 
     private Map<String, byte[]> write(SheetForm form, String name, Progress progress) throws IOException {
         Map<String, byte[]> files = new LinkedHashMap<>();
