@@ -29,6 +29,39 @@ public sealed interface EdgeFinish extends Block permits WarpFinish, KnotRows, T
         return of((FinishCases<R>) cases);
     }
 
+    @Override
+    default Optional<EdgeFinish> finish() {
+        return Optional.of(this);
+    }
+
+    /** How long it hangs, or how far the ends lie back. */
+    @Override
+    default Optional<Amount> extent() {
+        return length().map(Amount.Height::new);
+    }
+
+    @Override
+    default EdgeFinish withExtent(Amount other) {
+        return withLength(other.length());
+    }
+
+    /** Whether it closes the edge, so that no warp end is cut. */
+    default boolean closed() {
+        return false;
+    }
+
+    @Override
+    default List<String> ownPlaces() {
+        return places();
+    }
+
+    /** Places of most finishes, and these. */
+    static List<String> places(String... more) {
+        List<String> places = new ArrayList<>(List.of("group", "groups", "sizes", "hanging", "free"));
+        places.addAll(List.of(more));
+        return places;
+    }
+
     /** Warp ends that are worked together; 1 where they go one by one. */
     int endsPerGroup();
 

@@ -167,6 +167,16 @@ public record KnotRows(Tag tag, int rows, int endsPerGroup, boolean split, Optio
         return new KnotRows(tag, rows, endsPerGroup, split, apart, other);
     }
 
+    @Override
+    public String key() {
+        return "knot-rows";
+    }
+
+    @Override
+    public List<String> ownPlaces() {
+        return EdgeFinish.places("rows", "apart");
+    }
+
     /** Rows are counted from the cloth outwards at either end, so that a reflection changes nothing. */
     @Override
     public <R> R of(FinishCases<R> cases) {

@@ -1,6 +1,7 @@
 package thrumwright.block;
 
 import java.util.Objects;
+import java.util.Optional;
 import thrumwright.measure.BadMeasure;
 import thrumwright.measure.Length;
 
@@ -11,6 +12,21 @@ public record OpenWarp(Tag tag, Length height) implements Block {
         if (!(height.mm() > 0 && height.mm() <= 2000)) {
             throw new BadMeasure("Open warp is higher than 0 and at most 2 m, not “" + height + "”.");
         }
+    }
+
+    @Override
+    public String key() {
+        return "open-warp";
+    }
+
+    @Override
+    public Optional<Amount> extent() {
+        return Optional.of(new Amount.Height(height));
+    }
+
+    @Override
+    public OpenWarp withExtent(Amount other) {
+        return new OpenWarp(tag, other.length());
     }
 
     @Override

@@ -130,6 +130,31 @@ public record OrderingCord(Tag tag, Use use, int picks, Optional<Shed> firstShed
     }
 
     @Override
+    public String key() {
+        return "ordering-cord";
+    }
+
+    @Override
+    public Optional<Amount> extent() {
+        return Optional.of(new Amount.Picks(picks));
+    }
+
+    @Override
+    public boolean plainWeave() {
+        return true;
+    }
+
+    @Override
+    public boolean startOnly() {
+        return true;
+    }
+
+    @Override
+    public List<String> ownPlaces() {
+        return List.of("shed");
+    }
+
+    @Override
     public <R> R of(YarnCases<R> cases) {
         return cases.orderingCord(this);
     }
@@ -149,12 +174,17 @@ public record OrderingCord(Tag tag, Use use, int picks, Optional<Shed> firstShed
         return new OrderingCord(tag, other, picks, firstShed);
     }
 
+    @Override
+    public OrderingCord withRows(int other) {
+        return withPicks(other);
+    }
+
     public OrderingCord withPicks(int other) {
         return new OrderingCord(tag, use, other, firstShed);
     }
 
     @Override
-    public OrderingCord unforced() {
-        return new OrderingCord(tag, use.unforced(), picks, Optional.empty());
+    public OrderingCord withFirstShed(Optional<Shed> other) {
+        return new OrderingCord(tag, use, picks, other);
     }
 }

@@ -24,35 +24,11 @@ public final class OwnWords {
     /** The places that the wording of a block may have; the same for all blocks of one class. */
     public static List<String> places(Block block) {
         List<String> places = new ArrayList<>(OF_ALL);
-        if (block instanceof YarnBlock) {
+        if (block.woven().isPresent()) {
             places.addAll(OF_YARN);
         }
-        if (block instanceof PlainBand || block instanceof OrderingCord || block instanceof SpreadHeader) {
-            places.add("shed");
-        } else if (block instanceof Twining) {
-            places.addAll(List.of("lean", "group"));
-        } else if (block instanceof Soumak) {
-            places.addAll(List.of("lean", "over", "under"));
-        } else if (block instanceof HalfHitch) {
-            places.add("group");
-        } else if (block instanceof HemFold) {
-            places.addAll(List.of("depth", "layers"));
-        } else if (block instanceof EdgeFinish finish && !(block instanceof WarpLoops)) {
-            places.addAll(List.of("group", "groups", "sizes", "hanging", "free"));
-            places.addAll(ofFinish(finish));
-        }
+        places.addAll(block.ownPlaces());
         return places;
-    }
-
-    private static List<String> ofFinish(EdgeFinish finish) {
-        if (finish instanceof KnotRows) {
-            return List.of("rows", "apart");
-        } else if (finish instanceof TurnedEnds) {
-            return List.of("over", "side", "otherSide");
-        } else if (finish instanceof WrappedTassels) {
-            return List.of("yarn", "turns", "wrapped", "pieces", "cut");
-        }
-        return List.of();
     }
 
     /**

@@ -3,10 +3,12 @@ package thrumwright.block;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import thrumwright.cord.Route;
+import thrumwright.measure.BadMeasure;
 
 /**
  * A band of plain weave.
@@ -32,7 +34,11 @@ public record PlainBand(Tag tag, Use use, Purpose purpose, Amount amount, Option
         Objects.requireNonNull(tag);
         Objects.requireNonNull(use);
         Objects.requireNonNull(purpose);
-        Objects.requireNonNull(amount);
+        amount = amount instanceof Amount.Rows rows ? new Amount.Picks(rows.rows()) : amount;
+        if (amount instanceof Amount.Height high
+                && !(high.height().mm() > 0 && high.height().mm() <= 2000)) {
+            throw new BadMeasure("A band is higher than 0 and at most 2 m, not “" + high.height() + "”.");
+        }
         Objects.requireNonNull(firstShed);
     }
 
@@ -86,6 +92,36 @@ public record PlainBand(Tag tag, Use use, Purpose purpose, Amount amount, Option
     }
 
     @Override
+    public Optional<Amount> extent() {
+        return Optional.of(amount);
+    }
+
+    @Override
+    public PlainBand withExtent(Amount other) {
+        return withAmount(other);
+    }
+
+    @Override
+    public String key() {
+        return "plain-" + purpose.name().toLowerCase(Locale.ROOT);
+    }
+
+    @Override
+    public boolean plainWeave() {
+        return true;
+    }
+
+    @Override
+    public boolean showsBesideDesign() {
+        return purpose == Purpose.FACING;
+    }
+
+    @Override
+    public List<String> ownPlaces() {
+        return List.of("shed");
+    }
+
+    @Override
     public <R> R of(YarnCases<R> cases) {
         return cases.plainBand(this);
     }
@@ -110,7 +146,12 @@ public record PlainBand(Tag tag, Use use, Purpose purpose, Amount amount, Option
     }
 
     @Override
-    public PlainBand unforced() {
-        return new PlainBand(tag, use.unforced(), purpose, amount, Optional.empty());
+    public PlainBand withRows(int other) {
+        return withAmount(new Amount.Picks(other));
+    }
+
+    @Override
+    public PlainBand withFirstShed(Optional<Shed> other) {
+        return new PlainBand(tag, use, purpose, amount, other);
     }
 }

@@ -110,6 +110,41 @@ public record Soumak(Tag tag, Use use, int rows, int over, int under, Lean first
     }
 
     @Override
+    public String key() {
+        return "soumak";
+    }
+
+    @Override
+    public Optional<Amount> extent() {
+        return Optional.of(new Amount.Rows(rows));
+    }
+
+    @Override
+    public boolean showsBesideDesign() {
+        return true;
+    }
+
+    @Override
+    public int period() {
+        return advance();
+    }
+
+    @Override
+    public int longestFloat() {
+        return over;
+    }
+
+    @Override
+    public int endsToShow() {
+        return over + 2 * advance() + 1;
+    }
+
+    @Override
+    public List<String> ownPlaces() {
+        return List.of("lean", "over", "under");
+    }
+
+    @Override
     public <R> R of(YarnCases<R> cases) {
         return cases.soumak(this);
     }
@@ -129,12 +164,13 @@ public record Soumak(Tag tag, Use use, int rows, int over, int under, Lean first
         return new Soumak(tag, other, rows, over, under, first, countered);
     }
 
+    @Override
     public Soumak withRows(int other) {
         return new Soumak(tag, use, other, over, under, first, countered);
     }
 
     @Override
-    public Soumak unforced() {
-        return withUse(use.unforced());
+    public Soumak withLean(Lean other, boolean alternating) {
+        return new Soumak(tag, use, rows, over, under, other, alternating);
     }
 }

@@ -68,6 +68,31 @@ public record SpreadHeader(Tag tag, Use use, int picks, int strands, Optional<Sh
     }
 
     @Override
+    public String key() {
+        return "spread-header";
+    }
+
+    @Override
+    public Optional<Amount> extent() {
+        return Optional.of(new Amount.Picks(picks));
+    }
+
+    @Override
+    public boolean plainWeave() {
+        return true;
+    }
+
+    @Override
+    public boolean startOnly() {
+        return true;
+    }
+
+    @Override
+    public List<String> ownPlaces() {
+        return List.of("shed");
+    }
+
+    @Override
     public <R> R of(YarnCases<R> cases) {
         return cases.spreadHeader(this);
     }
@@ -87,12 +112,17 @@ public record SpreadHeader(Tag tag, Use use, int picks, int strands, Optional<Sh
         return new SpreadHeader(tag, other, picks, strands, firstShed);
     }
 
+    @Override
+    public SpreadHeader withRows(int other) {
+        return withPicks(other);
+    }
+
     public SpreadHeader withPicks(int other) {
         return new SpreadHeader(tag, use, other, strands, firstShed);
     }
 
     @Override
-    public SpreadHeader unforced() {
-        return new SpreadHeader(tag, use.unforced(), picks, strands, Optional.empty());
+    public SpreadHeader withFirstShed(Optional<Shed> other) {
+        return new SpreadHeader(tag, use, picks, strands, other);
     }
 }

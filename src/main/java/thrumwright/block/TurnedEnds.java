@@ -129,6 +129,16 @@ public record TurnedEnds(Tag tag, int over, boolean bothWays, Side from, Length 
         return new TurnedEnds(tag, over, bothWays, from, other);
     }
 
+    @Override
+    public String key() {
+        return "turned-ends";
+    }
+
+    @Override
+    public List<String> ownPlaces() {
+        return EdgeFinish.places("over", "side", "otherSide");
+    }
+
     /** A reflection across the warp leaves the sides where they are; the rows are counted from the cloth at either end. */
     @Override
     public <R> R of(FinishCases<R> cases) {

@@ -110,6 +110,41 @@ public record Twining(Tag tag, Use use, int rows, int endsPerGroup, Lean first, 
     }
 
     @Override
+    public String key() {
+        return "twining";
+    }
+
+    @Override
+    public Optional<Amount> extent() {
+        return Optional.of(new Amount.Rows(rows));
+    }
+
+    @Override
+    public boolean fillsSpaces() {
+        return true;
+    }
+
+    @Override
+    public boolean holds() {
+        return true;
+    }
+
+    @Override
+    public int period() {
+        return 2 * endsPerGroup;
+    }
+
+    @Override
+    public int longestFloat() {
+        return endsPerGroup;
+    }
+
+    @Override
+    public List<String> ownPlaces() {
+        return List.of("lean", "group");
+    }
+
+    @Override
     public <R> R of(YarnCases<R> cases) {
         return cases.twining(this);
     }
@@ -129,12 +164,13 @@ public record Twining(Tag tag, Use use, int rows, int endsPerGroup, Lean first, 
         return new Twining(tag, other, rows, endsPerGroup, first, countered);
     }
 
+    @Override
     public Twining withRows(int other) {
         return new Twining(tag, use, other, endsPerGroup, first, countered);
     }
 
     @Override
-    public Twining unforced() {
-        return withUse(use.unforced());
+    public Twining withLean(Lean other, boolean alternating) {
+        return new Twining(tag, use, rows, endsPerGroup, other, alternating);
     }
 }

@@ -1,5 +1,6 @@
 package thrumwright.block;
 
+import java.util.Locale;
 import java.util.Objects;
 import java.util.Optional;
 import thrumwright.measure.Length;
@@ -68,6 +69,11 @@ public record WarpFinish(Tag tag, Kind kind, int endsPerGroup, Length hanging) i
     @Override
     public WarpFinish withLength(Length other) {
         return new WarpFinish(tag, kind, endsPerGroup, other);
+    }
+
+    @Override
+    public String key() {
+        return "finish-" + kind.name().toLowerCase(Locale.ROOT);
     }
 
     @Override

@@ -113,6 +113,21 @@ public record WarpLoops(Tag tag, Held round, Length thick) implements EdgeFinish
     }
 
     @Override
+    public String key() {
+        return "warp-loops";
+    }
+
+    @Override
+    public boolean closed() {
+        return true;
+    }
+
+    @Override
+    public List<String> ownPlaces() {
+        return List.of();
+    }
+
+    @Override
     public <R> R of(FinishCases<R> cases) {
         return cases.warpLoops(this);
     }

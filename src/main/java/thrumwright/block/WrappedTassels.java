@@ -85,6 +85,16 @@ public record WrappedTassels(Tag tag, Use use, int endsPerGroup, int turns, Leng
     }
 
     @Override
+    public String key() {
+        return "wrapped-tassels";
+    }
+
+    @Override
+    public List<String> ownPlaces() {
+        return EdgeFinish.places("yarn", "turns", "wrapped", "pieces", "cut");
+    }
+
+    @Override
     public <R> R of(FinishCases<R> cases) {
         return cases.wrappedTassels(this);
     }

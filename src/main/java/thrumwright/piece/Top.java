@@ -4,8 +4,6 @@ import java.util.Objects;
 import java.util.Set;
 import java.util.stream.Collectors;
 import thrumwright.block.Block;
-import thrumwright.block.OrderingCord;
-import thrumwright.block.SpreadHeader;
 
 /** How the top end comes about. */
 public sealed interface Top {
@@ -26,7 +24,7 @@ public sealed interface Top {
 
     /** Whether a block orders the warp before anything is woven, so that the top does without it. */
     static boolean atTheStartOnly(Block block) {
-        return block instanceof OrderingCord || block instanceof SpreadHeader;
+        return block.startOnly();
     }
 
     /** A stack of its own. */
