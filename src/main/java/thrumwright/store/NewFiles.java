@@ -110,11 +110,13 @@ public final class NewFiles implements AutoCloseable {
 
     /** What is written, and whether it was the writing that failed. */
     private static final class Written extends OutputStream {
+        private final Path place;
         private final FileChannel channel;
         private final OutputStream out;
         private boolean failed;
 
         Written(Path place) throws IOException {
+            this.place = place;
             channel = FileChannel.open(place, StandardOpenOption.WRITE);
             out = new BufferedOutputStream(Channels.newOutputStream(channel), 1 << 16);
         }
@@ -135,7 +137,9 @@ public final class NewFiles implements AutoCloseable {
         void finish() throws IOException {
             failed = true;
             out.flush();
-            channel.force(true);
+            if (Files.isRegularFile(place)) {
+                channel.force(true);
+            }
             failed = false;
         }
 
