@@ -1,6 +1,5 @@
 package thrumwright.app;
 
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.PrintStream;
 import java.nio.file.Path;
@@ -40,7 +39,7 @@ final class WithoutWindow {
         String name = BuiltIn.DEMO.names().get(0);
         Plan plan = Plan.of(PieceFile.read(BuiltIn.DEMO.text(name)).piece());
         Path sheet = folder.resolve(name.replace(".json", "") + "-steps.pdf");
-        SafeFile.write(sheet, pdf(plan));
+        sheet(plan, sheet);
         out.print(PlanText.of(plan));
         out.println();
         out.println("There is no display, so no window was opened. The step sheet is here:");
@@ -74,15 +73,13 @@ final class WithoutWindow {
         out.println("For the window, run the same command on a desktop, or over “ssh -X”, or under “xvfb-run”.");
     }
 
-    private static byte[] pdf(Plan plan) throws FileProblem {
+    private static void sheet(Plan plan, Path file) throws FileProblem {
         Fonts fonts = Fonts.load();
         SheetPages pages = SheetLayout.of(plan, PageSetup.usual(Paper.A4), fonts, Palette.onPaper(), Locale.UK);
-        ByteArrayOutputStream bytes = new ByteArrayOutputStream();
         try {
-            PdfFile.write(pages, fonts, bytes);
+            SafeFile.write(file, out -> PdfFile.write(pages, fonts, out));
         } catch (IOException e) {
             throw SafeFile.problem("The step sheet can't be made.", e);
         }
-        return bytes.toByteArray();
     }
 }

@@ -57,7 +57,7 @@ final class BeginCommand implements Callable<Integer> {
         }
         Piece piece = Beginnings.with(structure, units).withTitle(title);
         String text = new PieceFile(piece, Unknown.none()).text();
-        Files.write(to, commands.console(), text.getBytes(StandardCharsets.UTF_8));
+        Files.write(to, commands.console(), out -> out.write(text.getBytes(StandardCharsets.UTF_8)));
         return Commands.DONE;
     }
 }

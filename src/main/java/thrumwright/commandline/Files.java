@@ -11,6 +11,7 @@ import thrumwright.plan.Plan;
 import thrumwright.plan.finding.ClassPlan;
 import thrumwright.store.ClassFile;
 import thrumwright.store.FileProblem;
+import thrumwright.store.NewFiles;
 import thrumwright.store.PieceFile;
 import thrumwright.store.SafeFile;
 import thrumwright.store.StructureFile;
@@ -52,11 +53,12 @@ final class Files {
     }
 
     /** To a file, or to the standard output. */
-    static void write(String name, Commands.Console console, byte[] bytes) throws FileProblem {
+    static void write(String name, Commands.Console console, NewFiles.Content content)
+            throws FileProblem, IOException {
         if (name.equals(STANDARD)) {
-            console.out().writeBytes(bytes);
+            content.writeTo(console.out());
         } else {
-            SafeFile.write(path(name), bytes);
+            SafeFile.write(path(name), content);
             console.err().println("Written: " + name);
         }
     }

@@ -14,7 +14,7 @@ import thrumwright.drawing.Fonts;
 import thrumwright.output.ClassSheets;
 import thrumwright.output.SheetForm;
 import thrumwright.output.SheetLook;
-import thrumwright.output.SheetWriter;
+import thrumwright.output.SheetFiles;
 import thrumwright.output.page.PageSetup;
 import thrumwright.output.page.Paper;
 import thrumwright.output.page.Progress;
@@ -82,7 +82,7 @@ final class SheetCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws Exception {
-        if (dpi < SheetWriter.LEAST_DPI || dpi > SheetWriter.MOST_DPI) {
+        if (dpi < SheetFiles.LEAST_DPI || dpi > SheetFiles.MOST_DPI) {
             throw new ParameterException(spec.commandLine(), "PNG pages have 30 to 600 dots per inch.");
         }
         SheetForm wanted = form();
@@ -95,7 +95,7 @@ final class SheetCommand implements Callable<Integer> {
             if (work instanceof Work.OfClass some) {
                 write(new ClassSheets(some.plan(), look, Fonts::load, Locale.UK), wanted);
             } else {
-                write(new SheetWriter(((Work.OfPiece) work).plan(), look, Fonts::load, Locale.UK), wanted);
+                write(new SheetFiles(((Work.OfPiece) work).plan(), look, Fonts::load, Locale.UK), wanted);
             }
         } catch (IOException e) {
             throw SafeFile.problem(to + " can't be written.", e);
@@ -103,7 +103,7 @@ final class SheetCommand implements Callable<Integer> {
         return Commands.DONE;
     }
 
-    private void write(SheetWriter sheet, SheetForm wanted) throws IOException, FileProblem {
+    private void write(SheetFiles sheet, SheetForm wanted) throws IOException, FileProblem {
         if (each) {
             throw new ParameterException(spec.commandLine(), file + " is one piece; --each is for a class.");
         }
@@ -120,8 +120,8 @@ final class SheetCommand implements Callable<Integer> {
         }
     }
 
-    private void keep(String name, byte[] bytes) throws FileProblem {
-        Files.write(name, commands.console(), bytes);
+    private void keep(String name, SheetFiles.Content content) throws FileProblem, IOException {
+        Files.write(name, commands.console(), content::writeTo);
     }
 
     private SheetForm form() {

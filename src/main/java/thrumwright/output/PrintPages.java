@@ -1,5 +1,6 @@
 package thrumwright.output;
 
+import thrumwright.output.page.PngFile;
 import java.awt.Graphics;
 import java.awt.Graphics2D;
 import java.awt.print.PageFormat;

@@ -3,7 +3,6 @@ package thrumwright.store;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.ByteBuffer;
-import java.nio.channels.FileChannel;
 import java.nio.charset.CharacterCodingException;
 import java.nio.charset.CodingErrorAction;
 import java.nio.charset.StandardCharsets;
@@ -15,9 +14,7 @@ import java.nio.file.LinkOption;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
-import java.nio.file.StandardOpenOption;
 import java.nio.file.attribute.PosixFileAttributeView;
-import java.util.Objects;
 
 /** Reads and writes files so that nothing is lost: the old file is there until the new one is whole. */
 public final class SafeFile {
@@ -89,24 +86,36 @@ public final class SafeFile {
         write(file, text.getBytes(StandardCharsets.UTF_8));
     }
 
-    /** As {@link #write(Path, String)}, for any bytes. */
-    public static void write(Path file, byte[] bytes) throws FileProblem {
+    static void write(Path file, byte[] bytes) throws FileProblem {
         try {
-            Path target = target(file);
-            if (Files.isDirectory(target)) {
-                throw new FileProblem(file + " is a folder; give the name of a file in it.", null);
-            } else if (!Files.exists(target) || Files.isRegularFile(target)) {
-                replace(target, bytes);
-            } else {
-                Files.write(target, bytes, StandardOpenOption.WRITE);
-            }
-        } catch (NoSuchFileException e) {
-            throw new FileProblem("There is no folder for " + file + ".", e);
-        } catch (AccessDeniedException e) {
-            throw new FileProblem("You aren't allowed to write " + file + ".", e);
+            write(file, out -> out.write(bytes));
         } catch (IOException e) {
-            throw new FileProblem(file + " can't be written" + reason(e) + "; the old file is as it was.", e);
+            throw unwritable(file, e);
         }
+    }
+
+    /**
+     * As {@link #write(Path, String)}, for what is written as it is made.
+     *
+     * @throws FileProblem if it can't be written; the old file is then as it was
+     * @throws IOException if it can't be made; the old file is then as it was
+     */
+    public static void write(Path file, NewFiles.Content content) throws FileProblem, IOException {
+        try (NewFiles one = new NewFiles()) {
+            one.add(file, content);
+            one.keep();
+        }
+    }
+
+    /** That a file can't be written, by what the system threw. */
+    static FileProblem unwritable(Path file, IOException problem) {
+        if (problem instanceof NoSuchFileException) {
+            return new FileProblem("There is no folder for " + file + ".", problem);
+        } else if (problem instanceof AccessDeniedException) {
+            return new FileProblem("You aren't allowed to write " + file + ".", problem);
+        }
+        return new FileProblem(
+                file + " can't be written" + reason(problem) + "; the old file is as it was.", problem);
     }
 
     /** What the system says, such as that the disk is full. */
@@ -116,7 +125,7 @@ public final class SafeFile {
     }
 
     /** The file itself, though links lead to it; it need not be there. */
-    private static Path target(Path file) throws IOException {
+    static Path target(Path file) throws IOException {
         Path target = file.toAbsolutePath();
         for (int links = 0; Files.isSymbolicLink(target); links++) {
             if (links == MOST_LINKS) {
@@ -127,33 +136,8 @@ public final class SafeFile {
         return target;
     }
 
-    private static void replace(Path target, byte[] bytes) throws IOException, FileProblem {
-        if (Files.exists(target) && !Files.isWritable(target)) {
-            throw new AccessDeniedException(target.toString());
-        }
-        Path folder = Objects.requireNonNull(target.getParent(), "only a folder has no folder");
-        Path beside = Files.createTempFile(folder, ".thrumwright-", ".new");
-        try {
-            fill(beside, bytes);
-            keepPermissions(target, beside);
-            move(beside, target);
-        } finally {
-            remove(beside);
-        }
-    }
-
-    private static void fill(Path file, byte[] bytes) throws IOException {
-        try (FileChannel channel = FileChannel.open(file, StandardOpenOption.WRITE)) {
-            ByteBuffer buffer = ByteBuffer.wrap(bytes);
-            while (buffer.hasRemaining()) {
-                channel.write(buffer);
-            }
-            channel.force(true);
-        }
-    }
-
     /** A temporary file is for its owner only; the new file keeps what the old one allowed, or what is usual. */
-    private static void keepPermissions(Path target, Path beside) throws IOException {
+    static void keepPermissions(Path target, Path beside) throws IOException {
         PosixFileAttributeView view = Files.getFileAttributeView(beside, PosixFileAttributeView.class);
         if (view == null) {
             return;
@@ -171,19 +155,11 @@ public final class SafeFile {
         }
     }
 
-    private static void move(Path from, Path to) throws IOException {
+    static void move(Path from, Path to) throws IOException {
         try {
             Files.move(from, to, StandardCopyOption.ATOMIC_MOVE);
         } catch (AtomicMoveNotSupportedException e) {
             Files.move(from, to, StandardCopyOption.REPLACE_EXISTING);
-        }
-    }
-
-    private static void remove(Path beside) throws FileProblem {
-        try {
-            Files.deleteIfExists(beside);
-        } catch (IOException e) {
-            throw new FileProblem("The unfinished file " + beside + " couldn't be removed; you may delete it.", e);
         }
     }
 }

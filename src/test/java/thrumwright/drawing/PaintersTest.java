@@ -121,7 +121,7 @@ class PaintersTest {
             new ClothPainter(g, Palette.onPaper(), true, face)
                     .blocks(
                             view,
-                            List.of(new ClothPainter.Placed(band, 0, band.height())),
+                            List.of(new ClothPainter.PlacedBlock(band, 0, band.height())),
                             List.of(),
                             setting,
                             white,

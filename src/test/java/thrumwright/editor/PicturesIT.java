@@ -27,7 +27,7 @@ import thrumwright.drawing.Palette;
 import thrumwright.editor.edit.Edits;
 import thrumwright.editor.look.Theme;
 import thrumwright.editor.window.sheet.SheetWindow;
-import thrumwright.output.PngFile;
+import thrumwright.output.page.PngFile;
 import thrumwright.output.SheetLayout;
 import thrumwright.output.page.PageSetup;
 import thrumwright.output.page.Paper;

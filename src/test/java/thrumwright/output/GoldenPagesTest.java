@@ -1,5 +1,6 @@
 package thrumwright.output;
 
+import thrumwright.output.page.PngFile;
 import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.nio.file.Path;

@@ -1,5 +1,6 @@
 package thrumwright.output;
 
+import thrumwright.output.page.PngFile;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 

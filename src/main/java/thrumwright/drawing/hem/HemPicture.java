@@ -81,7 +81,7 @@ public final class HemPicture {
         this.thick = shown.height(hem.stacked());
         for (BlockPlan block : end.blocks()) {
             if (block.stays() && block.work().isPresent()) {
-                name(naming.apply(block.block()), FoldPainter.alongCloth(end, hem, block) + block.height() / 2);
+                name(naming.apply(block.block()), HemCloth.along(end, hem, block) + block.height() / 2);
             }
         }
         names.sort(Comparator.comparingDouble(Name::up));
@@ -137,7 +137,7 @@ public final class HemPicture {
     private double behind() {
         double beside = hem.sleeve()
                 .filter(sleeve -> !filled())
-                .map(sleeve -> sleeve.support() instanceof Support.Strip
+                .map(sleeve -> sleeve.support().kind() == Support.Kind.STRIP
                         ? 3.0
                         : 1.4 * sleeve.support().thick())
                 .orElse(0.0);
@@ -174,7 +174,7 @@ public final class HemPicture {
         double edge =
                 down ? box.getMaxY() - AIR - below() - stout * scale : box.getMinY() + AIR + below() + stout * scale;
         double fold = edge + (down ? -1 : 1) * line.outside() * scale;
-        FoldPainter.Placing placing = new FoldPainter.Placing(scale, front, fold, down);
+        HemPlacing placing = new HemPlacing(scale, front, fold, down);
         // what leads from the names lies behind the hem
         names(g, palette, placing, left + namesWidth() - LEADER);
         new FoldPainter(g, palette).folded(placing, line, plan, end, hem);
@@ -188,7 +188,7 @@ public final class HemPicture {
     }
 
     /** Apart from each other, each led to its place. */
-    private void names(Graphics2D g, Palette palette, FoldPainter.Placing placing, double right) {
+    private void names(Graphics2D g, Palette palette, HemPlacing placing, double right) {
         List<Name> downwards = new ArrayList<>(names);
         downwards.sort(Comparator.comparingDouble(name -> placing.y(name.up() - line.outside())));
         double[] at = downwards.stream()

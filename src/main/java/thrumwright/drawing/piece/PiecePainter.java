@@ -58,7 +58,7 @@ public final class PiecePainter {
         Setting ground = picture.ground();
         ClothPainter cloth = new ClothPainter(g, palette, everyYarn, face);
         Yarn warp = plan.piece().warpYarn();
-        List<ClothPainter.Placed> placed = new ArrayList<>();
+        List<ClothPainter.PlacedBlock> placed = new ArrayList<>();
         place(placed, picture, plan.start());
         double design = plan.start().height();
         placed.add(stripe(picture, Place.START, design));
@@ -94,7 +94,7 @@ public final class PiecePainter {
         Setting ground = picture.ground();
         ClothPainter cloth = new ClothPainter(g, palette, everyYarn, face);
         Yarn warp = picture.plan().piece().warpYarn();
-        List<ClothPainter.Placed> placed = new ArrayList<>();
+        List<ClothPainter.PlacedBlock> placed = new ArrayList<>();
         View lowered = view.raised(-picture.base(place));
         place(placed, picture, end);
         placed.add(stripe(picture, place, place == Place.START ? end.height() : picture.base(place)));
@@ -155,10 +155,10 @@ public final class PiecePainter {
         return stripe(picture, place, 0).height() + 1;
     }
 
-    private static void place(List<ClothPainter.Placed> placed, PiecePicture picture, EndPlan end) {
+    private static void place(List<ClothPainter.PlacedBlock> placed, PiecePicture picture, EndPlan end) {
         for (BlockPlan block : end.blocks()) {
             if (block.work().isPresent()) {
-                placed.add(new ClothPainter.Placed(
+                placed.add(new ClothPainter.PlacedBlock(
                         picture.blocks(end.place()).get(block.block().id()),
                         picture.base(end.place()) + block.bottom(),
                         block.height()));
@@ -167,10 +167,10 @@ public final class PiecePainter {
     }
 
     /** The design's picks next to an end: upwards from a line at the start, down from it at the top. */
-    private static ClothPainter.Placed stripe(PiecePicture picture, Place place, double line) {
+    private static ClothPainter.PlacedBlock stripe(PiecePicture picture, Place place, double line) {
         BlockPicture stripe = picture.stripe(place);
         double height = stripe.height();
-        return new ClothPainter.Placed(stripe, place == Place.START ? line : line - height, height);
+        return new ClothPainter.PlacedBlock(stripe, place == Place.START ? line : line - height, height);
     }
 
     /** A ragged gap right across, where the rest of the design is left out. */

@@ -9,7 +9,7 @@ import thrumwright.block.Side;
 /**
  * An end of a yarn that leaves the edge and hangs.
  *
- * @param picture the block whose yarn it is
+ * @param yarn what it is of
  * @param side the side at which it hangs
  * @param x where its yarn ends in the cloth, mm
  * @param y how high that is above the lowest line of the picture, mm
@@ -19,7 +19,7 @@ import thrumwright.block.Side;
  * @param down how far it hangs down, mm
  */
 public record Tail(
-        BlockPicture picture,
+        DyedYarn yarn,
         Side side,
         double x,
         double y,
@@ -59,20 +59,20 @@ public record Tail(
             return this;
         }
         if (room >= 2.5 * thickness) {
-            return new Tail(picture, side, x, y, inFront, thickness, out, room);
+            return new Tail(yarn, side, x, y, inFront, thickness, out, room);
         }
-        return new Tail(picture, side, x, y, inFront, thickness, Math.max(out, below.out + touching), down);
+        return new Tail(yarn, side, x, y, inFront, thickness, Math.max(out, below.out + touching), down);
     }
 
     /** The same tail, cut so that it doesn't hang below a line. */
     public Tail above(double line) {
         double most = Math.max(1.2 * thickness, y - line - thickness / 2);
-        return new Tail(picture, side, x, y, inFront, thickness, out, Math.min(down, most));
+        return new Tail(yarn, side, x, y, inFront, thickness, out, Math.min(down, most));
     }
 
     /** The same tail with heights counted from a line that lies so far below. */
     public Tail raised(double mm) {
-        return new Tail(picture, side, x, y + mm, inFront, thickness, out, down);
+        return new Tail(yarn, side, x, y + mm, inFront, thickness, out, down);
     }
 
     /** How far it reaches beyond the edge end, mm. */

@@ -7,7 +7,7 @@ public final class Html {
     private final StringBuilder text = new StringBuilder();
 
     /** A PNG and how wide it is shown. */
-    record Picture(byte[] png, int width, int height) {}
+    record Embedded(byte[] png, int width, int height) {}
 
     void raw(String markup) {
         text.append(markup);
@@ -36,11 +36,11 @@ public final class Html {
         text.append(end(element));
     }
 
-    void picture(Picture picture, String says) {
+    void picture(Embedded picture, String says) {
         picture(picture, says, "");
     }
 
-    void picture(Picture picture, String says, String caption) {
+    void picture(Embedded picture, String says, String caption) {
         within("figure", "", () -> {
             text.append("<img alt=\"").append(escaped(says));
             text.append("\" width=\"").append(picture.width());

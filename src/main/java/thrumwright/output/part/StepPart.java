@@ -168,7 +168,7 @@ public record StepPart(Step step, Plan plan, List<SlipPicture> slips, Type type,
         g.setStroke(new BasicStroke(0.8f));
         g.draw(new Line2D.Double(x, y + GAP / 2, x + width, y + GAP / 2));
         double at = y + GAP;
-        Ticks.box(g, x + 1, at + type.heading().getSize2D() * 0.28, box(), palette);
+        TickMarks.box(g, x + 1, at + type.heading().getSize2D() * 0.28, box(), palette);
         title().paint(g, x + box() + 10, at, width - box() - 10);
         at += title().height(width - box() - 10);
         if (drawn()) {

@@ -102,7 +102,7 @@ class RepetitionTest {
         new ClothPainter(g, Palette.onPaper(), false, Face.FRONT)
                 .blocks(
                         new View(880 / picture.setting().span(), 10, 40),
-                        List.of(new ClothPainter.Placed(picture, 0, picture.height())),
+                        List.of(new ClothPainter.PlacedBlock(picture, 0, picture.height())),
                         List.of(),
                         picture.setting(),
                         work.yarn(),

@@ -1,7 +1,8 @@
 package thrumwright.output;
 
-import java.io.ByteArrayOutputStream;
+import thrumwright.output.page.PngFile;
 import java.io.IOException;
+import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
 import java.util.Locale;
 import java.util.function.Supplier;
@@ -21,7 +22,7 @@ import thrumwright.sheet.StepSheet;
  *
  * @param fonts asked for only by forms that have any
  */
-public record SheetWriter(Plan plan, SheetLook look, Supplier<Fonts> fonts, Locale locale) {
+public record SheetFiles(Plan plan, SheetLook look, Supplier<Fonts> fonts, Locale locale) {
     /** Dots per inch of PNG pages unless said otherwise. */
     public static final int USUAL_DPI = 150;
     /** The fewest dots per inch that are asked for. */
@@ -29,11 +30,29 @@ public record SheetWriter(Plan plan, SheetLook look, Supplier<Fonts> fonts, Loca
     /** The most dots per inch that are asked for. */
     public static final int MOST_DPI = 600;
 
-    /** Takes the files of a sheet as they are made. */
+    /** Takes the files of a sheet, one after another. */
     @FunctionalInterface
-    public interface Files<E extends Exception> {
-        /** @param name of the file */
-        void take(String name, byte[] bytes) throws E;
+    public interface Taker<E extends Exception> {
+        /**
+         * Takes one.
+         *
+         * @param name of the file
+         * @param content to be written once, at once
+         */
+        void take(String name, Content content) throws IOException, E;
+    }
+
+    /** What goes into a file. It is made while it is written, and nobody keeps all of it. */
+    @FunctionalInterface
+    public interface Content {
+        /**
+         * Writes all of it.
+         *
+         * @param out stays open
+         * @throws Stopped if the work is asked to stop
+         * @throws IOException if it can't be made, or can't be written there
+         */
+        void writeTo(OutputStream out) throws IOException;
     }
 
     /**
@@ -45,25 +64,23 @@ public record SheetWriter(Plan plan, SheetLook look, Supplier<Fonts> fonts, Loca
      * @throws IOException if the sheet can't be put into that form
      * @throws E as {@code files} does
      */
-    public <E extends Exception> void write(SheetForm form, String name, double dpi, Progress progress, Files<E> files)
+    public <E extends Exception> void write(SheetForm form, String name, double dpi, Progress progress, Taker<E> files)
             throws IOException, E {
         switch (form) {
-            case PDF -> files.take(name, pdf(progress));
+            case PDF -> files.take(name, out -> pdf(progress, out));
             case PNG, SVG -> pages(form, name, dpi, progress, files);
             case HTML ->
                 files.take(name, once(progress, () -> HtmlFile.of(plan, fonts.get(), look.palette(plan), locale)));
-            case TEXT -> files.take(name, once(progress, this::text));
+            case TEXT -> files.take(name, once(progress, this::plainText));
         }
     }
 
-    private byte[] pdf(Progress progress) throws IOException {
+    private void pdf(Progress progress, OutputStream out) throws IOException {
         Fonts loaded = fonts.get();
-        ByteArrayOutputStream out = new ByteArrayOutputStream();
         PdfFile.write(look.layOut(plan, loaded, locale), loaded, out, progress);
-        return out.toByteArray();
     }
 
-    private <E extends Exception> void pages(SheetForm form, String name, double dpi, Progress progress, Files<E> files)
+    private <E extends Exception> void pages(SheetForm form, String name, double dpi, Progress progress, Taker<E> files)
             throws IOException, E {
         SheetPages pages = look.layOut(plan, fonts.get(), locale);
         for (int page = 0; page < pages.count(); page++) {
@@ -74,25 +91,26 @@ public record SheetWriter(Plan plan, SheetLook look, Supplier<Fonts> fonts, Loca
     }
 
     /** One page as a file of a paged form. */
-    static byte[] page(SheetPages pages, int page, SheetForm form, double dpi) throws IOException {
-        ByteArrayOutputStream out = new ByteArrayOutputStream();
-        if (form == SheetForm.SVG) {
-            SvgFile.write(pages, page, out);
-        } else {
-            PngFile.write(PngFile.picture(pages, page, dpi), out);
-        }
-        return out.toByteArray();
+    static Content page(SheetPages pages, int page, SheetForm form, double dpi) {
+        return form == SheetForm.SVG
+                ? out -> SvgFile.write(pages, page, out)
+                : out -> PngFile.write(PngFile.picture(pages, page, dpi), out);
     }
 
-    private String text() {
+    private String plainText() {
         return PlainText.of(StepSheet.of(plan, locale), Phrases.of("thrumwright.sheet.steps", locale));
     }
 
-    /** What is made in one go. */
-    private static byte[] once(Progress progress, Supplier<String> text) throws Stopped {
+    /** A text that is made in one go. */
+    private static Content once(Progress progress, Supplier<String> making) throws Stopped {
         progress.reached(0, 1);
-        byte[] bytes = text.get().getBytes(StandardCharsets.UTF_8);
+        String text = making.get();
         progress.reached(1, 1);
-        return bytes;
+        return text(text);
+    }
+
+    /** A text that is made already. */
+    static Content text(String text) {
+        return out -> out.write(text.getBytes(StandardCharsets.UTF_8));
     }
 }

@@ -16,7 +16,7 @@ import thrumwright.drawing.View;
  * @param left where its left edge lies on the block, device pixels from the first warp end
  * @param top where its upper edge lies, device pixels from the block's lower edge
  */
-public record Strip(BufferedImage image, int left, int top) {
+public record YarnStrip(BufferedImage image, int left, int top) {
     /** A strip is drawn for so many places of a block's lower edge between two pixels. */
     static final int PHASES = 8;
 
@@ -43,7 +43,7 @@ public record Strip(BufferedImage image, int left, int top) {
     }
 
     /** @param whole all that the block's yarn may reach, mm from the first warp end and up from the lower edge */
-    static Strip of(Key key, Rectangle2D whole, double spacing, Pen pen) {
+    static YarnStrip of(Key key, Rectangle2D whole, double spacing, Pen pen) {
         int times = (int) Math.max(1, Math.min(MOST, Math.ceil(DRAWN_APART / (spacing * key.dots()))));
         int left = (int) Math.floor(Math.max(key.part().left(spacing), whole.getMinX()) * key.dots());
         int right = (int) Math.ceil(Math.min(key.part().right(spacing), whole.getMaxX()) * key.dots()) + 1;
@@ -56,7 +56,7 @@ public record Strip(BufferedImage image, int left, int top) {
         double exact = times * key.dots();
         pen.draw(g, new View(exact, -times * left, times * ((double) key.phase() / PHASES - top)));
         g.dispose();
-        return new Strip(times == 1 ? large : smaller(large, times), left, top);
+        return new YarnStrip(times == 1 ? large : smaller(large, times), left, top);
     }
 
     /** Every so many pixels a side become one. */

@@ -1,4 +1,4 @@
-package thrumwright.output;
+package thrumwright.output.page;
 
 import java.awt.Color;
 import java.awt.Graphics2D;
@@ -8,7 +8,6 @@ import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.io.OutputStream;
 import javax.imageio.ImageIO;
-import thrumwright.output.page.SheetPages;
 
 /** Paints laid-out pages as pictures. */
 public final class PngFile {

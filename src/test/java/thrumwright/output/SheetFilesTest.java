@@ -3,7 +3,9 @@ package thrumwright.output;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -21,14 +23,18 @@ import thrumwright.output.page.Stopped;
 import thrumwright.plan.Plan;
 import thrumwright.testing.Pieces;
 
-class SheetWriterTest {
+class SheetFilesTest {
     private final Plan plan = Plan.of(Pieces.panel());
     private final SheetLook look = new SheetLook(PageSetup.usual(Paper.A4), true);
-    private final SheetWriter writer = new SheetWriter(plan, look, Fonts::load, Locale.UK);
+    private final SheetFiles writer = new SheetFiles(plan, look, Fonts::load, Locale.UK);
 
     private Map<String, byte[]> write(SheetForm form, String name, Progress progress) throws IOException {
         Map<String, byte[]> files = new LinkedHashMap<>();
-        writer.write(form, name, 40, progress, files::put);
+        writer.write(form, name, 40, progress, (file, content) -> {
+            ByteArrayOutputStream out = new ByteArrayOutputStream();
+            content.writeTo(out);
+            files.put(file, out.toByteArray());
+        });
         return files;
     }
 
@@ -73,7 +79,8 @@ class SheetWriterTest {
                 return true;
             }
         };
-        assertThatThrownBy(() -> writer.write(form, "marsh", 40, stopAtOnce, (name, bytes) -> {
+        assertThatThrownBy(() -> writer.write(form, "marsh", 40, stopAtOnce, (name, content) -> {
+                    content.writeTo(OutputStream.nullOutputStream());
                     throw new AssertionError("made " + name);
                 }))
                 .isInstanceOf(Stopped.class);

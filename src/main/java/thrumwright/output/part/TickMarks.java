@@ -8,8 +8,8 @@ import thrumwright.drawing.Palette;
 import thrumwright.yarn.Colour;
 
 /** Boxes to tick, and dots in a yarn's colour, or the grey that stands for it. */
-final class Ticks {
-    private Ticks() {}
+final class TickMarks {
+    private TickMarks() {}
 
     static void box(Graphics2D g, double x, double y, double size, Palette palette) {
         g.setColor(palette.ink());
