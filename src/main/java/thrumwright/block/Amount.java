@@ -1,5 +1,6 @@
 package thrumwright.block;
 
+import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import thrumwright.measure.BadMeasure;
@@ -50,7 +51,7 @@ public sealed interface Amount {
     record Height(Length height) implements Amount {
         public Height {
             if (!(height.mm() > 0 && height.mm() <= 2000)) {
-                throw new BadMeasure("A band is higher than 0 and at most 2 m, not “" + height + "”.");
+                throw new BadMeasure("band.height", Map.of("height", height));
             }
         }
 
@@ -68,7 +69,7 @@ public sealed interface Amount {
     /** @throws BadMeasure unless the number lies between 1 and {@link #MOST_ROWS} */
     static void checkRows(int count, String what) {
         if (count < 1 || count > MOST_ROWS) {
-            throw new BadMeasure("A block has 1 to " + MOST_ROWS + " " + what + ", not " + count + ".");
+            throw new BadMeasure("block." + what, Map.of("most", MOST_ROWS, "count", count));
         }
     }
 }
