@@ -7,6 +7,7 @@ import java.util.Locale;
 import thrumwright.commandline.PlanText;
 import thrumwright.drawing.Fonts;
 import thrumwright.drawing.Palette;
+import thrumwright.measure.Phrase;
 import thrumwright.output.SheetLayout;
 import thrumwright.output.page.PageSetup;
 import thrumwright.output.page.Paper;
@@ -79,7 +80,7 @@ final class WithoutWindow {
         try {
             SafeFile.write(file, out -> PdfFile.write(pages, fonts, out));
         } catch (IOException e) {
-            throw SafeFile.problem("The step sheet can't be made.", e);
+            throw SafeFile.problem(new Phrase("file.no-sheet"), e);
         }
     }
 }

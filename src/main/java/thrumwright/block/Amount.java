@@ -1,5 +1,6 @@
 package thrumwright.block;
 
+import java.util.Map;
 import java.util.Objects;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -112,7 +113,7 @@ public sealed interface Amount {
     /** @throws BadMeasure unless the number lies between 1 and {@link #MOST_ROWS} */
     static void checkRows(int count, String what) {
         if (count < 1 || count > MOST_ROWS) {
-            throw new BadMeasure("A block has 1 to " + MOST_ROWS + " " + what + ", not " + count + ".");
+            throw new BadMeasure("block." + what, Map.of("most", MOST_ROWS, "count", count));
         }
     }
 }

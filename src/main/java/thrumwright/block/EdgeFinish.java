@@ -3,6 +3,7 @@ package thrumwright.block;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import thrumwright.measure.BadMeasure;
 import thrumwright.measure.Length;
@@ -123,7 +124,7 @@ public sealed interface EdgeFinish extends Block permits WarpFinish, KnotRows, T
     /** @throws BadMeasure unless the length is more than 0 and at most 1 m */
     static void checkLength(Length length) {
         if (!(length.mm() > 0 && length.mm() <= 1000)) {
-            throw new BadMeasure("A fringe is longer than 0 and at most 1 m, not “" + length + "”.");
+            throw new BadMeasure("finish.length", Map.of("length", length));
         }
     }
 }

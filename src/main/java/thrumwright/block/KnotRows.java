@@ -2,6 +2,7 @@ package thrumwright.block;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import thrumwright.measure.BadMeasure;
@@ -30,13 +31,13 @@ public record KnotRows(Tag tag, int rows, int endsPerGroup, boolean split, Optio
         Objects.requireNonNull(apart);
         Twining.checkGroup(endsPerGroup);
         if (endsPerGroup < 2) {
-            throw new BadMeasure("At least 2 warp ends are knotted to each other.");
+            throw new BadMeasure("knots.group", Map.of());
         }
         if (rows < 1 || rows > MOST_ROWS) {
-            throw new BadMeasure("Warp ends are knotted in 1 to " + MOST_ROWS + " rows, not " + rows + ".");
+            throw new BadMeasure("knots.rows", Map.of("most", MOST_ROWS, "rows", rows));
         }
         if (apart.isPresent() && !(apart.get().mm() > 0 && apart.get().mm() <= 500)) {
-            throw new BadMeasure("Rows of knots are more than 0 and at most 50 cm apart, not “" + apart.get() + "”.");
+            throw new BadMeasure("knots.apart", Map.of("apart", apart.get()));
         }
         EdgeFinish.checkLength(hanging);
     }

@@ -1,5 +1,6 @@
 package thrumwright.block;
 
+import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import thrumwright.measure.BadMeasure;
@@ -10,7 +11,7 @@ public record OpenWarp(Tag tag, Length height) implements Block {
     public OpenWarp {
         Objects.requireNonNull(tag);
         if (!(height.mm() > 0 && height.mm() <= 2000)) {
-            throw new BadMeasure("Open warp is higher than 0 and at most 2 m, not “" + height + "”.");
+            throw new BadMeasure("open-warp.height", Map.of("height", height));
         }
     }
 

@@ -2,6 +2,7 @@ package thrumwright.block;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import thrumwright.measure.BadMeasure;
@@ -42,20 +43,18 @@ public final class OwnWords {
             return;
         }
         if (words.length() > MOST) {
-            throw new BadMeasure(
-                    "Your own words for a step have at most " + MOST + " characters, not " + words.length() + ".");
+            throw new BadMeasure("words.long", Map.of("most", MOST, "count", words.length()));
         }
         List<String> known = places(block);
         Optional<String> wrong = Phrases.places(words).stream()
                 .filter(place -> !known.contains(place))
                 .findFirst();
         if (wrong.isPresent()) {
-            throw new BadMeasure("There is nothing to put in the place {" + wrong.get() + "} of this block; it knows "
-                    + listed(known) + ".");
+            throw new BadMeasure("words.place", Map.of("place", listed(List.of(wrong.get())), "known", listed(known)));
         }
         Phrases.stray(words).ifPresent(stray -> {
-            throw new BadMeasure("“" + stray + "” is no place; write one like {" + known.get(known.size() - 1)
-                    + "}. This block knows " + listed(known) + ".");
+            String like = listed(known.subList(known.size() - 1, known.size()));
+            throw new BadMeasure("words.stray", Map.of("stray", stray, "like", like, "known", listed(known)));
         });
     }
 

@@ -37,7 +37,7 @@ public record PlainBand(Tag tag, Use use, Purpose purpose, Amount amount, Option
         amount = amount instanceof Amount.Rows rows ? new Amount.Picks(rows.rows()) : amount;
         if (amount instanceof Amount.Height high
                 && !(high.height().mm() > 0 && high.height().mm() <= 2000)) {
-            throw new BadMeasure("A band is higher than 0 and at most 2 m, not “" + high.height() + "”.");
+            throw new BadMeasure("band.height", Map.of("height", high.height()));
         }
         Objects.requireNonNull(firstShed);
     }

@@ -2,6 +2,7 @@ package thrumwright.block;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import thrumwright.measure.BadMeasure;
@@ -23,9 +24,7 @@ public record Soumak(Tag tag, Use use, int rows, int over, int under, Lean first
         Objects.requireNonNull(first);
         Amount.checkRows(rows, "rows");
         if (under < 1 || over <= under || over > 24) {
-            throw new BadMeasure(
-                    "Soumak goes forward over more ends than it comes back under, like over 2, under 1; not over "
-                            + over + ", under " + under + ".");
+            throw new BadMeasure("soumak.not", Map.of("over", over, "under", under));
         }
     }
 

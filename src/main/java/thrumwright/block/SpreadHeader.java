@@ -1,6 +1,7 @@
 package thrumwright.block;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import thrumwright.measure.BadMeasure;
@@ -25,7 +26,7 @@ public record SpreadHeader(Tag tag, Use use, int picks, int strands, Optional<Sh
         Objects.requireNonNull(firstShed);
         Amount.checkRows(picks, "picks");
         if (strands < 1 || strands > MOST_STRANDS) {
-            throw new BadMeasure("A pick of a header has 1 to " + MOST_STRANDS + " strands, not " + strands + ".");
+            throw new BadMeasure("header.strands", Map.of("most", MOST_STRANDS, "strands", strands));
         }
     }
 

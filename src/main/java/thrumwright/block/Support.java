@@ -1,5 +1,6 @@
 package thrumwright.block;
 
+import java.util.Map;
 import java.util.Objects;
 import thrumwright.measure.BadMeasure;
 import thrumwright.measure.Length;
@@ -9,17 +10,17 @@ public sealed interface Support {
     /** A round bar that slides in. */
     record RoundBar(Length diameter) implements Support {
         public RoundBar {
-            check(diameter, "A bar is thicker");
+            check(diameter, "support.bar");
         }
     }
 
     /** A flat slat that slides in. */
     record Slat(Length width, Length thickness) implements Support {
         public Slat {
-            check(width, "A slat is wider");
-            check(thickness, "A slat is thicker");
+            check(width, "support.slat-width");
+            check(thickness, "support.slat-thickness");
             if (thickness.mm() > width.mm()) {
-                throw new BadMeasure("A slat is wider than it is thick, not “" + width + "” by “" + thickness + "”.");
+                throw new BadMeasure("support.slat", Map.of("width", width, "thickness", thickness));
             }
         }
     }
@@ -27,14 +28,14 @@ public sealed interface Support {
     /** The soft side of a hook-and-loop strip, sewn to the hem's back. */
     record Strip(Length width) implements Support {
         public Strip {
-            check(width, "A strip is wider");
+            check(width, "support.strip");
         }
     }
 
-    private static void check(Length size, String what) {
+    private static void check(Length size, String key) {
         Objects.requireNonNull(size);
         if (!(size.mm() > 0 && size.mm() <= 200)) {
-            throw new BadMeasure(what + " than 0 and at most 20 cm, not “" + size + "”.");
+            throw new BadMeasure(key, Map.of("size", size));
         }
     }
 

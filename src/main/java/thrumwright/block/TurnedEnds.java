@@ -2,6 +2,7 @@ package thrumwright.block;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import thrumwright.cord.Route;
@@ -27,7 +28,7 @@ public record TurnedEnds(Tag tag, int over, boolean bothWays, Side from, Length 
         Objects.requireNonNull(tag);
         Objects.requireNonNull(from);
         if (over < 1 || over > MOST_OVER) {
-            throw new BadMeasure("A warp end is turned round 1 to " + MOST_OVER + " neighbours, not " + over + ".");
+            throw new BadMeasure("turned.over", Map.of("most", MOST_OVER, "over", over));
         }
         EdgeFinish.checkLength(back);
     }

@@ -1,5 +1,6 @@
 package thrumwright.block;
 
+import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import thrumwright.measure.BadMeasure;
@@ -19,7 +20,7 @@ public sealed interface Turning {
         public Twice {
             Objects.requireNonNull(first);
             if (!(first.mm() > 0)) {
-                throw new BadMeasure("The first turn of a hem is deeper than 0.");
+                throw new BadMeasure("hem.first-turn", Map.of());
             }
         }
     }
@@ -41,12 +42,11 @@ public sealed interface Turning {
         public Faced {
             Objects.requireNonNull(thickness);
             if (!(width.mm() > 0 && width.mm() <= 200)) {
-                throw new BadMeasure("A band is wider than 0 and at most 20 cm, not “" + width + "”.");
+                throw new BadMeasure("hem.band-width", Map.of("width", width));
             }
             if (thickness.isPresent()
                     && !(thickness.get().mm() > 0 && thickness.get().mm() <= 10)) {
-                throw new BadMeasure("A band is thicker than 0 and at most 10 mm, not “" + thickness.get()
-                        + "”. Leave it out for tape.");
+                throw new BadMeasure("hem.band-thickness", Map.of("thickness", thickness.get()));
             }
         }
 

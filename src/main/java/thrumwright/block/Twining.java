@@ -2,6 +2,7 @@ package thrumwright.block;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import thrumwright.measure.BadMeasure;
@@ -26,7 +27,7 @@ public record Twining(Tag tag, Use use, int rows, int endsPerGroup, Lean first, 
 
     static void checkGroup(int ends) {
         if (ends < 1 || ends > 24) {
-            throw new BadMeasure("A group has 1 to 24 warp ends, not " + ends + ".");
+            throw new BadMeasure("block.group", Map.of("ends", ends));
         }
     }
 

@@ -1,6 +1,7 @@
 package thrumwright.block;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import thrumwright.cord.Route;
@@ -44,7 +45,7 @@ public record WarpLoops(Tag tag, Held round, Length thick) implements EdgeFinish
         Objects.requireNonNull(tag);
         Objects.requireNonNull(round);
         if (!(thick.mm() > 0 && thick.mm() <= 60)) {
-            throw new BadMeasure("What warp loops lie round is thicker than 0 and at most 6 cm, not “" + thick + "”.");
+            throw new BadMeasure("loops.thick", Map.of("thick", thick));
         }
     }
 

@@ -1,6 +1,7 @@
 package thrumwright.block;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import thrumwright.cord.Route;
@@ -28,10 +29,10 @@ public record WrappedTassels(Tag tag, Use use, int endsPerGroup, int turns, Leng
         use = new Use(use.material(), false, Optional.empty());
         Twining.checkGroup(endsPerGroup);
         if (endsPerGroup < 2) {
-            throw new BadMeasure("At least 2 warp ends are wrapped together.");
+            throw new BadMeasure("tassels.group", Map.of());
         }
         if (turns < 1 || turns > MOST_TURNS) {
-            throw new BadMeasure("A tassel is wrapped with 1 to " + MOST_TURNS + " turns, not " + turns + ".");
+            throw new BadMeasure("tassels.turns", Map.of("most", MOST_TURNS, "turns", turns));
         }
         EdgeFinish.checkLength(hanging);
     }

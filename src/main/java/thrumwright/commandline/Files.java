@@ -3,6 +3,8 @@ package thrumwright.commandline;
 import java.io.IOException;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
+import java.util.Map;
+import thrumwright.measure.Phrase;
 import thrumwright.measure.UnitSystem;
 import thrumwright.piece.Beginnings;
 import thrumwright.piece.Piece;
@@ -48,7 +50,7 @@ final class Files {
         try {
             return SafeFile.text(console.in(), "The standard input");
         } catch (IOException e) {
-            throw SafeFile.problem("The standard input can't be read.", e);
+            throw SafeFile.problem(new Phrase("file.no-input"), e);
         }
     }
 
@@ -67,7 +69,7 @@ final class Files {
         try {
             return Path.of(name);
         } catch (InvalidPathException e) {
-            throw SafeFile.problem("“" + name + "” can't be the name of a file.", e);
+            throw SafeFile.problem(new Phrase("file.bad-name", Map.of("name", name)), e);
         }
     }
 }

@@ -2,6 +2,7 @@ package thrumwright.commandline;
 
 import java.io.IOException;
 import java.util.Locale;
+import java.util.Map;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -11,6 +12,7 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.ParentCommand;
 import picocli.CommandLine.Spec;
 import thrumwright.drawing.Fonts;
+import thrumwright.measure.Phrase;
 import thrumwright.output.ClassSheets;
 import thrumwright.output.SheetForm;
 import thrumwright.output.SheetLook;
@@ -98,7 +100,7 @@ final class SheetCommand implements Callable<Integer> {
                 write(new SheetFiles(((Work.OfPiece) work).plan(), look, Fonts::load, Locale.UK), wanted);
             }
         } catch (IOException e) {
-            throw SafeFile.problem(to + " can't be written.", e);
+            throw SafeFile.problem(new Phrase("file.sheet-unwritten", Map.of("file", to)), e);
         }
         return Commands.DONE;
     }

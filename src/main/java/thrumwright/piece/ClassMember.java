@@ -1,5 +1,6 @@
 package thrumwright.piece;
 
+import java.util.Map;
 import java.util.Optional;
 import thrumwright.measure.BadMeasure;
 import thrumwright.measure.Length;
@@ -52,8 +53,7 @@ public record ClassMember(
 
     private static void checkName(String name) {
         if (name.length() > LONGEST_NAME) {
-            throw new BadMeasure(
-                    "A name has at most " + LONGEST_NAME + " letters here, not " + name.length() + "; shorten it.");
+            throw new BadMeasure("class.name", Map.of("most", LONGEST_NAME, "count", name.length()));
         }
     }
 
@@ -114,9 +114,7 @@ public record ClassMember(
             return usual;
         }
         if (wider > usual.gap().mm() + 1e-6) {
-            throw new BadMeasure(
-                    "A warp of " + warp.width() + " doesn't fit between the posts of the piece's loom. Give "
-                            + "this loom's own posts, or say that it has none.");
+            throw new BadMeasure("class.posts", Map.of("width", warp.width()));
         }
         return new Loom.Uprights(
                 usual.diameter(), inUsualUnit(Math.max(0, usual.gap().mm() - wider), piece));

@@ -1,5 +1,6 @@
 package thrumwright.piece;
 
+import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import thrumwright.block.Shed;
@@ -30,10 +31,10 @@ public record Design(
         Objects.requireNonNull(lastShed);
         Objects.requireNonNull(lastSide);
         if (!(height.mm() > 0 && height.mm() <= 20_000)) {
-            throw new BadMeasure("A design is higher than 0 and at most 20 m, not “" + height + "”.");
+            throw new BadMeasure("design.height", Map.of("height", height));
         }
         if (!(relaxing >= 0 && relaxing <= 0.5)) {
-            throw new BadMeasure("Relaxing lies between 0 % and 50 %.");
+            throw new BadMeasure("design.relaxing", Map.of());
         }
     }
 

@@ -3,6 +3,7 @@ package thrumwright.piece;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
@@ -12,6 +13,7 @@ import thrumwright.block.MaterialRole;
 import thrumwright.block.Posts;
 import thrumwright.block.Setting;
 import thrumwright.block.TakesYarn;
+import thrumwright.measure.Refused;
 import thrumwright.measure.Shown;
 import thrumwright.yarn.Yarn;
 
@@ -55,12 +57,12 @@ public record Piece(
         Set<String> ids = new HashSet<>();
         for (Yarn yarn : yarns) {
             if (!ids.add(yarn.id())) {
-                throw new IllegalArgumentException("There are two yarns with the id “" + yarn.id() + "”.");
+                throw new Refused("yarns.twice", Map.of("id", yarn.id()));
             }
         }
         for (String used : usedYarns(warp, cordId, wasteId, design, start, top)) {
             if (!ids.contains(used)) {
-                throw new IllegalArgumentException("There is no yarn with the id “" + used + "” among the yarns.");
+                throw new Refused("yarns.missing", Map.of("id", used));
             }
         }
     }
@@ -90,7 +92,7 @@ public record Piece(
         return yarns.stream()
                 .filter(yarn -> yarn.id().equals(id))
                 .findFirst()
-                .orElseThrow(() -> new IllegalArgumentException("There is no yarn with the id “" + id + "”."));
+                .orElseThrow(() -> new Refused("yarns.none", Map.of("id", id)));
     }
 
     public Yarn warpYarn() {

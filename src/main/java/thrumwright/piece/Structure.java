@@ -4,6 +4,7 @@ import java.text.Normalizer;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
@@ -11,6 +12,7 @@ import thrumwright.block.Block;
 import thrumwright.block.Material;
 import thrumwright.block.MaterialRole;
 import thrumwright.block.TakesYarn;
+import thrumwright.measure.Refused;
 
 /**
  * A way to begin a piece: a stack of blocks for any piece's start.
@@ -40,7 +42,7 @@ public record Structure(
         Objects.requireNonNull(source);
         Objects.requireNonNull(end);
         if (!id.matches("[a-z0-9-]{1,60}")) {
-            throw new IllegalArgumentException("A structure's id is made of small letters, digits and hyphens.");
+            throw new Refused("structure.id", Map.of());
         }
     }
 

@@ -64,7 +64,7 @@ public final class NewFiles implements AutoCloseable {
     private Path place(Path file) throws IOException, FileProblem {
         Path target = SafeFile.target(file);
         if (Files.isDirectory(target)) {
-            throw new FileProblem(file + " is a folder; give the name of a file in it.", null);
+            throw new FileProblem("file.folder-to-write", Map.of("file", file), null);
         }
         if (Files.exists(target) && !Files.isRegularFile(target)) {
             return target;
@@ -102,8 +102,7 @@ public final class NewFiles implements AutoCloseable {
             try {
                 Files.deleteIfExists(beside);
             } catch (IOException e) {
-                throw new FileProblem(
-                        "The unfinished file " + beside + " couldn't be removed; you may delete it.", e);
+                throw new FileProblem("file.left-over", Map.of("file", beside), e);
             }
         }
     }

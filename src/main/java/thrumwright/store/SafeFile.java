@@ -15,6 +15,8 @@ import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.attribute.PosixFileAttributeView;
+import java.util.Map;
+import thrumwright.measure.Phrase;
 
 /** Reads and writes files so that nothing is lost: the old file is there until the new one is whole. */
 public final class SafeFile {
@@ -24,23 +26,23 @@ public final class SafeFile {
     private SafeFile() {}
 
     /** Trouble that another part of the program had with a file. */
-    public static FileProblem problem(String sentence, Exception cause) {
-        return new FileProblem(sentence, cause);
+    public static FileProblem problem(Phrase why, Exception cause) {
+        return new FileProblem(why, cause);
     }
 
     /** @throws FileProblem if it can't be read, isn't text, or is far too long */
     public static String read(Path file) throws FileProblem {
         if (Files.isDirectory(file)) {
-            throw new FileProblem(file + " is a folder, not a file.", null);
+            throw new FileProblem("file.folder", Map.of("file", file), null);
         }
         try (InputStream in = Files.newInputStream(file)) {
             return text(in, file.toString());
         } catch (NoSuchFileException e) {
-            throw new FileProblem("There is no file " + file + ".", e);
+            throw new FileProblem("file.none", Map.of("file", file), e);
         } catch (AccessDeniedException e) {
-            throw new FileProblem("You aren't allowed to read " + file + ".", e);
+            throw new FileProblem("file.not-allowed", Map.of("file", file), e);
         } catch (IOException e) {
-            throw new FileProblem(file + " can't be read" + reason(e) + ".", e);
+            throw failed("file.unread", file, e);
         }
     }
 
@@ -54,7 +56,7 @@ public final class SafeFile {
     public static String text(InputStream in, String name) throws FileProblem, IOException {
         byte[] bytes = in.readNBytes(MOST_BYTES + 1);
         if (bytes.length > MOST_BYTES) {
-            throw new FileProblem(name + " is far too long to be a piece.", null);
+            throw new FileProblem("file.too-long", Map.of("file", name), null);
         }
         try {
             return StandardCharsets.UTF_8
@@ -63,7 +65,7 @@ public final class SafeFile {
                     .decode(ByteBuffer.wrap(bytes))
                     .toString();
         } catch (CharacterCodingException e) {
-            throw new FileProblem(name + " is not a text file in UTF-8.", e);
+            throw new FileProblem("file.not-text", Map.of("file", name), e);
         }
     }
 
@@ -110,18 +112,19 @@ public final class SafeFile {
     /** That a file can't be written, by what the system threw. */
     static FileProblem unwritable(Path file, IOException problem) {
         if (problem instanceof NoSuchFileException) {
-            return new FileProblem("There is no folder for " + file + ".", problem);
+            return new FileProblem("file.no-folder", Map.of("file", file), problem);
         } else if (problem instanceof AccessDeniedException) {
-            return new FileProblem("You aren't allowed to write " + file + ".", problem);
+            return new FileProblem("file.not-allowed-write", Map.of("file", file), problem);
         }
-        return new FileProblem(
-                file + " can't be written" + reason(problem) + "; the old file is as it was.", problem);
+        return failed("file.unwritten", file, problem);
     }
 
-    /** What the system says, such as that the disk is full. */
-    private static String reason(IOException problem) {
+    /** With what the system says, such as that the disk is full, if it says anything. */
+    private static FileProblem failed(String key, Path file, IOException problem) {
         String said = problem instanceof FileSystemException of ? of.getReason() : problem.getMessage();
-        return said == null || said.isBlank() ? "" : " (" + said + ")";
+        return said == null || said.isBlank()
+                ? new FileProblem(key, Map.of("file", file), problem)
+                : new FileProblem(key + "-why", Map.of("file", file, "why", said), problem);
     }
 
     /** The file itself, though links lead to it; it need not be there. */
@@ -129,7 +132,7 @@ public final class SafeFile {
         Path target = file.toAbsolutePath();
         for (int links = 0; Files.isSymbolicLink(target); links++) {
             if (links == MOST_LINKS) {
-                throw new FileSystemException(file.toString(), null, "its links lead nowhere");
+                throw new FileSystemException(file.toString(), null, new Phrase("file.links").toString());
             }
             target = target.resolveSibling(Files.readSymbolicLink(target));
         }

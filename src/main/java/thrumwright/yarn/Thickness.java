@@ -1,6 +1,7 @@
 package thrumwright.yarn;
 
 import java.util.Locale;
+import java.util.Map;
 import java.util.Objects;
 import thrumwright.measure.BadMeasure;
 import thrumwright.measure.Decimals;
@@ -43,7 +44,7 @@ public sealed interface Thickness {
 
         public Measured {
             if (!(diameter.mm() >= 0.02 && diameter.mm() <= 100)) {
-                throw new BadMeasure("A yarn is between 0.02 mm and 100 mm thick, not “" + diameter + "”.");
+                throw new BadMeasure("thickness.range", Map.of("diameter", diameter));
             }
         }
 
@@ -69,7 +70,7 @@ public sealed interface Thickness {
             Objects.requireNonNull(over);
             double diameter = over.mm() / wraps;
             if (!(wraps > 0 && diameter >= 0.02 && diameter <= 100)) {
-                throw new BadMeasure("Give wraps like “5 in 1 cm” or “10 in 1 in”.");
+                throw new BadMeasure("thickness.wraps", Map.of());
             }
         }
 
@@ -98,10 +99,10 @@ public sealed interface Thickness {
         public Counted {
             Objects.requireNonNull(system);
             if (!(number > 0 && number <= 1_000_000)) {
-                throw new BadMeasure("A count is a number above 0.");
+                throw new BadMeasure("thickness.count", Map.of());
             }
             if (plies < 1 || plies > MOST_PLIES) {
-                throw new BadMeasure("A yarn has 1 to " + MOST_PLIES + " plies.");
+                throw new BadMeasure("thickness.plies", Map.of("most", MOST_PLIES));
             }
         }
 

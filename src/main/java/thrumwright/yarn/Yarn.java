@@ -1,5 +1,6 @@
 package thrumwright.yarn;
 
+import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import thrumwright.measure.BadMeasure;
@@ -119,8 +120,8 @@ public record Yarn(
     private void believe(Sample measured) {
         double share = measured.beaten() / diameter();
         if (share > MOST_OF_IT || share < LEAST_OF_IT) {
-            throw new BadMeasure("“" + measured.picks() + " picks in " + measured.height() + "” can't be of a yarn so "
-                    + (share > MOST_OF_IT ? "thin" : "thick") + ": look at both measures again.");
+            String key = share > MOST_OF_IT ? "sample.yarn-thin" : "sample.yarn-thick";
+            throw new BadMeasure(key, Map.of("picks", measured.picks(), "height", measured.height()));
         }
     }
 
