@@ -154,8 +154,7 @@ final class PieceFinder {
     private void reference() {
         if (piece.habits().widthsOf() == Habits.WidthsOf.LOOM
                 && piece.loom().uprights().isEmpty()) {
-            found.add(
-                    Finding.of(Code.WIDTHS_OF_WARP, Map.of()).mendedBy(Optional.of(new Repair.WidthsOfWarp())));
+            found.add(Finding.of(Code.WIDTHS_OF_WARP, Map.of()).mendedBy(Optional.of(new Repair.WidthsOfWarp())));
         }
     }
 
@@ -178,9 +177,13 @@ final class PieceFinder {
         found.add(Finding.of(
                 Code.YARN_USED_UNLIKELY,
                 Map.of(
-                        "yarn", new OfYarn(yarn),
-                        "picks", new OfCount(usage.picks()),
-                        "used", cut(usage.length().mm()),
-                        "worked", cut(piece.setting(yarn).plain(usage.picks())))));
+                        "yarn",
+                        new OfYarn(yarn),
+                        "picks",
+                        new OfCount(usage.picks()),
+                        "used",
+                        cut(usage.length().mm()),
+                        "worked",
+                        cut(piece.setting(yarn).plain(usage.picks())))));
     }
 }

@@ -75,7 +75,8 @@ final class RepairFinder {
 
     /** A pick more in the band before; where no band comes before, the next shed. */
     Optional<Repair> sameShed(BlockPlan block) {
-        Optional<Repair> next = Optional.of(new Repair.NextShed(source(), block.block().id()));
+        Optional<Repair> next =
+                Optional.of(new Repair.NextShed(source(), block.block().id()));
         for (int i = end.blocks().indexOf(block) - 1; i >= 0; i--) {
             Optional<Work> before = end.blocks().get(i).work();
             if (before.isPresent()) {
@@ -103,15 +104,12 @@ final class RepairFinder {
 
     /** A waste band just outside whatever stays and its fringe. */
     Optional<Repair> noWaste() {
-        return leftOut(RepairFinder::waste)
-                .or(() -> {
-                    int at = first(
-                            end.inward(),
-                            block -> block.stays()
-                                    || block.block().finish().isPresent()
-                                    || fold(block.block()));
-                    return add(at, "plain-waste", WASTE_PICKS);
-                });
+        return leftOut(RepairFinder::waste).or(() -> {
+            int at = first(
+                    end.inward(),
+                    block -> block.stays() || block.block().finish().isPresent() || fold(block.block()));
+            return add(at, "plain-waste", WASTE_PICKS);
+        });
     }
 
     /** A stiff band next to the outermost row, inside it if that is the one that holds the weave. */
@@ -187,7 +185,8 @@ final class RepairFinder {
 
     /** All finishes but the one that counts. */
     Optional<Repair> severalFinishes(Finish finish) {
-        List<String> others = others(block -> block.finish().isPresent(), finish.block().id());
+        List<String> others =
+                others(block -> block.finish().isPresent(), finish.block().id());
         return Optional.of(new Repair.TakeAway(source(), others, true));
     }
 

@@ -62,7 +62,8 @@ public final class ComparisonWords {
         return switch (aspect) {
             case KIND -> both("pair.kind", words.kind(start.block()), words.kind(top.block()));
             case WORKING ->
-                start.block().of(ways)
+                start.block()
+                        .of(ways)
                         .flatMap(one -> top.block().of(ways).map(other -> both("pair.working", one, other)))
                         .orElseGet(() -> phrases.say("pair.working-otherwise"));
             case HEIGHT -> height(start, top);
