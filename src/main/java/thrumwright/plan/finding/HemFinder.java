@@ -39,7 +39,7 @@ final class HemFinder {
 
     List<Finding> all() {
         long folds = end.blocks().stream()
-                .filter(block -> RepairFinder.fold(block.block()))
+                .filter(block -> block.fold().isPresent())
                 .count();
         if (folds > 1) {
             add(Code.SEVERAL_FOLDS, Map.of(), repairs.severalFolds(hem));
