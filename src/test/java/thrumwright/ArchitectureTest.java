@@ -9,6 +9,7 @@ import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.fields;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noFields;
+import static com.tngtech.archunit.library.Architectures.layeredArchitecture;
 import static com.tngtech.archunit.library.GeneralCodingRules.ACCESS_STANDARD_STREAMS;
 import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
 import static org.junit.jupiter.api.Assertions.assertAll;
@@ -74,6 +75,30 @@ class ArchitectureTest {
     @ArchTest
     static final ArchRule NO_CYCLES =
             slices().matching("thrumwright.(*)..").should().beFreeOfCycles();
+
+    /** Numbers first, then what differs, then what is amiss, and only then how it is said. */
+    @ArchTest
+    static void eachRoomOfThePlanOnlyUsesThoseBeforeIt(JavaClasses program) {
+        layeredArchitecture()
+                .consideringOnlyDependenciesInAnyPackage("thrumwright.plan..")
+                .layer("plan")
+                .definedBy("thrumwright.plan")
+                .layer("comparison")
+                .definedBy("thrumwright.plan.comparison..")
+                .layer("finding")
+                .definedBy("thrumwright.plan.finding..")
+                .layer("words")
+                .definedBy("thrumwright.plan.words..")
+                .whereLayer("plan")
+                .mayNotAccessAnyLayer()
+                .whereLayer("comparison")
+                .mayOnlyAccessLayers("plan")
+                .whereLayer("finding")
+                .mayOnlyAccessLayers("plan", "comparison")
+                .ensureAllClassesAreContainedInArchitectureIgnoring(
+                        describe("outside the plan", one -> !one.getPackageName().startsWith("thrumwright.plan")))
+                .check(program);
+    }
 
     @ArchTest
     static final ArchRule ONLY_THE_STORE_KNOWS_JSON = only(STORE).mayUse("com.fasterxml..");

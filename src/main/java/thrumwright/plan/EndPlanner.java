@@ -1,19 +1,19 @@
 package thrumwright.plan;
 
 import java.util.ArrayList;
+import java.util.IdentityHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import thrumwright.block.Amount;
 import thrumwright.block.Block;
-import thrumwright.block.Cases;
 import thrumwright.block.Course;
 import thrumwright.block.EdgeFinish;
 import thrumwright.block.HemFold;
 import thrumwright.block.OpenWarp;
-import thrumwright.block.Row;
 import thrumwright.block.Setting;
 import thrumwright.block.Soumak;
 import thrumwright.block.Turning;
-import thrumwright.block.UsualCases;
 import thrumwright.block.WrappedTassels;
 import thrumwright.block.YarnBlock;
 import thrumwright.measure.Length;
@@ -23,36 +23,22 @@ import thrumwright.yarn.Yarn;
 
 /** Plans one end, from the bottom up. */
 final class EndPlanner {
-    /** Height on the loom of what isn't woven, mm. */
-    private static final Cases<Double> BARE_HEIGHT = new UsualCases<>() {
-        @Override
-        protected Double usual(Block block) {
-            return 0.0;
-        }
-
-        @Override
-        public Double openWarp(OpenWarp open) {
-            return open.height().mm();
-        }
-    };
-
     private final Piece piece;
     private final Place place;
-    private final Cases<Optional<Wrapping>> wrapping = new UsualCases<>() {
-        @Override
-        protected Optional<Wrapping> usual(Block block) {
-            return Optional.empty();
-        }
+    private final double reference;
+    private final Map<Yarn, Laid> laid = new IdentityHashMap<>();
 
-        @Override
-        public Optional<Wrapping> wrappedTassels(WrappedTassels tassels) {
-            return Optional.of(wrapped(tassels));
-        }
-    };
+    /** How a yarn lies on this warp. */
+    private record Laid(Setting setting, double ease) {}
 
     EndPlanner(Piece piece, Place place) {
         this.piece = piece;
         this.place = place;
+        this.reference = piece.reference();
+    }
+
+    private Laid laid(Yarn yarn) {
+        return laid.computeIfAbsent(yarn, one -> new Laid(piece.setting(one), piece.ease(one)));
     }
 
     /** The blocks in their places, each going on from the one before. */
@@ -88,21 +74,26 @@ final class EndPlanner {
     }
 
     private BlockPlan block(Block block, double bottom, Course before) {
-        Optional<Work> work = block.woven().map(woven -> work(woven, before));
-        double height = work.isPresent() ? work.get().height() : block.of(BARE_HEIGHT);
-        return new BlockPlan(block, bottom, height, work, block.of(wrapping));
+        Optional<YarnBlock> woven = block.woven();
+        if (woven.isPresent()) {
+            Work work = work(woven.get(), before);
+            return new BlockPlan(block, bottom, work.height(), Optional.of(work), Optional.empty());
+        }
+        return new BlockPlan(block, bottom, bareHeight(block), Optional.empty(), wrapping(block));
+    }
+
+    /** Of what isn't woven, mm: a finish stands at the edge, and only open warp has a height of its own. */
+    private static double bareHeight(Block block) {
+        Optional<Amount> stacked = block.finish().isPresent() ? Optional.empty() : block.extent();
+        return stacked.map(amount -> amount.length().mm()).orElse(0.0);
     }
 
     private Work work(YarnBlock block, Course before) {
         Yarn yarn = piece.yarnOf(block, place);
-        Setting setting = block.worked(piece.setting(yarn));
-        List<Row> rows = block.rows(setting, before);
-        return new Work(
-                block,
-                yarn,
-                setting,
-                rows,
-                Cut.of(block, setting, piece.habits(), piece.ease(yarn), piece.reference()));
+        Laid plain = laid(yarn);
+        Setting setting = block.worked(plain.setting());
+        Cut cut = Cut.of(block, setting, piece.habits(), plain.ease(), reference);
+        return new Work(block, yarn, setting, block.rows(setting, before), cut);
     }
 
     /** The outer line of the outermost block that stays; the line next to the design if none does. */
@@ -141,14 +132,18 @@ final class EndPlanner {
         return new Finish(
                 block,
                 block.groups(piece.warp().ends()),
-                block.freeWarp(piece.setting(piece.warpYarn())),
+                block.freeWarp(laid(piece.warpYarn()).setting()),
                 free,
                 wrapping);
     }
 
-    private Wrapping wrapped(WrappedTassels tassels) {
+    private Optional<Wrapping> wrapping(Block block) {
+        if (!(block instanceof WrappedTassels tassels)) {
+            return Optional.empty();
+        }
         Yarn yarn = piece.yarnOf(tassels, place);
-        return Wrapping.of(tassels, yarn, piece.setting(yarn), piece.habits(), piece.ease(yarn), piece.reference());
+        Laid own = laid(yarn);
+        return Optional.of(Wrapping.of(tassels, yarn, own.setting(), piece.habits(), own.ease(), reference));
     }
 
     /** Of several folds the outermost counts. */
@@ -156,8 +151,9 @@ final class EndPlanner {
         boolean start = place == Place.START;
         for (int i = 0; i < blocks.size(); i++) {
             int index = start ? i : blocks.size() - 1 - i;
-            if (blocks.get(index).block() instanceof HemFold fold) {
-                return Optional.of(hem(fold, blocks, index, edge, finish));
+            Optional<HemFold> fold = blocks.get(index).fold();
+            if (fold.isPresent()) {
+                return Optional.of(hem(fold.get(), blocks, index, edge, finish));
             }
         }
         return Optional.empty();
@@ -183,10 +179,10 @@ final class EndPlanner {
                 band,
                 turned,
                 finish,
-                piece.setting(piece.warpYarn()),
+                laid(piece.warpYarn()).setting(),
                 piece.warp().clothWidth(),
                 piece.habits().step(),
-                piece.reference());
+                reference);
     }
 
     /** What stays between the hem's outer edge and the fold's line. */

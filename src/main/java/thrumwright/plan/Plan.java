@@ -12,13 +12,7 @@ import thrumwright.piece.Place;
  * @param afterDesign the design's last pick, given or assumed, from which the top goes on
  * @param totals in the order of the piece's yarns, those used only
  */
-public record Plan(
-        Piece piece,
-        EndPlan start,
-        EndPlan top,
-        Course afterDesign,
-        Budget budget,
-        List<YarnTotal> totals) {
+public record Plan(Piece piece, EndPlan start, EndPlan top, Course afterDesign, Budget budget, List<YarnTotal> totals) {
     public Plan {
         totals = List.copyOf(totals);
     }
@@ -57,4 +51,5 @@ public record Plan(
     /** Finished height without fringes, mm: the design off the loom and what both ends show in front. */
     public double finishedHeight() {
         return piece.design().height().mm() + start.inFront() + top.inFront();
-    }}
+    }
+}

@@ -112,7 +112,9 @@ final class SheetWriter {
     }
 
     private List<String> findings() {
-        return Findings.of(plan).all().stream().map(new FindingWords(locale, shown)::say).toList();
+        return Findings.of(plan).all().stream()
+                .map(new FindingWords(locale, shown)::say)
+                .toList();
     }
 
     /** What all cuts of a piece include. */

@@ -102,11 +102,15 @@ class MeasuredTest {
         assertThat(Findings.of(Plan.of(woven("228 mm"))).all())
                 .extracting(Finding::code)
                 .doesNotContain(Code.DRAWS_IN);
-        assertThat(Findings.of(Plan.of(woven("21 cm"))).all()).extracting(Finding::code).contains(Code.DRAWS_IN);
+        assertThat(Findings.of(Plan.of(woven("21 cm"))).all())
+                .extracting(Finding::code)
+                .contains(Code.DRAWS_IN);
         Plan odd = Plan.of(woven("11 cm"));
         assertThat(Findings.of(odd).all()).extracting(Finding::code).contains(Code.WOVEN_WIDTH_UNLIKELY);
         assertThat(odd.finishedWidth()).isCloseTo(240, within(1e-9));
-        assertThat(Findings.of(Plan.of(woven("29 cm"))).all()).extracting(Finding::code).contains(Code.WOVEN_WIDTH_UNLIKELY);
+        assertThat(Findings.of(Plan.of(woven("29 cm"))).all())
+                .extracting(Finding::code)
+                .contains(Code.WOVEN_WIDTH_UNLIKELY);
         assertThat(woven("25 cm").warp().drawIn()).isNegative();
     }
 

@@ -430,7 +430,9 @@ class PlanTest {
         List<Finding> findings = Findings.of(Plan.of(piece)).all();
         assertThat(findings)
                 .allSatisfy(
-                        finding -> assertThat(FindingWords.of(piece, Locale.UK).say(finding)).endsWith(".").doesNotContain("{"));
+                        finding -> assertThat(FindingWords.of(piece, Locale.UK).say(finding))
+                                .endsWith(".")
+                                .doesNotContain("{"));
         return findings.stream().map(Finding::code).toList();
     }
 }

@@ -49,7 +49,8 @@ class PublishedChecksTest {
         Piece hard = panel.withYarns(panel.yarns().stream()
                 .map(yarn -> yarn.withThickness(measured).withFirmness(Firmness.HARD))
                 .toList());
-        assertThat(new Recommendations(hard, Locale.UK).sett().get(1).value() * INCH).isCloseTo(26, within(1e-9));
+        assertThat(new Recommendations(hard, Locale.UK).sett().get(1).value() * INCH)
+                .isCloseTo(26, within(1e-9));
     }
 
     /**

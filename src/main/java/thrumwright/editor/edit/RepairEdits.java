@@ -57,8 +57,8 @@ public final class RepairEdits {
         List<Finding> before = Findings.of(plan).all();
         return after.stream().noneMatch(other -> same(other, finding))
                 && after.stream()
-                        .noneMatch(other ->
-                                matters(other, plan) && before.stream().noneMatch(had -> same(had, other)));
+                        .noneMatch(
+                                other -> matters(other, plan) && before.stream().noneMatch(had -> same(had, other)));
     }
 
     /** Whether two findings are about the same thing. */

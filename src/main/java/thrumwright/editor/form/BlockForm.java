@@ -287,7 +287,8 @@ final class BlockForm {
                         .orElse(""),
                 (part, typed) -> part.withSupport(thickened(
                         part, Typing.lengthOrNone(typed, desk.session().piece()))));
-        panel.prose(() -> Advising.fold(desk.session().plan(), place, desk.texts().locale()));
+        panel.prose(
+                () -> Advising.fold(desk.session().plan(), place, desk.texts().locale()));
     }
 
     private void turning(FieldPanel.Section<HemFold> fold) {

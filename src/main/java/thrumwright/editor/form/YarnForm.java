@@ -235,7 +235,8 @@ final class YarnForm {
         panel.prose(() -> desk.session().shown().yarns().stream()
                 .filter(known -> known.id().equals(id))
                 .findFirst()
-                .map(known -> Advising.yarn(desk.session().shown(), known, desk.texts().locale()))
+                .map(known -> Advising.yarn(
+                        desk.session().shown(), known, desk.texts().locale()))
                 .orElse(""));
     }
 

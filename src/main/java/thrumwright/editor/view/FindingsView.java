@@ -116,8 +116,7 @@ public final class FindingsView {
 
     private boolean looksLike(List<Offer> offers) {
         return offers.size() == shown.size()
-                && IntStream.range(0, offers.size())
-                        .allMatch(i -> offers.get(i).looksLike(shown.get(i)));
+                && IntStream.range(0, offers.size()).allMatch(i -> offers.get(i).looksLike(shown.get(i)));
     }
 
     private void fill() {

@@ -36,7 +36,8 @@ public record EndComparison(List<BlockPair> pairs, List<FrontDifference> front) 
 
     private static List<BlockPair> pairs(Plan plan) {
         List<BlockPair> pairs = new ArrayList<>();
-        for (Line<BlockPlan> line : Alignment.of(plan.start().inward(), plan.top().inward(), EndComparison::likeness)) {
+        for (Line<BlockPlan> line :
+                Alignment.of(plan.start().inward(), plan.top().inward(), EndComparison::likeness)) {
             pairs.add(BlockPair.of(line.left(), line.right()));
         }
         return pairs;

@@ -43,18 +43,8 @@ public sealed interface FrontDifference {
      * @param start in mm; empty if that end has no hem
      * @param top in mm; empty if that end has no hem
      */
-    record Depths(Optional<Double> start, Optional<Double> top) implements FrontDifference {
-        public Depths {
-            Objects.requireNonNull(start);
-            Objects.requireNonNull(top);
-        }
-    }
+    record Depths(Optional<Double> start, Optional<Double> top) implements FrontDifference {}
 
     /** Fringes; empty where none hangs. */
-    record Fringes(Optional<Finish> start, Optional<Finish> top) implements FrontDifference {
-        public Fringes {
-            Objects.requireNonNull(start);
-            Objects.requireNonNull(top);
-        }
-    }
+    record Fringes(Optional<Finish> start, Optional<Finish> top) implements FrontDifference {}
 }

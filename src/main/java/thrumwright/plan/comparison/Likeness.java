@@ -10,8 +10,8 @@ import thrumwright.block.OpenWarp;
 import thrumwright.block.OrderingCord;
 import thrumwright.block.PlainBand;
 import thrumwright.block.Tag;
-import thrumwright.block.UsualCases;
 import thrumwright.block.Use;
+import thrumwright.block.UsualCases;
 import thrumwright.measure.Length;
 import thrumwright.measure.Unit;
 
@@ -19,7 +19,7 @@ import thrumwright.measure.Unit;
 final class Likeness {
     private static final Tag NOBODY = Tag.of("any");
     private static final Use ANY = Use.of(MaterialRole.WEFT);
-    private static final PlainBand PLAIN = 
+    private static final PlainBand PLAIN =
             new PlainBand(NOBODY, ANY, PlainBand.Purpose.PLAIN, new Amount.Picks(1), Optional.empty());
 
     private static final Cases<Block> BARE = new UsualCases<>() {

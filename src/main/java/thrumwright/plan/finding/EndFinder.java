@@ -107,11 +107,7 @@ final class EndFinder {
             List<Row> rows = block.work().get().rows();
             Optional<Shed> first = rows.get(0).shed();
             if (first.isPresent() && first.equals(last)) {
-                about(
-                        Code.SAME_SHED,
-                        block.block(),
-                        Map.of("shed", new OfShed(first.get())),
-                        repairs.sameShed(block));
+                about(Code.SAME_SHED, block.block(), Map.of("shed", new OfShed(first.get())), repairs.sameShed(block));
             }
             last = rows.get(rows.size() - 1).shed();
         }
@@ -144,10 +140,7 @@ final class EndFinder {
             } else if (block.block().finish().isPresent()) {
                 about(Code.FINISH_ON_LOOPS, block.block(), Map.of());
             } else if (block.comesOut()) {
-                about(
-                        Code.OUT_OF_LOOPS,
-                        block.block(),
-                        Map.of("height", height(block.height())));
+                about(Code.OUT_OF_LOOPS, block.block(), Map.of("height", height(block.height())));
             }
         }
     }
@@ -155,10 +148,7 @@ final class EndFinder {
     private void standingOut(WarpLoops loops) {
         double out = loops.standOut(piece.setting(piece.warpYarn()));
         if (out > LOOSE) {
-            about(
-                    Code.LOOPS_STAND_OUT,
-                    loops,
-                    Map.of("out", fine(out), "held", new OfLoops(loops)));
+            about(Code.LOOPS_STAND_OUT, loops, Map.of("out", fine(out), "held", new OfLoops(loops)));
         }
     }
 

@@ -39,9 +39,7 @@ public record Findings(List<Finding> all) {
     }
 
     private static boolean covers(Finding said, Finding top) {
-        return said.code() == top.code()
-                && said.blockId().equals(top.blockId())
-                && !OF_EACH_END.contains(top.code());
+        return said.code() == top.code() && said.blockId().equals(top.blockId()) && !OF_EACH_END.contains(top.code());
     }
 
     public boolean has(Severity severity) {

@@ -39,7 +39,7 @@ final class HemFinder {
 
     List<Finding> all() {
         long folds = end.blocks().stream()
-                .filter(block -> RepairFinder.fold(block.block()))
+                .filter(block -> block.fold().isPresent())
                 .count();
         if (folds > 1) {
             add(Code.SEVERAL_FOLDS, Map.of(), repairs.severalFolds(hem));
@@ -69,8 +69,8 @@ final class HemFinder {
         double deepest = deepest();
         // where rounding would hide on which side of a limit it lies
         boolean near = Math.abs(depth - SHALLOW) < 0.5 || Math.abs(depth - deepest) < 0.5;
-        Map<String, Value> values = Map.of(
-                "depth", near ? fine(depth) : height(depth), "least", height(SHALLOW), "most", height(deepest));
+        Map<String, Value> values =
+                Map.of("depth", near ? fine(depth) : height(depth), "least", height(SHALLOW), "most", height(deepest));
         if (depth < SHALLOW) {
             add(Code.HEM_SHALLOW, values, repairs.hemDepth(SHALLOW - depth));
         } else if (depth > deepest) {
@@ -114,7 +114,8 @@ final class HemFinder {
 
     private void band(SewnBand band) {
         // to cover all and to take what it is to take
-        double least = Math.max(band.needed(), hem.sleeve().map(Hem.Sleeve::depth).orElse(0.0));
+        double least =
+                Math.max(band.needed(), hem.sleeve().map(Hem.Sleeve::depth).orElse(0.0));
         Map<String, Value> values = Map.of(
                 "width", height(band.width()),
                 "turned", height(band.turned()),

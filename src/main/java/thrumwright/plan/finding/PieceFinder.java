@@ -1,9 +1,7 @@
 package thrumwright.plan.finding;
 
-import static thrumwright.plan.finding.Value.cut;
 import static thrumwright.plan.finding.Value.fine;
 import static thrumwright.plan.finding.Value.height;
-import static thrumwright.plan.finding.Value.total;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -21,8 +19,8 @@ import thrumwright.plan.Plan;
 import thrumwright.plan.YarnTotal;
 import thrumwright.plan.comparison.Front;
 import thrumwright.plan.finding.Finding.Code;
-import thrumwright.plan.finding.Value.OfCount;
-import thrumwright.plan.finding.Value.OfShare;
+import thrumwright.plan.finding.Value.Grain;
+import thrumwright.plan.finding.Value.OfNumber;
 import thrumwright.plan.finding.Value.OfShed;
 import thrumwright.plan.finding.Value.OfSide;
 import thrumwright.plan.finding.Value.OfYarn;
@@ -118,9 +116,9 @@ final class PieceFinder {
                         Code.STOCK_SHORT,
                         Map.of(
                                 "yarn", new OfYarn(total.yarn()),
-                                "needed", total(total.length()),
-                                "stock", total(stock),
-                                "short", total(total.length() - stock))));
+                                "needed", new OfNumber(total.length(), Grain.TOTAL),
+                                "stock", new OfNumber(stock, Grain.TOTAL),
+                                "short", new OfNumber(total.length() - stock, Grain.TOTAL))));
             }
         }
         return found;
@@ -154,8 +152,7 @@ final class PieceFinder {
     private void reference() {
         if (piece.habits().widthsOf() == Habits.WidthsOf.LOOM
                 && piece.loom().uprights().isEmpty()) {
-            found.add(
-                    Finding.of(Code.WIDTHS_OF_WARP, Map.of()).mendedBy(Optional.of(new Repair.WidthsOfWarp())));
+            found.add(Finding.of(Code.WIDTHS_OF_WARP, Map.of()).mendedBy(Optional.of(new Repair.WidthsOfWarp())));
         }
     }
 
@@ -163,9 +160,9 @@ final class PieceFinder {
     private void wovenWidth() {
         piece.warp().woven().ifPresent(woven -> {
             Map<String, Value> values = Map.of(
-                    "woven", cut(woven.mm()),
-                    "nominal", cut(piece.warp().nominalWidth()),
-                    "share", new OfShare(piece.warp().drawIn()));
+                    "woven", new OfNumber(woven.mm(), Grain.CUT),
+                    "nominal", new OfNumber(piece.warp().nominalWidth(), Grain.CUT),
+                    "share", new OfNumber(piece.warp().drawIn(), Grain.SHARE));
             if (!piece.warp().wovenLikely()) {
                 found.add(Finding.of(Code.WOVEN_WIDTH_UNLIKELY, values));
             } else if (piece.warp().drawIn() > MUCH_DRAW_IN) {
@@ -178,9 +175,13 @@ final class PieceFinder {
         found.add(Finding.of(
                 Code.YARN_USED_UNLIKELY,
                 Map.of(
-                        "yarn", new OfYarn(yarn),
-                        "picks", new OfCount(usage.picks()),
-                        "used", cut(usage.length().mm()),
-                        "worked", cut(piece.setting(yarn).plain(usage.picks())))));
+                        "yarn",
+                        new OfYarn(yarn),
+                        "picks",
+                        new OfNumber(usage.picks(), Grain.COUNT),
+                        "used",
+                        new OfNumber(usage.length().mm(), Grain.CUT),
+                        "worked",
+                        new OfNumber(piece.setting(yarn).plain(usage.picks()), Grain.CUT))));
     }
 }

@@ -5,7 +5,6 @@ import java.util.Optional;
 import java.util.function.Predicate;
 import thrumwright.block.Amount;
 import thrumwright.block.Block;
-import thrumwright.block.HemFold;
 import thrumwright.block.PlainBand;
 import thrumwright.block.PlainBand.Purpose;
 import thrumwright.piece.Loom;
@@ -61,10 +60,6 @@ final class RepairFinder {
         return band(block).filter(band -> band.purpose() == purpose).isPresent();
     }
 
-    static boolean fold(Block block) {
-        return block instanceof HemFold;
-    }
-
     static boolean waste(Block block) {
         return block.comesOut() && band(block).isPresent();
     }
@@ -75,7 +70,8 @@ final class RepairFinder {
 
     /** A pick more in the band before; where no band comes before, the next shed. */
     Optional<Repair> sameShed(BlockPlan block) {
-        Optional<Repair> next = Optional.of(new Repair.NextShed(source(), block.block().id()));
+        Optional<Repair> next =
+                Optional.of(new Repair.NextShed(source(), block.block().id()));
         for (int i = end.blocks().indexOf(block) - 1; i >= 0; i--) {
             Optional<Work> before = end.blocks().get(i).work();
             if (before.isPresent()) {
@@ -96,29 +92,26 @@ final class RepairFinder {
     Optional<Repair> nothingHolds() {
         return leftOut(block -> block.holds() && !block.comesOut()).or(() -> {
             List<BlockPlan> inward = end.inward();
-            int at = first(inward, block -> block.stays() || fold(block.block()));
+            int at = first(inward, block -> block.stays() || block.fold().isPresent());
             return add(at, "twining", 1);
         });
     }
 
     /** A waste band just outside whatever stays and its fringe. */
     Optional<Repair> noWaste() {
-        return leftOut(RepairFinder::waste)
-                .or(() -> {
-                    int at = first(
-                            end.inward(),
-                            block -> block.stays()
-                                    || block.block().finish().isPresent()
-                                    || fold(block.block()));
-                    return add(at, "plain-waste", WASTE_PICKS);
-                });
+        return leftOut(RepairFinder::waste).or(() -> {
+            int at = first(
+                    end.inward(),
+                    block -> block.stays() || block.block().finish().isPresent() || block.fold().isPresent());
+            return add(at, "plain-waste", WASTE_PICKS);
+        });
     }
 
     /** A stiff band next to the outermost row, inside it if that is the one that holds the weave. */
     Optional<Repair> noStiffBand() {
         return leftOut(block -> band(block, Purpose.STIFF)).or(() -> {
             List<BlockPlan> inward = end.inward();
-            int at = first(inward, block -> block.stays() || fold(block.block()));
+            int at = first(inward, block -> block.stays() || block.fold().isPresent());
             boolean inside = at < inward.size() && inward.get(at).block().holds();
             return add(inside ? at + 1 : at, "plain-stiff", STIFF_PICKS);
         });
@@ -158,7 +151,7 @@ final class RepairFinder {
     /** The band that gives a hem its depth: the facing, else the stiff band; nothing if there are several of them. */
     private Optional<BlockPlan> hemBand() {
         List<BlockPlan> inward = end.inward();
-        int fold = first(inward, block -> fold(block.block()));
+        int fold = first(inward, block -> block.fold().isPresent());
         for (Purpose purpose : List.of(Purpose.FACING, Purpose.STIFF)) {
             List<BlockPlan> bands = inward.subList(0, fold).stream()
                     .filter(block -> block.stays() && band(block.block(), purpose))
@@ -182,20 +175,21 @@ final class RepairFinder {
 
     /** All folds but the one that counts. */
     Optional<Repair> severalFolds(Hem hem) {
-        return Optional.of(new Repair.TakeAway(source(), others(RepairFinder::fold, hem.blockId()), false));
+        return Optional.of(new Repair.TakeAway(source(), others(block -> block.fold().isPresent(), hem.blockId()), false));
     }
 
     /** All finishes but the one that counts. */
     Optional<Repair> severalFinishes(Finish finish) {
-        List<String> others = others(block -> block.finish().isPresent(), finish.block().id());
+        List<String> others =
+                others(block -> block.block().finish().isPresent(), finish.block().id());
         return Optional.of(new Repair.TakeAway(source(), others, true));
     }
 
-    private List<String> others(Predicate<Block> alike, String kept) {
+    private List<String> others(Predicate<BlockPlan> alike, String kept) {
         return end.blocks().stream()
-                .map(BlockPlan::block)
-                .filter(block -> alike.test(block) && !block.id().equals(kept))
-                .map(Block::id)
+                .filter(alike)
+                .map(block -> block.block().id())
+                .filter(id -> !id.equals(kept))
                 .toList();
     }
 

@@ -20,8 +20,6 @@ record RuleLengths(UnitSystem units) {
     Optional<Length> down(double mm) {
         double parts = Math.floor(mm / part() + 1e-9);
         boolean inches = units == UnitSystem.INCHES;
-        return parts < 1
-                ? Optional.empty()
-                : Optional.of(Length.of(inches ? parts / 16 : parts / 10, units.usual()));
+        return parts < 1 ? Optional.empty() : Optional.of(Length.of(inches ? parts / 16 : parts / 10, units.usual()));
     }
 }

@@ -3,13 +3,18 @@ package thrumwright.plan.words;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import thrumwright.block.Lean;
 import thrumwright.measure.Phrases;
 import thrumwright.measure.Shown;
 import thrumwright.plan.BlockPlan;
+import thrumwright.plan.Finish;
 import thrumwright.plan.Work;
-import thrumwright.plan.comparison.BlockPair;
 import thrumwright.plan.comparison.BlockPair.Aspect;
+import thrumwright.plan.comparison.BlockPair;
 import thrumwright.plan.comparison.EndComparison;
+import thrumwright.plan.comparison.FrontBand;
 import thrumwright.plan.comparison.FrontDifference;
 import thrumwright.yarn.Yarn;
 
@@ -19,7 +24,6 @@ public final class ComparisonWords {
     private final Words words;
     private final Shown shown;
     private final WayWords ways;
-    private final FrontWords fronts;
 
     /**
      * @param locale the language wanted; where there is no text in it, English
@@ -30,7 +34,6 @@ public final class ComparisonWords {
         this.words = new Words(locale);
         this.shown = shown;
         this.ways = new WayWords(phrases, words, shown);
-        this.fronts = new FrontWords(phrases, ways, shown);
     }
 
     /** “Both ends look alike from the front.”, or one sentence for each difference. */
@@ -38,12 +41,123 @@ public final class ComparisonWords {
         if (comparison.alike()) {
             return List.of(phrases.say("front.alike"));
         }
-        return comparison.front().stream().map(fronts::front).toList();
+        return comparison.front().stream().map(this::front).toList();
     }
 
     /** One difference of the finished fronts. */
     public String front(FrontDifference difference) {
-        return fronts.front(difference);
+        if (difference instanceof FrontDifference.Bands bands) {
+            return bands(bands);
+        } else if (difference instanceof FrontDifference.Depths depths) {
+            return either(
+                    depths.start().map(shown::height),
+                    depths.top().map(shown::height),
+                    "depth",
+                    List.of("front.hems", "front.hem-start-only", "front.hem-top-only"));
+        }
+        return fringes((FrontDifference.Fringes) difference);
+    }
+
+    private String fringes(FrontDifference.Fringes fringes) {
+        Optional<String> start = fringes.start().map(finish -> fringe(finish, ""));
+        Optional<String> top = fringes.top().map(finish -> fringe(finish, ""));
+        if (start.equals(top)) {
+            start = fringes.start().map(finish -> fringe(finish, ".colour"));
+            top = fringes.top().map(finish -> fringe(finish, ".colour"));
+        }
+        return either(
+                start, top, "fringe", List.of("front.fringes", "front.fringe-start-only", "front.fringe-top-only"));
+    }
+
+    /** @param more which words for the yarn that it is wrapped with, if it is */
+    private String fringe(Finish finish, String more) {
+        String bare = ways.fringe(finish.block());
+        return finish.wrapping()
+                .map(wrapping -> phrases.say(
+                        "fringe.wrapped" + more,
+                        Map.of(
+                                "fringe", bare,
+                                "height", shown.height(wrapping.height()),
+                                "yarn", wrapping.yarn().name(),
+                                "colour", wrapping.yarn().colour().text())))
+                .orElse(bare);
+    }
+
+    /** @param keys for both, for the start's only, for the top's only */
+    private String either(Optional<String> start, Optional<String> top, String one, List<String> keys) {
+        if (start.isPresent() && top.isPresent()) {
+            return phrases.say(keys.get(0), Map.of("start", start.get(), "top", top.get()));
+        }
+        return start.map(text -> phrases.say(keys.get(1), Map.of(one, text)))
+                .orElseGet(() -> phrases.say(keys.get(2), Map.of(one, top.orElseThrow())));
+    }
+
+    private String bands(FrontDifference.Bands bands) {
+        if (bands.start().isEmpty() || bands.top().isEmpty()) {
+            String key = bands.top().isEmpty() ? "front.start-only" : "front.top-only";
+            FrontBand band = bands.start().or(bands::top).orElseThrow();
+            return phrases.say(key, Map.of("band", seen("seen", band)));
+        }
+        FrontBand start = bands.start().get();
+        FrontBand top = bands.top().get();
+        if (bands.only(FrontDifference.Sight.LEAN)) {
+            return lean(start, top);
+        }
+        for (String key : List.of("seen", "seen.rows", "seen.way")) {
+            String one = seen(key, start);
+            String other = seen(key, top);
+            if (!one.equals(other)) {
+                return phrases.say("front.bands", Map.of("start", one, "top", other));
+            }
+        }
+        return phrases.say("front.bands", Map.of("start", seen("seen.colour", start), "top", seen("seen.colour", top)));
+    }
+
+    private String seen(String key, FrontBand band) {
+        if (band.open()) {
+            return phrases.say("seen.open", Map.of("height", shown.height(band.height())));
+        }
+        return phrases.say(
+                key,
+                Map.of(
+                        "height", shown.height(band.height()),
+                        "band", name(band),
+                        "yarn", band.yarn().orElseThrow().name(),
+                        "colour", band.yarn().orElseThrow().colour().text(),
+                        "rows", shown.halves(band.rows()),
+                        "way", band.block().of(ways).orElse("")));
+    }
+
+    /** What such a band is called in a sentence. */
+    private String name(FrontBand band) {
+        return phrases.say("band." + band.pattern().key());
+    }
+
+    /** Leans as they are seen: those of the top, which are kept turned over, turned back. */
+    private String lean(FrontBand start, FrontBand top) {
+        List<Lean> wanted = turnedOver(start.leans());
+        List<Lean> there = turnedOver(top.leans());
+        boolean oneWay = start.leans().stream().distinct().count() == 1
+                && top.leans().stream().distinct().count() == 1;
+        if (!oneWay) {
+            return phrases.say(
+                    "front.lean-rows", Map.of("band", name(start), "wanted", strokes(wanted), "top", strokes(there)));
+        }
+        return phrases.say(
+                "front.lean",
+                Map.of(
+                        "band", name(start),
+                        "start", ways.lean(start.leans().get(0)),
+                        "wanted", ways.lean(wanted.get(0)),
+                        "top", ways.lean(there.get(0))));
+    }
+
+    private static List<Lean> turnedOver(List<Lean> leans) {
+        return leans.stream().map(Lean::other).toList();
+    }
+
+    private static String strokes(List<Lean> leans) {
+        return leans.stream().map(lean -> lean == Lean.S ? "\\" : "/").collect(Collectors.joining(" "));
     }
 
     /** How the weaving of a pair differs on the loom, one sentence for each aspect. */
@@ -62,7 +176,8 @@ public final class ComparisonWords {
         return switch (aspect) {
             case KIND -> both("pair.kind", words.kind(start.block()), words.kind(top.block()));
             case WORKING ->
-                start.block().of(ways)
+                start.block()
+                        .of(ways)
                         .flatMap(one -> top.block().of(ways).map(other -> both("pair.working", one, other)))
                         .orElseGet(() -> phrases.say("pair.working-otherwise"));
             case HEIGHT -> height(start, top);

@@ -6,11 +6,11 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeSet;
 import thrumwright.measure.Phrases;
 import thrumwright.measure.Shown;
 import thrumwright.piece.Piece;
-import thrumwright.piece.Place;
 import thrumwright.plan.finding.ClassFinding;
 import thrumwright.plan.finding.ClassPlan;
 import thrumwright.plan.finding.Finding;
@@ -21,7 +21,6 @@ public final class FindingWords {
     private final Phrases phrases;
     private final Words words;
     private final Shown shown;
-    private final Value.Teller<Object> values = new Values();
 
     /**
      * @param locale the language wanted; where there is no text in it, English
@@ -41,19 +40,15 @@ public final class FindingWords {
     /** The sentence; where the bundle has one for that end, that one. */
     public String say(Finding finding) {
         Map<String, Object> said = new HashMap<>();
-        finding.values().forEach((name, value) -> said.put(name, value.told(values)));
+        finding.values().forEach((name, value) -> said.put(name, say(value)));
         finding.block().ifPresent(block -> said.put("block", words.name(block)));
         finding.place().ifPresent(place -> {
             said.put("place", words.place(place));
             said.put("Place", phrases.say("begins." + Words.key(place)));
         });
         String key = Words.key(finding.code());
-        return phrases.say(finding.place().map(place -> key(key, place)).orElse(key), said);
-    }
-
-    private String key(String key, Place place) {
-        String placed = key + "." + Words.key(place);
-        return phrases.has(placed) ? placed : key;
+        Optional<String> placed = finding.place().map(place -> key + "." + Words.key(place));
+        return phrases.say(placed.filter(phrases::has).orElse(key), said);
     }
 
     /** What a teacher should know of a class; what sounds alike for several members is there once. */
@@ -74,51 +69,30 @@ public final class FindingWords {
         return new ClassFinding(one.finding(), new ArrayList<>(members));
     }
 
-    /** What stands in a sentence's places. */
-    private final class Values implements Value.Teller<Object> {
-        @Override
-        public String length(Value.OfLength length) {
-            return switch (length.grain()) {
-                case HEIGHT -> shown.height(length.mm());
-                case FINE -> shown.fine(length.mm());
-                case CUT -> shown.cut(length.mm());
-                case TOTAL -> shown.total(length.mm());
-            };
+    /** What stands in a sentence's place. */
+    private Object say(Value value) {
+        if (value instanceof Value.OfNumber of) {
+            return number(of.number(), of.grain());
+        } else if (value instanceof Value.OfYarn of) {
+            return of.yarn().name();
+        } else if (value instanceof Value.OfShed of) {
+            return words.shed(of.shed());
+        } else if (value instanceof Value.OfSide of) {
+            return words.side(of.side());
+        } else if (value instanceof Value.OfSupport of) {
+            return words.support(of.support(), shown);
         }
+        return words.held(((Value.OfLoops) value).loops(), shown);
+    }
 
-        @Override
-        public String share(Value.OfShare share) {
-            return shown.decimals(100 * share.share(), 1);
-        }
-
-        @Override
-        public Integer count(Value.OfCount count) {
-            return count.count();
-        }
-
-        @Override
-        public String yarn(Value.OfYarn yarn) {
-            return yarn.yarn().name();
-        }
-
-        @Override
-        public String shed(Value.OfShed shed) {
-            return words.shed(shed.shed());
-        }
-
-        @Override
-        public String side(Value.OfSide side) {
-            return words.side(side.side());
-        }
-
-        @Override
-        public String support(Value.OfSupport support) {
-            return words.support(support.support(), shown);
-        }
-
-        @Override
-        public String loops(Value.OfLoops loops) {
-            return words.held(loops.loops(), shown);
-        }
+    private String number(double number, Value.Grain grain) {
+        return switch (grain) {
+            case HEIGHT -> shown.height(number);
+            case FINE -> shown.fine(number);
+            case CUT -> shown.cut(number);
+            case TOTAL -> shown.total(number);
+            case SHARE -> shown.decimals(100 * number, 1);
+            case COUNT -> String.valueOf((int) number);
+        };
     }
 }

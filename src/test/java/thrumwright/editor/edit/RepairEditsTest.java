@@ -97,7 +97,8 @@ class RepairEditsTest {
         assertThat(Findings.of(after).all()).as(edit.name()).noneMatch(other -> RepairEdits.same(other, finding));
         assertThat(Findings.of(after).all().stream()
                         .filter(other -> other.severity() == Severity.PROBLEM)
-                        .filter(other -> Findings.of(before).all().stream().noneMatch(had -> RepairEdits.same(had, other))))
+                        .filter(other ->
+                                Findings.of(before).all().stream().noneMatch(had -> RepairEdits.same(had, other))))
                 .as(edit.name())
                 .isEmpty();
         assertThat(edit.name()).isNotBlank().doesNotContain("{").doesNotEndWith(".");

@@ -94,7 +94,9 @@ class RecommendationsTest {
         assertThat(advice.slat(30, 5).value()).isEqualTo(41);
         assertThat(advice.strip(20).value()).isEqualTo(30);
         Habits inches = Habits.usual(UnitSystem.INCHES);
-        assertThat(new Recommendations(panel.withHabits(inches), Locale.UK).strip(50.8).sentence())
+        assertThat(new Recommendations(panel.withHabits(inches), Locale.UK)
+                        .strip(50.8)
+                        .sentence())
                 .isEqualTo("A hook-and-loop strip of 2 in needs a hem 2⅜ in deep: 2 in + 2 × ³⁄₁₆ in of its backing.");
     }
 }
