@@ -25,6 +25,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
@@ -70,6 +72,40 @@ class ArchitectureTest {
                 .resideInAnyPackage(packages(allPackages().stream().filter(other -> !allowed.contains(other))))
                 .because(one + " comes before them")
                 .allowEmptyShould(true);
+    }
+
+    @ArchTest
+    static void roomsOfDrawingOnlyUseThoseBeforeThem(JavaClasses program) {
+        roomsInOrder(program, "drawing", "drawing.yarn", "drawing.edge drawing.hem", "drawing.step drawing.piece");
+    }
+
+    @ArchTest
+    static void roomsOfOutputOnlyUseThoseBeforeThem(JavaClasses program) {
+        roomsInOrder(program, "output.page", "output.part", "output.pdf output.html", "output");
+    }
+
+    /** @param levels from the first to the last; rooms of one level don't use each other */
+    private static void roomsInOrder(JavaClasses program, String... levels) {
+        Set<String> later = Stream.of(levels)
+                .flatMap(level -> Stream.of(level.split(" ")))
+                .collect(Collectors.toCollection(TreeSet::new));
+        for (String level : levels) {
+            List<String> rooms = List.of(level.split(" "));
+            for (String room : rooms) {
+                Set<String> others = new TreeSet<>(later);
+                others.remove(room);
+                noClasses()
+                        .that()
+                        .resideInAPackage("thrumwright." + room)
+                        .should()
+                        .dependOnClassesThat()
+                        .resideInAnyPackage(others.stream()
+                                .map(other -> "thrumwright." + other)
+                                .toArray(String[]::new))
+                        .check(program);
+            }
+            rooms.forEach(later::remove);
+        }
     }
 
     @ArchTest

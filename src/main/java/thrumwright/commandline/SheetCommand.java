@@ -122,7 +122,7 @@ final class SheetCommand implements Callable<Integer> {
         }
     }
 
-    private void keep(String name, SheetFiles.Content content) throws FileProblem, IOException {
+    private void keep(String name, SheetFiles.SheetContent content) throws FileProblem, IOException {
         Files.write(name, commands.console(), content::writeTo);
     }
 

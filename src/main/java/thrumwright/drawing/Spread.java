@@ -9,7 +9,7 @@ public final class Spread {
 
     /**
      * Places in the same order, each as near to where it is wanted as the others allow: the sum of the squared ways is
-     * the least possible, but for the limits.
+     * the least possible, but for the limits. All are in the same unit.
      *
      * @param wanted in ascending order
      * @param apart the least distance between two

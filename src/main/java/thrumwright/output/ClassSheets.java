@@ -29,7 +29,7 @@ public record ClassSheets(ClassPlan plan, SheetLook look, Supplier<Fonts> fonts,
      * Everything in one file, or for a {@linkplain SheetForm#paged() paged} form in pages numbered through.
      *
      * @param name of the file, or for a paged form what the names of its pages begin with
-     * @param dpi dots per inch of PNG pages
+     * @param dpi dots per inch (25.4 mm) of PNG pages, 20 or more
      * @param progress is told of every sheet
      * @throws Stopped if the work is asked to stop
      * @throws IOException if the sheets can't be put into that form
@@ -67,7 +67,7 @@ public record ClassSheets(ClassPlan plan, SheetLook look, Supplier<Fonts> fonts,
      * A file for the lists and one for each loom, or for a paged form one for each of their pages.
      *
      * @param name what the names of all files begin with, with or without the form's ending
-     * @param dpi dots per inch of PNG pages
+     * @param dpi dots per inch (25.4 mm) of PNG pages, 20 or more
      * @param progress is told of every sheet
      * @throws Stopped if the work is asked to stop
      * @throws IOException if the sheets can't be put into that form

@@ -39,12 +39,12 @@ public record SheetFiles(Plan plan, SheetLook look, Supplier<Fonts> fonts, Local
          * @param name of the file
          * @param content to be written once, at once
          */
-        void take(String name, Content content) throws IOException, E;
+        void take(String name, SheetContent content) throws IOException, E;
     }
 
     /** What goes into a file. It is made while it is written, and nobody keeps all of it. */
     @FunctionalInterface
-    public interface Content {
+    public interface SheetContent {
         /**
          * Writes all of it.
          *
@@ -59,7 +59,7 @@ public record SheetFiles(Plan plan, SheetLook look, Supplier<Fonts> fonts, Local
      * Makes all files of a form: one, or for a {@linkplain SheetForm#paged() paged} one a file for each page.
      *
      * @param name of the file, or for a paged form what the names of its pages begin with
-     * @param dpi dots per inch of PNG pages
+     * @param dpi dots per inch (25.4 mm) of PNG pages, 20 or more
      * @throws Stopped if the work is asked to stop
      * @throws IOException if the sheet can't be put into that form
      * @throws E as {@code files} does
@@ -91,7 +91,7 @@ public record SheetFiles(Plan plan, SheetLook look, Supplier<Fonts> fonts, Local
     }
 
     /** One page as a file of a paged form. */
-    static Content page(SheetPages pages, int page, SheetForm form, double dpi) {
+    static SheetContent page(SheetPages pages, int page, SheetForm form, double dpi) {
         return form == SheetForm.SVG
                 ? out -> SvgFile.write(pages, page, out)
                 : out -> PngFile.write(PngFile.picture(pages, page, dpi), out);
@@ -102,7 +102,7 @@ public record SheetFiles(Plan plan, SheetLook look, Supplier<Fonts> fonts, Local
     }
 
     /** A text that is made in one go. */
-    private static Content once(Progress progress, Supplier<String> making) throws Stopped {
+    private static SheetContent once(Progress progress, Supplier<String> making) throws Stopped {
         progress.reached(0, 1);
         String text = making.get();
         progress.reached(1, 1);
@@ -110,7 +110,7 @@ public record SheetFiles(Plan plan, SheetLook look, Supplier<Fonts> fonts, Local
     }
 
     /** A text that is made already. */
-    static Content text(String text) {
+    static SheetContent text(String text) {
         return out -> out.write(text.getBytes(StandardCharsets.UTF_8));
     }
 }

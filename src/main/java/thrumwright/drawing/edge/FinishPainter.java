@@ -43,8 +43,8 @@ final class FinishPainter {
         for (int group = 0; group < GROUPS; group++) {
             int own = slipped ? uneven(group, size) : size;
             double knot = edge + (box.getMaxY() - edge) * (slipped ? LOW_KNOTS[group] : HIGH_KNOT);
-            FringeGroup.Place place =
-                    new FringeGroup.Place(left + before * pitch, pitch, own, edge, knot, box.getMaxY());
+            FringeGroup.Hanging place =
+                    new FringeGroup.Hanging(left + before * pitch, pitch, own, edge, knot, box.getMaxY());
             new FringeGroup(g, pen, warp, place).draw(finish.kind(), GROUPS * size - 1 - before);
             before += own;
         }

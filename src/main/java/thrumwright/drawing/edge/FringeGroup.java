@@ -10,7 +10,7 @@ final class FringeGroup {
     private final Graphics2D g;
     private final EdgePen pen;
     private final Color warp;
-    private final Place at;
+    private final Hanging at;
 
     /**
      * Where it hangs, page units.
@@ -22,7 +22,7 @@ final class FringeGroup {
      * @param knot y of the first knot
      * @param bottom y of what can be painted on
      */
-    record Place(double first, double pitch, int size, double edge, double knot, double bottom) {
+    record Hanging(double first, double pitch, int size, double edge, double knot, double bottom) {
         double middle() {
             return first + (size - 1) * pitch / 2;
         }
@@ -33,7 +33,7 @@ final class FringeGroup {
         }
     }
 
-    FringeGroup(Graphics2D g, EdgePen pen, Color warp, Place at) {
+    FringeGroup(Graphics2D g, EdgePen pen, Color warp, Hanging at) {
         this.g = g;
         this.pen = pen;
         this.warp = warp;

@@ -62,7 +62,7 @@ final class TasselPainter {
         WrappedTassels shown = new WrappedTassels(tassels.tag(), tassels.use(), size, seen, tassels.hanging());
         double edge = box.getMinY() + box.getHeight() * CLOTH;
         double top = edge + box.getHeight() * GATHERED;
-        Place at = new Place(scale, edge, top, top + turns * thick * scale, box.getMaxY());
+        Bundle at = new Bundle(scale, edge, top, top + turns * thick * scale, box.getMaxY());
         double left = box.getMinX() + box.getWidth() * 0.03 + scale * s / 2;
         Color cords = palette.yarn(plan.piece().warpYarn().colour());
         for (int i = 0; i < TASSELS; i++) {
@@ -80,7 +80,7 @@ final class TasselPainter {
     }
 
     /** Page y of the cloth's edge, of the wrapping's upper and lower edge, and of what can be painted on. */
-    private record Place(double scale, double edge, double top, double bottom, double low) {}
+    private record Bundle(double scale, double edge, double top, double bottom, double low) {}
 
     /** The turns of one tassel, {@code high} mm high. */
     private static List<Stretch> wrapping(WrappedTassels tassels, Setting few, double high) {
@@ -91,7 +91,7 @@ final class TasselPainter {
     }
 
     /** The ends of one tassel; {@code wide} is how wide the bundle is, mm. */
-    private void ends(double first, Place at, Setting few, double wide, Color warp) {
+    private void ends(double first, Bundle at, Setting few, double wide, Color warp) {
         double middle = first + few.span() * at.scale() / 2;
         for (int i = 0; i < few.ends(); i++) {
             double aside = (i - (few.ends() - 1) / 2.0) / few.ends() * wide * at.scale();
@@ -108,7 +108,7 @@ final class TasselPainter {
                 .toList());
     }
 
-    private static Path2D end(double from, double within, Place at, double spread) {
+    private static Path2D end(double from, double within, Bundle at, double spread) {
         double gathering = (at.edge() + at.top()) / 2;
         double bottom = at.bottom();
         double low = at.low();

@@ -119,7 +119,7 @@ public final class HemPicture {
         return SleeveLine.of(hem).map(SleeveLine::depth);
     }
 
-    /** Page units per mm at which all of it has room in a box. */
+    /** Page units per mm, above 0, at which all of it has room in a box. */
     public double scale(Rectangle2D box) {
         double wide = box.getWidth() - namesWidth() - depthWidth() - waiting();
         double high = box.getHeight() - AIR - below();
@@ -165,7 +165,7 @@ public final class HemPicture {
         return font.getStringBounds(text, context).getWidth();
     }
 
-    /** Draws it in the middle of a box. */
+    /** Draws it in the middle of a box; {@code scale} in page units per mm, above 0. */
     public void paint(Graphics2D g, Palette palette, Rectangle2D box, double scale) {
         boolean down = end.place() == Place.START;
         double all = namesWidth() + waiting() + (behind() + before()) * scale + depthWidth();

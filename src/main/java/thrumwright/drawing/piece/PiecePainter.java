@@ -44,7 +44,7 @@ public final class PiecePainter {
      * The start below, the design as a torn band, the top above.
      *
      * @param view with y = 0 at the start's lowest line and x = 0 at the first warp end
-     * @param bare how much bare warp to show below and above, mm
+     * @param bare how much bare warp to show below and above, mm, 0 or more
      */
     public void piece(View view, PiecePicture picture, double bare) {
         AffineTransform before = g.getTransform();
@@ -81,6 +81,7 @@ public final class PiecePainter {
      * One end alone, with the edge of the design next to it.
      *
      * @param view with y = 0 at the end's lowest line
+     * @param bare how much bare warp to show beyond the end, mm, 0 or more
      */
     public void end(View view, PiecePicture picture, Place place, double bare) {
         AffineTransform before = g.getTransform();
@@ -150,7 +151,7 @@ public final class PiecePainter {
         });
     }
 
-    /** How much of the design's stripe is shown beside a single end, mm. */
+    /** How much of the design's stripe is shown beside a single end, mm, 0 or more. */
     public static double stripeHeight(PiecePicture picture, Place place) {
         return stripe(picture, place, 0).height() + 1;
     }

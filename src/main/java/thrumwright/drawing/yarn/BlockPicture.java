@@ -105,7 +105,7 @@ public final class BlockPicture {
                 && tailed == other.tailed;
     }
 
-    /** In mm. */
+    /** In mm, 0 or more. */
     public double height() {
         return block.height(setting);
     }
@@ -176,7 +176,7 @@ public final class BlockPicture {
         return new Rectangle2D.Double(-out, -above, setting.span() + 2 * out, height() + 2 * above);
     }
 
-    /** Its tails at the height of the block, not yet hung clear of each other; a cord tied to posts has none. */
+    /** Its tails, with the block's lower edge at any height, mm, not yet hung clear of each other; a cord tied to posts has none. */
     public List<Tail> tails(double bottom) {
         if (!tailed || ends.toPosts()) {
             return List.of();

@@ -64,18 +64,18 @@ public record Tail(
         return new Tail(yarn, side, x, y, inFront, thickness, Math.max(out, below.out + touching), down);
     }
 
-    /** The same tail, cut so that it doesn't hang below a line. */
+    /** The same tail, cut so that it doesn't hang below a line, which lies at any height, mm. */
     public Tail above(double line) {
         double most = Math.max(1.2 * thickness, y - line - thickness / 2);
         return new Tail(yarn, side, x, y, inFront, thickness, out, Math.min(down, most));
     }
 
-    /** The same tail with heights counted from a line that lies so far below. */
+    /** The same tail with heights counted from a line that lies so far below: mm, either sign. */
     public Tail raised(double mm) {
         return new Tail(yarn, side, x, y + mm, inFront, thickness, out, down);
     }
 
-    /** How far it reaches beyond the edge end, mm. */
+    /** How far it reaches beyond the edge end, mm, 0 or more. */
     public double reach() {
         return out + thickness;
     }

@@ -30,8 +30,10 @@ public final class WarpPen {
     }
 
     /**
-     * Ends from one height to another.
+     * Ends from one height to another, all lengths in mm.
      *
+     * @param spacing from one end to the next, more than 0
+     * @param diameter of an end, more than 0
      * @param first number of the first end to draw, from 0
      * @param last number of the last
      */

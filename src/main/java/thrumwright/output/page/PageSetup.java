@@ -15,6 +15,7 @@ public record PageSetup(Paper paper, boolean landscape, double margin, double di
     /** The margin unless said otherwise, mm. */
     public static final double USUAL_MARGIN = 14;
 
+    /** @throws IllegalArgumentException if the margin in mm or the distance in metres isn't within its limits */
     public PageSetup {
         Objects.requireNonNull(paper);
         if (!(margin >= 5 && margin <= 40)) {
@@ -30,17 +31,17 @@ public record PageSetup(Paper paper, boolean landscape, double margin, double di
         return new PageSetup(paper, false, USUAL_MARGIN, USUAL_DISTANCE);
     }
 
-    /** Of the page, in points. */
+    /** Of the page, in points, more than 0. */
     public double width() {
         return landscape ? paper.height() : paper.width();
     }
 
-    /** Of the page, in points. */
+    /** Of the page, in points, more than 0. */
     public double height() {
         return landscape ? paper.width() : paper.height();
     }
 
-    /** In points. */
+    /** In points, from 14 to 114. */
     public double marginPoints() {
         return margin * Paper.POINTS;
     }

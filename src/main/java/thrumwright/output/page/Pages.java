@@ -15,6 +15,7 @@ public final class Pages {
     private final List<List<PlacedPart>> pages = new ArrayList<>();
     private double y;
 
+    /** @param footer room for the line at the foot of every page, points, 0 or more */
     public Pages(PageSetup setup, double footer) {
         double margin = setup.marginPoints();
         this.left = margin;
@@ -24,11 +25,12 @@ public final class Pages {
         newPage();
     }
 
+    /** Between the margins: points, more than 0. */
     public double width() {
         return width;
     }
 
-    /** From the top margin to the footer. */
+    /** From the top margin to the footer: points, more than 0. */
     public double height() {
         return bottom - top;
     }
@@ -41,13 +43,14 @@ public final class Pages {
         y = top;
     }
 
+    /** Leaves points free, 0 or more, unless the page is still empty. */
     public void gap(double height) {
         if (y > top) {
             y += height;
         }
     }
 
-    /** What is left of this page. */
+    /** What is left of this page: points; less than 0 if a part is higher than a page. */
     public double left() {
         return bottom - y;
     }

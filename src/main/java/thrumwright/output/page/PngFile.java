@@ -16,7 +16,7 @@ public final class PngFile {
     /**
      * One page as a picture.
      *
-     * @param dpi dots per inch, 20 to 1200
+     * @param dpi dots per inch (25.4 mm), from 20 to 1200
      */
     public static BufferedImage picture(SheetPages pages, int page, double dpi) {
         double scale = dpi / 72;
@@ -28,7 +28,7 @@ public final class PngFile {
     /**
      * A part of a page as a picture.
      *
-     * @param scale dots per point
+     * @param scale dots per point, more than 0
      * @param part of the page so scaled, dots
      */
     public static BufferedImage picture(SheetPages pages, int page, double scale, Rectangle part) {

@@ -39,7 +39,7 @@ public record StepPart(Step step, Plan plan, List<SlipPicture> slips, Type type,
     /**
      * All parts of a step, in order.
      *
-     * @param pageWidth what there is across a page, points
+     * @param pageWidth what there is across a page, points, more than 0
      * @param pageHeight what there is down a page, points; a head that is higher goes on in parts of its own
      */
     public static List<Part> all(
