@@ -27,6 +27,11 @@ public sealed interface YarnBlock extends TakesYarn
         return Optional.of(this);
     }
 
+    @Override
+    default boolean hasHeight() {
+        return true;
+    }
+
     /** In rows, or in picks where it is plain weave. */
     @Override
     Optional<Amount> extent();
