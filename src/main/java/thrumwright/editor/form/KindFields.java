@@ -4,6 +4,7 @@ import thrumwright.block.Block;
 import thrumwright.block.Cases;
 import thrumwright.block.HalfHitch;
 import thrumwright.block.HemFold;
+import thrumwright.block.Hemstitching;
 import thrumwright.block.KnotRows;
 import thrumwright.block.Lean;
 import thrumwright.block.OpenWarp;
@@ -81,6 +82,20 @@ final class KindFields implements Cases<Section<? extends Block>> {
     @Override
     public Section<? extends Block> halfHitch(HalfHitch halfHitch) {
         fields.section(HalfHitch.class).whole("block.group", HalfHitch::endsPerGroup, HalfHitch::withEndsPerGroup);
+        return yarn();
+    }
+
+    @Override
+    public Section<? extends Block> hemstitching(Hemstitching hemstitching) {
+        fields.section(Hemstitching.class)
+                .whole("block.group", Hemstitching::endsPerGroup, Hemstitching::withEndsPerGroup)
+                .whole("block.round-picks", Hemstitching::picks, Hemstitching::withPicks)
+                .oneOf(
+                        "block.round-which",
+                        "round",
+                        Hemstitching.Round.values(),
+                        Hemstitching::round,
+                        Hemstitching::withRound);
         return yarn();
     }
 
