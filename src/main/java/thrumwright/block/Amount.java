@@ -2,6 +2,7 @@ package thrumwright.block;
 
 import java.util.Map;
 import java.util.Objects;
+import java.util.OptionalInt;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import thrumwright.measure.BadMeasure;
@@ -11,6 +12,8 @@ import thrumwright.measure.Length;
 public sealed interface Amount {
     /** The most rows of one block. */
     int MOST_ROWS = 2000;
+    /** {@code 6}, {@code 6 picks}, {@code 1 row}. */
+    Pattern COUNT = Pattern.compile("(\\d{1,6})\\s*(?:picks?|rows?)?");
 
     /**
      * The number of picks.
@@ -25,8 +28,14 @@ public sealed interface Amount {
      * @throws BadMeasure if it is neither a number of picks nor a length; a length may still be too long for a block
      */
     static Amount parse(String typed) {
-        Matcher picks = Pattern.compile("(\\d{1,6})\\s*(?:picks?|rows?)?").matcher(typed.strip());
-        return picks.matches() ? new Picks(Integer.parseInt(picks.group(1))) : new Height(Length.parse(typed));
+        OptionalInt count = counted(typed);
+        return count.isPresent() ? new Picks(count.getAsInt()) : new Height(Length.parse(typed));
+    }
+
+    /** How many picks or rows that says, likely or not; empty if it says something else. */
+    static OptionalInt counted(String typed) {
+        Matcher count = COUNT.matcher(typed.strip());
+        return count.matches() ? OptionalInt.of(Integer.parseInt(count.group(1))) : OptionalInt.empty();
     }
 
     /** As it could be typed. */

@@ -39,6 +39,11 @@ public sealed interface Block permits TakesYarn, HemFold, OpenWarp, EdgeFinish {
         return this;
     }
 
+    /** Whether it stands as high as its amount says, so that more of it is higher. */
+    default boolean hasHeight() {
+        return false;
+    }
+
     /** This block, if it is woven or worked with a yarn across the warp. */
     default Optional<YarnBlock> woven() {
         return Optional.empty();

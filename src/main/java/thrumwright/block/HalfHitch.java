@@ -142,4 +142,8 @@ public record HalfHitch(Tag tag, Use use, int rows, int endsPerGroup) implements
     public HalfHitch withRows(int other) {
         return new HalfHitch(tag, use, other, endsPerGroup);
     }
+
+    public HalfHitch withEndsPerGroup(int other) {
+        return new HalfHitch(tag, use, rows, other);
+    }
 }

@@ -178,12 +178,12 @@ public record KnotRows(Tag tag, int rows, int endsPerGroup, boolean split, Optio
         return EdgeFinish.places("rows", "apart");
     }
 
-    /** Rows are counted from the cloth outwards at either end, so that a reflection changes nothing. */
     @Override
     public <R> R of(FinishCases<R> cases) {
         return cases.knotRows(this);
     }
 
+    /** Rows are counted from the cloth outwards at either end, so that a reflection changes nothing. */
     @Override
     public KnotRows mirrored() {
         return this;
@@ -196,5 +196,17 @@ public record KnotRows(Tag tag, int rows, int endsPerGroup, boolean split, Optio
 
     public KnotRows withRows(int other) {
         return new KnotRows(tag, other, endsPerGroup, split, apart, hanging);
+    }
+
+    public KnotRows withEndsPerGroup(int other) {
+        return new KnotRows(tag, rows, other, split, apart, hanging);
+    }
+
+    public KnotRows withSplit(boolean other) {
+        return new KnotRows(tag, rows, endsPerGroup, other, apart, hanging);
+    }
+
+    public KnotRows withApart(Optional<Length> other) {
+        return new KnotRows(tag, rows, endsPerGroup, split, other, hanging);
     }
 }

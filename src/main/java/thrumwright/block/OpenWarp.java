@@ -21,13 +21,18 @@ public record OpenWarp(Tag tag, Length height) implements Block {
     }
 
     @Override
+    public boolean hasHeight() {
+        return true;
+    }
+
+    @Override
     public Optional<Amount> extent() {
         return Optional.of(new Amount.Height(height));
     }
 
     @Override
     public OpenWarp withExtent(Amount other) {
-        return new OpenWarp(tag, other.length());
+        return withHeight(other.length());
     }
 
     @Override
@@ -43,5 +48,9 @@ public record OpenWarp(Tag tag, Length height) implements Block {
     @Override
     public OpenWarp withTag(Tag other) {
         return new OpenWarp(other, height);
+    }
+
+    public OpenWarp withHeight(Length other) {
+        return new OpenWarp(tag, other);
     }
 }

@@ -154,4 +154,8 @@ public record PlainBand(Tag tag, Use use, Purpose purpose, Amount amount, Option
     public PlainBand withFirstShed(Optional<Shed> other) {
         return new PlainBand(tag, use, purpose, amount, other);
     }
+
+    public PlainBand withPurpose(Purpose other) {
+        return new PlainBand(tag, use, other, amount, firstShed);
+    }
 }

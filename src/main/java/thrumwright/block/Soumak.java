@@ -150,7 +150,7 @@ public record Soumak(Tag tag, Use use, int rows, int over, int under, Lean first
 
     @Override
     public Soumak mirrored() {
-        return new Soumak(tag, use, rows, over, under, Rows.mirroredFirst(first, rows, countered), countered);
+        return withFirst(Rows.mirroredFirst(first, rows, countered));
     }
 
     @Override
@@ -171,5 +171,21 @@ public record Soumak(Tag tag, Use use, int rows, int over, int under, Lean first
     @Override
     public Soumak withLean(Lean other, boolean alternating) {
         return new Soumak(tag, use, rows, over, under, other, alternating);
+    }
+
+    public Soumak withFirst(Lean other) {
+        return withLean(other, countered);
+    }
+
+    public Soumak withCountered(boolean other) {
+        return withLean(first, other);
+    }
+
+    public Soumak withOver(int other) {
+        return new Soumak(tag, use, rows, other, under, first, countered);
+    }
+
+    public Soumak withUnder(int other) {
+        return new Soumak(tag, use, rows, over, other, first, countered);
     }
 }

@@ -126,4 +126,8 @@ public record SpreadHeader(Tag tag, Use use, int picks, int strands, Optional<Sh
     public SpreadHeader withFirstShed(Optional<Shed> other) {
         return new SpreadHeader(tag, use, picks, strands, other);
     }
+
+    public SpreadHeader withStrands(int other) {
+        return new SpreadHeader(tag, use, picks, other, firstShed);
+    }
 }

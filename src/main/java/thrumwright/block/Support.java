@@ -12,6 +12,26 @@ public sealed interface Support {
         public RoundBar {
             check(diameter, "support.bar");
         }
+
+        @Override
+        public Length size() {
+            return diameter;
+        }
+
+        @Override
+        public RoundBar withSize(Length other) {
+            return new RoundBar(other);
+        }
+
+        @Override
+        public double thick() {
+            return diameter.mm();
+        }
+
+        @Override
+        public Kind kind() {
+            return Kind.BAR;
+        }
     }
 
     /** A flat slat that slides in. */
@@ -23,12 +43,52 @@ public sealed interface Support {
                 throw new BadMeasure("support.slat", Map.of("width", width, "thickness", thickness));
             }
         }
+
+        @Override
+        public Length size() {
+            return width;
+        }
+
+        @Override
+        public Slat withSize(Length other) {
+            return new Slat(other, thickness);
+        }
+
+        @Override
+        public double thick() {
+            return thickness.mm();
+        }
+
+        @Override
+        public Kind kind() {
+            return Kind.SLAT;
+        }
     }
 
     /** The soft side of a hook-and-loop strip, sewn to the hem's back. */
     record Strip(Length width) implements Support {
         public Strip {
             check(width, "support.strip");
+        }
+
+        @Override
+        public Length size() {
+            return width;
+        }
+
+        @Override
+        public Strip withSize(Length other) {
+            return new Strip(other);
+        }
+
+        @Override
+        public double thick() {
+            return 0;
+        }
+
+        @Override
+        public Kind kind() {
+            return Kind.STRIP;
         }
     }
 
@@ -40,32 +100,20 @@ public sealed interface Support {
     }
 
     /** Diameter or width. */
-    default Length size() {
-        if (this instanceof RoundBar bar) {
-            return bar.diameter();
-        }
-        return this instanceof Slat slat ? slat.width() : ((Strip) this).width();
-    }
+    Length size();
 
-    /** How far it stands out, mm; a strip lies flat. */
-    default double thick() {
-        if (this instanceof RoundBar bar) {
-            return bar.diameter().mm();
-        }
-        return this instanceof Slat slat ? slat.thickness().mm() : 0;
-    }
+    /** The same kind with another such size. */
+    Support withSize(Length other);
+
+    /** How far it stands out, mm, 0 or more; a strip lies flat. */
+    double thick();
+
+    Kind kind();
 
     /** The kinds of support. */
     enum Kind {
         BAR,
         SLAT,
         STRIP
-    }
-
-    default Kind kind() {
-        if (this instanceof RoundBar) {
-            return Kind.BAR;
-        }
-        return this instanceof Slat ? Kind.SLAT : Kind.STRIP;
     }
 }

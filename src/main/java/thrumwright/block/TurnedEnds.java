@@ -140,12 +140,12 @@ public record TurnedEnds(Tag tag, int over, boolean bothWays, Side from, Length 
         return EdgeFinish.places("over", "side", "otherSide");
     }
 
-    /** A reflection across the warp leaves the sides where they are; the rows are counted from the cloth at either end. */
     @Override
     public <R> R of(FinishCases<R> cases) {
         return cases.turnedEnds(this);
     }
 
+    /** A reflection across the warp leaves the sides where they are; the rows are counted from the cloth at either end. */
     @Override
     public TurnedEnds mirrored() {
         return this;
@@ -154,5 +154,17 @@ public record TurnedEnds(Tag tag, int over, boolean bothWays, Side from, Length 
     @Override
     public TurnedEnds withTag(Tag other) {
         return new TurnedEnds(other, over, bothWays, from, back);
+    }
+
+    public TurnedEnds withOver(int other) {
+        return new TurnedEnds(tag, other, bothWays, from, back);
+    }
+
+    public TurnedEnds withBothWays(boolean other) {
+        return new TurnedEnds(tag, over, other, from, back);
+    }
+
+    public TurnedEnds withFrom(Side other) {
+        return new TurnedEnds(tag, over, bothWays, other, back);
     }
 }

@@ -9,7 +9,12 @@ import thrumwright.measure.Length;
 /** How a hem is turned to the back. */
 public sealed interface Turning {
     /** Folded back once. */
-    record Once() implements Turning {}
+    record Once() implements Turning {
+        @Override
+        public Kind kind() {
+            return Kind.ONCE;
+        }
+    }
 
     /**
      * Turned in first, then folded back.
@@ -23,10 +28,20 @@ public sealed interface Turning {
                 throw new BadMeasure("hem.first-turn", Map.of());
             }
         }
+
+        @Override
+        public Kind kind() {
+            return Kind.TWICE;
+        }
     }
 
     /** Folded back once, after both its corners were turned in at 45°. */
-    record Mitred() implements Turning {}
+    record Mitred() implements Turning {
+        @Override
+        public Kind kind() {
+            return Kind.MITRED;
+        }
+    }
 
     /**
      * Folded back once, however little of it there is, and covered with the warp ends beyond it by a band of cloth that is
@@ -54,6 +69,11 @@ public sealed interface Turning {
         public double thick() {
             return thickness.map(Length::mm).orElse(TAPE);
         }
+
+        @Override
+        public Kind kind() {
+            return Kind.FACED;
+        }
     }
 
     /** The kinds of turning. */
@@ -64,12 +84,5 @@ public sealed interface Turning {
         FACED
     }
 
-    default Kind kind() {
-        if (this instanceof Twice) {
-            return Kind.TWICE;
-        } else if (this instanceof Mitred) {
-            return Kind.MITRED;
-        }
-        return this instanceof Faced ? Kind.FACED : Kind.ONCE;
-    }
+    Kind kind();
 }

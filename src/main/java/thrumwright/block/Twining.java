@@ -152,7 +152,7 @@ public record Twining(Tag tag, Use use, int rows, int endsPerGroup, Lean first, 
 
     @Override
     public Twining mirrored() {
-        return new Twining(tag, use, rows, endsPerGroup, Rows.mirroredFirst(first, rows, countered), countered);
+        return withFirst(Rows.mirroredFirst(first, rows, countered));
     }
 
     @Override
@@ -173,5 +173,17 @@ public record Twining(Tag tag, Use use, int rows, int endsPerGroup, Lean first, 
     @Override
     public Twining withLean(Lean other, boolean alternating) {
         return new Twining(tag, use, rows, endsPerGroup, other, alternating);
+    }
+
+    public Twining withFirst(Lean other) {
+        return withLean(other, countered);
+    }
+
+    public Twining withCountered(boolean other) {
+        return withLean(first, other);
+    }
+
+    public Twining withEndsPerGroup(int other) {
+        return new Twining(tag, use, rows, other, first, countered);
     }
 }

@@ -90,4 +90,12 @@ public record WarpFinish(Tag tag, Kind kind, int endsPerGroup, Length hanging) i
     public WarpFinish withTag(Tag other) {
         return new WarpFinish(other, kind, endsPerGroup, hanging);
     }
+
+    public WarpFinish withKind(Kind other) {
+        return new WarpFinish(tag, other, endsPerGroup, hanging);
+    }
+
+    public WarpFinish withEndsPerGroup(int other) {
+        return new WarpFinish(tag, kind, other, hanging);
+    }
 }

@@ -142,4 +142,12 @@ public record WarpLoops(Tag tag, Held round, Length thick) implements EdgeFinish
     public WarpLoops withTag(Tag other) {
         return new WarpLoops(other, round, thick);
     }
+
+    public WarpLoops withRound(Held other) {
+        return new WarpLoops(tag, other, thick);
+    }
+
+    public WarpLoops withThick(Length other) {
+        return new WarpLoops(tag, round, other);
+    }
 }

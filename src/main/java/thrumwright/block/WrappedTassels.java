@@ -118,4 +118,8 @@ public record WrappedTassels(Tag tag, Use use, int endsPerGroup, int turns, Leng
     public WrappedTassels withTurns(int other) {
         return new WrappedTassels(tag, use, endsPerGroup, other, hanging);
     }
+
+    public WrappedTassels withEndsPerGroup(int other) {
+        return new WrappedTassels(tag, use, other, turns, hanging);
+    }
 }

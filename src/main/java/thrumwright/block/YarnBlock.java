@@ -5,7 +5,7 @@ import java.util.Optional;
 
 /** A block that is woven or worked with a yarn. Rows are counted from the bottom, in the order of working. */
 public sealed interface YarnBlock extends TakesYarn
-        permits OrderingCord, PlainBand, SpreadHeader, Twining, Soumak, HalfHitch {
+        permits OrderingCord, PlainBand, SpreadHeader, Twining, Soumak, HalfHitch, Hemstitching {
     @Override
     YarnBlock withUse(Use use);
 
@@ -25,6 +25,11 @@ public sealed interface YarnBlock extends TakesYarn
     @Override
     default Optional<YarnBlock> woven() {
         return Optional.of(this);
+    }
+
+    @Override
+    default boolean hasHeight() {
+        return true;
     }
 
     /** In rows, or in picks where it is plain weave. */

@@ -78,33 +78,23 @@ public record ClassMember(
      * @throws IllegalArgumentException if that can't be; the message is for the user
      */
     public Piece on(Piece piece) {
-        // on another warp the cloth was not measured
+        Warp usual = piece.warp();
         Warp warp = width.isEmpty() && sett.isEmpty()
-                ? piece.warp()
-                : new Warp(
-                        width.orElse(piece.warp().width()),
-                        sett.orElse(piece.warp().sett()),
-                        piece.warp().yarnId());
+                ? usual
+                : usual.resized(width.orElse(usual.width()), sett.orElse(usual.sett()));
         Design design = piece.design();
-        Design own = new Design(
-                design.height(),
-                firstYarnId.orElse(design.firstYarnId()),
-                lastYarnId.orElse(design.lastYarnId()),
-                design.lastShed(),
-                design.lastSide(),
-                design.relaxing());
+        Design own = design.withFirstYarn(firstYarnId.orElse(design.firstYarnId()))
+                .withLastYarn(lastYarnId.orElse(design.lastYarnId()));
         return piece.withWarp(warp).withDesign(own).withLoom(loom(piece, warp));
     }
 
     private Loom loom(Piece piece, Warp warp) {
         Loom usual = piece.loom();
-        return new Loom(
-                loom.orElse(usual.name()),
-                open.orElse(usual.open()),
-                posts.map(Posts::uprights).orElseGet(() -> usual.uprights().map(beside -> moved(beside, piece, warp))),
-                usual.clearance(),
-                usual.workingRoom(),
-                warpPerEnd.orElseGet(() -> warpPerEnd(piece)));
+        return usual.withName(loom.orElse(usual.name()))
+                .withOpen(open.orElse(usual.open()))
+                .withUprights(posts.map(Posts::uprights)
+                        .orElseGet(() -> usual.uprights().map(beside -> moved(beside, piece, warp))))
+                .withWarpPerEnd(warpPerEnd.orElseGet(() -> warpPerEnd(piece)));
     }
 
     /** Posts stay where they are: a narrower warp leaves a wider gap on both sides. */

@@ -42,4 +42,28 @@ public record Design(
     public double heightOnLoom() {
         return height.mm() * (1 + relaxing);
     }
+
+    public Design withHeight(Length other) {
+        return new Design(other, firstYarnId, lastYarnId, lastShed, lastSide, relaxing);
+    }
+
+    public Design withFirstYarn(String other) {
+        return new Design(height, other, lastYarnId, lastShed, lastSide, relaxing);
+    }
+
+    public Design withLastYarn(String other) {
+        return new Design(height, firstYarnId, other, lastShed, lastSide, relaxing);
+    }
+
+    public Design withLastShed(Optional<Shed> other) {
+        return new Design(height, firstYarnId, lastYarnId, other, lastSide, relaxing);
+    }
+
+    public Design withLastSide(Optional<Side> other) {
+        return new Design(height, firstYarnId, lastYarnId, lastShed, other, relaxing);
+    }
+
+    public Design withRelaxing(double other) {
+        return new Design(height, firstYarnId, lastYarnId, lastShed, lastSide, other);
+    }
 }

@@ -70,4 +70,36 @@ public record Habits(
                 inches ? Length.of(4.5, Unit.YARD) : Length.of(4, Unit.METRE),
                 inches ? Length.of(2, Unit.INCH) : Length.of(5, Unit.CENTIMETRE));
     }
+
+    public Habits withUnits(UnitSystem other) {
+        return new Habits(other, widthsOf, step, tail, tie, ease, handful, overlap);
+    }
+
+    public Habits withWidthsOf(WidthsOf other) {
+        return new Habits(units, other, step, tail, tie, ease, handful, overlap);
+    }
+
+    public Habits withStep(Length other) {
+        return new Habits(units, widthsOf, other, tail, tie, ease, handful, overlap);
+    }
+
+    public Habits withTail(Length other) {
+        return new Habits(units, widthsOf, step, other, tie, ease, handful, overlap);
+    }
+
+    public Habits withTie(Length other) {
+        return new Habits(units, widthsOf, step, tail, other, ease, handful, overlap);
+    }
+
+    public Habits withEase(double other) {
+        return new Habits(units, widthsOf, step, tail, tie, other, handful, overlap);
+    }
+
+    public Habits withHandful(Length other) {
+        return new Habits(units, widthsOf, step, tail, tie, ease, other, overlap);
+    }
+
+    public Habits withOverlap(Length other) {
+        return new Habits(units, widthsOf, step, tail, tie, ease, handful, other);
+    }
 }

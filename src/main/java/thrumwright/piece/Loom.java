@@ -67,4 +67,28 @@ public record Loom(
     public Optional<Posts> posts() {
         return uprights.map(Uprights::posts);
     }
+
+    public Loom withName(String other) {
+        return new Loom(other, open, uprights, clearance, workingRoom, warpPerEnd);
+    }
+
+    public Loom withOpen(Length other) {
+        return new Loom(name, other, uprights, clearance, workingRoom, warpPerEnd);
+    }
+
+    public Loom withUprights(Optional<Uprights> other) {
+        return new Loom(name, open, other, clearance, workingRoom, warpPerEnd);
+    }
+
+    public Loom withClearance(Length other) {
+        return new Loom(name, open, uprights, other, workingRoom, warpPerEnd);
+    }
+
+    public Loom withWorkingRoom(Length other) {
+        return new Loom(name, open, uprights, clearance, other, warpPerEnd);
+    }
+
+    public Loom withWarpPerEnd(Length other) {
+        return new Loom(name, open, uprights, clearance, workingRoom, other);
+    }
 }

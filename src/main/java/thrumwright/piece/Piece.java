@@ -78,13 +78,21 @@ public record Piece(
     }
 
     private static List<String> ownYarns(End end) {
-        List<String> own = new ArrayList<>();
-        for (Block block : end.blocks()) {
-            if (block instanceof TakesYarn yarnBlock && yarnBlock.use().material() instanceof Material.Own material) {
-                own.add(material.yarnId());
-            }
-        }
-        return own;
+        return end.blocks().stream().flatMap(block -> block.ownYarn().stream()).toList();
+    }
+
+    /** Whether a block is worked with a yarn of its own that this piece doesn't have. */
+    public boolean lacksYarn(Block block) {
+        return block.ownYarn()
+                .filter(id -> yarns.stream().noneMatch(yarn -> yarn.id().equals(id)))
+                .isPresent();
+    }
+
+    /** The same block for this piece: a yarn that the piece doesn't have gives way to the stripe's. */
+    public Block fitted(Block block) {
+        return lacksYarn(block)
+                ? block.takesYarn().orElseThrow().withMaterial(new Material.Part(MaterialRole.WEFT))
+                : block;
     }
 
     /** @throws IllegalArgumentException if there is none */

@@ -116,7 +116,8 @@ final class Sought {
     /** What its stack says by itself, for structures whose texts are silent about it. */
     private static List<String> facts(End end) {
         List<String> facts = new ArrayList<>();
-        boolean fringe = end.blocks().stream().anyMatch(block -> block instanceof EdgeFinish finish && finish.hangs());
+        boolean fringe = end.blocks().stream()
+                .anyMatch(block -> block.finish().filter(EdgeFinish::hangs).isPresent());
         facts.add(fringe ? "fringe" : "no fringe");
         List<HemFold> folds = end.blocks().stream()
                 .filter(HemFold.class::isInstance)

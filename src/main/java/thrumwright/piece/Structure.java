@@ -8,10 +8,6 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
-import thrumwright.block.Block;
-import thrumwright.block.Material;
-import thrumwright.block.MaterialRole;
-import thrumwright.block.TakesYarn;
 import thrumwright.measure.Refused;
 
 /**
@@ -71,7 +67,7 @@ public record Structure(
 
     /** Its stack for a piece; a yarn that the piece doesn't have gives way to the weft. */
     public End fittedTo(Piece piece) {
-        return end.map(block -> fitted(block, piece));
+        return end.map(piece::fitted);
     }
 
     /**
@@ -94,16 +90,5 @@ public record Structure(
         leftOut.removeIf(id -> stack.block(id).isEmpty());
         leftOut.addAll(cords);
         return with.withTop(new Top.FollowsStart(leftOut));
-    }
-
-    private static Block fitted(Block block, Piece piece) {
-        boolean foreign = block instanceof TakesYarn yarn
-                && yarn.use().material() instanceof Material.Own own
-                && piece.yarns().stream().noneMatch(known -> known.id().equals(own.yarnId()));
-        if (!foreign) {
-            return block;
-        }
-        TakesYarn yarn = (TakesYarn) block;
-        return yarn.withUse(yarn.use().with(new Material.Part(MaterialRole.WEFT)));
     }
 }

@@ -78,6 +78,11 @@ public record Warp(Length width, Sett sett, String yarnId, Optional<Length> wove
         return ends() * spacing();
     }
 
+    /** Of another size; on that the cloth was not measured. */
+    public Warp resized(Length otherWidth, Sett otherSett) {
+        return new Warp(otherWidth, otherSett, yarnId);
+    }
+
     public Warp withWidth(Length other) {
         return new Warp(other, sett, yarnId, woven);
     }

@@ -100,6 +100,28 @@ class WorkedPanelTest {
         assertLength(pairs, cord, 960.037 + 36 * WorkedPanel.SPACING, 1.573);
     }
 
+    /** 18 groups: 18 (8.418 + 2) + 3 · 54 · 3.333 + 17 · 4.316 + 3.446. */
+    @Test
+    void hemstitching() {
+        assertLength(hemstitching(4, 2), weft, 804.340, 0);
+    }
+
+    /**
+     * A thread three to four times as long as the weaving is wide, for groups of three ends round three picks (C. Moreo,
+     * ‘Hemstitching’, a weaver's glossary); three times for groups of four round two (‘Hemstitch’, Sage Creek Farm, 2011).
+     */
+    @ParameterizedTest
+    @CsvSource({"3, 3", "4, 2"})
+    void hemstitchingKeepsToThePublishedRule(int group, int picks) {
+        double width = WorkedPanel.ENDS * WorkedPanel.SPACING;
+
+        assertThat(hemstitching(group, picks).length(weft)).isBetween(3 * width, 4 * width);
+    }
+
+    private static Hemstitching hemstitching(int group, int picks) {
+        return new Hemstitching(Tag.of("h"), Use.of(MaterialRole.WEFT), group, picks, Hemstitching.Round.FIRST);
+    }
+
     private static PlainBand band(int picks) {
         return new PlainBand(
                 Tag.of("b"),

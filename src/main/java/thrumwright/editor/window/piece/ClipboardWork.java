@@ -95,7 +95,7 @@ final class ClipboardWork {
 
     private void paste(List<Block> blocks) {
         long strange = blocks.stream()
-                .filter(block -> Edits.lacksYarn(block, session.piece()))
+                .filter(block -> session.piece().lacksYarn(block))
                 .count();
         Slot slot = Slot.above(session.piece(), session.selection());
         boolean done = window.edit(edits.paste(session.piece(), slot, blocks, "edit.paste"));
