@@ -27,6 +27,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
 /**
@@ -135,6 +136,56 @@ class ArchitectureTest {
                         describe("outside the plan", one -> !one.getPackageName().startsWith("thrumwright.plan")))
                 .check(program);
     }
+
+    /** The rooms of the editor; each may use those before it. The last is where it is started. */
+    private static final List<String> EDITOR_ROOMS = Stream.of(
+                    "text..",
+                    "look..",
+                    "edit..",
+                    "sheet..",
+                    "form..",
+                    "library..",
+                    "settings..",
+                    "files..",
+                    "canvas..",
+                    "shelf..",
+                    "view..",
+                    "window",
+                    "window.sheet..",
+                    "window.classroom..",
+                    "window.piece..",
+                    "")
+            .map(room -> room.isEmpty() ? "thrumwright.editor" : "thrumwright.editor." + room)
+            .toList();
+
+    @ArchTest
+    static final ArchRule EVERYTHING_IN_THE_EDITOR_HAS_ITS_ROOM = classes()
+            .that()
+            .resideInAPackage(packageOf(EDITOR))
+            .should()
+            .resideInAnyPackage(EDITOR_ROOMS.toArray(String[]::new));
+
+    @ArchTest
+    static void eachRoomOfTheEditorOnlyUsesThoseBeforeIt(JavaClasses program) {
+        assertAll(IntStream.range(0, EDITOR_ROOMS.size() - 1)
+                .mapToObj(i -> () -> noClasses()
+                        .that()
+                        .resideInAPackage(EDITOR_ROOMS.get(i))
+                        .should()
+                        .dependOnClassesThat()
+                        .resideInAnyPackage(
+                                EDITOR_ROOMS.subList(i + 1, EDITOR_ROOMS.size()).toArray(String[]::new))
+                        .because(EDITOR_ROOMS.get(i) + " comes before them")
+                        .check(program)));
+    }
+
+    @ArchTest
+    static final ArchRule EDITS_KNOW_NO_COMPONENT = noClasses()
+            .that()
+            .resideInAPackage("thrumwright.editor.edit..")
+            .should()
+            .dependOnClassesThat()
+            .resideInAnyPackage("javax.swing..", "java.awt..", "com.formdev..", "net.miginfocom..");
 
     @ArchTest
     static final ArchRule ONLY_THE_STORE_KNOWS_JSON = only(STORE).mayUse("com.fasterxml..");

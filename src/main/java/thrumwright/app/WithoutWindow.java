@@ -20,6 +20,7 @@ import thrumwright.sheet.ClassText;
 import thrumwright.store.BuiltIn;
 import thrumwright.store.ClassFile;
 import thrumwright.store.FileProblem;
+import thrumwright.store.FileSort;
 import thrumwright.store.PieceFile;
 import thrumwright.store.SafeFile;
 
@@ -63,7 +64,7 @@ final class WithoutWindow {
 
     private static String summary(Path file) throws FileProblem {
         String text = SafeFile.read(file);
-        if (!ClassFile.isClass(text)) {
+        if (FileSort.of(text) != FileSort.CLASS) {
             return PlanText.of(Plan.of(PieceFile.read(text).piece()));
         }
         ClassPlan plan = ClassPlan.of(ClassFile.read(file).set());

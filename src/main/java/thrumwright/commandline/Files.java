@@ -14,6 +14,7 @@ import thrumwright.plan.finding.ClassPlan;
 import thrumwright.store.ClassFile;
 import thrumwright.store.FileProblem;
 import thrumwright.store.NewFiles;
+import thrumwright.store.FileSort;
 import thrumwright.store.PieceFile;
 import thrumwright.store.SafeFile;
 import thrumwright.store.StructureFile;
@@ -30,17 +31,21 @@ final class Files {
      */
     static Work work(String name, Commands.Console console) throws FileProblem {
         String text = text(name, console);
-        if (StructureFile.isMeant(text)) {
-            Structure structure = StructureFile.read(text).structure();
-            Piece tried = Beginnings.with(structure, UnitSystem.METRIC).withTitle(structure.name());
-            return new Work.OfPiece(Plan.of(tried));
-        }
-        if (!ClassFile.isClass(text)) {
-            return new Work.OfPiece(Plan.of(PieceFile.read(text).piece()));
-        }
-        ClassFile.PieceSource pieces =
-                name.equals(STANDARD) ? ClassFile.PieceSource.in(Path.of("")) : ClassFile.sourceFor(path(name));
-        return new Work.OfClass(ClassPlan.of(ClassFile.read(text, pieces).set()));
+        return switch (FileSort.of(text)) {
+            case PIECE -> new Work.OfPiece(Plan.of(PieceFile.read(text).piece()));
+            case CLASS ->
+                new Work.OfClass(ClassPlan.of(ClassFile.read(text, pieces(name)).set()));
+            case STRUCTURE ->
+                new Work.OfPiece(Plan.of(tried(StructureFile.read(text).structure())));
+        };
+    }
+
+    private static ClassFile.PieceSource pieces(String name) throws FileProblem {
+        return name.equals(STANDARD) ? ClassFile.PieceSource.in(Path.of("")) : ClassFile.sourceFor(path(name));
+    }
+
+    private static Piece tried(Structure structure) {
+        return Beginnings.with(structure, UnitSystem.METRIC).withTitle(structure.name());
     }
 
     private static String text(String name, Commands.Console console) throws FileProblem {

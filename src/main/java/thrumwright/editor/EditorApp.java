@@ -4,7 +4,6 @@ import java.awt.EventQueue;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import thrumwright.drawing.piece.PiecePicture;
 import thrumwright.editor.library.Library;
@@ -43,8 +42,7 @@ public final class EditorApp {
 
     /** Made by one event, filled by the next and shown by the one after, as each takes a while. */
     private static void begin(Workroom room, First first) {
-        Thread.setDefaultUncaughtExceptionHandler(
-                (thread, thrown) -> EventQueue.invokeLater(() -> sayWrong(room, thrown)));
+        Unexpected.toldIn(room);
         EditorWindow window = room.begin(first.work());
         EventQueue.invokeLater(() -> {
             room.finish(window, first.work());
@@ -63,7 +61,7 @@ public final class EditorApp {
             problems.add(e.getMessage());
             work = demo(room);
         }
-        room.library().problems().stream().findFirst().ifPresent(problems::add);
+        room.place().library().problems().stream().findFirst().ifPresent(problems::add);
         return new First(work, problems);
     }
 
@@ -73,10 +71,5 @@ public final class EditorApp {
         } catch (FileProblem damaged) {
             throw new IllegalStateException("the demo piece is damaged", damaged);
         }
-    }
-
-    private static void sayWrong(Workroom room, Throwable thrown) {
-        String what = String.valueOf(thrown.getMessage());
-        room.windows().forEach(window -> window.problem(room.texts().say("message.inside", Map.of("what", what))));
     }
 }

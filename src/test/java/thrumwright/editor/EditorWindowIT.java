@@ -349,7 +349,7 @@ class EditorWindowIT {
     void asksInADialogBeforeClosingWhatIsNotSaved() {
         open(Optional.empty());
         onEventThread(() -> {
-            editor.files().setQuestions(new Dialogs(editor.frame(), room, folder));
+            editor.files().setQuestions(new Dialogs(editor.frame(), room.place(), folder));
             return null;
         });
         select(Place.START, "facing");
@@ -419,7 +419,7 @@ class EditorWindowIT {
     void beginsANewPieceFromAStructure() {
         open(Optional.empty());
         onEventThread(() -> {
-            editor.files().setQuestions(new Dialogs(editor.frame(), room, folder));
+            editor.files().setQuestions(new Dialogs(editor.frame(), room.place(), folder));
             return null;
         });
         window.press(KeyEvent.VK_N, KeyEvent.VK_CONTROL);
@@ -434,7 +434,7 @@ class EditorWindowIT {
         assertThat(onEventThread(() -> editor.session().piece().start().blocks().stream()
                         .map(Block::id)
                         .toList()))
-                .isEqualTo(room.library().all().get(1).end().blocks().stream()
+                .isEqualTo(room.place().library().all().get(1).end().blocks().stream()
                         .map(Block::id)
                         .toList());
     }

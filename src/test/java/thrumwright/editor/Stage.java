@@ -131,7 +131,7 @@ final class Stage {
     }
 
     void theme(Theme theme) {
-        run(() -> room.setTheme(theme));
+        run(() -> room.place().setTheme(theme));
     }
 
     /** @param width of the whole window, or as much more as it needs at least */

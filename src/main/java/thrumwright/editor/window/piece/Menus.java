@@ -2,6 +2,7 @@ package thrumwright.editor.window.piece;
 
 import java.nio.file.Path;
 import java.util.List;
+import java.util.function.Consumer;
 import javax.swing.Box;
 import javax.swing.ButtonGroup;
 import javax.swing.JButton;
@@ -15,9 +16,9 @@ import javax.swing.event.MenuEvent;
 import javax.swing.event.MenuListener;
 import net.miginfocom.swing.MigLayout;
 import thrumwright.block.Block;
-import thrumwright.editor.Workroom;
 import thrumwright.editor.edit.NewBlocks;
 import thrumwright.editor.look.Theme;
+import thrumwright.editor.settings.Workplace;
 import thrumwright.editor.text.Commands;
 import thrumwright.editor.text.Texts;
 import thrumwright.editor.window.Bars;
@@ -33,10 +34,10 @@ public final class Menus {
         this.bars = new Bars(commands, texts);
     }
 
-    JMenuBar bar(Workroom room, FileWork files) {
+    JMenuBar bar(Workplace room, Consumer<Path> open) {
         JMenuBar bar = new JMenuBar();
         JMenu file = bars.menu("menu.file", "new", "open");
-        file.add(recent(room, files));
+        file.add(recent(room, open));
         bars.add(file, null, "save", "save-as", null, "sheet", "print", "export", "class", null, "close", "close-all");
         bar.add(file);
         bar.add(bars.menu(
@@ -113,7 +114,7 @@ public final class Menus {
         return dividers;
     }
 
-    private JMenu recent(Workroom room, FileWork files) {
+    private JMenu recent(Workplace room, Consumer<Path> open) {
         JMenu recent = new JMenu(texts.say("menu.recent"));
         recent.setName("recent");
         recent.addMenuListener(new MenuListener() {
@@ -122,7 +123,7 @@ public final class Menus {
                 recent.removeAll();
                 for (Path path : room.settings().recent()) {
                     JMenuItem item = new JMenuItem(path.getFileName() + " — " + path.getParent());
-                    item.addActionListener(chosen -> files.open(path));
+                    item.addActionListener(chosen -> open.accept(path));
                     recent.add(item);
                 }
                 if (recent.getItemCount() == 0) {

@@ -1,12 +1,12 @@
 package thrumwright.editor.window.piece;
 
 import java.awt.GraphicsConfiguration;
-import thrumwright.editor.Workroom;
 import thrumwright.editor.canvas.PieceCanvas;
 import thrumwright.editor.canvas.Zoom;
 import thrumwright.editor.edit.Session;
 import thrumwright.editor.settings.ScreenDialog;
 import thrumwright.editor.settings.ScreenScale;
+import thrumwright.editor.settings.Workplace;
 import thrumwright.editor.text.Commands;
 import thrumwright.piece.Place;
 
@@ -19,9 +19,9 @@ final class ViewWork {
 
     private final Session session;
     private final PieceCanvas canvas;
-    private final Workroom room;
+    private final Workplace room;
 
-    ViewWork(Session session, PieceCanvas canvas, Workroom room) {
+    ViewWork(Session session, PieceCanvas canvas, Workplace room) {
         this.session = session;
         this.canvas = canvas;
         this.room = room;

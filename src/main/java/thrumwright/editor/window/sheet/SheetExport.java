@@ -9,9 +9,9 @@ import java.util.function.Consumer;
 import java.util.function.IntFunction;
 import thrumwright.drawing.Fonts;
 import thrumwright.editor.files.SheetTarget;
+import thrumwright.editor.text.Messages;
 import thrumwright.editor.text.Texts;
 import thrumwright.editor.window.JobBar;
-import thrumwright.editor.window.MessageBar;
 import thrumwright.output.ClassSheets;
 import thrumwright.output.SheetForm;
 import thrumwright.output.SheetLook;
@@ -28,9 +28,9 @@ public final class SheetExport {
     private final Texts texts;
     private final Fonts fonts;
     private final JobBar jobs;
-    private final MessageBar messages;
+    private final Messages messages;
 
-    public SheetExport(Texts texts, Fonts fonts, JobBar jobs, MessageBar messages) {
+    public SheetExport(Texts texts, Fonts fonts, JobBar jobs, Messages messages) {
         this.texts = texts;
         this.fonts = fonts;
         this.jobs = jobs;
