@@ -1,5 +1,6 @@
 package thrumwright.editor.edit;
 
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Supplier;
 import java.util.regex.Matcher;
@@ -98,7 +99,7 @@ public final class Amounts {
         } catch (BadMeasure e) {
             boolean picks =
                     block instanceof PlainBand || block instanceof OrderingCord || block instanceof SpreadHeader;
-            throw new BadMeasure(e.getMessage() + " Or say how many: “" + (picks ? "6 picks" : "2 rows") + "”.");
+            throw new BadMeasure(picks ? "amount.or-picks" : "amount.or-rows", Map.of("why", e.why()));
         }
     }
 
@@ -116,7 +117,7 @@ public final class Amounts {
         } else if (block instanceof HalfHitch hitch) {
             return hitch.withRows(rows);
         }
-        throw new BadMeasure("A fold line has no amount.");
+        throw new BadMeasure("amount.none", Map.of());
     }
 
     /**
@@ -129,7 +130,7 @@ public final class Amounts {
             return new OpenWarp(open.tag(), rounded(mm, piece.habits().units()));
         }
         if (!(block instanceof YarnBlock yarnBlock)) {
-            throw new BadMeasure("Only what is woven, and open warp, has a height.");
+            throw new BadMeasure("amount.no-height", Map.of());
         }
         Setting setting = yarnBlock.worked(piece.setting(piece.yarnOf(yarnBlock, place)));
         double each = ((YarnBlock) withRows(block, 1)).height(setting);

@@ -339,7 +339,7 @@ final class BlockForm {
 
     private static Turning banded(HemFold fold, Optional<Length> thickness) {
         if (thickness.isPresent() && fold.band().isEmpty()) {
-            throw new BadMeasure("Say first how wide the band is.");
+            throw new BadMeasure("hem.band-first", Map.of());
         }
         return fold.band()
                 .<Turning>map(band -> new Turning.Faced(band.width(), thickness))
@@ -371,7 +371,7 @@ final class BlockForm {
         if (thickness.isPresent()) {
             Length width = fold.support()
                     .map(Support::size)
-                    .orElseThrow(() -> new BadMeasure("Say first how wide the slat is."));
+                    .orElseThrow(() -> new BadMeasure("hem.slat-first", Map.of()));
             return Optional.of(new Support.Slat(width, thickness.get()));
         }
         return fold.support().map(now -> now instanceof Support.Slat ? new Support.RoundBar(now.size()) : now);
