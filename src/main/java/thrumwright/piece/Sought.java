@@ -26,7 +26,9 @@ final class Sought {
     }
 
     static Sought of(String typed, SearchWords language) {
-        String apart = language.less().matcher(typed.strip()).replaceAll(language.none().get(0) + " $1");
+        String apart = language.less()
+                .matcher(typed.strip())
+                .replaceAll(language.none().get(0) + " $1");
         Said said = Said.of(plain(apart), language);
         return new Sought(language, words(said.there(), language), words(said.lacking(), language));
     }
@@ -92,9 +94,7 @@ final class Sought {
     private String text(Structure structure) {
         List<String> texts = new ArrayList<>(List.of(structure.name(), structure.use(), structure.needs()));
         texts.addAll(structure.goodFor());
-        structure
-                .difficulty()
-                .ifPresent(difficulty -> texts.add(language.fact(key(difficulty))));
+        structure.difficulty().ifPresent(difficulty -> texts.add(language.fact(key(difficulty))));
         String told = " " + plain(String.join(" . ", texts));
         List<String> facts = facts(structure.end());
         String none = language.none().get(0) + " ";

@@ -53,8 +53,7 @@ import thrumwright.testing.Golden;
  * ends per cm, in centimetres and inches, on frames with and without posts.
  */
 class StructuresTest {
-    private static final SearchWords SEARCH =
-            SearchWords.of(Phrases.of("thrumwright.piece.search", Locale.ROOT));
+    private static final SearchWords SEARCH = SearchWords.of(Phrases.of("thrumwright.piece.search", Locale.ROOT));
 
     private static final Path RESOURCES = Path.of("src", "test", "resources", "thrumwright", "structures");
     private static final int CELL_WIDTH = 84;

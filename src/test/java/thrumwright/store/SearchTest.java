@@ -23,8 +23,7 @@ import thrumwright.piece.Structure;
 
 /** Looking for a structure by what one wants finds what it should, and nothing else. */
 class SearchTest {
-    private static final SearchWords SEARCH =
-            SearchWords.of(Phrases.of("thrumwright.piece.search", Locale.ROOT));
+    private static final SearchWords SEARCH = SearchWords.of(Phrases.of("thrumwright.piece.search", Locale.ROOT));
 
     private final List<Structure> all = Structures.builtIn().all();
 

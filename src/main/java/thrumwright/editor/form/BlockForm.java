@@ -369,9 +369,8 @@ final class BlockForm {
     /** Only a slat has a thickness of its own: what gets one becomes a slat, and a slat that loses it a bar. */
     private static Optional<Support> thickened(HemFold fold, Optional<Length> thickness) {
         if (thickness.isPresent()) {
-            Length width = fold.support()
-                    .map(Support::size)
-                    .orElseThrow(() -> new BadMeasure("hem.slat-first", Map.of()));
+            Length width =
+                    fold.support().map(Support::size).orElseThrow(() -> new BadMeasure("hem.slat-first", Map.of()));
             return Optional.of(new Support.Slat(width, thickness.get()));
         }
         return fold.support().map(now -> now instanceof Support.Slat ? new Support.RoundBar(now.size()) : now);
