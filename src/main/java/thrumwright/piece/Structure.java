@@ -46,9 +46,11 @@ public record Structure(
      * Whether it answers to every word of what somebody looks for: its name, what it is good for, when to use it, what it needs,
      * how hard it is and what its stack shows. The beginning of a word is enough; “no fringe” answers to “no fringe” and not to
      * “fringe”.
+     *
+     * @param language in which somebody looks, and structures are described
      */
-    public boolean answers(String sought) {
-        return Sought.of(sought).answeredBy(this);
+    public boolean answers(String sought, SearchWords language) {
+        return Sought.of(sought, language).answeredBy(this);
     }
 
     /** An id made from a name: small letters and digits, hyphens between them. */

@@ -55,13 +55,13 @@ final class BlockFormats {
             wrappedTassels(),
             warpLoops());
 
-    private static final Type<String> KEY = Types.text(
-            new Phrase("like.one-of", Map.of("names", Choices.oneOf(KINDS.stream().map(Kind::key).toList()))));
+    private static final Type<String> KEY = Types.text(new Phrase(
+            "like.one-of",
+            Map.of("names", Choices.oneOf(KINDS.stream().map(Kind::key).toList()))));
 
     /** All that blocks of any kind may have. */
-    private static final Set<String> ALL_FIELDS = KINDS.stream()
-            .flatMap(kind -> kind.format().names().stream())
-            .collect(Collectors.toUnmodifiableSet());
+    private static final Set<String> ALL_FIELDS =
+            KINDS.stream().flatMap(kind -> kind.format().names().stream()).collect(Collectors.toUnmodifiableSet());
 
     /** A block of any kind. */
     private static final Format<Block> BLOCK = new Format<>() {
@@ -110,8 +110,12 @@ final class BlockFormats {
 
     private BlockFormats() {}
 
+    static List<Kind<?>> kinds() {
+        return KINDS;
+    }
+
     /** @param key by which the kind is called in files */
-    private record Kind<B extends Block>(String key, Class<B> sort, Format<B> format) {
+    record Kind<B extends Block>(String key, Class<B> sort, Format<B> format) {
         private void write(Block block, Writing out) {
             format.write(sort.cast(block), out);
         }
@@ -159,8 +163,7 @@ final class BlockFormats {
         var amount = band.together(AMOUNT, PlainBand::amount);
         var use = band.together(USE, PlainBand::use);
         var first = band.optional("first", Choices.SHED, PlainBand::firstShed);
-        return band.made(in ->
-                new PlainBand(band.tag.of(in), use.of(in), purpose.of(in), amount.of(in), first.of(in)));
+        return band.made(in -> new PlainBand(band.tag.of(in), use.of(in), purpose.of(in), amount.of(in), first.of(in)));
     }
 
     private static Kind<SpreadHeader> spreadHeader() {
@@ -169,8 +172,8 @@ final class BlockFormats {
         var strands = header.usual("strands", Types.whole(1, SpreadHeader.MOST_STRANDS), 1, SpreadHeader::strands);
         var use = header.together(USE, SpreadHeader::use);
         var first = header.optional("first", Choices.SHED, SpreadHeader::firstShed);
-        return header.made(in ->
-                new SpreadHeader(header.tag.of(in), use.of(in), picks.of(in), strands.of(in), first.of(in)));
+        return header.made(
+                in -> new SpreadHeader(header.tag.of(in), use.of(in), picks.of(in), strands.of(in), first.of(in)));
     }
 
     private static Kind<Twining> twining() {
@@ -180,8 +183,8 @@ final class BlockFormats {
         var twist = twining.usual("twist", Choices.LEAN, Lean.Z, Twining::first);
         var countered = twining.spare("countered", Types.FLAG, false, Twining::countered);
         var use = twining.together(USE, Twining::use);
-        return twining.made(in -> new Twining(
-                twining.tag.of(in), use.of(in), rows.of(in), group.of(in), twist.of(in), countered.of(in)));
+        return twining.made(in ->
+                new Twining(twining.tag.of(in), use.of(in), rows.of(in), group.of(in), twist.of(in), countered.of(in)));
     }
 
     private static Kind<Soumak> soumak() {
@@ -193,13 +196,7 @@ final class BlockFormats {
         var countered = soumak.spare("countered", Types.FLAG, false, Soumak::countered);
         var use = soumak.together(USE, Soumak::use);
         return soumak.made(in -> new Soumak(
-                soumak.tag.of(in),
-                use.of(in),
-                rows.of(in),
-                over.of(in),
-                under.of(in),
-                slant.of(in),
-                countered.of(in)));
+                soumak.tag.of(in), use.of(in), rows.of(in), over.of(in), under.of(in), slant.of(in), countered.of(in)));
     }
 
     private static Kind<HalfHitch> halfHitches() {
@@ -238,8 +235,8 @@ final class BlockFormats {
         var split = knots.spare("split", Types.FLAG, false, KnotRows::split);
         var apart = knots.optional("apart", Types.LENGTH, KnotRows::apart);
         var hanging = knots.needed("hanging", Types.LENGTH, KnotRows::hanging);
-        return knots.made(in -> new KnotRows(
-                knots.tag.of(in), rows.of(in), group.of(in), split.of(in), apart.of(in), hanging.of(in)));
+        return knots.made(in ->
+                new KnotRows(knots.tag.of(in), rows.of(in), group.of(in), split.of(in), apart.of(in), hanging.of(in)));
     }
 
     private static Kind<TurnedEnds> turnedEnds() {
@@ -248,8 +245,8 @@ final class BlockFormats {
         var bothWays = turned.spare("bothWays", Types.FLAG, false, TurnedEnds::bothWays);
         var from = turned.usual("from", Choices.SIDE, Side.LEFT, TurnedEnds::from);
         var back = turned.needed("hanging", Types.LENGTH, TurnedEnds::back);
-        return turned.made(in -> new TurnedEnds(
-                turned.tag.of(in), over.of(in), bothWays.of(in), from.of(in), back.of(in)));
+        return turned.made(
+                in -> new TurnedEnds(turned.tag.of(in), over.of(in), bothWays.of(in), from.of(in), back.of(in)));
     }
 
     private static Kind<WrappedTassels> wrappedTassels() {
@@ -259,7 +256,11 @@ final class BlockFormats {
         var hanging = tassels.needed("hanging", Types.LENGTH, WrappedTassels::hanging);
         var material = tassels.together(MATERIAL, block -> block.use().material());
         return tassels.made(in -> new WrappedTassels(
-                tassels.tag.of(in), new Use(material.of(in), false, Optional.empty()), group.of(in), turns.of(in), hanging.of(in)));
+                tassels.tag.of(in),
+                new Use(material.of(in), false, Optional.empty()),
+                group.of(in),
+                turns.of(in),
+                hanging.of(in)));
     }
 
     private static Kind<WarpLoops> warpLoops() {

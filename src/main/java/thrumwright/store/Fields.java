@@ -121,8 +121,7 @@ final class Fields {
 
     <V> V needed(String name, Type<V> type) throws FileProblem {
         Optional<V> value = optional(name, type);
-        return value.orElseThrow(
-                () -> problem(new Phrase("file.missing", Map.of("name", name, "like", type.like()))));
+        return value.orElseThrow(() -> problem(new Phrase("file.missing", Map.of("name", name, "like", type.like()))));
     }
 
     <V> Optional<V> optional(String name, Type<V> type) throws FileProblem {

@@ -18,16 +18,15 @@ final class HemFormats {
     private static Format<Turning> turning() {
         var turning = new Declared<Turning>();
         var first = turning.optional(
-                "firstTurn", Types.LENGTH, value -> value instanceof Turning.Twice twice
-                        ? Optional.of(twice.first())
-                        : Optional.empty());
+                "firstTurn",
+                Types.LENGTH,
+                value -> value instanceof Turning.Twice twice ? Optional.of(twice.first()) : Optional.empty());
         var mitred = turning.spare("mitred", Types.FLAG, false, value -> value instanceof Turning.Mitred);
         var band = turning.optional(
                 "band", faced(), value -> value instanceof Turning.Faced faced ? Optional.of(faced) : Optional.empty());
         return turning.as(in -> {
             Optional<Length> twice = first.of(in);
-            Optional<Turning> once =
-                    mitred.of(in) ? Optional.of(new Turning.Mitred()) : Optional.empty();
+            Optional<Turning> once = mitred.of(in) ? Optional.of(new Turning.Mitred()) : Optional.empty();
             Optional<Turning.Faced> faced = band.of(in);
             List<Turning> all = Stream.of(twice.map(Turning.Twice::new), once, faced)
                     .<Turning>flatMap(Optional::stream)
@@ -56,8 +55,12 @@ final class HemFormats {
         return new OneOf<Support>(
                         new Phrase("file.support"),
                         List.of(
-                                OneOf.Way.of("bar", Support.RoundBar.class, bar.as(in -> new Support.RoundBar(diameter.of(in)))),
-                                OneOf.Way.of("strip", Support.Strip.class, strip.as(in -> new Support.Strip(width.of(in)))),
+                                OneOf.Way.of(
+                                        "bar",
+                                        Support.RoundBar.class,
+                                        bar.as(in -> new Support.RoundBar(diameter.of(in)))),
+                                OneOf.Way.of(
+                                        "strip", Support.Strip.class, strip.as(in -> new Support.Strip(width.of(in)))),
                                 OneOf.Way.of("slat", Support.Slat.class, flat.as(slat::of))))
                 .orNone();
     }

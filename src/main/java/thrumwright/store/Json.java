@@ -72,9 +72,10 @@ final class Json {
             }
             return whole;
         } catch (StreamConstraintsException e) {
-            Map<String, Integer> most =
-                    Map.of("levels", DEEPEST, "characters", LONGEST_TEXT, "digits", LONGEST_NUMBER);
-            throw problem(spot(parser.currentLocation()), new Phrase("file.deep", most), e);
+            Phrase why = new Phrase(
+                    "file.deep",
+                    Map.of("levels", DEEPEST, "characters", LONGEST_TEXT, "digits", LONGEST_NUMBER));
+            throw problem(spot(parser.currentLocation()), why, e);
         } catch (JsonProcessingException e) {
             throw problem(spot(e.getLocation()), why(e), e);
         }

@@ -104,9 +104,11 @@ final class PieceFormats {
     private static Format<Top> top() {
         var follows = new Declared<Top.FollowsStart>();
         var start = follows.needed("follows", Types.only("start"), value -> "start");
-        var leftOut = follows.spare("leavingOut", Types.TEXTS, List.of(), value -> value.leftOut().stream()
-                .sorted()
-                .toList());
+        var leftOut = follows.spare(
+                "leavingOut",
+                Types.TEXTS,
+                List.of(),
+                value -> value.leftOut().stream().sorted().toList());
         var own = new Declared<Top.OnItsOwn>();
         var blocks = own.needed("blocks", BlockFormats.END, Top.OnItsOwn::end);
         return new OneOf<>(

@@ -54,7 +54,8 @@ public record Structures(List<Structure> all, List<String> problems) {
                 Structure structure = StructureFile.read(SafeFile.read(file)).structure();
                 found.put(structure.id(), structure);
             } catch (FileProblem e) {
-                problems.add(new Phrase("file.in-structures", Map.of("file", file.getFileName(), "why", e.why())).toString());
+                problems.add(new Phrase("file.in-structures", Map.of("file", file.getFileName(), "why", e.why()))
+                        .toString());
             }
         }
         return new Structures(List.copyOf(found.values()), problems);

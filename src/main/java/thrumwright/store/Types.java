@@ -83,8 +83,7 @@ final class Types {
         }
         int count = text.value().length();
         if (count > LONGEST_TEXT) {
-            throw in.problem(
-                    name, new Phrase("file.text-long", Map.of("count", count, "most", LONGEST_TEXT)), null);
+            throw in.problem(name, new Phrase("file.text-long", Map.of("count", count, "most", LONGEST_TEXT)), null);
         }
         return text.value();
     }
@@ -108,7 +107,9 @@ final class Types {
     static Type<String> only(String text) {
         Phrase like = new Phrase("like.quoted", Map.of("name", text));
         return single(
-                like, node -> node instanceof Node.Text other && other.value().equals(text) ? text : null, Node.Text::of);
+                like,
+                node -> node instanceof Node.Text other && other.value().equals(text) ? text : null,
+                Node.Text::of);
     }
 
     /** A value that is written as text and read by what refuses with a sentence. */

@@ -24,12 +24,14 @@ import org.junit.jupiter.params.provider.ValueSource;
 import thrumwright.drawing.Fonts;
 import thrumwright.drawing.Palette;
 import thrumwright.drawing.step.StepPainter;
+import thrumwright.measure.Phrases;
 import thrumwright.output.page.PageSetup;
 import thrumwright.output.page.Paper;
 import thrumwright.output.page.SheetPages;
 import thrumwright.output.pdf.PdfFile;
 import thrumwright.piece.Piece;
 import thrumwright.piece.Place;
+import thrumwright.piece.SearchWords;
 import thrumwright.piece.Structure;
 import thrumwright.plan.BlockPlan;
 import thrumwright.plan.EndPlan;
@@ -52,6 +54,8 @@ import thrumwright.testing.Golden;
  * ends per cm, in centimetres and inches, on frames with and without posts.
  */
 class StructuresTest {
+    private static final SearchWords SEARCH = SearchWords.of(Phrases.of("thrumwright.piece.search", Locale.ROOT));
+
     private static final Path RESOURCES = Path.of("src", "test", "resources", "thrumwright", "structures");
     private static final int CELL_WIDTH = 84;
     private static final int CELL_HEIGHT = 60;
@@ -263,6 +267,6 @@ class StructuresTest {
     void whatIsUnknownInItSurvives() throws IOException, FileProblem {
         StructureFile file = StructureFile.read(Files.readString(RESOURCES.resolve("by-hand.json")));
         assertThat(file.text()).contains("\"made by\": \"the Tuesday class\"");
-        assertThat(file.structure().answers("quick fringe")).isTrue();
+        assertThat(file.structure().answers("quick fringe", SEARCH)).isTrue();
     }
 }

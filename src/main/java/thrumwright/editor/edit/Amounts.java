@@ -1,5 +1,6 @@
 package thrumwright.editor.edit;
 
+import java.util.Map;
 import java.util.OptionalInt;
 import java.util.function.Supplier;
 import thrumwright.block.Amount;
@@ -61,8 +62,7 @@ public final class Amounts {
         try {
             return read.get();
         } catch (BadMeasure e) {
-            throw new BadMeasure(
-                    e.getMessage() + " Or say how many: “" + (block.plainWeave() ? "6 picks" : "2 rows") + "”.");
+            throw new BadMeasure(block.plainWeave() ? "amount.or-picks" : "amount.or-rows", Map.of("why", e.why()));
         }
     }
 

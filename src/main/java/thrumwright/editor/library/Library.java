@@ -88,8 +88,8 @@ public final class Library {
     }
 
     private OwnStructures ownFolder() throws FileProblem {
-        return new OwnStructures(folder.orElseThrow(
-                () -> SafeFile.problem(new Phrase("file.no-own-structures"), null)));
+        return new OwnStructures(
+                folder.orElseThrow(() -> SafeFile.problem(new Phrase("file.no-own-structures"), null)));
     }
 
     private void reload() {

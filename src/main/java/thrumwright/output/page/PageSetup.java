@@ -1,6 +1,8 @@
 package thrumwright.output.page;
 
+import java.util.Map;
 import java.util.Objects;
+import thrumwright.measure.Refused;
 
 /**
  * How pages are set up.
@@ -19,10 +21,10 @@ public record PageSetup(Paper paper, boolean landscape, double margin, double di
     public PageSetup {
         Objects.requireNonNull(paper);
         if (!(margin >= 5 && margin <= 40)) {
-            throw new IllegalArgumentException("Margins are 5 to 40 mm wide, or ¼ to 1½ in.");
+            throw new Refused("page.margins", Map.of());
         }
         if (!(distance >= 0.4 && distance <= 2)) {
-            throw new IllegalArgumentException("The sheet hangs 0.4 to 2 m away, or 16 in to 6½ ft.");
+            throw new Refused("page.distance", Map.of());
         }
     }
 
