@@ -15,7 +15,7 @@ import javax.swing.SwingUtilities;
 import thrumwright.drawing.Palette;
 import thrumwright.drawing.piece.PiecePicture;
 import thrumwright.editor.canvas.gesture.CanvasMouse;
-import thrumwright.editor.canvas.gesture.Gestures;
+import thrumwright.editor.canvas.gesture.Gesturing;
 import thrumwright.editor.canvas.gesture.Tracker;
 import thrumwright.editor.canvas.heard.AccessibleCanvas;
 import thrumwright.editor.canvas.painted.CanvasPainter;
@@ -126,7 +126,7 @@ public final class PieceCanvas extends ScrolledComponent implements Surface {
         return sight.picture();
     }
 
-    public void setGestures(Gestures other) {
+    public void setGestures(Gesturing other) {
         tracker.setGestures(other);
     }
 

@@ -45,7 +45,7 @@ final class AmountGesture implements Gesture {
     @Override
     public void drag(MouseEvent event) {
         pointer = event.getPoint();
-        pulling |= Meant.far(from, event);
+        pulling |= Gesture.isMeant(from, event);
         if (!pulling) {
             return;
         }

@@ -40,7 +40,7 @@ public record Gaps(List<BlockLine> lines, double design) {
     }
 
     /** @param y where the pointer is, pixels from above */
-    Slot at(double y) {
+    public Slot at(double y) {
         Place place = y < design ? Place.TOP : Place.START;
         int below = (int) lines.stream()
                 .filter(line -> line.place() == place && line.middle() > y)

@@ -1,6 +1,7 @@
 package thrumwright.editor.canvas.gesture;
 
 import java.awt.Graphics2D;
+import java.awt.Point;
 import java.awt.event.MouseEvent;
 import thrumwright.editor.canvas.painted.Showing;
 
@@ -14,5 +15,10 @@ public interface Gesture {
     void cancel();
 
     /** What to show while it is under way. */
-    void paint(Graphics2D g, Showing showing);
+    default void paint(Graphics2D g, Showing showing) {}
+
+    /** Whether the mouse has gone far enough to be meant. */
+    static boolean isMeant(Point from, MouseEvent event) {
+        return from.distance(event.getPoint()) >= 4;
+    }
 }

@@ -11,7 +11,7 @@ import thrumwright.editor.edit.Selection;
 import thrumwright.editor.edit.Session;
 
 /** Which gesture a press of the mouse begins. */
-public final class Gesturing implements Gestures {
+public final class Gesturing {
     private final Edits edits;
     private final Runnable takeOver;
     private final Runnable amountAsked;
@@ -26,8 +26,7 @@ public final class Gesturing implements Gestures {
         this.amountAsked = amountAsked;
     }
 
-    @Override
-    public Optional<Gesture> begin(Surface canvas, MouseEvent event, Optional<BlockSpot> spot) {
+    Optional<Gesture> begin(Surface canvas, MouseEvent event, Optional<BlockSpot> spot) {
         takeOver.run();
         if (canvas.panning() || SwingUtilities.isMiddleMouseButton(event)) {
             return Optional.of(new PanGesture(canvas, event.getLocationOnScreen()));
@@ -45,8 +44,8 @@ public final class Gesturing implements Gestures {
                 : onBlock(canvas, event, spot.get(), Gaps.of(canvas.map()), event.getPoint());
     }
 
-    @Override
-    public Optional<Gesture> onLabel(Surface canvas, MouseEvent event, BlockSpot spot, Gaps gaps) {
+    /** A press on a block's label beside the canvas. */
+    Optional<Gesture> onLabel(Surface canvas, MouseEvent event, BlockSpot spot, Gaps gaps) {
         takeOver.run();
         if (event.getClickCount() == 2) {
             amountAsked.run();

@@ -44,7 +44,7 @@ final class MoveGesture implements Gesture {
     @Override
     public void drag(MouseEvent event) {
         pointer = event.getPoint();
-        moving |= Meant.far(from, event);
+        moving |= Gesture.isMeant(from, event);
         if (moving) {
             Slot slot = gaps.at(pointer.y);
             trial.show(slot, edits.moveTo(session.piece(), moved, slot));

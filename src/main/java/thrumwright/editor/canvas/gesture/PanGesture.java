@@ -1,10 +1,8 @@
 package thrumwright.editor.canvas.gesture;
 
-import java.awt.Graphics2D;
 import java.awt.Point;
 import java.awt.Rectangle;
 import java.awt.event.MouseEvent;
-import thrumwright.editor.canvas.painted.Showing;
 import thrumwright.editor.canvas.seen.Surface;
 
 /** Moves the picture under the window. */
@@ -35,10 +33,5 @@ final class PanGesture implements Gesture {
     @Override
     public void cancel() {
         // What was looked at is nothing to be taken back.
-    }
-
-    @Override
-    public void paint(Graphics2D g, Showing showing) {
-        // The picture moves; nothing more is to be seen.
     }
 }

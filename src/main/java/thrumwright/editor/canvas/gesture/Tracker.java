@@ -18,7 +18,7 @@ public final class Tracker {
     private final Surface surface;
     private final Runnable begun;
     private final Consumer<Point> ended;
-    private Gestures gestures = (canvas, event, spot) -> Optional.empty();
+    private Optional<Gesturing> gestures = Optional.empty();
     private Consumer<MouseEvent> menuAsked = event -> {};
     private Optional<Gesture> gesture = Optional.empty();
     private Piece before;
@@ -33,8 +33,8 @@ public final class Tracker {
         this.ended = ended;
     }
 
-    public void setGestures(Gestures other) {
-        gestures = other;
+    public void setGestures(Gesturing other) {
+        gestures = Optional.of(other);
     }
 
     public void setMenuAsked(Consumer<MouseEvent> asked) {
@@ -44,7 +44,7 @@ public final class Tracker {
     /** A press on the canvas. */
     void press(MouseEvent event, Optional<BlockSpot> spot) {
         cancel();
-        begun(gestures.begin(surface, event, spot));
+        begun(gestures.flatMap(all -> all.begin(surface, event, spot)));
     }
 
     /** A press on a block's label; the place of the event is on the canvas. */
@@ -53,7 +53,7 @@ public final class Tracker {
         if (event.isPopupTrigger()) {
             popup(event, Optional.of(spot));
         } else if (SwingUtilities.isLeftMouseButton(event)) {
-            gestures.onLabel(surface, event, spot, gaps).ifPresent(this::begin);
+            gestures.flatMap(all -> all.onLabel(surface, event, spot, gaps)).ifPresent(this::begin);
         }
     }
 

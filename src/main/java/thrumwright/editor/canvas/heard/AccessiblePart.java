@@ -17,7 +17,10 @@ import javax.accessibility.AccessibleStateSet;
 import javax.accessibility.AccessibleValue;
 import javax.swing.JComponent;
 
-/** Something on the canvas that is no component of its own, for those who can't see it. */
+/**
+ * Something on the canvas that is no component of its own, for those who can't see it. It can't be moved, coloured or hidden:
+ * it is as the piece says.
+ */
 abstract class AccessiblePart extends AccessibleContext implements Accessible, AccessibleComponent, AccessibleValue {
     private final JComponent canvas;
 
@@ -139,49 +142,31 @@ abstract class AccessiblePart extends AccessibleContext implements Accessible, A
     }
 
     @Override
-    public void setBackground(Color colour) {
-        // It is drawn in its yarn's colour and in no other.
-    }
+    public void setBackground(Color colour) {}
 
     @Override
-    public void setForeground(Color colour) {
-        // It is drawn in its yarn's colour and in no other.
-    }
+    public void setForeground(Color colour) {}
 
     @Override
-    public void setCursor(Cursor cursor) {
-        // The pointer belongs to the canvas.
-    }
+    public void setCursor(Cursor cursor) {}
 
     @Override
-    public void setFont(Font font) {
-        // Labels have the window's font.
-    }
+    public void setFont(Font font) {}
 
     @Override
-    public void setEnabled(boolean enabled) {
-        // They are always there to be selected.
-    }
+    public void setEnabled(boolean enabled) {}
 
     @Override
-    public void setVisible(boolean visible) {
-        // They are always there to be seen.
-    }
+    public void setVisible(boolean visible) {}
 
     @Override
-    public void setLocation(Point point) {
-        // They lie where the piece says.
-    }
+    public void setLocation(Point point) {}
 
     @Override
-    public void setBounds(Rectangle bounds) {
-        // They lie where the piece says.
-    }
+    public void setBounds(Rectangle bounds) {}
 
     @Override
-    public void setSize(Dimension size) {
-        // They are as large as the piece says.
-    }
+    public void setSize(Dimension size) {}
 
     @Override
     public void addFocusListener(FocusListener listener) {
