@@ -256,6 +256,36 @@ class ArchitectureTest {
             .accessTargetWhere(target(owner(assignableTo(System.class).or(assignableTo(Runtime.class))))
                     .and(target(name("exit").or(name("halt")))));
 
+    /** The rooms of the canvas: each may use those before it, the canvas itself all of them, and the shelf the canvas. */
+    private static final List<String> CANVAS_ROOMS = Stream.concat(
+                    Stream.of("seen", "cloth", "painted", "gesture", "label", "heard")
+                            .map(room -> "thrumwright.editor.canvas." + room),
+                    Stream.of("thrumwright.editor.canvas", "thrumwright.editor.shelf"))
+            .toList();
+
+    @ArchTest
+    static void eachRoomOfTheCanvasOnlyUsesThoseBeforeIt(JavaClasses program) {
+        for (int i = 0; i < CANVAS_ROOMS.size() - 1; i++) {
+            String[] later = CANVAS_ROOMS.subList(i + 1, CANVAS_ROOMS.size()).toArray(String[]::new);
+            noClasses()
+                    .that()
+                    .resideInAPackage(CANVAS_ROOMS.get(i))
+                    .should()
+                    .dependOnClassesThat()
+                    .resideInAnyPackage(later)
+                    .check(program);
+        }
+    }
+
+    @ArchTest
+    static final ArchRule WHAT_IS_SEEN_KNOWS_NO_COMPONENT = noClasses()
+            .that()
+            .resideInAPackage("thrumwright.editor.canvas.seen")
+            .should()
+            .dependOnClassesThat()
+            .resideInAnyPackage("javax.swing..")
+            .because("a test can hold it without a window");
+
     private static boolean opensFiles(JavaClass used) {
         return used.getPackageName().startsWith("java.nio.file")
                 || used.getPackageName().startsWith("java.nio.channels")

@@ -34,9 +34,9 @@ import org.junit.jupiter.api.extension.RegisterExtension;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import thrumwright.block.Block;
-import thrumwright.editor.canvas.CanvasMap.Spot;
 import thrumwright.editor.canvas.LabelColumn;
 import thrumwright.editor.canvas.PieceCanvas;
+import thrumwright.editor.canvas.seen.BlockSpot;
 import thrumwright.editor.edit.Selection;
 import thrumwright.editor.edit.Session;
 import thrumwright.editor.window.piece.EditorWindow;
@@ -295,12 +295,12 @@ class RandomActionsIT {
     /** On the canvas and beside it mostly where a block or its edge is. */
     private Point point(JComponent where) {
         Rectangle seen = where.getVisibleRect();
-        List<Spot> spots = canvas.map().spots();
+        List<BlockSpot> spots = canvas.map().spots();
         int x = seen.x + random.nextInt(Math.max(1, seen.width));
         if (where == wares || spots.isEmpty() || random.nextInt(6) == 0) {
             return new Point(x, seen.y + random.nextInt(Math.max(1, seen.height)));
         }
-        Spot spot = any(spots);
+        BlockSpot spot = any(spots);
         return new Point(x, (int) Math.round(random.nextInt(3) == 0 ? spot.top() : spot.middle()));
     }
 

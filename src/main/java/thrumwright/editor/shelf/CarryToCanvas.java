@@ -16,9 +16,11 @@ import javax.swing.JRootPane;
 import javax.swing.SwingUtilities;
 import javax.swing.UIManager;
 import thrumwright.block.Block;
-import thrumwright.editor.canvas.DropGesture;
 import thrumwright.editor.canvas.LabelColumn;
 import thrumwright.editor.canvas.PieceCanvas;
+import thrumwright.editor.canvas.gesture.DropGesture;
+import thrumwright.editor.canvas.gesture.Gaps;
+import thrumwright.editor.canvas.gesture.Landing;
 import thrumwright.editor.edit.Edits;
 import thrumwright.editor.look.Pixels;
 
@@ -42,10 +44,11 @@ final class CarryToCanvas implements Carrying {
     @Override
     public void begin(Block block, Icon picture, MouseEvent event) {
         giveUp();
-        DropGesture gesture = new DropGesture(canvas, labels, edits, block);
+        Landing landing = new Landing(canvas, Gaps.of(canvas.map()), labels, labels.gaps());
+        DropGesture gesture = new DropGesture(canvas, landing, edits, block);
         Card card = new Card(picture, canvas.texts().words().name(block));
         carried = Optional.of(new Carried(gesture, card, event.getComponent()));
-        canvas.begin(gesture);
+        canvas.tracker().begin(gesture);
         JRootPane root = SwingUtilities.getRootPane(event.getComponent());
         root.getLayeredPane().add(card, JLayeredPane.DRAG_LAYER);
         event.getComponent().setCursor(Cursor.getPredefinedCursor(Cursor.MOVE_CURSOR));
@@ -54,9 +57,9 @@ final class CarryToCanvas implements Carrying {
 
     @Override
     public void move(MouseEvent event) {
-        carried.filter(now -> !canvas.isUnderWay(now.gesture())).ifPresent(gone -> end());
+        carried.filter(now -> !canvas.tracker().isUnderWay(now.gesture())).ifPresent(gone -> end());
         carried.ifPresent(now -> {
-            canvas.dragged(SwingUtilities.convertMouseEvent(event.getComponent(), event, canvas));
+            canvas.tracker().drag(SwingUtilities.convertMouseEvent(event.getComponent(), event, canvas));
             now.card().say(now.gesture().says());
             now.card().follow(event);
         });
@@ -66,7 +69,7 @@ final class CarryToCanvas implements Carrying {
     public void drop(MouseEvent event) {
         if (carried.isPresent()) {
             end();
-            canvas.released(SwingUtilities.convertMouseEvent(event.getComponent(), event, canvas));
+            canvas.tracker().release(SwingUtilities.convertMouseEvent(event.getComponent(), event, canvas));
         }
     }
 

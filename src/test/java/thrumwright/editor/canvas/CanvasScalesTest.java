@@ -16,6 +16,7 @@ import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import thrumwright.drawing.Palette;
+import thrumwright.editor.canvas.seen.Zoom;
 import thrumwright.editor.edit.Session;
 import thrumwright.editor.text.Texts;
 import thrumwright.store.FileProblem;

@@ -3,8 +3,8 @@ package thrumwright.editor.window.piece;
 import java.util.List;
 import java.util.function.Consumer;
 import thrumwright.block.Block;
-import thrumwright.editor.canvas.CanvasMap.Spot;
 import thrumwright.editor.canvas.PieceCanvas;
+import thrumwright.editor.canvas.seen.BlockSpot;
 import thrumwright.editor.edit.Edit;
 import thrumwright.editor.edit.Edits;
 import thrumwright.editor.edit.NewBlocks;
@@ -96,7 +96,7 @@ final class BlockWork {
     }
 
     private void step(int by) {
-        List<Spot> spots = canvas.map().spots();
+        List<BlockSpot> spots = canvas.map().spots();
         int now = -1;
         for (int i = 0; i < spots.size(); i++) {
             if (session.selection().lead().filter(spots.get(i).id()::equals).isPresent()
@@ -110,7 +110,7 @@ final class BlockWork {
 
     private void select(int index) {
         if (index >= 0 && index < canvas.map().spots().size()) {
-            Spot spot = canvas.map().spots().get(index);
+            BlockSpot spot = canvas.map().spots().get(index);
             session.select(Selection.of(spot.place(), spot.id()));
         }
     }

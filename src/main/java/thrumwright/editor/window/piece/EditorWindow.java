@@ -21,7 +21,7 @@ import javax.swing.JViewport;
 import javax.swing.ScrollPaneConstants;
 import javax.swing.UIManager;
 import thrumwright.editor.canvas.AmountEntry;
-import thrumwright.editor.canvas.Gesturing;
+import thrumwright.editor.canvas.gesture.Gesturing;
 import thrumwright.editor.canvas.LabelColumn;
 import thrumwright.editor.canvas.PieceCanvas;
 import thrumwright.editor.canvas.WidthRule;
@@ -128,7 +128,7 @@ public final class EditorWindow implements MainWindow, PieceWindow {
         status.setBorder(BorderFactory.createEmptyBorder(Pixels.of(4), Pixels.of(12), Pixels.of(5), Pixels.of(12)));
         frame.add(status, BorderLayout.SOUTH);
         commands.add("block-menu", () -> {
-            Point at = canvas.selectedPoint();
+            Point at = canvas.looking().selectedPoint();
             menus.popup().show(canvas, at.x, at.y);
         });
         commands.bindWindow(frame.getRootPane());
