@@ -1,14 +1,14 @@
 package thrumwright.editor;
 
-import java.util.List;
 import java.util.Optional;
 import thrumwright.editor.library.Library;
-import thrumwright.piece.Structure;
+import thrumwright.editor.settings.Settings;
 import thrumwright.store.Structures;
 
 /** Weaving rooms for tests: with the built-in structures only, whatever lies in the folders of whoever runs them. */
 final class Rooms {
-    private static final List<Structure> STRUCTURES = Structures.builtIn().all();
+    /** Read once; nothing in it changes. */
+    static final Library LIBRARY = Library.fixed(Structures.builtIn().all());
 
     private Rooms() {}
 
@@ -18,6 +18,6 @@ final class Rooms {
     }
 
     static Workroom with(Settings settings) {
-        return new Workroom(settings, Library.fixed(STRUCTURES));
+        return new Workroom(settings, LIBRARY);
     }
 }

@@ -22,8 +22,9 @@ import thrumwright.block.Turning;
 import thrumwright.editor.edit.NewBlocks;
 import thrumwright.editor.edit.Selection;
 import thrumwright.editor.edit.Session;
-import thrumwright.editor.library.Library;
 import thrumwright.editor.look.Theme;
+import thrumwright.editor.settings.Settings;
+import thrumwright.editor.window.piece.EditorWindow;
 import thrumwright.measure.Length;
 import thrumwright.measure.UnitSystem;
 import thrumwright.piece.End;
@@ -34,7 +35,6 @@ import thrumwright.plan.words.Words;
 import thrumwright.store.BuiltIn;
 import thrumwright.store.FileProblem;
 import thrumwright.store.PieceFile;
-import thrumwright.store.Structures;
 import thrumwright.store.Unknown;
 import thrumwright.testing.WindowTest;
 
@@ -51,7 +51,7 @@ final class Stage {
         frame = window.show(() -> {
             room = new Workroom(
                     new Settings(Optional.empty()),
-                    Library.fixed(Structures.builtIn().all()),
+                    Rooms.LIBRARY,
                     locale);
             editor = room.open(new Session(new PieceFile(piece, Unknown.none()), Optional.empty()));
             return editor.frame();
