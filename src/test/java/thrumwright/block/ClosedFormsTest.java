@@ -11,10 +11,11 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import thrumwright.measure.Length;
 import thrumwright.measure.Unit;
+import thrumwright.testing.Seeds;
 
 /** Each block's closed form against the peg engine on its own visit order, over seeded random warps and yarns. */
 class ClosedFormsTest {
-    private static final int CASES = 1500;
+    private static final int CASES = Seeds.of(1500);
 
     @ParameterizedTest
     @ValueSource(

@@ -44,6 +44,7 @@ import thrumwright.piece.Piece;
 import thrumwright.piece.Place;
 import thrumwright.store.PieceFile;
 import thrumwright.store.Unknown;
+import thrumwright.testing.Seeds;
 import thrumwright.testing.WindowTest;
 
 /**
@@ -52,7 +53,7 @@ import thrumwright.testing.WindowTest;
  */
 class RandomActionsIT {
     /** With each seed; twenty thousand with all of them. */
-    private static final int ACTIONS = 5_000;
+    private static final int ACTIONS = Seeds.of(5_000);
 
     /** So many happen before the window may paint. */
     private static final int AT_ONCE = 40;

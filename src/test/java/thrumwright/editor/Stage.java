@@ -22,7 +22,6 @@ import thrumwright.block.Turning;
 import thrumwright.editor.edit.NewBlocks;
 import thrumwright.editor.edit.Selection;
 import thrumwright.editor.edit.Session;
-import thrumwright.editor.library.Library;
 import thrumwright.editor.look.Theme;
 import thrumwright.editor.settings.Settings;
 import thrumwright.editor.window.piece.EditorWindow;
@@ -35,7 +34,6 @@ import thrumwright.piece.Top;
 import thrumwright.store.BuiltIn;
 import thrumwright.store.FileProblem;
 import thrumwright.store.PieceFile;
-import thrumwright.store.Structures;
 import thrumwright.store.Unknown;
 import thrumwright.testing.WindowTest;
 
@@ -52,7 +50,7 @@ final class Stage {
         frame = window.show(() -> {
             room = new Workroom(
                     new Settings(Optional.empty()),
-                    Library.fixed(Structures.builtIn().all()),
+                    Rooms.LIBRARY,
                     locale);
             editor = room.open(new Session(new PieceFile(piece, Unknown.none()), Optional.empty()));
             return editor.frame();

@@ -39,6 +39,7 @@ import thrumwright.store.BuiltIn;
 import thrumwright.store.PieceFile;
 import thrumwright.testing.Pieces;
 import thrumwright.testing.RandomPieces;
+import thrumwright.testing.Seeds;
 
 /**
  * What another reader finds in the PDF, against the plan itself: the sheet's own steps aren't asked. Lines may break
@@ -104,7 +105,7 @@ class PdfReadBackTest {
     @Test
     void sheetsOfAllSortsSayWhatThePlanSays() throws IOException {
         RandomPieces pieces = new RandomPieces(61);
-        for (int i = 0; i < 40; i++) {
+        for (int i = 0; i < Seeds.of(40); i++) {
             assertSaysThePlan(Plan.of(pieces.next()), Paper.values()[i % Paper.values().length]);
         }
     }

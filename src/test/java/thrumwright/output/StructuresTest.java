@@ -48,6 +48,7 @@ import thrumwright.store.PieceFile;
 import thrumwright.store.StructureFile;
 import thrumwright.store.Structures;
 import thrumwright.testing.Golden;
+import thrumwright.testing.Seeds;
 
 /**
  * Every structure of the library is planned, drawn and printed for six very different pieces: from 4 cm to 2 m wide, 2 to 14
@@ -178,20 +179,20 @@ class StructuresTest {
     @ParameterizedTest
     @MethodSource("structures")
     void isPrintedForEveryPiece(String id) throws IOException, FileProblem {
-        int index = 0;
-        List<String> all = structures().toList();
-        for (Piece piece : pieces()) {
-            Plan plan = Plan.of(structure(id).on(piece, Place.START));
-            Paper paper = index % 2 == 0 ? Paper.A4 : Paper.LETTER;
+        int first = structures().toList().indexOf(id);
+        List<Piece> pieces = pieces();
+        // in turn, so that each piece is printed in a short run too
+        for (int i = 0; i < Seeds.of(pieces.size(), 2); i++) {
+            Plan plan = Plan.of(structure(id).on(pieces.get((first + i) % pieces.size()), Place.START));
+            Paper paper = (first + i) % 2 == 0 ? Paper.A4 : Paper.LETTER;
             SheetPages pages = SheetLayout.of(plan, PageSetup.usual(paper), fonts, Palette.onPaper(), Locale.UK);
             assertThat(pages.count()).isBetween(4, 40);
             assertThat(stepTitles(plan))
                     .hasSizeGreaterThan(plan.start().blocks().size());
-            // each structure as a whole PDF for one of the pieces in turn
-            if (all.indexOf(id) % 6 == index) {
+            // each structure as a whole PDF for one of the pieces
+            if (i == 0) {
                 assertThat(pdf(pages)).startsWith("%PDF-");
             }
-            index++;
         }
     }
 
@@ -229,6 +230,8 @@ class StructuresTest {
                         .isFalse();
             }
             plans.add(plan);
+        }
+        for (Plan plan : plans.subList(0, Seeds.of(plans.size(), 3))) {
             SheetPages pages = SheetLayout.of(plan, PageSetup.usual(Paper.A4), fonts, Palette.onPaper(), Locale.UK);
             assertThat(pdf(pages)).startsWith("%PDF-");
         }

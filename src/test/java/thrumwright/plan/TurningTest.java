@@ -24,6 +24,7 @@ import thrumwright.plan.finding.Finding;
 import thrumwright.plan.finding.Findings;
 import thrumwright.testing.Pieces;
 import thrumwright.testing.RandomPieces;
+import thrumwright.testing.Seeds;
 
 /** Hems with mitred corners and hems faced with a band, on the worked panel: H = 13.790762, T = 2.786345, W = 240. */
 class TurningTest {
@@ -173,7 +174,7 @@ class TurningTest {
     void bandsCoverWhatTheySay() {
         RandomPieces pieces = new RandomPieces(77);
         int met = 0;
-        for (int i = 0; i < 2000; i++) {
+        for (int i = 0; i < Seeds.of(2000); i++) {
             Plan plan = Plan.of(pieces.next());
             for (EndPlan end : List.of(plan.start(), plan.top())) {
                 Optional<SewnBand> band = end.hem().flatMap(Hem::band);

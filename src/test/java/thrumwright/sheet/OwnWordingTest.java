@@ -23,6 +23,7 @@ import thrumwright.plan.Plan;
 import thrumwright.store.Structures;
 import thrumwright.testing.Pieces;
 import thrumwright.testing.RandomPieces;
+import thrumwright.testing.Seeds;
 
 class OwnWordingTest {
     private static Piece with(String id, String words) {
@@ -81,7 +82,7 @@ class OwnWordingTest {
     void everyPlaceCanBeFilled() {
         RandomPieces pieces = new RandomPieces(5);
         int filled = 0;
-        for (int i = 0; i < 200; i++) {
+        for (int i = 0; i < Seeds.of(200); i++) {
             Plan plan = Plan.of(pieces.next());
             OwnWording wording = new OwnWording(plan, Locale.UK);
             for (EndPlan end : List.of(plan.start(), plan.top())) {

@@ -1,7 +1,9 @@
 package thrumwright.testing;
 
+import java.awt.AWTException;
 import java.awt.Component;
 import java.awt.Container;
+import java.awt.Dialog;
 import java.awt.Frame;
 import java.awt.Point;
 import java.awt.Toolkit;
@@ -14,7 +16,6 @@ import java.util.concurrent.Callable;
 import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.stream.Stream;
 import javax.swing.SwingUtilities;
-import org.assertj.swing.core.BasicRobot;
 import org.assertj.swing.core.Robot;
 import org.assertj.swing.edt.FailOnThreadViolationRepaintManager;
 import org.assertj.swing.edt.GuiActionRunner;
@@ -54,10 +55,11 @@ import thrumwright.editor.canvas.PieceCanvas;
 public final class WindowTest implements BeforeEachCallback, AfterEachCallback {
     private static final Path SCREENSHOTS = Path.of("target", "screenshots");
 
-    /** Milliseconds between two looks at a window, and how many looks it must have stayed the same. */
-    private static final long STILL_EVERY = 40;
+    /** Milliseconds between two looks at a window. */
+    private static final long STILL_EVERY = PureJavaScreen.isAskedFor() ? 10 : 40;
 
-    private static final int STILL_FOR = 6;
+    /** How many looks it must have stayed the same: a screen of its own moves nothing later. */
+    private static final int STILL_FOR = PureJavaScreen.isAskedFor() ? 2 : 6;
 
     /** Milliseconds in which a window must have come up, on a machine that has much else to do. */
     private static final int PATIENCE = 30_000;
@@ -67,12 +69,11 @@ public final class WindowTest implements BeforeEachCallback, AfterEachCallback {
     private Robot robot;
 
     @Override
-    public void beforeEach(ExtensionContext context) {
+    public void beforeEach(ExtensionContext context) throws AWTException {
         usualHandler = Thread.getDefaultUncaughtExceptionHandler();
         Thread.setDefaultUncaughtExceptionHandler((thread, thrown) -> uncaught.add(thrown));
         FailOnThreadViolationRepaintManager.install();
-        // A frame that is older than its robot would never be found.
-        robot = BasicRobot.robotWithNewAwtHierarchy();
+        robot = AnsweredRobot.make();
     }
 
     @Override
@@ -84,6 +85,7 @@ public final class WindowTest implements BeforeEachCallback, AfterEachCallback {
         } finally {
             robot.cleanUp();
             closeWhatOpensAgain();
+            GuiActionRunner.execute(WindowTest::emptyWhatIsClosed);
             FailOnThreadViolationRepaintManager.uninstall();
             Thread.setDefaultUncaughtExceptionHandler(usualHandler);
         }
@@ -251,6 +253,13 @@ public final class WindowTest implements BeforeEachCallback, AfterEachCallback {
                 });
             }
         });
+    }
+
+    /** The toolkit knows closed windows for a while yet, and the look of the next test would dress all that is in them. */
+    private static void emptyWhatIsClosed() {
+        Stream.of(Window.getWindows())
+                .filter(window -> window instanceof Frame || window instanceof Dialog)
+                .forEach(Container::removeAll);
     }
 
     private void failForWhatNobodyCaught() {

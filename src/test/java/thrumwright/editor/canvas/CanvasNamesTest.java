@@ -28,6 +28,7 @@ import thrumwright.store.PieceFile;
 import thrumwright.store.Unknown;
 import thrumwright.testing.LargePieces;
 import thrumwright.testing.RandomPieces;
+import thrumwright.testing.Seeds;
 import thrumwright.testing.SeeingGraphics;
 import thrumwright.testing.SeeingGraphics.Seen;
 
@@ -41,7 +42,7 @@ class CanvasNamesTest {
     void nothingWrittenLiesOverTheClothOrOverAnother() throws Exception {
         RandomPieces random = new RandomPieces(91);
         List<Piece> pieces = new ArrayList<>(List.of(LargePieces.demo().piece()));
-        for (int i = 0; i < 12; i++) {
+        for (int i = 0; i < Seeds.of(12, 4); i++) {
             pieces.add(random.next());
         }
         for (Piece piece : pieces) {

@@ -37,6 +37,7 @@ import thrumwright.store.PieceFile;
 import thrumwright.store.Unknown;
 import thrumwright.testing.Pieces;
 import thrumwright.testing.RandomPieces;
+import thrumwright.testing.Seeds;
 
 class RepairEditsTest {
     /** All others leave a choice to the weaver, or are nothing that a change of the piece could mend. */
@@ -73,7 +74,7 @@ class RepairEditsTest {
         RandomPieces pieces = new RandomPieces(41);
         Map<Code, Integer> named = new EnumMap<>(Code.class);
         Map<Code, Integer> offered = new EnumMap<>(Code.class);
-        for (int i = 0; i < 3000; i++) {
+        for (int i = 0; i < Seeds.of(3000); i++) {
             Piece piece = pieces.next();
             Plan plan = Plan.of(piece);
             for (Finding finding : Findings.of(plan).all()) {

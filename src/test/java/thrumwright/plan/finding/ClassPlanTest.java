@@ -20,6 +20,7 @@ import thrumwright.plan.finding.Finding.Code;
 import thrumwright.plan.words.FindingWords;
 import thrumwright.testing.Pieces;
 import thrumwright.testing.RandomClasses;
+import thrumwright.testing.Seeds;
 
 class ClassPlanTest {
     private static final Piece PANEL = Pieces.panel();
@@ -32,7 +33,7 @@ class ClassPlanTest {
     @Test
     void totalsAreTheSumsOfWhatEachLoomTakes() {
         RandomClasses classes = new RandomClasses(11);
-        for (int i = 0; i < 150; i++) {
+        for (int i = 0; i < Seeds.of(150); i++) {
             ClassSet set = classes.next();
             Map<String, double[]> sums = new TreeMap<>();
             for (ClassMember member : set.members()) {

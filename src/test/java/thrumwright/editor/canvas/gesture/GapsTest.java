@@ -24,6 +24,7 @@ import thrumwright.piece.Place;
 import thrumwright.piece.Top;
 import thrumwright.plan.Plan;
 import thrumwright.testing.RandomPieces;
+import thrumwright.testing.Seeds;
 
 /** Blocks lie on the canvas in the order in which the piece lists them, so that what is let go lands where it was held. */
 class GapsTest {
@@ -46,7 +47,7 @@ class GapsTest {
     @Test
     void theCanvasKeepsTheOrderOfTheBlocks() {
         RandomPieces pieces = new RandomPieces(84);
-        for (int i = 0; i < 500; i++) {
+        for (int i = 0; i < Seeds.of(500); i++) {
             Piece piece = pieces.next();
             for (Place place : Place.values()) {
                 assertThat(onCanvas(piece, place)).isEqualTo(piece.end(place).blocks());
@@ -59,7 +60,7 @@ class GapsTest {
     void aBlockLandsWhereItIsHeld() {
         RandomPieces pieces = new RandomPieces(85);
         List<Block> kinds = NewBlocks.all(UnitSystem.METRIC);
-        for (int i = 0; i < 300; i++) {
+        for (int i = 0; i < Seeds.of(300); i++) {
             Piece next = pieces.next();
             Piece piece = next.withTop(new Top.OnItsOwn(next.end(Place.TOP)));
             List<BlockSpot> spots = map(piece).spots();
