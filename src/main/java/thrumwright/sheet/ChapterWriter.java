@@ -6,9 +6,11 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import thrumwright.block.Block;
+import thrumwright.block.Course;
 import thrumwright.block.EdgeFinish;
 import thrumwright.block.HemFold;
 import thrumwright.block.OpenWarp;
+import thrumwright.block.Side;
 import thrumwright.block.WarpLoops;
 import thrumwright.measure.Phrases;
 import thrumwright.measure.Shown;
@@ -28,6 +30,7 @@ final class ChapterWriter {
     private final Shown shown;
     private final Phrases phrases;
     private final Words words;
+    private final ShedWords sheds;
     private final BlockWords blockWords;
     private final PictureWords pictureWords;
     private final OwnWording ownWording;
@@ -40,6 +43,7 @@ final class ChapterWriter {
         this.shown = piece.shown();
         this.phrases = phrases;
         this.words = words;
+        this.sheds = new ShedWords(phrases, words);
         this.blockWords = new BlockWords(plan, phrases, words);
         this.pictureWords = new PictureWords(plan, phrases, words);
         this.ownWording = new OwnWording(plan, phrases, words);
@@ -81,7 +85,8 @@ final class ChapterWriter {
                 plan.budget().closed() ? "top.opening.closed" : "top.opening",
                 Map.of(
                         "stop", shown.height(plan.budget().stopLine()),
-                        "shed", words.shed(plan.afterDesign().lastShed().orElseThrow()),
+                        "meets", lastMeets(),
+                        "from", words.side(plan.afterDesign().side().other()),
                         "side", words.side(plan.afterDesign().side()))));
         if (piece.design().lastShed().isEmpty() || piece.design().lastSide().isEmpty()) {
             opening.add(phrases.say("top.assumed"));
@@ -194,7 +199,7 @@ final class ChapterWriter {
                 "design.begin",
                 Map.of(
                         "line", shown.height(budget.startLine()),
-                        "shed", words.shed(plan.start().after().nextShed()),
+                        "meets", nextMeets(),
                         "side", words.side(plan.start().after().side()),
                         "yarn", piece.stripe(Place.START).name())));
         if (budget.closed()) {
@@ -217,6 +222,18 @@ final class ChapterWriter {
                 phrases.say("chapter.design"),
                 List.of(),
                 List.of(plain("design.stop.title", stop), plain("design.begin.title", begin)));
+    }
+
+    private String nextMeets() {
+        Course after = plan.start().after();
+        int ends = piece.warp().ends();
+        return sheds.meets(after.nextShed().meets(after.side(), ends), after.side());
+    }
+
+    private String lastMeets() {
+        Side from = plan.afterDesign().side().other();
+        int ends = piece.warp().ends();
+        return sheds.meets(plan.afterDesign().lastShed().orElseThrow().meets(from, ends), from);
     }
 
     private Step plain(String titleKey, List<String> sentences) {

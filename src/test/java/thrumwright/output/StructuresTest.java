@@ -242,7 +242,7 @@ class StructuresTest {
     void itsOwnWordsStandOnTheSheet() throws IOException, FileProblem {
         assertThat(sentences("by-hand", 0, "Waste band"))
                 .containsExactly(
-                        "Weave 8 picks of Scrap. Start at the left, over the first end.",
+                        "Weave 8 picks of Scrap. Start at the left, over the left edge end.",
                         "It comes out again, so any scrap will do.");
         assertThat(sentences("by-hand-sleeve", 0, "Hem fold"))
                 .hasSize(1)
