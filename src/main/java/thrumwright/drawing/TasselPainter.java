@@ -97,7 +97,7 @@ final class TasselPainter {
     private static Strand spread(Strand strand, double by) {
         return new Strand(strand.legs().stream()
                 .map(leg ->
-                        new Leg(leg.route(), leg.fromY() * by, leg.middleY() * by, leg.toY() * by, leg.climbCounts()))
+                        new Leg(leg.route(), leg.fromY() * by, leg.middleY() * by, leg.toY() * by))
                 .toList());
     }
 
