@@ -22,6 +22,7 @@ import thrumwright.store.Structures;
 import thrumwright.testing.Pieces;
 import thrumwright.yarn.CountSystem;
 import thrumwright.yarn.Fibre;
+import thrumwright.yarn.Sample;
 import thrumwright.yarn.Thickness;
 
 class OffLoomTest {
@@ -251,8 +252,8 @@ class OffLoomTest {
 
     /**
      * For a flat-woven rug one buys 2.5 kg of weft for a square metre (P. Collingwood's figure, as quoted). A rule to buy by is
-     * never short: a rug at 4 ends per inch in a three-ply wool of 280 yd to the pound (from memory) takes more than half of it
-     * and not more than all.
+     * never short: a rug at 4 ends per inch in a three-ply wool of 280 yd to the pound (from memory), beaten to the 21 picks per
+     * inch of a published rug in a like yarn (see {@code PublishedRugTest}), takes more than half of it and not more than all.
      */
     @Test
     void aRugsWeftWeighsAboutAsPublished() {
@@ -261,6 +262,7 @@ class OffLoomTest {
                 .withYarns(panel.yarns().stream()
                         .map(yarn -> yarn.id().equals("weft")
                                 ? yarn.withThickness(new Thickness.Counted(280, 3, CountSystem.YARDS_PER_POUND))
+                                        .withSample(Optional.of(new Sample(21, Length.parse("1 in"))))
                                 : yarn)
                         .toList());
         assertThat(Weight.of(Plan.of(rug)).design()).isBetween(0.5 * 2500, 2500.0);
