@@ -41,7 +41,7 @@ class CodeWeaverTest {
     }
 
     /** Own wordings are the weaver's own affair. */
-    private static Piece inOurWords(Piece piece) {
+    static Piece inOurWords(Piece piece) {
         Piece start = piece.withStart(inOurWords(piece.start()));
         return piece.top() instanceof Top.OnItsOwn own ? start.withTop(new Top.OnItsOwn(inOurWords(own.end()))) : start;
     }
@@ -54,8 +54,16 @@ class CodeWeaverTest {
         return new End(blocks);
     }
 
+    static String text(Plan plan) {
+        return PlainText.of(StepSheet.of(plan, Locale.UK), HEADINGS);
+    }
+
     static List<String> differences(Plan plan) {
-        String text = PlainText.of(StepSheet.of(plan, Locale.UK), HEADINGS);
+        return differences(plan, text(plan));
+    }
+
+    /** @param text the sheet to weave from */
+    static List<String> differences(Plan plan, String text) {
         List<String> differences = new ArrayList<>();
         CodeWeaver weaver = new CodeWeaver(text);
         try {
