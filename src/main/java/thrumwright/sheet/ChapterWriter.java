@@ -73,8 +73,9 @@ final class ChapterWriter {
         plan.start()
                 .finish()
                 .filter(finish -> finish.needed() > 0)
-                .ifPresent(finish ->
-                        opening.add(phrases.say("start.keep-free", Map.of("free", shown.cut(finish.needed())))));
+                .ifPresent(finish -> opening.add(phrases.say(
+                        finish.block().hangs() ? "start.keep-free" : "start.keep-free-ends",
+                        Map.of("free", shown.cut(finish.needed())))));
         opening.add(phrases.say("caution.hands"));
         return opening;
     }
@@ -209,7 +210,9 @@ final class ChapterWriter {
         String line = budget.closed() ? "design.stop.closed" : "design.stop";
         stop.add(phrases.say(line, Map.of("line", shown.height(budget.stopLine()))));
         if (budget.closed() && budget.left() >= 0) {
-            stop.add(phrases.say("design.left.closed", Map.of("left", shown.height(budget.left()))));
+            stop.add(phrases.say(
+                    LoopWords.onNails(plan.top()) ? "design.left.closed-nails" : "design.left.closed",
+                    Map.of("left", shown.height(budget.left()))));
         } else if (budget.left() >= 0) {
             stop.add(phrases.say(
                     "design.left",

@@ -247,7 +247,7 @@ class StructuresTest {
         assertThat(sentences("by-hand-sleeve", 0, "Hem fold"))
                 .hasSize(1)
                 .allMatch(words -> words.endsWith(" deep, 2 layers."));
-        assertThat(sentences("by-hand-lattice", 0, "Rows of knots of the top"))
+        assertThat(sentences("by-hand-lattice", 0, "Rows of knots at the top"))
                 .hasSize(2)
                 .anyMatch(words -> words.startsWith("Take out: waste band."))
                 .anyMatch(words -> words.endsWith(" free, 8 cm hanging. 3 rows."));

@@ -58,7 +58,8 @@ class PublishedChecksTest {
     @ParameterizedTest
     @ValueSource(doubles = {2, 4, 8, 10, 20, 30})
     void singlesAreAsThickAsAshenhurstSays(double count) {
-        double inAnInch = INCH / new Thickness.Counted(count, 1, CountSystem.COTTON).diameter(Fibre.COTTON, Firmness.HARD);
+        double inAnInch =
+                INCH / new Thickness.Counted(count, 1, CountSystem.COTTON).diameter(Fibre.COTTON, Firmness.HARD);
         double rule = 0.9 * Math.sqrt(840 * count);
         assertThat(inAnInch).isBetween(rule, 1.1 * rule);
     }
@@ -70,7 +71,8 @@ class PublishedChecksTest {
     @ParameterizedTest
     @CsvSource({"8, 2", "10, 2", "3, 2", "5, 2", "20, 2", "8, 4"})
     void pliedYarnsLieBetweenTheRuleAndTheRuler(double count, int plies) {
-        double inAnInch = INCH / new Thickness.Counted(count, plies, CountSystem.COTTON).diameter(Fibre.COTTON, Firmness.HARD);
+        double inAnInch =
+                INCH / new Thickness.Counted(count, plies, CountSystem.COTTON).diameter(Fibre.COTTON, Firmness.HARD);
         double rule = 0.9 * Math.sqrt(840 * count / plies);
         assertThat(inAnInch).isBetween(0.7 * rule, rule);
     }

@@ -40,8 +40,10 @@ class LibraryWovenTest {
     void everyStructure(String id) {
         Structure structure = Structures.builtIn().byId(id).orElseThrow();
         for (Piece piece : alike(Pieces.panel())) {
-            assertThat(CodeWeaverTest.differences(Plan.of(structure.on(piece, Place.START)))).isEmpty();
-            assertThat(CodeWeaverTest.differences(Plan.of(structure.on(piece, Place.TOP)))).isEmpty();
+            assertThat(CodeWeaverTest.differences(Plan.of(structure.on(piece, Place.START))))
+                    .isEmpty();
+            assertThat(CodeWeaverTest.differences(Plan.of(structure.on(piece, Place.TOP))))
+                    .isEmpty();
         }
     }
 
@@ -68,7 +70,8 @@ class LibraryWovenTest {
         List<Piece> pieces = new ArrayList<>();
         double spacing = piece.warp().nominalWidth() / piece.warp().ends();
         for (int ends : new int[] {-1, 0}) {
-            Length width = Length.parse(String.format(Locale.ROOT, "%.3f mm", piece.warp().nominalWidth() + ends * spacing));
+            Length width = Length.parse(
+                    String.format(Locale.ROOT, "%.3f mm", piece.warp().nominalWidth() + ends * spacing));
             for (Side side : Side.values()) {
                 for (Shed shed : Shed.values()) {
                     UnitSystem units = UnitSystem.values()[pieces.size() % 2];
@@ -78,7 +81,8 @@ class LibraryWovenTest {
                 }
             }
         }
-        assertThat(pieces.stream().map(each -> each.warp().ends() % 2).distinct()).hasSize(2);
+        assertThat(pieces.stream().map(each -> each.warp().ends() % 2).distinct())
+                .hasSize(2);
         return pieces;
     }
 }
