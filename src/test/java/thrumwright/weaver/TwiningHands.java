@@ -24,7 +24,7 @@ final class TwiningHands extends Hands {
         super(ends);
         lets("If one leans the other way, .*\\.");
         lets("The row list says (?:for every row )?where the yarn comes up\\.");
-        lets("Both rows together look like a plait\\.");
+        lets("Together the rows look like a plait\\.");
         when("Fold the yarn in the middle and hang the fold round " + OUTERMOST + "\\.", said -> {
             String side = said.group(2) == null ? said.group(4) : said.group(2);
             begin(side(side));
