@@ -58,16 +58,26 @@ public record Soumak(Tag tag, Use use, int rows, int over, int under, Lean first
     }
 
     /**
-     * In each row n stitches √((πD+(u−1)s)²+(2t)²) and n−1 floats, which span (N−u)+(n−1)(u−1) spaces in all; between
-     * rows a turn that climbs the row's height. The slant of the floats is drawn but not counted (model).
+     * In each row n stitches √((πD+(u−1)s)²+(2t)²), and between them n−1 floats. A float spans f' spaces, from where yarn came
+     * up to the next right-hand peg, and comes down the 2t that the stitch climbed: √((f's)²+(2t)²). f' is f−1, or what is
+     * left for the last one. Between rows a turn that climbs the row's height.
      */
     @Override
     public double length(Setting setting) {
         int stitches = stitches(setting);
         int back = backUnder(setting);
         double stitch = Math.hypot(Math.PI * setting.gauge() + (back - 1) * setting.spacing(), 2 * setting.beaten());
-        double floats = (setting.ends() - back + (double) (stitches - 1) * (back - 1)) * setting.spacing();
-        return rows * (stitches * stitch + floats) + (rows - 1) * setting.turn(rowHeight(setting));
+        double row = stitches * stitch;
+        if (stitches > 1) {
+            int last = setting.ends() - 1 - (stitches - 2) * advance();
+            row += (stitches - 2) * flight(setting, over - 1) + flight(setting, last);
+        }
+        return rows * row + (rows - 1) * setting.turn(rowHeight(setting));
+    }
+
+    /** One float over so many spaces. */
+    private static double flight(Setting setting, int spaces) {
+        return Math.hypot(spaces * setting.spacing(), 2 * setting.beaten());
     }
 
     @Override
@@ -103,7 +113,7 @@ public record Soumak(Tag tag, Use use, int rows, int over, int under, Lean first
                 return;
             }
             int next = Math.min(head + advance(), setting.ends() - 1);
-            legs.add(Leg.slanting(way.flat(foot, next, true), early, late));
+            legs.add(Leg.climbing(way.flat(foot, next, true), early, late));
             head = next;
         }
     }

@@ -94,7 +94,7 @@ public record Twining(Tag tag, Use use, int rows, int endsPerGroup, Lean first, 
                 legs.add(Leg.level(way.flat(end, last, over), y));
             }
             if (last < setting.ends() - 1) {
-                legs.add(new Leg(way.crossing(last, over), y, over ? crossing : other, y, true));
+                legs.add(new Leg(way.crossing(last, over), y, over ? crossing : other, y));
                 over = !over;
             }
             end = last + 1;

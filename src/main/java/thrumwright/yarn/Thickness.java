@@ -11,15 +11,16 @@ import thrumwright.measure.Length;
 public sealed interface Thickness {
     /** The most plies that a count may name. */
     int MOST_PLIES = Packing.MOST;
-    /** The share of a yarn's section that is fibre. */
+    /** The share of a hard single's section that is fibre (Peirce). */
     double FILLING = 0.60;
 
-    /** Relaxed diameter in mm. */
-    double diameter(Fibre fibre);
+    /** Relaxed diameter in mm: measured, or from the count and the share of the yarn that is fibre. */
+    double diameter(Fibre fibre, Firmness firmness);
 
     /**
      * Mass per length in g/km: from the count where there is one, else from the diameter and the share of it that is fibre,
-     * which is a rough figure.
+     * which is a rough figure. The same share serves both ways, so that a yarn told by its wraps and the same yarn told by its
+     * length in a mass come out alike.
      */
     double tex(Fibre fibre, Firmness firmness);
 
@@ -49,7 +50,7 @@ public sealed interface Thickness {
         }
 
         @Override
-        public double diameter(Fibre fibre) {
+        public double diameter(Fibre fibre, Firmness firmness) {
             return diameter.mm();
         }
 
@@ -75,19 +76,20 @@ public sealed interface Thickness {
         }
 
         @Override
-        public double diameter(Fibre fibre) {
+        public double diameter(Fibre fibre, Firmness firmness) {
             return over.mm() / wraps;
         }
 
         @Override
         public double tex(Fibre fibre, Firmness firmness) {
-            return texOf(diameter(fibre), fibre, firmness);
+            return texOf(diameter(fibre, firmness), fibre, firmness);
         }
     }
 
     /**
-     * By its count, such as 12/6 Ne: diameter of a single d = √(4·tex·10⁻³/(π·ρ·φ)) (Peirce), times the packing ratio
-     * of its plies.
+     * By its count, such as 12/6 Ne: d = √(4·tex·10⁻³/(π·ρ·φ)) (Peirce). A hard yarn fills 0.60 of each of its singles, whose
+     * diameter is taken times the packing ratio of the plies; of a softer one, and of a hard one told by its length in a mass
+     * without its plies, φ is the share of the whole yarn ({@link Firmness#filling}).
      */
     record Counted(double number, int plies, CountSystem system) implements Thickness {
         @Override
@@ -107,9 +109,11 @@ public sealed interface Thickness {
         }
 
         @Override
-        public double diameter(Fibre fibre) {
-            double single = tex() / plies;
-            return Math.sqrt(4 * single * 1e-3 / (Math.PI * fibre.density() * FILLING)) * Packing.ratio(plies);
+        public double diameter(Fibre fibre, Firmness firmness) {
+            boolean singlesKnown = plies > 1 || system.ofTheSingle();
+            return firmness == Firmness.HARD && singlesKnown
+                    ? diameterOf(tex() / plies, fibre, FILLING) * Packing.ratio(plies)
+                    : diameterOf(tex(), fibre, firmness.filling());
         }
 
         @Override
@@ -120,6 +124,10 @@ public sealed interface Thickness {
         private double tex() {
             return system.tex(number) * (system.ofTheSingle() ? plies : 1);
         }
+    }
+
+    private static double diameterOf(double tex, Fibre fibre, double filling) {
+        return Math.sqrt(4 * tex * 1e-3 / (Math.PI * fibre.density() * filling));
     }
 
     private static double texOf(double diameter, Fibre fibre, Firmness firmness) {

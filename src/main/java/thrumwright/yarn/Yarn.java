@@ -60,7 +60,7 @@ public record Yarn(
 
     /** Relaxed diameter d in mm. */
     public double diameter() {
-        return thickness.diameter(fibre);
+        return thickness.diameter(fibre, firmness);
     }
 
     /** Beaten thickness t in mm: what one pick takes up in the packed cloth. */

@@ -64,7 +64,7 @@ class DrawnLengthTest {
             RandomGeneratorFactory.of("L64X128MixRandom").create(20);
 
     @ParameterizedTest
-    @ValueSource(strings = {"ordering cord", "plain band", "spread header", "twining", "half hitches"})
+    @ValueSource(strings = {"ordering cord", "plain band", "spread header", "twining", "soumak", "half hitches"})
     void theStatedLengthIsThatOfTheDrawnPath(String kind) {
         for (int i = 0; i < CASES; i++) {
             Setting setting = setting();
@@ -76,30 +76,6 @@ class DrawnLengthTest {
                     .sum();
             assertThat(block.length(setting)).as("%s on %s", block, setting).isCloseTo(integrated, EXACT);
             assertThat(drawn(setting, strands)).isCloseTo(integrated, EXACT);
-        }
-    }
-
-    /** A model: the floats' slant of 2t is drawn and not counted, which leaves out less than (2t)²/2 over its way a float. */
-    @Test
-    void soumakLeavesOutTheSlantOfItsFloatsAndNoMore() {
-        for (int i = 0; i < CASES; i++) {
-            Setting setting = setting();
-            Soumak soumak = (Soumak) block("soumak");
-            double stated = soumak.length(setting);
-            List<Strand> strands = soumak.strands(setting, soumak.rows(setting, Course.beginning()));
-            double integrated = strands.stream()
-                    .mapToDouble(strand -> MiddleLine.of(strand).length())
-                    .sum();
-            double most = strands.get(0).legs().stream()
-                    .filter(leg -> !leg.climbCounts())
-                    .mapToDouble(leg -> {
-                        double way = Math.abs(leg.route().visits().get(1).x()
-                                - leg.route().visits().get(0).x());
-                        double slant = 2 * setting.beaten();
-                        return Math.min(slant, slant * slant / (2 * way));
-                    })
-                    .sum();
-            assertThat(integrated).isBetween(stated * (1 - 1e-9), stated + most + 1e-6);
         }
     }
 

@@ -254,12 +254,12 @@ class StructuresTest {
     void itsOwnWordsStandOnTheSheet() throws IOException, FileProblem {
         assertThat(sentences("by-hand", 0, "Waste band"))
                 .containsExactly(
-                        "Weave 8 picks of Scrap. Start at the left, over the first end.",
+                        "Weave 8 picks of Scrap. Start at the left, over the left edge end.",
                         "It comes out again, so any scrap will do.");
         assertThat(sentences("by-hand-sleeve", 0, "Hem fold"))
                 .hasSize(1)
                 .allMatch(words -> words.endsWith(" deep, 2 layers."));
-        assertThat(sentences("by-hand-lattice", 0, "Rows of knots of the top"))
+        assertThat(sentences("by-hand-lattice", 0, "Rows of knots at the top"))
                 .hasSize(2)
                 .anyMatch(words -> words.startsWith("Take out: waste band."))
                 .anyMatch(words -> words.endsWith(" free, 8 cm hanging. 3 rows."));

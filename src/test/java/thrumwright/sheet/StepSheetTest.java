@@ -135,7 +135,7 @@ class StepSheetTest {
         String text = PlainText.of(StepSheet.of(Plan.of(fringed), Locale.UK), HEADINGS);
         assertThat(text)
                 .contains("Cut the piece from the loom")
-                .contains("Part the ends into 18 groups: 18 of 4 ends")
+                .contains("Part the ends into 18 groups: 4 ends each.")
                 .contains("Blades cut")
                 .contains("choke a small child")
                 .contains("What hangs over people");

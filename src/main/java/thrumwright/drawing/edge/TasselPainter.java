@@ -103,8 +103,7 @@ final class TasselPainter {
     /** The same turns over another height. */
     private static Strand spread(Strand strand, double by) {
         return new Strand(strand.legs().stream()
-                .map(leg ->
-                        new Leg(leg.route(), leg.fromY() * by, leg.middleY() * by, leg.toY() * by, leg.climbCounts()))
+                .map(leg -> new Leg(leg.route(), leg.fromY() * by, leg.middleY() * by, leg.toY() * by))
                 .toList());
     }
 

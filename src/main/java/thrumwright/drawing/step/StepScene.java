@@ -92,9 +92,7 @@ record StepScene(Work work, BlockPicture picture, List<Tail> tails) {
     }
 
     private static Leg climbing(Leg leg) {
-        return leg.fromY() > leg.toY()
-                ? new Leg(leg.route(), leg.toY(), leg.middleY(), leg.fromY(), leg.climbCounts())
-                : leg;
+        return leg.fromY() > leg.toY() ? new Leg(leg.route(), leg.toY(), leg.middleY(), leg.fromY()) : leg;
     }
 
     private static Setting setting(Work work, int ends, boolean posts) {

@@ -365,7 +365,7 @@ class EndComparisonTest {
                         "In Teal wool; at the top in Cotton cord.",
                         "6 rows in the start, 4 in the top.",
                         "6 mm high in the start, 3 mm in the top.",
-                        "The first pick goes under the first end in the start, over the first end in the top.",
+                        "The first pick goes under the left edge end in the start, over the left edge end in the top.",
                         "Stays in the start; in the top it comes out again.");
         Soumak soumak = top("soumak", Soumak.class);
         Soumak wide = new Soumak(soumak.tag(), soumak.use(), 1, 4, 2, soumak.first(), false);
