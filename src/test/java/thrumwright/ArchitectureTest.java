@@ -132,8 +132,8 @@ class ArchitectureTest {
                 .mayOnlyAccessLayers("plan")
                 .whereLayer("finding")
                 .mayOnlyAccessLayers("plan", "comparison")
-                .ensureAllClassesAreContainedInArchitectureIgnoring(
-                        describe("outside the plan", one -> !one.getPackageName().startsWith("thrumwright.plan")))
+                .ensureAllClassesAreContainedInArchitectureIgnoring(describe(
+                        "outside the plan", one -> !one.getPackageName().startsWith("thrumwright.plan")))
                 .check(program);
     }
 

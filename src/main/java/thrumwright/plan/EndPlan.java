@@ -132,7 +132,7 @@ public record EndPlan(
         return hem.filter(one -> one.blockId().equals(blockId)).flatMap(Hem::band);
     }
 
-    /** How long each piece of yarn or band is that is cut for a block, mm; 0 if it takes none. */
+    /** How long each piece of yarn or band is that is cut for a block, mm, 0 or more; 0 if it takes none. */
     public double each(String blockId) {
         return block(blockId)
                 .flatMap(BlockPlan::work)

@@ -10,7 +10,6 @@ import thrumwright.block.Block;
 import thrumwright.block.Course;
 import thrumwright.block.EdgeFinish;
 import thrumwright.block.HemFold;
-import thrumwright.block.OpenWarp;
 import thrumwright.block.Setting;
 import thrumwright.block.Soumak;
 import thrumwright.block.Turning;

@@ -26,7 +26,7 @@ public record Plan(Piece piece, EndPlan start, EndPlan top, Course afterDesign, 
     }
 
     /**
-     * Length of warp yarn in all, mm: the number of ends times what each takes on the loom; of a warp that is closed at both
+     * Length of warp yarn in all, mm, more than 0: the number of ends times what each takes on the loom; of a warp that is closed at both
      * ends what is wound.
      */
     public double warpYarn() {
@@ -43,12 +43,12 @@ public record Plan(Piece piece, EndPlan start, EndPlan top, Course afterDesign, 
         return ClosingShed.of(piece.stripe(Place.TOP));
     }
 
-    /** Finished width, mm: that of the cloth, with what it draws in. */
+    /** Finished width, mm, more than 0: that of the cloth, with what it draws in. */
     public double finishedWidth() {
         return piece.warp().clothWidth();
     }
 
-    /** Finished height without fringes, mm: the design off the loom and what both ends show in front. */
+    /** Finished height without fringes, mm, more than 0: the design off the loom and what both ends show in front. */
     public double finishedHeight() {
         return piece.design().height().mm() + start.inFront() + top.inFront();
     }

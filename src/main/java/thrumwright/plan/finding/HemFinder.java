@@ -38,9 +38,8 @@ final class HemFinder {
     }
 
     List<Finding> all() {
-        long folds = end.blocks().stream()
-                .filter(block -> block.fold().isPresent())
-                .count();
+        long folds =
+                end.blocks().stream().filter(block -> block.fold().isPresent()).count();
         if (folds > 1) {
             add(Code.SEVERAL_FOLDS, Map.of(), repairs.severalFolds(hem));
         }

@@ -102,7 +102,9 @@ final class RepairFinder {
         return leftOut(RepairFinder::waste).or(() -> {
             int at = first(
                     end.inward(),
-                    block -> block.stays() || block.block().finish().isPresent() || block.fold().isPresent());
+                    block -> block.stays()
+                            || block.block().finish().isPresent()
+                            || block.fold().isPresent());
             return add(at, "plain-waste", WASTE_PICKS);
         });
     }
@@ -175,13 +177,14 @@ final class RepairFinder {
 
     /** All folds but the one that counts. */
     Optional<Repair> severalFolds(Hem hem) {
-        return Optional.of(new Repair.TakeAway(source(), others(block -> block.fold().isPresent(), hem.blockId()), false));
+        return Optional.of(
+                new Repair.TakeAway(source(), others(block -> block.fold().isPresent(), hem.blockId()), false));
     }
 
     /** All finishes but the one that counts. */
     Optional<Repair> severalFinishes(Finish finish) {
-        List<String> others =
-                others(block -> block.block().finish().isPresent(), finish.block().id());
+        List<String> others = others(
+                block -> block.block().finish().isPresent(), finish.block().id());
         return Optional.of(new Repair.TakeAway(source(), others, true));
     }
 

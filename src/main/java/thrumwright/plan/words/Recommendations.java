@@ -80,7 +80,7 @@ public final class Recommendations {
     /**
      * Hem depth for a round bar, mm: (πb + 12 mm) ÷ 2 (quilt-guild and conservation guidance on hanging sleeves).
      *
-     * @param bar thickness in mm
+     * @param bar thickness, mm, more than 0
      */
     public Advice bar(double bar) {
         double depth = Hem.Sleeve.barDepth(bar);
@@ -94,7 +94,7 @@ public final class Recommendations {
     /**
      * Hem depth for a slat, mm: b + h + half the ease of a sleeve, since the hem goes round b + h on each side (derived).
      *
-     * @param wide and {@code thick}: its section in mm
+     * @param wide and {@code thick}: its section, mm, more than 0
      */
     public Advice slat(double wide, double thick) {
         double depth = Hem.Sleeve.slatDepth(wide, thick);
@@ -112,7 +112,7 @@ public final class Recommendations {
     /**
      * Hem depth behind a hook-and-loop strip, mm: the strip and 5 mm of its backing above and below (CCI Notes 13/4).
      *
-     * @param strip its height in mm
+     * @param strip its height, mm, more than 0
      */
     public Advice strip(double strip) {
         double depth = Hem.Sleeve.stripDepth(strip);
