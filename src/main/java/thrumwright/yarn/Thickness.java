@@ -14,11 +14,11 @@ public sealed interface Thickness {
     /** The share of a yarn's section that is fibre. */
     double FILLING = 0.60;
 
-    /** Relaxed diameter in mm. */
+    /** Relaxed diameter, mm, above 0. */
     double diameter(Fibre fibre);
 
     /**
-     * Mass per length in g/km: from the count where there is one, else from the diameter and the share of it that is fibre,
+     * Mass per length, g/km, above 0: from the count where there is one, else from the diameter and the share of it that is fibre,
      * which is a rough figure.
      */
     double tex(Fibre fibre, Firmness firmness);
