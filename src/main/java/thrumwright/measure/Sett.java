@@ -60,12 +60,12 @@ public final class Sett {
         return new BadMeasure("sett.not", Map.of("typed", Numbers.brief(text)));
     }
 
-    /** Ends per millimetre. */
+    /** Ends per mm, {@link #LEAST} to {@link #MOST}. */
     public double perMillimetre() {
         return endsPerMillimetre;
     }
 
-    /** From one warp end's middle to the next, in mm. */
+    /** From one warp end's middle to the next, mm, 0.1 to 100. */
     public double spacing() {
         return 1 / endsPerMillimetre;
     }

@@ -73,8 +73,7 @@ final class Json {
             return whole;
         } catch (StreamConstraintsException e) {
             Phrase why = new Phrase(
-                    "file.deep",
-                    Map.of("levels", DEEPEST, "characters", LONGEST_TEXT, "digits", LONGEST_NUMBER));
+                    "file.deep", Map.of("levels", DEEPEST, "characters", LONGEST_TEXT, "digits", LONGEST_NUMBER));
             throw problem(spot(parser.currentLocation()), why, e);
         } catch (JsonProcessingException e) {
             throw problem(spot(e.getLocation()), why(e), e);

@@ -18,7 +18,7 @@ public record Sample(int picks, Length height) {
         }
     }
 
-    /** Height of one pick in mm. */
+    /** Height of one pick, mm, above 0 and at most 100. */
     public double beaten() {
         return height.mm() / picks;
     }

@@ -14,13 +14,13 @@ public sealed interface Thickness {
     /** The share of a hard single's section that is fibre (Peirce). */
     double FILLING = 0.60;
 
-    /** Relaxed diameter in mm: measured, or from the count and the share of the yarn that is fibre. */
+    /** Relaxed diameter, mm, above 0: measured, or from the count and the share of the yarn that is fibre. */
     double diameter(Fibre fibre, Firmness firmness);
 
     /**
-     * Mass per length in g/km: from the count where there is one, else from the diameter and the share of it that is fibre,
-     * which is a rough figure. The same share serves both ways, so that a yarn told by its wraps and the same yarn told by its
-     * length in a mass come out alike.
+     * Mass per length, g/km, above 0: from the count where there is one, else from the diameter and the share of it that is
+     * fibre, which is a rough figure. The same share serves both ways, so that a yarn told by its wraps and the same yarn told
+     * by its length in a mass come out alike.
      */
     double tex(Fibre fibre, Firmness firmness);
 

@@ -58,22 +58,22 @@ public record Yarn(
         this(id, name, colour, fibre, thickness, firmness, sample, stock, Optional.empty());
     }
 
-    /** Relaxed diameter d in mm. */
+    /** Relaxed diameter d, mm, above 0. */
     public double diameter() {
         return thickness.diameter(fibre, firmness);
     }
 
-    /** Beaten thickness t in mm: what one pick takes up in the packed cloth. */
+    /** Beaten thickness t, mm, above 0: what one pick takes up in the packed cloth. */
     public double beaten() {
         return sample.map(Sample::beaten).orElseGet(this::beatenByFirmness);
     }
 
-    /** What the beaten thickness would be without a sample, mm. */
+    /** What the beaten thickness would be without a sample, mm, above 0. */
     public double beatenByFirmness() {
         return firmness.share() * diameter();
     }
 
-    /** Mass per length in g/km. */
+    /** Mass per length, g/km, above 0. */
     public double tex() {
         return thickness.tex(fibre, firmness);
     }

@@ -54,4 +54,16 @@ class BlockFormatsTest {
                     .allSatisfy(name -> assertThat(written).contains("\"" + name + "\": "));
         });
     }
+
+    /** The sample of a yarn “reed” and a yarn “reed/sample” are different places. */
+    @Test
+    void unknownFieldsStayApartWhateverTheIds() throws IOException, FileProblem {
+        String written = everyKind()
+                .replace("\"mud\"", "\"reed/sample\"")
+                .replace("\"height\": \"2 cm\"\n      }", "\"height\": \"2 cm\",\n        \"moon\": \"full\"\n      }")
+                .replace("\"firmness\": \"medium\"", "\"firmness\": \"medium\",\n      \"stars\": \"many\"");
+
+        assertThat(written).contains("moon", "stars", "reed/sample");
+        assertThat(PieceFile.read(written).text()).isEqualTo(written);
+    }
 }
