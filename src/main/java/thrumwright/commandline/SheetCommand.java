@@ -30,7 +30,7 @@ final class SheetCommand implements Callable<Integer> {
     private CommandSpec spec;
 
     @ParentCommand
-    private Commands commands;
+    private RootCommand commands;
 
     @Parameters(index = "0", paramLabel = "FILE", description = "The piece or class; “-” for the standard input.")
     private String file;
@@ -90,17 +90,17 @@ final class SheetCommand implements Callable<Integer> {
             throw new ParameterException(spec.commandLine(), wanted + " pages need a name: give one with --to.");
         }
         SheetLook look = new SheetLook(setup(), !grey);
-        Work work = Files.work(file, commands.console());
+        Loaded work = InAndOut.work(file, commands.console());
         try {
-            if (work instanceof Work.OfClass some) {
+            if (work instanceof Loaded.OfClass some) {
                 write(new ClassSheets(some.plan(), look, Fonts::load, Locale.UK), wanted);
             } else {
-                write(new SheetWriter(((Work.OfPiece) work).plan(), look, Fonts::load, Locale.UK), wanted);
+                write(new SheetWriter(((Loaded.OfPiece) work).plan(), look, Fonts::load, Locale.UK), wanted);
             }
         } catch (IOException e) {
             throw SafeFile.problem(to + " can't be written.", e);
         }
-        return Commands.DONE;
+        return RootCommand.DONE;
     }
 
     private void write(SheetWriter sheet, SheetForm wanted) throws IOException, FileProblem {
@@ -121,7 +121,7 @@ final class SheetCommand implements Callable<Integer> {
     }
 
     private void keep(String name, byte[] bytes) throws FileProblem {
-        Files.write(name, commands.console(), bytes);
+        InAndOut.write(name, commands.console(), bytes);
     }
 
     private SheetForm form() {

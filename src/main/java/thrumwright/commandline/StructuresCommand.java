@@ -27,7 +27,7 @@ final class StructuresCommand implements Callable<Integer> {
     private CommandSpec spec;
 
     @ParentCommand
-    private Commands commands;
+    private RootCommand commands;
 
     @Parameters(
             index = "0",
@@ -48,10 +48,10 @@ final class StructuresCommand implements Callable<Integer> {
                     .orElse(1);
             String line = "%-" + wide + "s  %s%n";
             structures.all().forEach(each -> out.printf(Locale.ROOT, line, each.id(), each.name()));
-            return Commands.DONE;
+            return RootCommand.DONE;
         }
         tell(find(structures, id, spec), out);
-        return Commands.DONE;
+        return RootCommand.DONE;
     }
 
     /** One of those structures, or one in a file. */
@@ -61,7 +61,7 @@ final class StructuresCommand implements Callable<Integer> {
             return found.get();
         }
         if (name.endsWith(".json")) {
-            return StructureFile.read(SafeFile.read(Files.path(name))).structure();
+            return StructureFile.read(SafeFile.read(InAndOut.path(name))).structure();
         }
         throw new ParameterException(
                 spec.commandLine(), "There is no structure “" + name + "”; “thrumwright structures” lists them.");
