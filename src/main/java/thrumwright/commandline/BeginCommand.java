@@ -53,7 +53,7 @@ final class BeginCommand implements Callable<Integer> {
         structures.problems().forEach(commands.console().err()::println);
         Structure structure = StructuresCommand.find(structures, id, spec);
         if (!to.equals("-") && java.nio.file.Files.exists(InAndOut.path(to))) {
-            throw new ParameterException(spec.commandLine(), to + " is there already; give another name.");
+            throw new ParameterException(spec.commandLine(), Said.of("file.there", "name", to));
         }
         Piece piece = Beginnings.with(structure, units).withTitle(title);
         String text = new PieceFile(piece, Unknown.none()).text();

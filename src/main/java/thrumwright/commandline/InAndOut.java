@@ -31,7 +31,8 @@ final class InAndOut {
         return switch (FileSort.of(text)) {
             case PIECE -> new Loaded.OfPiece(Plan.of(PieceFile.read(text).piece()));
             case CLASS ->
-                new Loaded.OfClass(ClassPlan.of(ClassFile.read(text, pieces(name)).set()));
+                new Loaded.OfClass(
+                        ClassPlan.of(ClassFile.read(text, pieces(name)).set()));
             case STRUCTURE ->
                 new Loaded.OfPiece(Plan.of(tried(StructureFile.read(text).structure())));
         };
@@ -50,9 +51,9 @@ final class InAndOut {
             return SafeFile.read(path(name));
         }
         try {
-            return SafeFile.text(console.in(), "The standard input");
+            return SafeFile.text(console.in(), Said.of("input.name"));
         } catch (IOException e) {
-            throw SafeFile.problem("The standard input can't be read.", e);
+            throw SafeFile.problem(Said.of("input.unreadable"), e);
         }
     }
 
@@ -62,7 +63,7 @@ final class InAndOut {
             console.out().writeBytes(bytes);
         } else {
             SafeFile.write(path(name), bytes);
-            console.err().println("Written: " + name);
+            console.err().println(Said.of("file.written", "name", name));
         }
     }
 
@@ -70,7 +71,7 @@ final class InAndOut {
         try {
             return Path.of(name);
         } catch (InvalidPathException e) {
-            throw SafeFile.problem("“" + name + "” can't be the name of a file.", e);
+            throw SafeFile.problem(Said.of("file.no-name", "name", name), e);
         }
     }
 }

@@ -84,8 +84,7 @@ public final class RootCommand implements Runnable {
             console.err().println(problem.getMessage());
             return FILE_TROUBLE;
         }
-        console.err()
-                .println("Something went wrong inside the program; your files are as they were. Please report this:");
+        console.err().println(Said.of("fault"));
         console.err().println("  " + problem + ", in " + problem.getStackTrace()[0]);
         return OWN_FAULT;
     }

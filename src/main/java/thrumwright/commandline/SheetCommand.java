@@ -83,11 +83,11 @@ final class SheetCommand implements Callable<Integer> {
     @Override
     public Integer call() throws Exception {
         if (dpi < SheetWriter.LEAST_DPI || dpi > SheetWriter.MOST_DPI) {
-            throw new ParameterException(spec.commandLine(), "PNG pages have 30 to 600 dots per inch.");
+            throw new ParameterException(spec.commandLine(), Said.of("sheet.dpi"));
         }
         SheetForm wanted = form();
         if (wanted.paged() && to.equals("-")) {
-            throw new ParameterException(spec.commandLine(), wanted + " pages need a name: give one with --to.");
+            throw new ParameterException(spec.commandLine(), Said.of("sheet.name", "form", wanted));
         }
         SheetLook look = new SheetLook(setup(), !grey);
         Loaded work = InAndOut.work(file, commands.console());
@@ -98,14 +98,14 @@ final class SheetCommand implements Callable<Integer> {
                 write(new SheetWriter(((Loaded.OfPiece) work).plan(), look, Fonts::load, Locale.UK), wanted);
             }
         } catch (IOException e) {
-            throw SafeFile.problem(to + " can't be written.", e);
+            throw SafeFile.problem(Said.of("file.unwritable", "name", to), e);
         }
         return RootCommand.DONE;
     }
 
     private void write(SheetWriter sheet, SheetForm wanted) throws IOException, FileProblem {
         if (each) {
-            throw new ParameterException(spec.commandLine(), file + " is one piece; --each is for a class.");
+            throw new ParameterException(spec.commandLine(), Said.of("sheet.each.piece", "name", file));
         }
         sheet.write(wanted, to, dpi, Progress.UNWATCHED, this::keep);
     }
@@ -114,7 +114,7 @@ final class SheetCommand implements Callable<Integer> {
         if (!each) {
             sheets.together(wanted, to, dpi, Progress.UNWATCHED, this::keep);
         } else if (to.equals("-")) {
-            throw new ParameterException(spec.commandLine(), "A file for each loom needs a name: give one with --to.");
+            throw new ParameterException(spec.commandLine(), Said.of("sheet.each.name"));
         } else {
             sheets.each(wanted, to, dpi, Progress.UNWATCHED, this::keep);
         }
