@@ -9,7 +9,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.Optional;
-import thrumwright.commandline.Commands;
+import thrumwright.commandline.RootCommand;
 import thrumwright.editor.EditorApp;
 import thrumwright.store.FileProblem;
 import thrumwright.store.UserFolder;
@@ -34,7 +34,7 @@ public final class Main {
             EditorApp.open(file);
             return;
         }
-        System.exit(Commands.run(arguments, System.in, out, err, UserFolder.structures(), Version.number()));
+        System.exit(RootCommand.run(arguments, System.in, out, err, UserFolder.structures(), Version.number()));
     }
 
     private static int withoutWindow(Optional<Path> file, PrintStream out, PrintStream err) {

@@ -4,10 +4,12 @@ import java.io.IOException;
 import java.io.PrintStream;
 import java.nio.file.Path;
 import java.util.Locale;
+import java.util.Map;
 import thrumwright.commandline.PlanText;
 import thrumwright.drawing.Fonts;
 import thrumwright.drawing.Palette;
 import thrumwright.measure.Phrase;
+import thrumwright.measure.Phrases;
 import thrumwright.output.SheetLayout;
 import thrumwright.output.page.PageSetup;
 import thrumwright.output.page.Paper;
@@ -26,6 +28,7 @@ import thrumwright.store.SafeFile;
 
 /** What the program shows where there is no display: the demo piece's step sheet and plan. */
 final class WithoutWindow {
+    private final Phrases texts = Phrases.of("thrumwright.app.said", Locale.UK);
     private final PrintStream out;
 
     WithoutWindow(PrintStream out) {
@@ -44,7 +47,7 @@ final class WithoutWindow {
         sheet(plan, sheet);
         out.print(PlanText.of(plan));
         out.println();
-        out.println("There is no display, so no window was opened. The step sheet is here:");
+        out.println(texts.say("none.sheet"));
         out.println("  " + sheet);
         wayToWindow();
     }
@@ -57,8 +60,7 @@ final class WithoutWindow {
     void plan(Path file) throws FileProblem {
         out.print(summary(file));
         out.println();
-        out.println("There is no display, so no window was opened. “sheet " + file
-                + " --to NAME.pdf” writes the step sheet.");
+        out.println(texts.say("none.window", Map.of("file", file)));
         wayToWindow();
     }
 
@@ -72,7 +74,7 @@ final class WithoutWindow {
     }
 
     private void wayToWindow() {
-        out.println("For the window, run the same command on a desktop, or over “ssh -X”, or under “xvfb-run”.");
+        out.println(texts.say("none.way"));
     }
 
     private static void sheet(Plan plan, Path file) throws FileProblem {

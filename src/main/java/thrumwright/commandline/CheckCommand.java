@@ -20,7 +20,7 @@ import thrumwright.sheet.MemberNames;
         mixinStandardHelpOptions = true)
 final class CheckCommand implements Callable<Integer> {
     @ParentCommand
-    private Commands commands;
+    private RootCommand commands;
 
     @Parameters(index = "0", paramLabel = "FILE", description = "The piece or class; “-” for the standard input.")
     private String file;
@@ -30,8 +30,8 @@ final class CheckCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws Exception {
-        Work work = Files.work(file, commands.console());
-        return work instanceof Work.OfClass some ? told(some.plan()) : told(((Work.OfPiece) work).plan());
+        Loaded work = InAndOut.work(file, commands.console());
+        return work instanceof Loaded.OfClass some ? told(some.plan()) : told(((Loaded.OfPiece) work).plan());
     }
 
     private int told(Plan plan) {
@@ -57,6 +57,6 @@ final class CheckCommand implements Callable<Integer> {
     }
 
     private int code(boolean problem, boolean caution) {
-        return problem || strict && caution ? Commands.PROBLEM_FOUND : Commands.DONE;
+        return problem || strict && caution ? RootCommand.PROBLEM_FOUND : RootCommand.DONE;
     }
 }

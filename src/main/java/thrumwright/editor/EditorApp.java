@@ -38,7 +38,7 @@ public final class EditorApp {
     }
 
     /** What is shown first, and what is to be said of it. */
-    private record First(Workroom.Work work, List<String> problems) {}
+    private record First(Workroom.ToOpen work, List<String> problems) {}
 
     /** Made by one event, filled by the next and shown by the one after, as each takes a while. */
     private static void begin(Workroom room, First first) {
@@ -54,7 +54,7 @@ public final class EditorApp {
     /** Where a file can't be read, the demo piece with the reason. */
     private static First first(Workroom room, Optional<Path> file) {
         List<String> problems = new ArrayList<>();
-        Workroom.Work work;
+        Workroom.ToOpen work;
         try {
             work = room.read(file);
         } catch (FileProblem e) {
@@ -65,7 +65,7 @@ public final class EditorApp {
         return new First(work, problems);
     }
 
-    private static Workroom.Work demo(Workroom room) {
+    private static Workroom.ToOpen demo(Workroom room) {
         try {
             return room.read(Optional.empty());
         } catch (FileProblem damaged) {

@@ -49,45 +49,45 @@ final class Workroom implements OtherWindows {
      *
      * @param file a class that weaves the piece, and where it is
      */
-    record Work(Session session, Optional<ClassFile> file, Optional<Path> path) {
-        Work {
+    record ToOpen(Session session, Optional<ClassFile> file, Optional<Path> path) {
+        ToOpen {
             session.plan();
         }
     }
 
     /** As {@link #open(Optional)}, but without the window: what takes no component may be done beside the event thread. */
-    Work read(Optional<Path> file) throws FileProblem {
+    ToOpen read(Optional<Path> file) throws FileProblem {
         if (file.isEmpty()) {
-            return new Work(new Session(demo(), file), Optional.empty(), file);
+            return new ToOpen(new Session(demo(), file), Optional.empty(), file);
         }
         Path path = file.get();
         String text = SafeFile.read(path);
-        Work read = FileSort.of(text) == FileSort.CLASS
+        ToOpen read = FileSort.of(text) == FileSort.CLASS
                 ? ofClass(ClassFile.read(text, ClassFile.sourceFor(path)), path)
-                : new Work(new Session(PieceFile.read(text), file), Optional.empty(), file);
+                : new ToOpen(new Session(PieceFile.read(text), file), Optional.empty(), file);
         place.settings().used(path);
         return read;
     }
 
-    private static Work ofClass(ClassFile file, Path path) {
-        return new Work(new Session(file.piece(), file.piecePath(path)), Optional.of(file), Optional.of(path));
+    private static ToOpen ofClass(ClassFile file, Path path) {
+        return new ToOpen(new Session(file.piece(), file.piecePath(path)), Optional.of(file), Optional.of(path));
     }
 
-    private EditorWindow open(Work work) {
+    private EditorWindow open(ToOpen work) {
         EditorWindow window = begin(work);
         finish(window, work);
         return window;
     }
 
     /** The window of a piece, still to be finished. */
-    EditorWindow begin(Work work) {
+    EditorWindow begin(ToOpen work) {
         EditorWindow window = new EditorWindow(place, this, work.session());
         windows.add(window);
         return window;
     }
 
     /** Fills a window; that of the piece's class, if it has one, comes up beside it. */
-    void finish(EditorWindow window, Work work) {
+    void finish(EditorWindow window, ToOpen work) {
         window.build();
         work.file()
                 .ifPresent(file -> EventQueue.invokeLater(
@@ -100,7 +100,7 @@ final class Workroom implements OtherWindows {
 
     @Override
     public EditorWindow open(Session session) {
-        return open(new Work(session, Optional.empty(), Optional.empty()));
+        return open(new ToOpen(session, Optional.empty(), Optional.empty()));
     }
 
     @Override

@@ -15,12 +15,12 @@ import thrumwright.store.ClassFile;
  * One class being worked on: its looms, which of them is selected, its history and where it is on file. The piece is not
  * changed here: the class follows it. For one thread only.
  */
-public final class ClassSession extends DocumentSession<ClassSession.State> {
+public final class ClassSession extends DocumentSession<ClassSession.ClassMoment> {
     /** The class and its selected loom at one moment. */
-    record State(ClassFile file, int selected) {}
+    record ClassMoment(ClassFile file, int selected) {}
 
     private final List<Runnable> listeners = new CopyOnWriteArrayList<>();
-    private State state;
+    private ClassMoment state;
     private ClassSet saved;
     private Optional<String> lost = Optional.empty();
     private ClassPlan plan;
@@ -28,7 +28,7 @@ public final class ClassSession extends DocumentSession<ClassSession.State> {
     /** @param path where it was read from; empty for a class that is nowhere yet */
     public ClassSession(ClassFile file, Optional<Path> path) {
         super(path, (one, other) -> one.file().set().equals(other.file().set()));
-        this.state = new State(file, 0);
+        this.state = new ClassMoment(file, 0);
         this.saved = file.set();
     }
 
@@ -79,7 +79,7 @@ public final class ClassSession extends DocumentSession<ClassSession.State> {
 
     public void select(int index) {
         if (index != selected() && index >= 0 && index < set().members().size()) {
-            state = new State(state.file(), index);
+            state = new ClassMoment(state.file(), index);
             tell();
         }
     }
@@ -99,8 +99,8 @@ public final class ClassSession extends DocumentSession<ClassSession.State> {
         if (after.equals(set())) {
             return;
         }
-        State before = state;
-        state = new State(state.file().with(after), select);
+        ClassMoment before = state;
+        state = new ClassMoment(state.file().with(after), select);
         history.add("", run, before, state);
         tell();
     }
@@ -133,7 +133,7 @@ public final class ClassSession extends DocumentSession<ClassSession.State> {
 
     /** Goes to another state of the class, with the piece as it is now if that can be. */
     @Override
-    void goTo(State other) {
+    void goTo(ClassMoment other) {
         Piece piece = set().piece();
         state = other;
         follow(piece);
@@ -143,7 +143,7 @@ public final class ClassSession extends DocumentSession<ClassSession.State> {
     public void follow(Piece piece) {
         try {
             if (!piece.equals(set().piece())) {
-                state = new State(state.file().with(set().withPiece(piece)), selected());
+                state = new ClassMoment(state.file().with(set().withPiece(piece)), selected());
             }
             lost = Optional.empty();
         } catch (IllegalArgumentException e) {
@@ -158,7 +158,7 @@ public final class ClassSession extends DocumentSession<ClassSession.State> {
      * @param written as it was written
      */
     public void saved(ClassFile written, Path where) {
-        state = new State(written, selected());
+        state = new ClassMoment(written, selected());
         saved = written.set();
         setPath(Optional.of(where));
         tell();
@@ -166,7 +166,7 @@ public final class ClassSession extends DocumentSession<ClassSession.State> {
 
     /** Begins anew with another class. */
     public void replace(ClassFile other, Optional<Path> where) {
-        state = new State(other, 0);
+        state = new ClassMoment(other, 0);
         saved = other.set();
         setPath(where);
         history.clear();

@@ -11,9 +11,9 @@ import java.util.function.BiPredicate;
  * @param <S> what the document is at one moment
  */
 public final class History<S> {
-    private record Step<S>(String name, Object run, S before, S after) {}
+    private record NamedStep<S>(String name, Object run, S before, S after) {}
 
-    private final List<Step<S>> steps = new ArrayList<>();
+    private final List<NamedStep<S>> steps = new ArrayList<>();
     private final BiPredicate<S, S> same;
     private int done;
 
@@ -36,13 +36,13 @@ public final class History<S> {
      */
     void add(String name, Object run, S before, S after) {
         steps.subList(done, steps.size()).clear();
-        Step<S> last = done == 0 ? null : steps.get(done - 1);
+        NamedStep<S> last = done == 0 ? null : steps.get(done - 1);
         if (run == null || last == null || last.run() != run) {
-            steps.add(new Step<>(name, run, before, after));
+            steps.add(new NamedStep<>(name, run, before, after));
         } else if (same.test(last.before(), after)) {
             steps.remove(done - 1);
         } else {
-            steps.set(done - 1, new Step<>(name, run, last.before(), after));
+            steps.set(done - 1, new NamedStep<>(name, run, last.before(), after));
         }
         done = steps.size();
     }
@@ -50,8 +50,8 @@ public final class History<S> {
     /** The next step is one of its own, whatever its run. */
     void endRun() {
         if (done > 0 && steps.get(done - 1).run() != null) {
-            Step<S> last = steps.get(done - 1);
-            steps.set(done - 1, new Step<>(last.name(), null, last.before(), last.after()));
+            NamedStep<S> last = steps.get(done - 1);
+            steps.set(done - 1, new NamedStep<>(last.name(), null, last.before(), last.after()));
         }
     }
 
@@ -107,7 +107,7 @@ public final class History<S> {
 
     /** The names of all steps, done or undone, from the first. */
     public List<String> names() {
-        return steps.stream().map(Step::name).toList();
+        return steps.stream().map(NamedStep::name).toList();
     }
 
     /** How many of the steps are done. */

@@ -83,7 +83,7 @@ public final class StructureChooser extends JPanel {
         list.setName("structures");
         list.getAccessibleContext().setAccessibleName(texts.say("structure.list"));
         list.setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
-        list.setCellRenderer(new Row());
+        list.setCellRenderer(new StructureRow());
         list.addListSelectionListener(event -> describe());
         about.setName("structureAbout");
         add(label, "split 2");
@@ -187,12 +187,12 @@ public final class StructureChooser extends JPanel {
     }
 
     /** A name, and under it how hard it is and how it fits. */
-    private final class Row implements ListCellRenderer<Structure> {
+    private final class StructureRow implements ListCellRenderer<Structure> {
         private final JPanel row = new JPanel(new MigLayout("insets 4 8 4 8, wrap 1, gapy 0"));
         private final JLabel name = new JLabel();
         private final JLabel brief = new JLabel();
 
-        Row() {
+        StructureRow() {
             name.setFont(UIManager.getFont("Label.font").deriveFont(Font.BOLD));
             brief.setFont(UIManager.getFont("small.font"));
             row.add(name);

@@ -68,7 +68,7 @@ public final class PageView extends JComponent implements Scrollable {
                 repaint();
             }
         });
-        Hand hand = new Hand();
+        PageHand hand = new PageHand();
         addMouseListener(hand);
         addMouseMotionListener(hand);
     }
@@ -227,7 +227,7 @@ public final class PageView extends JComponent implements Scrollable {
     }
 
     /** Drags the pages, and takes the keyboard. */
-    private final class Hand extends MouseAdapter {
+    private final class PageHand extends MouseAdapter {
         private Point grabbed;
         private Point from;
 
@@ -321,15 +321,15 @@ public final class PageView extends JComponent implements Scrollable {
     @Override
     public AccessibleContext getAccessibleContext() {
         if (accessibleContext == null) {
-            accessibleContext = new Described();
+            accessibleContext = new DescribedPages();
         }
         return accessibleContext;
     }
 
-    private final class Described extends AccessibleJComponent {
+    private final class DescribedPages extends AccessibleJComponent {
         private static final long serialVersionUID = 1L;
 
-        Described() {
+        DescribedPages() {
             listen(new Runnable() {
                 private String before = where();
 

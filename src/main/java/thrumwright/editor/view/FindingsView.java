@@ -36,7 +36,7 @@ public final class FindingsView {
     private final RepairEdits repairs;
     private final Runnable takeOver;
     private final Consumer<Integer> counted;
-    private final JComponent list = new Rows();
+    private final JComponent list = new FindingRows();
     private final JScrollPane scroll = Column.scrolling(list);
     private List<Offer> shown = List.of();
 
@@ -69,10 +69,10 @@ public final class FindingsView {
     }
 
     /** The findings one under the other. */
-    private static final class Rows extends Column {
+    private static final class FindingRows extends Column {
         private static final long serialVersionUID = 1L;
 
-        Rows() {
+        FindingRows() {
             super(new MigLayout("insets 0, wrap 1, gapy 0, fillx", "[grow, fill]"));
         }
 

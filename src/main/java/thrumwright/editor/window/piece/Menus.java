@@ -3,6 +3,7 @@ package thrumwright.editor.window.piece;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.function.Consumer;
+import java.util.stream.Stream;
 import javax.swing.Box;
 import javax.swing.ButtonGroup;
 import javax.swing.JButton;
@@ -26,6 +27,11 @@ import thrumwright.measure.UnitSystem;
 
 /** The menus and the row of buttons. */
 public final class Menus {
+    private static final String FILE = "| save save-as | sheet print export class | close close-all";
+    private static final String EDIT = "undo redo history | cut copy paste duplicate delete | select-all";
+    private static final String BLOCK = "| shelf amount | up down | top-follows top-own"
+            + " | use-structure keep-structure write-structure import-structure";
+
     private final Texts texts;
     private final Bars bars;
 
@@ -36,41 +42,34 @@ public final class Menus {
 
     JMenuBar bar(Workplace room, Consumer<Path> open) {
         JMenuBar bar = new JMenuBar();
+        bar.add(file(room, open));
+        bar.add(bars.menu("menu.edit", ids(EDIT)));
+        bar.add(block());
+        bar.add(view(room));
+        bar.add(bars.menu("menu.help", "keys"));
+        return bar;
+    }
+
+    /** Ids of commands in order; a bar stands for the line between two groups, which is null. */
+    private static String[] ids(String line) {
+        return Stream.of(line.split(" ")).map(id -> id.equals("|") ? null : id).toArray(String[]::new);
+    }
+
+    private JMenu file(Workplace room, Consumer<Path> open) {
         JMenu file = bars.menu("menu.file", "new", "open");
         file.add(recent(room, open));
-        bars.add(file, null, "save", "save-as", null, "sheet", "print", "export", "class", null, "close", "close-all");
-        bar.add(file);
-        bar.add(bars.menu(
-                "menu.edit",
-                "undo",
-                "redo",
-                "history",
-                null,
-                "cut",
-                "copy",
-                "paste",
-                "duplicate",
-                "delete",
-                null,
-                "select-all"));
+        bars.add(file, ids(FILE));
+        return file;
+    }
+
+    private JMenu block() {
         JMenu block = bars.menu("menu.block");
         block.add(kinds());
-        bars.add(
-                block,
-                null,
-                "shelf",
-                "amount",
-                "up",
-                "down",
-                null,
-                "top-follows",
-                "top-own",
-                null,
-                "use-structure",
-                "keep-structure",
-                "write-structure",
-                "import-structure");
-        bar.add(block);
+        bars.add(block, ids(BLOCK));
+        return block;
+    }
+
+    private JMenu view(Workplace room) {
         JMenu view = bars.menu("menu.view", "closer", "farther");
         view.add(shares());
         bars.add(view, "true-size", "measure-screen", null, "views-large", "fields-shown", "shelf-fold", "rules");
@@ -85,9 +84,7 @@ public final class Menus {
             themes.add(item);
             view.add(item);
         }
-        bar.add(view);
-        bar.add(bars.menu("menu.help", "keys"));
-        return bar;
+        return view;
     }
 
     /** The views below the picture, in the order of their tabs. */

@@ -20,23 +20,24 @@ import thrumwright.store.SafeFile;
 import thrumwright.store.StructureFile;
 
 /** Input and output by name, where “-” is the standard one. */
-final class Files {
+final class InAndOut {
     private static final String STANDARD = "-";
 
-    private Files() {}
+    private InAndOut() {}
 
     /**
      * What a file holds: by its content a class, a piece, or a structure, which is tried on a new piece. A class on the standard
      * input names pieces as seen from here.
      */
-    static Work work(String name, Commands.Console console) throws FileProblem {
+    static Loaded work(String name, RootCommand.Console console) throws FileProblem {
         String text = text(name, console);
         return switch (FileSort.of(text)) {
-            case PIECE -> new Work.OfPiece(Plan.of(PieceFile.read(text).piece()));
+            case PIECE -> new Loaded.OfPiece(Plan.of(PieceFile.read(text).piece()));
             case CLASS ->
-                new Work.OfClass(ClassPlan.of(ClassFile.read(text, pieces(name)).set()));
+                new Loaded.OfClass(
+                        ClassPlan.of(ClassFile.read(text, pieces(name)).set()));
             case STRUCTURE ->
-                new Work.OfPiece(Plan.of(tried(StructureFile.read(text).structure())));
+                new Loaded.OfPiece(Plan.of(tried(StructureFile.read(text).structure())));
         };
     }
 
@@ -48,25 +49,25 @@ final class Files {
         return Beginnings.with(structure, UnitSystem.METRIC).withTitle(structure.name());
     }
 
-    private static String text(String name, Commands.Console console) throws FileProblem {
+    private static String text(String name, RootCommand.Console console) throws FileProblem {
         if (!name.equals(STANDARD)) {
             return SafeFile.read(path(name));
         }
         try {
-            return SafeFile.text(console.in(), "The standard input");
+            return SafeFile.text(console.in(), Said.of("input.name"));
         } catch (IOException e) {
             throw SafeFile.problem(new Phrase("file.no-input"), e);
         }
     }
 
     /** To a file, or to the standard output. */
-    static void write(String name, Commands.Console console, NewFiles.Content content)
+    static void write(String name, RootCommand.Console console, NewFiles.Content content)
             throws FileProblem, IOException {
         if (name.equals(STANDARD)) {
             content.writeTo(console.out());
         } else {
             SafeFile.write(path(name), content);
-            console.err().println("Written: " + name);
+            console.err().println(Said.of("file.written", "name", name));
         }
     }
 

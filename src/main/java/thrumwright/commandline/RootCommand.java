@@ -35,8 +35,8 @@ import thrumwright.store.FileProblem;
             "Exit codes: 0 done; 1 the piece has a problem (check); 2 asked wrongly; 3 a file can't be read or written; "
                     + "4 the program itself failed."
         },
-        exitCodeOnInvalidInput = Commands.ASKED_WRONGLY)
-public final class Commands implements Runnable {
+        exitCodeOnInvalidInput = RootCommand.ASKED_WRONGLY)
+public final class RootCommand implements Runnable {
     static final int DONE = 0;
     static final int PROBLEM_FOUND = 1;
     static final int ASKED_WRONGLY = 2;
@@ -49,7 +49,7 @@ public final class Commands implements Runnable {
     @CommandLine.Spec
     private CommandLine.Model.CommandSpec spec;
 
-    private Commands(Console console, Path ownStructures) {
+    private RootCommand(Console console, Path ownStructures) {
         this.console = console;
         this.ownStructures = ownStructures;
     }
@@ -66,7 +66,7 @@ public final class Commands implements Runnable {
      */
     public static int run(
             String[] arguments, InputStream in, PrintStream out, PrintStream err, Path ownStructures, String version) {
-        Commands commands = new Commands(new Console(in, out, err), ownStructures);
+        RootCommand commands = new RootCommand(new Console(in, out, err), ownStructures);
         CommandLine line = new CommandLine(commands);
         line.getCommandSpec().versionProvider(() -> new String[] {"Thrumwright " + version});
         line.setOut(new PrintWriter(out, true, StandardCharsets.UTF_8));
@@ -84,8 +84,7 @@ public final class Commands implements Runnable {
             console.err().println(problem.getMessage());
             return FILE_TROUBLE;
         }
-        console.err()
-                .println("Something went wrong inside the program; your files are as they were. Please report this:");
+        console.err().println(Said.of("fault"));
         console.err().println("  " + problem + ", in " + problem.getStackTrace()[0]);
         return OWN_FAULT;
     }

@@ -4,8 +4,8 @@ import thrumwright.plan.Plan;
 import thrumwright.plan.finding.ClassPlan;
 
 /** What a command is about. */
-sealed interface Work {
-    record OfPiece(Plan plan) implements Work {}
+sealed interface Loaded {
+    record OfPiece(Plan plan) implements Loaded {}
 
-    record OfClass(ClassPlan plan) implements Work {}
+    record OfClass(ClassPlan plan) implements Loaded {}
 }
