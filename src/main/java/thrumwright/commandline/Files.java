@@ -53,8 +53,7 @@ final class Files {
     }
 
     /** To a file, or to the standard output. */
-    static void write(String name, Commands.Console console, NewFiles.Content content)
-            throws FileProblem, IOException {
+    static void write(String name, Commands.Console console, NewFiles.Content content) throws FileProblem, IOException {
         if (name.equals(STANDARD)) {
             content.writeTo(console.out());
         } else {

@@ -10,9 +10,9 @@ import java.util.function.IntFunction;
 import thrumwright.drawing.Fonts;
 import thrumwright.editor.text.Texts;
 import thrumwright.output.ClassSheets;
+import thrumwright.output.SheetFiles;
 import thrumwright.output.SheetForm;
 import thrumwright.output.SheetLook;
-import thrumwright.output.SheetFiles;
 import thrumwright.output.page.Progress;
 import thrumwright.output.page.SheetPages;
 import thrumwright.output.page.Stopped;
@@ -96,7 +96,8 @@ final class SheetExport {
                 key,
                 progress -> {
                     try (NewFiles files = new NewFiles()) {
-                        making.make(progress, (name, content) -> files.add(path.resolveSibling(name), content::writeTo));
+                        making.make(
+                                progress, (name, content) -> files.add(path.resolveSibling(name), content::writeTo));
                         return files.keep();
                     }
                 },

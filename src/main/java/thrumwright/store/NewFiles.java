@@ -102,8 +102,7 @@ public final class NewFiles implements AutoCloseable {
             try {
                 Files.deleteIfExists(beside);
             } catch (IOException e) {
-                throw new FileProblem(
-                        "The unfinished file " + beside + " couldn't be removed; you may delete it.", e);
+                throw new FileProblem("The unfinished file " + beside + " couldn't be removed; you may delete it.", e);
             }
         }
     }

@@ -114,8 +114,7 @@ public final class SafeFile {
         } else if (problem instanceof AccessDeniedException) {
             return new FileProblem("You aren't allowed to write " + file + ".", problem);
         }
-        return new FileProblem(
-                file + " can't be written" + reason(problem) + "; the old file is as it was.", problem);
+        return new FileProblem(file + " can't be written" + reason(problem) + "; the old file is as it was.", problem);
     }
 
     /** What the system says, such as that the disk is full. */
