@@ -49,8 +49,8 @@ public record ClassSheets(ClassPlan plan, SheetLook look, Supplier<Fonts> fonts,
                 }
                 progress.reached(pages.count(), pages.count());
             }
-            case HTML -> files.take(
-                    name, SheetFiles.text(ClassHtml.of(plan, fonts.get(), palette(), locale, progress)));
+            case HTML ->
+                files.take(name, SheetFiles.text(ClassHtml.of(plan, fonts.get(), palette(), locale, progress)));
             case TEXT -> {
                 StringBuilder text = new StringBuilder();
                 for (int i = 0; i < count(); i++) {
@@ -85,8 +85,8 @@ public record ClassSheets(ClassPlan plan, SheetLook look, Supplier<Fonts> fonts,
                     files.take(names.get(i), out -> PdfFile.write(sheet, fonts.get(), out));
                 }
                 case PNG, SVG -> pages(pages(fonts.get()).sheet(i), form, names.get(i), 0, dpi, files);
-                case HTML -> files.take(
-                        names.get(i), SheetFiles.text(ClassHtml.one(plan, i, fonts.get(), palette(), locale)));
+                case HTML ->
+                    files.take(names.get(i), SheetFiles.text(ClassHtml.one(plan, i, fonts.get(), palette(), locale)));
                 case TEXT -> files.take(names.get(i), SheetFiles.text(text(i)));
             }
         }

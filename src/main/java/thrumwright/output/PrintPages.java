@@ -1,6 +1,5 @@
 package thrumwright.output;
 
-import thrumwright.output.page.PngFile;
 import java.awt.Graphics;
 import java.awt.Graphics2D;
 import java.awt.print.PageFormat;
@@ -9,6 +8,7 @@ import java.awt.print.Printable;
 import java.awt.print.PrinterAbortException;
 import java.awt.print.PrinterException;
 import thrumwright.output.page.Paper;
+import thrumwright.output.page.PngFile;
 import thrumwright.output.page.Progress;
 import thrumwright.output.page.SheetPages;
 import thrumwright.output.page.Stopped;

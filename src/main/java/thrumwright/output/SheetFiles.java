@@ -1,6 +1,5 @@
 package thrumwright.output;
 
-import thrumwright.output.page.PngFile;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
@@ -9,6 +8,7 @@ import java.util.function.Supplier;
 import thrumwright.drawing.Fonts;
 import thrumwright.measure.Phrases;
 import thrumwright.output.html.HtmlFile;
+import thrumwright.output.page.PngFile;
 import thrumwright.output.page.Progress;
 import thrumwright.output.page.SheetPages;
 import thrumwright.output.page.Stopped;

@@ -31,6 +31,7 @@ import thrumwright.output.page.PngFile;
 import thrumwright.output.SheetLayout;
 import thrumwright.output.page.PageSetup;
 import thrumwright.output.page.Paper;
+import thrumwright.output.page.PngFile;
 import thrumwright.output.page.SheetPages;
 import thrumwright.piece.Piece;
 import thrumwright.piece.Place;

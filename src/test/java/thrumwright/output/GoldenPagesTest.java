@@ -1,6 +1,5 @@
 package thrumwright.output;
 
-import thrumwright.output.page.PngFile;
 import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.nio.file.Path;
@@ -11,6 +10,7 @@ import thrumwright.drawing.Fonts;
 import thrumwright.drawing.Palette;
 import thrumwright.output.page.PageSetup;
 import thrumwright.output.page.Paper;
+import thrumwright.output.page.PngFile;
 import thrumwright.output.page.SheetPages;
 import thrumwright.plan.Plan;
 import thrumwright.store.BuiltIn;

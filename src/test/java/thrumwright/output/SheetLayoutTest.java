@@ -1,6 +1,5 @@
 package thrumwright.output;
 
-import thrumwright.output.page.PngFile;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
@@ -20,6 +19,7 @@ import thrumwright.drawing.Fonts;
 import thrumwright.drawing.Palette;
 import thrumwright.output.page.PageSetup;
 import thrumwright.output.page.Paper;
+import thrumwright.output.page.PngFile;
 import thrumwright.output.page.SheetPages;
 import thrumwright.output.page.Type;
 import thrumwright.output.pdf.PdfFile;

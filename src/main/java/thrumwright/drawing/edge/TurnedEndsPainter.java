@@ -60,8 +60,8 @@ final class TurnedEndsPainter {
         double edge = box.getMinY() + box.getHeight() * CLOTH;
         View view = new View(scale, left, edge + scale * turned.height(warp));
         Color colour = palette.yarn(plan.piece().warpYarn().colour());
-        Scene scene = new Scene(
-                view, warp, turned, colour, plan.piece().warpYarn().plies(), view.clothY(box.getMaxY()) - 1);
+        Scene scene =
+                new Scene(view, warp, turned, colour, plan.piece().warpYarn().plies(), view.clothY(box.getMaxY()) - 1);
         pen.cloth(box, edge, left, s * scale, ENDS, plan, end);
         int done = turned.bothWays() ? ENDS / 2 : ENDS / 2 + 1;
         int last = turned.rows() - 1;
@@ -87,8 +87,7 @@ final class TurnedEndsPainter {
             turning.remove(LEFT);
         }
         List<Stretch> all = Stretches.of(in.warp(), turning, false, Detail.FINE);
-        YarnPen.inTheShade(
-                        g, in.view(), Palette.mixed(in.colour(), Color.BLACK, 0.35), in.plies(), Face.FRONT)
+        YarnPen.inTheShade(g, in.view(), Palette.mixed(in.colour(), Color.BLACK, 0.35), in.plies(), Face.FRONT)
                 .drawInOrder(all.stream().filter(stretch -> !stretch.front()).toList());
         standing(in, row, done);
         new YarnPen(g, in.view(), in.colour(), in.plies(), Face.FRONT)

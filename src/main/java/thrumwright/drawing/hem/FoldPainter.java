@@ -1,29 +1,15 @@
 package thrumwright.drawing.hem;
 
-import java.awt.BasicStroke;
-import java.awt.Color;
 import java.awt.Font;
 import java.awt.Graphics2D;
 import java.awt.RenderingHints;
-import java.awt.geom.Ellipse2D;
-import java.awt.geom.Line2D;
-import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
-import java.awt.geom.RectangularShape;
-import java.awt.geom.RoundRectangle2D;
-import java.util.Optional;
-import thrumwright.block.Shed;
-import thrumwright.block.Support;
-import thrumwright.drawing.Arrow;
 import thrumwright.drawing.Dimension;
 import thrumwright.drawing.Palette;
 import thrumwright.piece.Place;
-import thrumwright.plan.BlockPlan;
 import thrumwright.plan.EndPlan;
 import thrumwright.plan.Hem;
 import thrumwright.plan.Plan;
-import thrumwright.plan.SewnBand;
-import thrumwright.plan.Work;
 
 /**
  * The hem from the side, cut along the first warp end: the warp as a line, yarns as sections at their true size, the hem

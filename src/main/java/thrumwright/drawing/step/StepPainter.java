@@ -125,7 +125,8 @@ public final class StepPainter {
     private void alone(Rectangle2D box, Plan plan, StepScene scene) {
         Setting few = scene.setting();
         View view = middle(box, scene);
-        List<ClothPainter.PlacedBlock> placed = List.of(new ClothPainter.PlacedBlock(scene.picture(), 0, scene.height()));
+        List<ClothPainter.PlacedBlock> placed =
+                List.of(new ClothPainter.PlacedBlock(scene.picture(), 0, scene.height()));
         cloth(view, placed, List.of(), few, plan.piece().warpYarn(), box);
     }
 
@@ -179,7 +180,12 @@ public final class StepPainter {
     }
 
     private void cloth(
-            View view, List<ClothPainter.PlacedBlock> placed, List<Tail> tails, Setting few, Yarn warp, Rectangle2D box) {
+            View view,
+            List<ClothPainter.PlacedBlock> placed,
+            List<Tail> tails,
+            Setting few,
+            Yarn warp,
+            Rectangle2D box) {
         double low = view.clothY(box.getMaxY()) - 1;
         double high = view.clothY(box.getMinY()) + 1;
         new ClothPainter(g, palette, true, Face.FRONT).blocks(view, placed, tails, few, warp, low, high);

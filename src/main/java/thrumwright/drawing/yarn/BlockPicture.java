@@ -62,8 +62,7 @@ public final class BlockPicture {
         this.repetition = Repetition.of(block, setting);
     }
 
-    private static BlockPicture of(
-            Work work, DyedYarn.Tint tint, boolean tailed, UnaryOperator<List<Strand>> slip) {
+    private static BlockPicture of(Work work, DyedYarn.Tint tint, boolean tailed, UnaryOperator<List<Strand>> slip) {
         return new BlockPicture(
                 work.block(), work.setting(), work.rows(), new DyedYarn(work.yarn(), tint), tailed, slip);
     }

@@ -79,7 +79,13 @@ public final class ClothPainter {
      * @param toY how far up
      */
     public void blocks(
-            View view, List<PlacedBlock> blocks, List<Tail> tails, Setting ground, Yarn warp, double fromY, double toY) {
+            View view,
+            List<PlacedBlock> blocks,
+            List<Tail> tails,
+            Setting ground,
+            Yarn warp,
+            double fromY,
+            double toY) {
         blocks(view, blocks, tails, ground, warp, new Upright(fromY, toY), new Upright(fromY, toY));
     }
 
@@ -131,7 +137,8 @@ public final class ClothPainter {
     }
 
     private static boolean meets(View view, PlacedBlock block, Rectangle2D visible) {
-        double spare = view.length(YarnPainter.SPARE * block.picture().yarn().yarn().diameter());
+        double spare =
+                view.length(YarnPainter.SPARE * block.picture().yarn().yarn().diameter());
         return view.y(block.bottom()) + spare >= visible.getMinY()
                 && view.y(block.bottom() + block.height()) - spare <= visible.getMaxY();
     }

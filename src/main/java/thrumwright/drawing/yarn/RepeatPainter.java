@@ -85,7 +85,8 @@ final class RepeatPainter {
         if (upright()) {
             g.getTransform().transform(corner, corner);
             double lower = Math.floor(corner.getY());
-            YarnStrip strip = strip(view, picture, near, slab, (int) Math.floor((corner.getY() - lower) * YarnStrip.PHASES));
+            YarnStrip strip =
+                    strip(view, picture, near, slab, (int) Math.floor((corner.getY() - lower) * YarnStrip.PHASES));
             own.setTransform(new AffineTransform());
             own.drawImage(
                     strip.image(), (int) Math.round(corner.getX()) + strip.left(), (int) lower + strip.top(), null);

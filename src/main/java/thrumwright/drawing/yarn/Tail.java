@@ -19,14 +19,7 @@ import thrumwright.block.Side;
  * @param down how far it hangs down, mm
  */
 public record Tail(
-        DyedYarn yarn,
-        Side side,
-        double x,
-        double y,
-        boolean inFront,
-        double thickness,
-        double out,
-        double down) {
+        DyedYarn yarn, Side side, double x, double y, boolean inFront, double thickness, double out, double down) {
     private static final int POINTS = 11;
     /** How far it reaches into the cloth, in thicknesses, so that no gap shows where the yarn bends. */
     private static final double OVERLAP = 0.15;

@@ -17,7 +17,8 @@ import thrumwright.output.page.Type;
  *
  * @param columns where they stand
  */
-public record TableRowPart(List<String> cells, Columns columns, RowKind kind, Type type, Palette palette) implements Part {
+public record TableRowPart(List<String> cells, Columns columns, RowKind kind, Type type, Palette palette)
+        implements Part {
     private static final double PADDING = 3;
     private static final double BOX = 12;
 

@@ -13,9 +13,9 @@ import thrumwright.editor.text.Messages;
 import thrumwright.editor.text.Texts;
 import thrumwright.editor.window.JobBar;
 import thrumwright.output.ClassSheets;
+import thrumwright.output.SheetFiles;
 import thrumwright.output.SheetForm;
 import thrumwright.output.SheetLook;
-import thrumwright.output.SheetFiles;
 import thrumwright.output.page.Progress;
 import thrumwright.output.page.SheetPages;
 import thrumwright.output.page.Stopped;
@@ -99,7 +99,8 @@ public final class SheetExport {
                 key,
                 progress -> {
                     try (NewFiles files = new NewFiles()) {
-                        making.make(progress, (name, content) -> files.add(path.resolveSibling(name), content::writeTo));
+                        making.make(
+                                progress, (name, content) -> files.add(path.resolveSibling(name), content::writeTo));
                         return files.keep();
                     }
                 },
