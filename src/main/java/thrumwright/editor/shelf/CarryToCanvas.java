@@ -25,7 +25,7 @@ import thrumwright.editor.edit.Edits;
 import thrumwright.editor.look.Pixels;
 
 /** Carries a block to the canvas, with its picture and what letting go would do beside the pointer. */
-final class CarryToCanvas implements Carrying {
+final class CarryToCanvas {
     private static final int BESIDE = 16;
 
     private final PieceCanvas canvas;
@@ -41,8 +41,7 @@ final class CarryToCanvas implements Carrying {
         this.edits = edits;
     }
 
-    @Override
-    public void begin(Block block, Icon picture, MouseEvent event) {
+    void begin(Block block, Icon picture, MouseEvent event) {
         giveUp();
         Landing landing = new Landing(canvas, Gaps.of(canvas.map()), labels, labels.gaps());
         DropGesture gesture = new DropGesture(canvas, landing, edits, block);
@@ -55,8 +54,7 @@ final class CarryToCanvas implements Carrying {
         move(event);
     }
 
-    @Override
-    public void move(MouseEvent event) {
+    void move(MouseEvent event) {
         carried.filter(now -> !canvas.tracker().isUnderWay(now.gesture())).ifPresent(gone -> end());
         carried.ifPresent(now -> {
             canvas.tracker().drag(SwingUtilities.convertMouseEvent(event.getComponent(), event, canvas));
@@ -65,16 +63,15 @@ final class CarryToCanvas implements Carrying {
         });
     }
 
-    @Override
-    public void drop(MouseEvent event) {
+    void drop(MouseEvent event) {
         if (carried.isPresent()) {
             end();
             canvas.tracker().release(SwingUtilities.convertMouseEvent(event.getComponent(), event, canvas));
         }
     }
 
-    @Override
-    public boolean giveUp() {
+    /** @return whether anything was carried */
+    boolean giveUp() {
         boolean was = carried.isPresent();
         if (was) {
             end();

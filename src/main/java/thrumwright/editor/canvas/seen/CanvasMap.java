@@ -64,42 +64,22 @@ public record CanvasMap(PiecePicture picture, View view, List<BlockSpot> spots) 
         return view.scale();
     }
 
-    /**
-     * From the cloth to the canvas, across the warp.
-     *
-     * @param mm from the first warp end to the right, either sign
-     * @return pixels of the canvas
-     */
+    /** From the cloth, mm right of the first warp end (either sign), to pixels of the canvas. */
     public double x(double mm) {
         return view.x(mm);
     }
 
-    /**
-     * From the cloth to the canvas, along the warp.
-     *
-     * @param mm above the end's lowest line, either sign
-     * @return pixels of the canvas
-     */
+    /** From the cloth, mm above the end's lowest line (either sign), to pixels of the canvas. */
     public double y(Place place, double mm) {
         return view.y(picture.base(place)) - mm * scale();
     }
 
-    /**
-     * From the canvas to the cloth, across the warp.
-     *
-     * @param x pixels of the canvas
-     * @return mm from the first warp end to the right, either sign
-     */
+    /** From pixels of the canvas to the cloth, mm right of the first warp end (either sign). */
     public double across(double x) {
         return view.clothX(x);
     }
 
-    /**
-     * From the canvas to the cloth, along the warp.
-     *
-     * @param y pixels of the canvas
-     * @return mm above the end's lowest line, either sign
-     */
+    /** From pixels of the canvas to the cloth, mm above the end's lowest line (either sign). */
     public double above(Place place, double y) {
         return (y(place, 0) - y) / scale();
     }
@@ -121,11 +101,7 @@ public record CanvasMap(PiecePicture picture, View view, List<BlockSpot> spots) 
         return spots.stream().filter(spot -> spot.isOf(place, id)).findFirst();
     }
 
-    /**
-     * The block under a height on the canvas; a line near by comes before what it lies on.
-     *
-     * @param y pixels of the canvas
-     */
+    /** The block under a height, pixels of the canvas; a line near by comes before what it lies on. */
     public Optional<BlockSpot> at(double y) {
         Optional<BlockSpot> line = spots.stream()
                 .filter(spot -> spot.line() && Math.abs(spot.middle() - y) <= NEAR)
@@ -143,11 +119,7 @@ public record CanvasMap(PiecePicture picture, View view, List<BlockSpot> spots) 
         return new Rectangle2D.Double(left, spot.middle() - height / 2, width, height);
     }
 
-    /**
-     * The end that is nearest to a height on the canvas.
-     *
-     * @param y pixels of the canvas
-     */
+    /** The end that is nearest to a height, pixels of the canvas. */
     public Place placeAt(double y) {
         return y < designMiddle() ? Place.TOP : Place.START;
     }

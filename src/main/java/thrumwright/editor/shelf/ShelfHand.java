@@ -9,17 +9,17 @@ import javax.swing.JList;
 import javax.swing.SwingUtilities;
 
 /** Takes a kind from the shelf when the mouse draws it off. */
-final class Hand extends MouseAdapter {
+final class ShelfHand extends MouseAdapter {
     private static final int MEANT = 5;
 
     private final JList<Ware> list;
     private final Function<Ware, Icon> picture;
-    private final Carrying carrying;
+    private final CarryToCanvas carrying;
     private Ware held;
     private Point from;
     private boolean carried;
 
-    Hand(JList<Ware> list, Function<Ware, Icon> picture, Carrying carrying) {
+    ShelfHand(JList<Ware> list, Function<Ware, Icon> picture, CarryToCanvas carrying) {
         this.list = list;
         this.picture = picture;
         this.carrying = carrying;
