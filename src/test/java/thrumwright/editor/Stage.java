@@ -48,10 +48,7 @@ final class Stage {
 
     private Stage(WindowTest window, Locale locale, Piece piece) {
         frame = window.show(() -> {
-            room = new Workroom(
-                    new Settings(Optional.empty()),
-                    Rooms.LIBRARY,
-                    locale);
+            room = new Workroom(new Settings(Optional.empty()), Rooms.LIBRARY, locale);
             editor = room.open(new Session(new PieceFile(piece, Unknown.none()), Optional.empty()));
             return editor.frame();
         });

@@ -188,6 +188,6 @@ class TurningTest {
                 }
             }
         }
-        assertThat(met).isGreaterThan(50);
+        assertThat(met).isGreaterThan(Seeds.of(50));
     }
 }

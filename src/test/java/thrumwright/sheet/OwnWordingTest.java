@@ -95,7 +95,7 @@ class OwnWordingTest {
                 }
             }
         }
-        assertThat(filled).isGreaterThan(1000);
+        assertThat(filled).isGreaterThan(Seeds.of(1000));
     }
 
     /** In centimetres and in inches, at the start and at the top, each place says what the plan has. */

@@ -191,6 +191,6 @@ class PieceFileTest {
                 assertThat(problem.getMessage()).endsWith(".").doesNotContain("Exception");
             }
         }
-        assertThat(refused).isGreaterThan(1000);
+        assertThat(refused).isGreaterThan(Seeds.of(1000));
     }
 }

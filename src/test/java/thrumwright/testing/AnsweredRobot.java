@@ -32,6 +32,9 @@ final class AnsweredRobot implements InvocationHandler {
         robot.settings().delayBetweenEvents(0);
         robot.settings().eventPostingDelay(0);
         robot.settings().simpleWaitForIdle(true);
+        // the longest that the library allows
+        robot.settings().timeoutToBeVisible(60_000);
+        robot.settings().timeoutToFindPopup(60_000);
         return (Robot) Proxy.newProxyInstance(
                 Robot.class.getClassLoader(),
                 new Class<?>[] {Robot.class},

@@ -3,7 +3,9 @@ package thrumwright.testing;
 import java.lang.reflect.Field;
 import java.lang.reflect.Method;
 import java.util.Collection;
+import java.util.concurrent.LinkedBlockingQueue;
 import java.util.concurrent.locks.LockSupport;
+import java.util.stream.Stream;
 import org.junit.platform.launcher.LauncherSession;
 import org.junit.platform.launcher.LauncherSessionListener;
 
@@ -34,9 +36,8 @@ public final class PureJavaScreen implements LauncherSessionListener {
     /** Waits until the windows on this screen have been given all that the mouse and the keys did; does nothing on another. */
     static void handOver() {
         if (isAskedFor()) {
-            Thread pump = Pump.THREAD;
-            // it waits in one place only: for the next thing that mouse or keys do
-            while (!(pump.getState() == Thread.State.WAITING && done().isEmpty())) {
+            // in this order: what is no longer there may still be on its way to a window
+            while (!(done().isEmpty() && Pump.waitsForMore())) {
                 LockSupport.parkNanos(100_000);
             }
         }
@@ -50,6 +51,12 @@ public final class PureJavaScreen implements LauncherSessionListener {
                 .orElseThrow(() -> new IllegalStateException("nobody hands over what the mouse and the keys do"));
 
         private Pump() {}
+
+        static boolean waitsForMore() {
+            return Stream.of(THREAD.getStackTrace())
+                    .anyMatch(frame -> frame.getClassName().equals(LinkedBlockingQueue.class.getName())
+                            && frame.getMethodName().equals("take"));
+        }
     }
 
     /** What the mouse and the keys did and the windows have not been given yet. */

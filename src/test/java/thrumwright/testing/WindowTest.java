@@ -61,8 +61,8 @@ public final class WindowTest implements BeforeEachCallback, AfterEachCallback {
     /** How many looks it must have stayed the same: a screen of its own moves nothing later. */
     private static final int STILL_FOR = PureJavaScreen.isAskedFor() ? 2 : 6;
 
-    /** Milliseconds in which a window must have come up, on a machine that has much else to do. */
-    private static final int PATIENCE = 30_000;
+    /** Milliseconds in which a thing must have come, on a machine that has very much else to do. */
+    static final int PATIENCE = 120_000;
 
     private final List<Throwable> uncaught = new CopyOnWriteArrayList<>();
     private Thread.UncaughtExceptionHandler usualHandler;
@@ -104,16 +104,18 @@ public final class WindowTest implements BeforeEachCallback, AfterEachCallback {
 
     /** Waits until something holds that is still on its way; fails if it does not come. */
     public static void waitFor(String what, Callable<Boolean> there) {
-        Pause.pause(new Condition(what) {
-            @Override
-            public boolean test() {
-                try {
-                    return there.call();
-                } catch (Exception e) {
-                    throw new AssertionError(what, e);
-                }
-            }
-        });
+        Pause.pause(
+                new Condition(what) {
+                    @Override
+                    public boolean test() {
+                        try {
+                            return there.call();
+                        } catch (Exception e) {
+                            throw new AssertionError(what, e);
+                        }
+                    }
+                },
+                PATIENCE);
     }
 
     /** Presses a key in the window that has the keyboard, with others held down, and waits for the answer. */
@@ -193,18 +195,20 @@ public final class WindowTest implements BeforeEachCallback, AfterEachCallback {
     private void waitUntilStill(Window window) {
         Object[] before = new Object[1];
         int[] alike = new int[1];
-        Pause.pause(new Condition("the window to lie still") {
-            @Override
-            public boolean test() {
-                Pause.pause(STILL_EVERY);
-                Object now = GuiActionRunner.execute(
-                        () -> List.of(window.isShowing(), window.getBounds(), window.getLocationOnScreen()));
-                boolean sharp = GuiActionRunner.execute(() -> sharp(window));
-                alike[0] = now.equals(before[0]) && sharp ? alike[0] + 1 : 0;
-                before[0] = now;
-                return alike[0] >= STILL_FOR;
-            }
-        });
+        Pause.pause(
+                new Condition("the window to lie still") {
+                    @Override
+                    public boolean test() {
+                        Pause.pause(STILL_EVERY);
+                        Object now = GuiActionRunner.execute(
+                                () -> List.of(window.isShowing(), window.getBounds(), window.getLocationOnScreen()));
+                        boolean sharp = GuiActionRunner.execute(() -> sharp(window));
+                        alike[0] = now.equals(before[0]) && sharp ? alike[0] + 1 : 0;
+                        before[0] = now;
+                        return alike[0] >= STILL_FOR;
+                    }
+                },
+                PATIENCE);
         robot.waitForIdle();
     }
 

@@ -115,7 +115,7 @@ class HemPictureTest {
                 }
             }
         }
-        assertThat(met).isGreaterThan(40);
+        assertThat(met).isGreaterThan(Seeds.of(40));
     }
 
     /** Else it would run against the fold. */

@@ -54,7 +54,7 @@ class StretchesTest {
                 blocks++;
             }
         }
-        assertThat(blocks).isGreaterThan(200);
+        assertThat(blocks).isGreaterThan(Seeds.of(200));
     }
 
     @Test

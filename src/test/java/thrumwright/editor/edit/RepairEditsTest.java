@@ -74,7 +74,7 @@ class RepairEditsTest {
         RandomPieces pieces = new RandomPieces(41);
         Map<Code, Integer> named = new EnumMap<>(Code.class);
         Map<Code, Integer> offered = new EnumMap<>(Code.class);
-        for (int i = 0; i < Seeds.of(3000); i++) {
+        for (int i = 0; i < Seeds.of(3000, 1000); i++) {
             Piece piece = pieces.next();
             Plan plan = Plan.of(piece);
             for (Finding finding : Findings.of(plan).all()) {
