@@ -24,7 +24,7 @@ public record Leg(Route route, double fromY, double middleY, double toY, boolean
         return new Leg(route, fromY, (fromY + toY) / 2, toY, false);
     }
 
-    /** The length by the peg engine: a cylinder unrolls flat, so a climb Δy over λ makes √(λ² + Δy²). */
+    /** The length by the peg engine, mm, 0 or more: a cylinder unrolls flat, so a climb Δy over λ makes √(λ² + Δy²). */
     public double length() {
         double seenFromAbove = TautCord.along(route).length();
         if (!climbCounts) {
