@@ -19,11 +19,6 @@ public record HalfHitch(Tag tag, Use use, int rows, int endsPerGroup) implements
         Twining.checkGroup(endsPerGroup);
     }
 
-    @Override
-    public int rowCount(Setting setting) {
-        return rows;
-    }
-
     private static double rowHeight(Setting setting) {
         return Math.max(1.5 * setting.relaxed(), 2 * setting.beaten());
     }

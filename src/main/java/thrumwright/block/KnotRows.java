@@ -95,7 +95,7 @@ public record KnotRows(Tag tag, int rows, int endsPerGroup, boolean split, Optio
         return Math.max(knotHeight(warp), apart.map(Length::mm).orElse(0.0));
     }
 
-    /** From the edge of the cloth to the middle of a row's knots; those of the first row stand against the edge. */
+    /** From the edge of the cloth to the middle of a row's knots, mm, more than 0; the first row stands against the edge. */
     public double down(Setting warp, int row) {
         return knotHeight(warp) / 2 + row * step(warp);
     }

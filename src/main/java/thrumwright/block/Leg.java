@@ -19,7 +19,7 @@ public record Leg(Route route, double fromY, double middleY, double toY) {
         return new Leg(route, fromY, (fromY + toY) / 2, toY);
     }
 
-    /** The length by the peg engine: a cylinder unrolls flat, so a climb Δy over λ makes √(λ² + Δy²). */
+    /** The length by the peg engine, mm, 0 or more: a cylinder unrolls flat, so a climb Δy over λ makes √(λ² + Δy²). */
     public double length() {
         double seenFromAbove = TautCord.along(route).length();
         double half = seenFromAbove / 2;

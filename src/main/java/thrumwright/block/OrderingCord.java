@@ -14,22 +14,12 @@ import thrumwright.cord.Visit;
  * @param picks how often it crosses, 1 or more
  * @param firstShed the shed of its first pick; empty: the next in turn
  */
-public record OrderingCord(Tag tag, Use use, int picks, Optional<Shed> firstShed) implements YarnBlock {
+public record OrderingCord(Tag tag, Use use, int picks, Optional<Shed> firstShed) implements PlainWeave {
     public OrderingCord {
         Objects.requireNonNull(tag);
         Objects.requireNonNull(use);
         Objects.requireNonNull(firstShed);
         Amount.checkRows(picks, "picks");
-    }
-
-    @Override
-    public int rowCount(Setting setting) {
-        return picks;
-    }
-
-    @Override
-    public double height(Setting setting) {
-        return picks * setting.beaten();
     }
 
     /**
@@ -76,11 +66,6 @@ public record OrderingCord(Tag tag, Use use, int picks, Optional<Shed> firstShed
 
     private static double postRadius(Setting setting, Posts posts) {
         return (posts.diameter() + setting.beaten()) / 2;
-    }
-
-    @Override
-    public List<Row> rows(Setting setting, Course before) {
-        return Rows.plain(picks, before, use.from(), firstShed);
     }
 
     @Override
@@ -140,18 +125,8 @@ public record OrderingCord(Tag tag, Use use, int picks, Optional<Shed> firstShed
     }
 
     @Override
-    public boolean plainWeave() {
-        return true;
-    }
-
-    @Override
     public boolean startOnly() {
         return true;
-    }
-
-    @Override
-    public List<String> ownPlaces() {
-        return List.of("shed");
     }
 
     @Override

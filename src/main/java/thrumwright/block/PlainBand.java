@@ -17,7 +17,7 @@ import thrumwright.measure.BadMeasure;
  * @param firstShed the shed of its first pick; empty: the next in turn
  */
 public record PlainBand(Tag tag, Use use, Purpose purpose, Amount amount, Optional<Shed> firstShed)
-        implements YarnBlock {
+        implements PlainWeave {
     /** What a plain band is for. */
     public enum Purpose {
         /** Protects the edge and comes out later. */
@@ -40,32 +40,6 @@ public record PlainBand(Tag tag, Use use, Purpose purpose, Amount amount, Option
             throw new BadMeasure("band.height", Map.of("height", high.height()));
         }
         Objects.requireNonNull(firstShed);
-    }
-
-    @Override
-    public int rowCount(Setting setting) {
-        return amount.picks(setting.beaten());
-    }
-
-    @Override
-    public double height(Setting setting) {
-        return rowCount(setting) * setting.beaten();
-    }
-
-    /** n(N−1)ℓ + (n−1)·turn. */
-    @Override
-    public double length(Setting setting) {
-        return setting.plain(rowCount(setting));
-    }
-
-    @Override
-    public List<Row> rows(Setting setting, Course before) {
-        return Rows.plain(rowCount(setting), before, use.from(), firstShed);
-    }
-
-    @Override
-    public List<Strand> strands(Setting setting, List<Row> rows) {
-        return List.of(new Strand(plainLegs(setting, rows)));
     }
 
     /** A pick's direction and shed: picks that have both in common run alike. */
@@ -107,18 +81,8 @@ public record PlainBand(Tag tag, Use use, Purpose purpose, Amount amount, Option
     }
 
     @Override
-    public boolean plainWeave() {
-        return true;
-    }
-
-    @Override
     public boolean showsBesideDesign() {
         return purpose == Purpose.FACING;
-    }
-
-    @Override
-    public List<String> ownPlaces() {
-        return List.of("shed");
     }
 
     @Override

@@ -42,11 +42,6 @@ public record Soumak(Tag tag, Use use, int rows, int over, int under, Lean first
         return (setting.ends() - backUnder(setting) + advance() - 1) / advance() + 1;
     }
 
-    @Override
-    public int rowCount(Setting setting) {
-        return rows;
-    }
-
     /** Of one row: d(1 + f/(f−u))/2; floats that pile up on a rib each add half a diameter. */
     public double rowHeight(Setting setting) {
         return setting.relaxed() * (1 + (double) over / advance()) / 2;

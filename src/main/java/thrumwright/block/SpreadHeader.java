@@ -1,6 +1,5 @@
 package thrumwright.block;
 
-import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
@@ -16,7 +15,7 @@ import thrumwright.yarn.Packing;
  * @param strands how many yarns lie together in a pick, 1 to {@link #MOST_STRANDS}
  * @param firstShed the shed of its first pick; empty: the next in turn
  */
-public record SpreadHeader(Tag tag, Use use, int picks, int strands, Optional<Shed> firstShed) implements YarnBlock {
+public record SpreadHeader(Tag tag, Use use, int picks, int strands, Optional<Shed> firstShed) implements PlainWeave {
     /** The most strands of a pick. */
     public static final int MOST_STRANDS = 12;
 
@@ -43,32 +42,6 @@ public record SpreadHeader(Tag tag, Use use, int picks, int strands, Optional<Sh
     }
 
     @Override
-    public int rowCount(Setting setting) {
-        return picks;
-    }
-
-    @Override
-    public double height(Setting setting) {
-        return picks * setting.beaten();
-    }
-
-    /** n(N−1)ℓ + (n−1)·turn, of the strands together. */
-    @Override
-    public double length(Setting setting) {
-        return setting.plain(picks);
-    }
-
-    @Override
-    public List<Row> rows(Setting setting, Course before) {
-        return Rows.plain(picks, before, use.from(), firstShed);
-    }
-
-    @Override
-    public List<Strand> strands(Setting setting, List<Row> rows) {
-        return List.of(new Strand(PlainBand.plainLegs(setting, rows)));
-    }
-
-    @Override
     public String key() {
         return "spread-header";
     }
@@ -79,18 +52,8 @@ public record SpreadHeader(Tag tag, Use use, int picks, int strands, Optional<Sh
     }
 
     @Override
-    public boolean plainWeave() {
-        return true;
-    }
-
-    @Override
     public boolean startOnly() {
         return true;
-    }
-
-    @Override
-    public List<String> ownPlaces() {
-        return List.of("shed");
     }
 
     @Override

@@ -35,11 +35,6 @@ public record Twining(Tag tag, Use use, int rows, int endsPerGroup, Lean first, 
         return (setting.ends() + endsPerGroup - 1) / endsPerGroup;
     }
 
-    @Override
-    public int rowCount(Setting setting) {
-        return rows;
-    }
-
     /** Two crossing strands can't lie at one height: 2t a row. */
     @Override
     public double height(Setting setting) {

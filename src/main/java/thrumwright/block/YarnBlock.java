@@ -4,8 +4,7 @@ import java.util.List;
 import java.util.Optional;
 
 /** A block that is woven or worked with a yarn. Rows are counted from the bottom, in the order of working. */
-public sealed interface YarnBlock extends TakesYarn
-        permits OrderingCord, PlainBand, SpreadHeader, Twining, Soumak, HalfHitch, Hemstitching {
+public sealed interface YarnBlock extends TakesYarn permits PlainWeave, Twining, Soumak, HalfHitch, Hemstitching {
     @Override
     YarnBlock withUse(Use use);
 
@@ -112,8 +111,10 @@ public sealed interface YarnBlock extends TakesYarn
         return 1;
     }
 
-    /** Number of passes across the warp. */
-    int rowCount(Setting setting);
+    /** Number of passes across the warp, 1 or more. */
+    default int rowCount(Setting setting) {
+        return extent().orElseThrow().picks(setting.beaten());
+    }
 
     /** Height of the whole block on the loom, mm. */
     double height(Setting setting);

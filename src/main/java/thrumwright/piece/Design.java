@@ -63,6 +63,7 @@ public record Design(
         return new Design(height, firstYarnId, lastYarnId, lastShed, other, relaxing);
     }
 
+    /** @param other share, 0 to 0.5 */
     public Design withRelaxing(double other) {
         return new Design(height, firstYarnId, lastYarnId, lastShed, lastSide, other);
     }

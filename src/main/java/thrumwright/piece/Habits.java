@@ -91,6 +91,7 @@ public record Habits(
         return new Habits(units, widthsOf, step, tail, other, ease, handful, overlap);
     }
 
+    /** @param other share, 0 to 1 */
     public Habits withEase(double other) {
         return new Habits(units, widthsOf, step, tail, tie, other, handful, overlap);
     }

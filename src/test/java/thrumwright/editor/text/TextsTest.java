@@ -26,8 +26,8 @@ class TextsTest {
     private static final Path SOURCES = Path.of("src", "main", "java", "thrumwright", "editor");
     private static final Pattern SAID = Pattern.compile("say\\(\\s*\"([a-z0-9.-]+)\"\\s*[,)]");
     private static final Pattern HEADED = Pattern.compile("heading\\(\\s*\"([a-z0-9.-]+)\"\\s*\\)");
-    private static final Pattern FIELD =
-            Pattern.compile("\\.(?:text|lines|choice|oneOf|oneOrNone|flag)\\(\\s*\"([a-z.-]+)\"");
+    private static final Pattern FIELD = Pattern.compile(
+            "\\.(?:text|lines|measure|whole|percent|length|lengthOrNone|choice|oneOf|oneOrNone|flag)\\(\\s*\"([a-z.-]+)\"");
 
     private final Texts texts = Texts.of(Locale.UK);
 
