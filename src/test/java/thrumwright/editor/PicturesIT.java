@@ -31,7 +31,6 @@ import thrumwright.output.page.PngFile;
 import thrumwright.output.SheetLayout;
 import thrumwright.output.page.PageSetup;
 import thrumwright.output.page.Paper;
-import thrumwright.output.page.PngFile;
 import thrumwright.output.page.SheetPages;
 import thrumwright.piece.Piece;
 import thrumwright.piece.Place;
