@@ -106,6 +106,27 @@ public record Twining(Tag tag, Use use, int rows, int endsPerGroup, Lean first, 
     }
 
     @Override
+    public Map<String, Integer> counts() {
+        return Map.of("group", endsPerGroup);
+    }
+
+    @Override
+    public List<String> told(Setting setting) {
+        List<String> told = new ArrayList<>(List.of("twining.fold", "twining.cross", "twining.lean"));
+        if (rows > 1) {
+            told.add(countered ? "twining.countered" : "twining.again");
+        }
+        if (rows > 2) {
+            told.add("rows.list");
+        }
+        if (rows > 1 && setting.ends() % endsPerGroup > 0) {
+            told.add("twining.anew");
+        }
+        told.add("twining.end");
+        return told;
+    }
+
+    @Override
     public String key() {
         return "twining";
     }

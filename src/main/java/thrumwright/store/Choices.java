@@ -73,7 +73,7 @@ final class Choices<T> implements Type<T> {
         return counts;
     }
 
-    private Choices<T> with(String name, T value) {
+    Choices<T> with(String name, T value) {
         values.put(name, value);
         return this;
     }

@@ -11,6 +11,7 @@ import thrumwright.block.Amount;
 import thrumwright.block.Block;
 import thrumwright.block.HalfHitch;
 import thrumwright.block.HemFold;
+import thrumwright.block.Hemstitching;
 import thrumwright.block.KnotRows;
 import thrumwright.block.Lean;
 import thrumwright.block.Material;
@@ -182,7 +183,7 @@ public final class RandomPieces {
         Lean lean = random.nextBoolean() ? Lean.S : Lean.Z;
         Optional<Shed> shed = random.nextInt(5) == 0 ? Optional.of(shed()) : Optional.empty();
         int under = random.nextInt(1, 4);
-        return switch (random.nextInt(14)) {
+        return switch (random.nextInt(15)) {
             case 0 -> new OrderingCord(tag, use(yarns), random.nextInt(1, 5), shed);
             case 1, 2 ->
                 new PlainBand(
@@ -219,6 +220,13 @@ public final class RandomPieces {
             case 10 ->
                 new WrappedTassels(tag, use(yarns), random.nextInt(2, 9), random.nextInt(1, 40), length(20, 200));
             case 12 -> new SpreadHeader(tag, use(yarns), random.nextInt(1, 6), random.nextInt(1, 5), shed);
+            case 13 ->
+                new Hemstitching(
+                        tag,
+                        use(yarns),
+                        random.nextInt(1, 7),
+                        random.nextInt(1, 5),
+                        Hemstitching.Round.values()[random.nextInt(2)]);
             case 11 -> new WarpLoops(tag, WarpLoops.Held.values()[random.nextInt(4)], length(1, 12));
             default ->
                 new WarpFinish(tag, WarpFinish.Kind.values()[random.nextInt(4)], random.nextInt(1, 9), length(20, 200));

@@ -101,10 +101,11 @@ final class EndFinder {
     private void sheds() {
         Optional<Shed> last = end.place() == Place.TOP ? piece.design().lastShed() : Optional.empty();
         for (BlockPlan block : end.blocks()) {
-            if (block.work().isEmpty()) {
+            // what lies on the cloth parts no picks
+            if (block.work().filter(work -> work.block().lap(work.setting()) == 0).isEmpty()) {
                 continue;
             }
-            List<Row> rows = block.work().get().rows();
+            List<Row> rows = block.work().orElseThrow().rows();
             Optional<Shed> first = rows.get(0).shed();
             if (first.isPresent() && first.equals(last)) {
                 about(Code.SAME_SHED, block.block(), Map.of("shed", new OfShed(first.get())), repairs.sameShed(block));
