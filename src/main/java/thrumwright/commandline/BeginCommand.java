@@ -17,10 +17,7 @@ import thrumwright.store.PieceFile;
 import thrumwright.store.Structures;
 import thrumwright.store.Unknown;
 
-@Command(
-        name = "begin",
-        description = "Begins a new piece with a structure at its start; the top follows it.",
-        mixinStandardHelpOptions = true)
+@Command(name = "begin", mixinStandardHelpOptions = true)
 final class BeginCommand implements Callable<Integer> {
     @Spec
     private CommandSpec spec;
@@ -28,23 +25,19 @@ final class BeginCommand implements Callable<Integer> {
     @ParentCommand
     private RootCommand commands;
 
-    @Parameters(index = "0", paramLabel = "ID", description = "The structure, or the name of its file.")
+    @Parameters(index = "0", paramLabel = "ID", descriptionKey = "id")
     private String id;
 
     @Option(
             names = {"-o", "--to"},
             paramLabel = "NAME",
-            description = "Where to write it; “-” for the standard output. A file that is there is left alone.",
             defaultValue = "-")
     private String to;
 
-    @Option(names = "--title", description = "What to call it; default “${DEFAULT-VALUE}”.", defaultValue = "New piece")
+    @Option(names = "--title", defaultValue = "${bundle:thrumwright.begin.usual-title}")
     private String title;
 
-    @Option(
-            names = "--units",
-            description = "${COMPLETION-CANDIDATES}; default ${DEFAULT-VALUE}.",
-            defaultValue = "METRIC")
+    @Option(names = "--units", defaultValue = "METRIC")
     private UnitSystem units;
 
     @Override

@@ -14,18 +14,15 @@ import thrumwright.plan.finding.Severity;
 import thrumwright.plan.words.FindingWords;
 import thrumwright.sheet.MemberNames;
 
-@Command(
-        name = "check",
-        description = "Looks a piece or a class over. Exit code 1 if it has a problem.",
-        mixinStandardHelpOptions = true)
+@Command(name = "check", mixinStandardHelpOptions = true)
 final class CheckCommand implements Callable<Integer> {
     @ParentCommand
     private RootCommand commands;
 
-    @Parameters(index = "0", paramLabel = "FILE", description = "The piece or class; “-” for the standard input.")
+    @Parameters(index = "0", paramLabel = "FILE", descriptionKey = "file")
     private String file;
 
-    @Option(names = "--strict", description = "Exit code 1 for a caution too.")
+    @Option(names = "--strict")
     private boolean strict;
 
     @Override
@@ -53,7 +50,7 @@ final class CheckCommand implements Callable<Integer> {
     }
 
     private void tell(Severity severity, String sentence) {
-        commands.console().out().println(severity.name().toLowerCase(Locale.ROOT) + ": " + sentence);
+        commands.console().out().println(Said.finding(severity, sentence));
     }
 
     private int code(boolean problem, boolean caution) {

@@ -18,10 +18,7 @@ import thrumwright.store.SafeFile;
 import thrumwright.store.StructureFile;
 import thrumwright.store.Structures;
 
-@Command(
-        name = "structures",
-        description = "Lists the ways to begin a piece, or tells more of one.",
-        mixinStandardHelpOptions = true)
+@Command(name = "structures", mixinStandardHelpOptions = true)
 final class StructuresCommand implements Callable<Integer> {
     @Spec
     private CommandSpec spec;
@@ -29,11 +26,7 @@ final class StructuresCommand implements Callable<Integer> {
     @ParentCommand
     private RootCommand commands;
 
-    @Parameters(
-            index = "0",
-            arity = "0..1",
-            paramLabel = "ID",
-            description = "The one to tell more of, or the name of its file.")
+    @Parameters(index = "0", arity = "0..1", paramLabel = "ID", descriptionKey = "id")
     private String id;
 
     @Override
