@@ -16,14 +16,8 @@ import java.util.regex.Pattern;
  * <p>{@code {name}} becomes the value; {@code {name|one|many}} becomes {@code one} where the value is 1, else
  * {@code many}.
  */
-public final class Phrases {
+public record Phrases(ResourceBundle bundle) {
     private static final Pattern PLACE = Pattern.compile("\\{([a-zA-Z]+)(?:\\|([^|}]*)\\|([^|}]*))?}");
-
-    private final ResourceBundle bundle;
-
-    public Phrases(ResourceBundle bundle) {
-        this.bundle = bundle;
-    }
 
     /** The bundle of that full name, such as {@code thrumwright.sheet.steps}, in the best language for {@code locale}. */
     public static Phrases of(String bundle, Locale locale) {

@@ -20,17 +20,7 @@ import thrumwright.plan.Finish;
 import thrumwright.plan.words.Words;
 
 /** What to do with the warp ends, and what to take care of. */
-final class FinishWords {
-    private final Shown shown;
-    private final Phrases phrases;
-    private final Words words;
-
-    FinishWords(Shown shown, Phrases phrases, Words words) {
-        this.shown = shown;
-        this.phrases = phrases;
-        this.words = words;
-    }
-
+record FinishWords(Shown shown, Phrases phrases, Words words) {
     /** What the sentences may name. */
     Map<String, Object> values(Finish finish) {
         EdgeFinish block = finish.block();

@@ -102,7 +102,7 @@ class PieceFileTest {
                         thickness,
                         yarn.firmness(),
                         yarn.sample(),
-                        yarn.stock()))
+                        yarn.stock(), Optional.empty()))
                 .toList());
     }
 

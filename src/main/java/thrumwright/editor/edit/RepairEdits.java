@@ -21,15 +21,7 @@ import thrumwright.plan.finding.Severity;
 import thrumwright.plan.words.RepairWords;
 
 /** Turns the repairs that findings name into edits. */
-public final class RepairEdits {
-    private final Edits edits;
-    private final RepairWords words;
-
-    public RepairEdits(Edits edits, RepairWords words) {
-        this.edits = edits;
-        this.words = words;
-    }
-
+public record RepairEdits(Edits edits, RepairWords words) {
     /**
      * What to do about a finding in one step; its name says what it does.
      *

@@ -15,23 +15,7 @@ import thrumwright.piece.Piece;
 import thrumwright.piece.Place;
 
 /** Adds fields about one block to a panel. */
-final class BlockFields {
-    private final Desk desk;
-    private final FieldPanel panel;
-    private final Place place;
-    private final String id;
-
-    BlockFields(Desk desk, FieldPanel panel, Place place, String id) {
-        this.desk = desk;
-        this.panel = panel;
-        this.place = place;
-        this.id = id;
-    }
-
-    Desk desk() {
-        return desk;
-    }
-
+record BlockFields(Desk desk, FieldPanel panel, Place place, String id) {
     UnitSystem units() {
         return desk.session().piece().habits().units();
     }

@@ -17,13 +17,7 @@ import thrumwright.piece.Piece;
 import thrumwright.piece.Warp;
 
 /** The fields of the piece as a whole, its loom and warp, and the weaver's habits. */
-final class PieceForm {
-    private final Desk desk;
-
-    PieceForm(Desk desk) {
-        this.desk = desk;
-    }
-
+record PieceForm(Desk desk) {
     private Piece piece() {
         return desk.session().piece();
     }

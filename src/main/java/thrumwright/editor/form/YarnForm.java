@@ -167,7 +167,7 @@ final class YarnForm {
                 new Thickness.Measured(Length.parse(inches ? "0.08 in" : "2 mm")),
                 Firmness.SOFT,
                 Optional.empty(),
-                Optional.empty());
+                Optional.empty(), Optional.empty());
         List<Yarn> more = new ArrayList<>(piece.yarns());
         more.add(yarn);
         chosen = id;

@@ -8,18 +8,12 @@ import java.util.Optional;
  * How large a millimetre is on each screen. Systems rarely know it; the weaver can measure it, and every screen is
  * remembered by itself.
  */
-public final class ScreenScale {
+public record ScreenScale(Settings settings) {
     /** Pixels per mm where nobody has measured: 96 to the inch, the reference pixel of CSS Values Level 3. */
     static final double USUAL = 96 / 25.4;
 
     private static final double LEAST = 1;
     private static final double MOST = 50;
-
-    private final Settings settings;
-
-    public ScreenScale(Settings settings) {
-        this.settings = settings;
-    }
 
     /** Pixels of a window per mm on a screen. */
     public double of(GraphicsConfiguration screen) {

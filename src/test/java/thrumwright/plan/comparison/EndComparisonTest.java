@@ -174,7 +174,7 @@ class EndComparisonTest {
                 yarn.thickness(),
                 yarn.firmness(),
                 yarn.sample(),
-                yarn.stock());
+                yarn.stock(), Optional.empty());
     }
 
     private static Optional<Block> more(YarnBlock block, Piece piece) {
