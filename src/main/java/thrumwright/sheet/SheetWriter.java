@@ -210,7 +210,7 @@ final class SheetWriter {
     }
 
     private String role(TakesYarn block) {
-        return block.use().material() instanceof Material.Part part ? phrases.say("role." + part.role()) : "";
+        return block.use().material() instanceof Material.OfRole part ? phrases.say("role." + part.role()) : "";
     }
 
     private List<YarnLine> yarns() {

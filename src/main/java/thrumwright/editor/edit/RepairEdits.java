@@ -82,7 +82,7 @@ public record RepairEdits(Edits edits, RepairWords words) {
 
     private UnaryOperator<Piece> change(Repair repair) {
         if (repair instanceof Repair.StripeYarn yarn) {
-            return woven(yarn.place(), yarn.id(), block -> block.withMaterial(new Material.Part(MaterialRole.WEFT)));
+            return woven(yarn.place(), yarn.id(), block -> block.withMaterial(new Material.OfRole(MaterialRole.WEFT)));
         } else if (repair instanceof Repair.Picks picks) {
             return woven(picks.place(), picks.id(), block -> block.withRows(picks.picks()));
         } else if (repair instanceof Repair.NextShed shed) {

@@ -68,7 +68,7 @@ record BlockFields(Desk desk, FieldPanel panel, Place place, String id) {
         Piece piece = desk.session().shown();
         List<Choice<Material>> all = new ArrayList<>();
         for (MaterialRole role : MaterialRole.values()) {
-            Material part = new Material.Part(role);
+            Material part = new Material.OfRole(role);
             String text = desk.texts()
                     .say(
                             "material." + key(role),

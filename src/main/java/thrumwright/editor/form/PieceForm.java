@@ -72,7 +72,7 @@ record PieceForm(Desk desk) {
                                         .shown()
                                         .total(desk.session().plan().warpYarn()))));
         warp.lengthOrNone("warp.woven", Warp::woven, Warp::withWoven);
-        panel.prose(() -> Measured.width(desk.session().plan(), desk.texts()));
+        panel.prose(() -> MeasuredWords.width(desk.session().plan(), desk.texts()));
         panel.heading("heading.advice");
         panel.prose(() -> Advising.warp(desk.session().shown(), desk.texts().locale()));
         loom(panel);

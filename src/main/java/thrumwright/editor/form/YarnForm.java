@@ -229,7 +229,7 @@ final class YarnForm {
         panel.prose(() -> desk.session().shown().yarns().stream()
                 .filter(known -> known.id().equals(id))
                 .findFirst()
-                .map(known -> Measured.yarn(desk.session().shown(), known, desk.texts()))
+                .map(known -> MeasuredWords.yarn(desk.session().shown(), known, desk.texts()))
                 .orElse(""));
         panel.heading("heading.advice");
         panel.prose(() -> desk.session().shown().yarns().stream()

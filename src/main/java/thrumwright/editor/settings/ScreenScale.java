@@ -15,7 +15,7 @@ public record ScreenScale(Settings settings) {
     private static final double LEAST = 1;
     private static final double MOST = 50;
 
-    /** Pixels of a window per mm on a screen. */
+    /** Pixels of a window per mm on a screen, more than 0. */
     public double of(GraphicsConfiguration screen) {
         return settings.get(key(screen))
                 .flatMap(ScreenScale::number)
@@ -23,7 +23,7 @@ public record ScreenScale(Settings settings) {
                 .orElse(USUAL);
     }
 
-    /** @param pixels of a window per mm */
+    /** @param pixels of a window per mm, more than 0 */
     public void measured(GraphicsConfiguration screen, double pixels) {
         settings.put(key(screen), Double.toString(pixels * density(screen)));
     }
