@@ -21,7 +21,7 @@ public record Fall(List<Spot> spots, int knots) {
         spots = List.copyOf(spots);
     }
 
-    /** The way without what the knots take, mm. */
+    /** The way without what the knots take, mm, 0 or more. */
     public double length() {
         double sum = 0;
         for (int i = 1; i < spots.size(); i++) {

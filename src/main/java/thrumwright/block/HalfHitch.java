@@ -49,7 +49,7 @@ public record HalfHitch(Tag tag, Use use, int rows, int endsPerGroup) implements
 
     @Override
     public List<Row> rows(Setting setting, Course before) {
-        return Rows.worked(rows, before, use, Optional.empty(), false);
+        return RowList.worked(rows, before, use, Optional.empty(), false);
     }
 
     @Override

@@ -80,7 +80,7 @@ public record Hemstitching(Tag tag, Use use, int endsPerGroup, int picks, Round 
 
     @Override
     public List<Row> rows(Setting setting, Course before) {
-        return Rows.worked(1, before, use, Optional.empty(), false);
+        return RowList.worked(1, before, use, Optional.empty(), false);
     }
 
     @Override

@@ -23,7 +23,7 @@ public sealed interface PlainWeave extends YarnBlock permits OrderingCord, Plain
 
     @Override
     default List<Row> rows(Setting setting, Course before) {
-        return Rows.plain(rowCount(setting), before, use().from(), firstShed());
+        return RowList.plain(rowCount(setting), before, use().from(), firstShed());
     }
 
     @Override

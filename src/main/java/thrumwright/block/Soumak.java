@@ -42,7 +42,7 @@ public record Soumak(Tag tag, Use use, int rows, int over, int under, Lean first
         return (setting.ends() - backUnder(setting) + advance() - 1) / advance() + 1;
     }
 
-    /** Of one row: d(1 + f/(f−u))/2; floats that pile up on a rib each add half a diameter. */
+    /** Of one row, mm, more than 0: d(1 + f/(f−u))/2; floats that pile up on a rib each add half a diameter. */
     public double rowHeight(Setting setting) {
         return setting.relaxed() * (1 + (double) over / advance()) / 2;
     }
@@ -77,7 +77,7 @@ public record Soumak(Tag tag, Use use, int rows, int over, int under, Lean first
 
     @Override
     public List<Row> rows(Setting setting, Course before) {
-        return Rows.worked(rows, before, use, Optional.of(first), countered);
+        return RowList.worked(rows, before, use, Optional.of(first), countered);
     }
 
     @Override
@@ -178,7 +178,7 @@ public record Soumak(Tag tag, Use use, int rows, int over, int under, Lean first
 
     @Override
     public Soumak mirrored() {
-        return withFirst(Rows.mirroredFirst(first, rows, countered));
+        return withFirst(RowList.mirroredFirst(first, rows, countered));
     }
 
     @Override

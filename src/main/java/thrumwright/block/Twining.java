@@ -52,7 +52,7 @@ public record Twining(Tag tag, Use use, int rows, int endsPerGroup, Lean first, 
 
     @Override
     public List<Row> rows(Setting setting, Course before) {
-        return Rows.worked(rows, before, use, Optional.of(first), countered);
+        return RowList.worked(rows, before, use, Optional.of(first), countered);
     }
 
     @Override
@@ -168,7 +168,7 @@ public record Twining(Tag tag, Use use, int rows, int endsPerGroup, Lean first, 
 
     @Override
     public Twining mirrored() {
-        return withFirst(Rows.mirroredFirst(first, rows, countered));
+        return withFirst(RowList.mirroredFirst(first, rows, countered));
     }
 
     @Override

@@ -143,10 +143,10 @@ public sealed interface YarnBlock extends TakesYarn permits PlainWeave, Twining,
         return extent().orElseThrow().picks(setting.beaten());
     }
 
-    /** Height of the whole block on the loom, mm. */
+    /** Height of the whole block on the loom, mm, 0 or more. */
     double height(Setting setting);
 
-    /** Exact yarn length in closed form, before ease and tails, mm. Independent of the number of ends in cost. */
+    /** Exact yarn length in closed form, before ease and tails, mm, more than 0. Independent of the number of ends in cost. */
     double length(Setting setting);
 
     /** Its rows, going on from a course. */

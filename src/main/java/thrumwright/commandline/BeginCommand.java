@@ -7,7 +7,6 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
-import picocli.CommandLine.ParentCommand;
 import picocli.CommandLine.Spec;
 import thrumwright.measure.UnitSystem;
 import thrumwright.piece.Beginnings;
@@ -19,11 +18,10 @@ import thrumwright.store.Unknown;
 
 @Command(name = "begin", mixinStandardHelpOptions = true)
 final class BeginCommand implements Callable<Integer> {
+    private final RootCommand commands;
+
     @Spec
     private CommandSpec spec;
-
-    @ParentCommand
-    private RootCommand commands;
 
     @Parameters(index = "0", paramLabel = "ID", descriptionKey = "id")
     private String id;
@@ -39,6 +37,10 @@ final class BeginCommand implements Callable<Integer> {
 
     @Option(names = "--units", defaultValue = "METRIC")
     private UnitSystem units;
+
+    BeginCommand(RootCommand commands) {
+        this.commands = commands;
+    }
 
     @Override
     public Integer call() throws Exception {

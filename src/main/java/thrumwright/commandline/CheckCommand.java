@@ -5,7 +5,6 @@ import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import picocli.CommandLine.ParentCommand;
 import thrumwright.plan.Plan;
 import thrumwright.plan.finding.ClassFinding;
 import thrumwright.plan.finding.ClassPlan;
@@ -16,14 +15,17 @@ import thrumwright.sheet.MemberNames;
 
 @Command(name = "check", mixinStandardHelpOptions = true)
 final class CheckCommand implements Callable<Integer> {
-    @ParentCommand
-    private RootCommand commands;
+    private final RootCommand commands;
 
     @Parameters(index = "0", paramLabel = "FILE", descriptionKey = "file")
     private String file;
 
     @Option(names = "--strict")
     private boolean strict;
+
+    CheckCommand(RootCommand commands) {
+        this.commands = commands;
+    }
 
     @Override
     public Integer call() throws Exception {

@@ -5,7 +5,6 @@ import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import picocli.CommandLine.ParentCommand;
 import thrumwright.plan.finding.ClassPlan;
 import thrumwright.sheet.ClassSheet;
 import thrumwright.sheet.ClassText;
@@ -13,14 +12,17 @@ import thrumwright.store.JsonText;
 
 @Command(name = "plan", mixinStandardHelpOptions = true)
 final class PlanCommand implements Callable<Integer> {
-    @ParentCommand
-    private RootCommand commands;
+    private final RootCommand commands;
 
     @Parameters(index = "0", paramLabel = "FILE", descriptionKey = "file")
     private String file;
 
     @Option(names = "--json")
     private boolean json;
+
+    PlanCommand(RootCommand commands) {
+        this.commands = commands;
+    }
 
     @Override
     public Integer call() throws Exception {

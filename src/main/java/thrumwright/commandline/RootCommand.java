@@ -20,13 +20,6 @@ import thrumwright.store.FileProblem;
 @Command(
         name = "thrumwright",
         mixinStandardHelpOptions = true,
-        subcommands = {
-            PlanCommand.class,
-            SheetCommand.class,
-            CheckCommand.class,
-            StructuresCommand.class,
-            BeginCommand.class
-        },
         exitCodeOnInvalidInput = RootCommand.ASKED_WRONGLY)
 public final class RootCommand implements Runnable {
     /** What the help says of each command and option, by the keys that the parser asks for. */
@@ -62,7 +55,12 @@ public final class RootCommand implements Runnable {
     public static int run(
             String[] arguments, InputStream in, PrintStream out, PrintStream err, Path ownStructures, String version) {
         RootCommand commands = new RootCommand(new Console(in, out, err), ownStructures);
-        CommandLine line = new CommandLine(commands);
+        CommandLine line = new CommandLine(commands)
+                .addSubcommand(new PlanCommand(commands))
+                .addSubcommand(new SheetCommand(commands))
+                .addSubcommand(new CheckCommand(commands))
+                .addSubcommand(new StructuresCommand(commands))
+                .addSubcommand(new BeginCommand(commands));
         line.setResourceBundle(ResourceBundle.getBundle(USAGE, Locale.ROOT));
         line.getCommandSpec().versionProvider(() -> new String[] {"Thrumwright " + version});
         line.setOut(new PrintWriter(out, true, StandardCharsets.UTF_8));

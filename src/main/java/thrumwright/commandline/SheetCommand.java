@@ -9,7 +9,6 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
-import picocli.CommandLine.ParentCommand;
 import picocli.CommandLine.Spec;
 import thrumwright.drawing.Fonts;
 import thrumwright.measure.Phrase;
@@ -25,11 +24,10 @@ import thrumwright.store.SafeFile;
 
 @Command(name = "sheet", mixinStandardHelpOptions = true)
 final class SheetCommand implements Callable<Integer> {
+    private final RootCommand commands;
+
     @Spec
     private CommandSpec spec;
-
-    @ParentCommand
-    private RootCommand commands;
 
     @Parameters(index = "0", paramLabel = "FILE", descriptionKey = "file")
     private String file;
@@ -63,6 +61,10 @@ final class SheetCommand implements Callable<Integer> {
 
     @Option(names = "--dpi", defaultValue = "150")
     private int dpi;
+
+    SheetCommand(RootCommand commands) {
+        this.commands = commands;
+    }
 
     @Override
     public Integer call() throws Exception {

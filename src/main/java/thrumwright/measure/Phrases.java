@@ -16,19 +16,11 @@ import java.util.regex.Pattern;
  * <p>{@code {name}} becomes the value; {@code {name|one|many}} becomes {@code one} where the value is 1, else
  * {@code many}.
  */
-public final class Phrases {
+public record Phrases(ResourceBundle bundle, ResourceBundle everywhere) {
     private static final Pattern PLACE = Pattern.compile("\\{([a-zA-Z]+)(?:\\|([^|}]*)\\|([^|}]*))?}");
 
     /** What is said of kinds of blocks stands together, whoever says it. */
     private static final String EVERYWHERE = "thrumwright.blocks";
-
-    private final ResourceBundle bundle;
-    private final ResourceBundle everywhere;
-
-    private Phrases(ResourceBundle bundle, ResourceBundle everywhere) {
-        this.bundle = bundle;
-        this.everywhere = everywhere;
-    }
 
     /**
      * The bundle of that full name, such as {@code thrumwright.sheet.steps}, in the best language for {@code locale}. What it

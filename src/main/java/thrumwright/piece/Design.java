@@ -38,7 +38,7 @@ public record Design(
         }
     }
 
-    /** Its height on the loom, mm: as much more as it will relax. */
+    /** Its height on the loom, mm, more than 0: as much more as it will relax. */
     public double heightOnLoom() {
         return height.mm() * (1 + relaxing);
     }

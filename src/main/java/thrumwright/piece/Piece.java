@@ -91,7 +91,7 @@ public record Piece(
     /** The same block for this piece: a yarn that the piece doesn't have gives way to the stripe's. */
     public Block fitted(Block block) {
         return lacksYarn(block)
-                ? block.takesYarn().orElseThrow().withMaterial(new Material.Part(MaterialRole.WEFT))
+                ? block.takesYarn().orElseThrow().withMaterial(new Material.OfRole(MaterialRole.WEFT))
                 : block;
     }
 
@@ -121,7 +121,7 @@ public record Piece(
         if (material instanceof Material.Own own) {
             return yarn(own.yarnId());
         }
-        MaterialRole role = ((Material.Part) material).role();
+        MaterialRole role = ((Material.OfRole) material).role();
         return switch (role) {
             case WARP_CORD -> yarn(cordId);
             case WASTE -> yarn(wasteId);
@@ -144,7 +144,7 @@ public record Piece(
                 loom.posts().map(posts -> new Posts(posts.diameter(), Math.max(0, posts.gap() + moved))));
     }
 
-    /** Share of a yarn's length that is laid in before beating: as measured in use, else as is usual. */
+    /** The share of a yarn's length that is laid in before beating, 0 or more: as measured in use, else as is usual. */
     public double ease(Yarn yarn) {
         return measuredEase(yarn)
                 .filter(ease -> ease >= LEAST_EASE && ease <= MOST_EASE)
@@ -179,7 +179,7 @@ public record Piece(
         return new Shown(habits.units());
     }
 
-    /** What a cut is held against when counting widths, mm. */
+    /** What a cut is held against when counting widths, mm, more than 0. */
     public double reference() {
         double nominal = warp.nominalWidth();
         if (habits.widthsOf() == Habits.WidthsOf.WARP) {

@@ -11,13 +11,7 @@ import thrumwright.piece.Place;
 import thrumwright.yarn.Yarn;
 
 /** Plans a whole piece: the start, then the design's last pick, then the top. */
-final class Planner {
-    private final Piece piece;
-
-    Planner(Piece piece) {
-        this.piece = piece;
-    }
-
+record Planner(Piece piece) {
     Plan plan() {
         EndPlanner startPlanner = new EndPlanner(piece, Place.START);
         EndPlanner topPlanner = new EndPlanner(piece, Place.TOP);

@@ -19,7 +19,7 @@ import thrumwright.yarn.Fibre;
 import thrumwright.yarn.Firmness;
 
 /** How the values of a choice are written in a file. */
-final class Choices<T> implements Type<T> {
+final class Choices<T> implements ValueType<T> {
     static final Choices<Side> SIDE =
             new Choices<Side>().with("left", Side.LEFT).with("right", Side.RIGHT);
     static final Choices<Shed> SHED =

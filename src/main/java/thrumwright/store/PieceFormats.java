@@ -114,10 +114,10 @@ final class PieceFormats {
         return new OneOf<>(
                 new Phrase("file.top"),
                 List.of(
-                        OneOf.Way.of("follows", Top.FollowsStart.class, follows.as(in -> {
+                        OneOf.Branch.of("follows", Top.FollowsStart.class, follows.as(in -> {
                             start.of(in);
                             return new Top.FollowsStart(Set.copyOf(leftOut.of(in)));
                         })),
-                        OneOf.Way.of("blocks", Top.OnItsOwn.class, own.as(in -> new Top.OnItsOwn(blocks.of(in))))));
+                        OneOf.Branch.of("blocks", Top.OnItsOwn.class, own.as(in -> new Top.OnItsOwn(blocks.of(in))))));
     }
 }

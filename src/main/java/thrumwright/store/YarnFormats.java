@@ -14,8 +14,8 @@ import thrumwright.yarn.Yarn;
 final class YarnFormats {
     static final int MOST_YARNS = 200;
 
-    private static final Type<Integer> PICKS = Types.whole(1, 100_000);
-    static final Type<List<Yarn>> YARNS = Types.list(yarn(), "yarn", MOST_YARNS, Optional.of(Yarn::id));
+    private static final ValueType<Integer> PICKS = Types.whole(1, 100_000);
+    static final ValueType<List<Yarn>> YARNS = Types.list(yarn(), "yarn", MOST_YARNS, Optional.of(Yarn::id));
 
     private YarnFormats() {}
 
@@ -66,15 +66,15 @@ final class YarnFormats {
                 new Phrase("file.thickness"),
                 Optional.of("thickness"),
                 List.of(
-                        OneOf.Way.of(
+                        OneOf.Branch.of(
                                 "diameter",
                                 Thickness.Measured.class,
                                 measured.as(in -> new Thickness.Measured(diameter.of(in)))),
-                        OneOf.Way.of(
+                        OneOf.Branch.of(
                                 "wraps",
                                 Thickness.Wraps.class,
                                 wound.as(in -> new Thickness.Wraps(wraps.of(in), over.of(in)))),
-                        OneOf.Way.of("count", Thickness.Counted.class, counted())));
+                        OneOf.Branch.of("count", Thickness.Counted.class, counted())));
     }
 
     private static Format<Thickness.Counted> counted() {

@@ -45,19 +45,6 @@ public record Yarn(
         }
     }
 
-    /** Not measured in use. */
-    public Yarn(
-            String id,
-            String name,
-            Colour colour,
-            Fibre fibre,
-            Thickness thickness,
-            Firmness firmness,
-            Optional<Sample> sample,
-            Optional<Length> stock) {
-        this(id, name, colour, fibre, thickness, firmness, sample, stock, Optional.empty());
-    }
-
     /** Relaxed diameter d, mm, above 0. */
     public double diameter() {
         return thickness.diameter(fibre, firmness);

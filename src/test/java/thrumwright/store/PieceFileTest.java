@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.random.RandomGenerator;
 import java.util.random.RandomGeneratorFactory;
@@ -102,7 +103,7 @@ class PieceFileTest {
                         thickness,
                         yarn.firmness(),
                         yarn.sample(),
-                        yarn.stock()))
+                        yarn.stock(), Optional.empty()))
                 .toList());
     }
 

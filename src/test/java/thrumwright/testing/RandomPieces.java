@@ -256,7 +256,7 @@ public final class RandomPieces {
     private Use use(List<Yarn> yarns) {
         Material material = random.nextInt(4) == 0
                 ? new Material.Own(any(yarns))
-                : new Material.Part(MaterialRole.values()[random.nextInt(3)]);
+                : new Material.OfRole(MaterialRole.values()[random.nextInt(3)]);
         return new Use(
                 material, random.nextInt(3) == 0, random.nextInt(5) == 0 ? Optional.of(side()) : Optional.empty());
     }

@@ -36,23 +36,14 @@ import thrumwright.yarn.Yarn;
  * The move of one step, large: a few warp ends wide, with what was woven before in grey below it and an arrow where each
  * of the first rows sets out. The yarn runs by the same strands as in the whole picture. It can be read in a box as
  * small as 35 mm × 25 mm.
+ *
+ * @param font for the few words in a drawing
  */
-public final class StepPainter {
+public record StepPainter(Graphics2D g, Palette palette, Font font) {
     /** Length of an arrow, in distances between ends. */
     private static final double ARROW = 1.15;
     /** Share of the box below the step. */
     private static final double BELOW = 0.24;
-
-    private final Graphics2D g;
-    private final Palette palette;
-    private final Font font;
-
-    /** @param font for the few words in a drawing */
-    public StepPainter(Graphics2D g, Palette palette, Font font) {
-        this.g = g;
-        this.palette = palette;
-        this.font = font;
-    }
 
     /** Draws a step into a box; nothing goes outside it. */
     public void paint(Rectangle2D box, Plan plan, EndPlan end, BlockPlan block) {

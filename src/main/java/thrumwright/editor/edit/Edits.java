@@ -18,19 +18,14 @@ import thrumwright.piece.Structure;
 import thrumwright.piece.Top;
 import thrumwright.plan.words.Words;
 
-/** All edits that a weaver can make, with their names. */
-public final class Edits {
+/**
+ * All edits that a weaver can make, with their names.
+ *
+ * @param phrases with the names under {@code edit.…}
+ */
+public record Edits(Phrases phrases, Words words) {
     /** So many blocks are named one by one. */
     private static final int MOST_NAMED = 4;
-
-    private final Phrases phrases;
-    private final Words words;
-
-    /** @param phrases with the names under {@code edit.…} */
-    public Edits(Phrases phrases, Words words) {
-        this.phrases = phrases;
-        this.words = words;
-    }
 
     /** A field's new value. */
     public Edit field(String label, String thing, UnaryOperator<Piece> change) {

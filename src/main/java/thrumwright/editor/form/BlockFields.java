@@ -15,23 +15,7 @@ import thrumwright.piece.Piece;
 import thrumwright.piece.Place;
 
 /** Adds fields about one block to a panel. */
-final class BlockFields {
-    private final Desk desk;
-    private final FieldPanel panel;
-    private final Place place;
-    private final String id;
-
-    BlockFields(Desk desk, FieldPanel panel, Place place, String id) {
-        this.desk = desk;
-        this.panel = panel;
-        this.place = place;
-        this.id = id;
-    }
-
-    Desk desk() {
-        return desk;
-    }
-
+record BlockFields(Desk desk, FieldPanel panel, Place place, String id) {
     UnitSystem units() {
         return desk.session().piece().habits().units();
     }
@@ -52,7 +36,8 @@ final class BlockFields {
 
     /** What is recommended for the hem of this block's end. */
     void foldAdvice() {
-        panel.prose(() -> Advising.fold(desk.session().plan(), place, desk.texts().locale()));
+        panel.prose(
+                () -> Advising.fold(desk.session().plan(), place, desk.texts().locale()));
     }
 
     /** Which yarn it takes and from which side it comes. */
@@ -83,7 +68,7 @@ final class BlockFields {
         Piece piece = desk.session().shown();
         List<Choice<Material>> all = new ArrayList<>();
         for (MaterialRole role : MaterialRole.values()) {
-            Material part = new Material.Part(role);
+            Material part = new Material.OfRole(role);
             String text = desk.texts()
                     .say(
                             "material." + key(role),

@@ -26,13 +26,7 @@ import thrumwright.editor.edit.HemEdits;
 import thrumwright.editor.form.FieldColumn.Section;
 
 /** The fields that a kind of block has beside its name and amount; adds them and answers with those added last. */
-final class KindFields implements Cases<Section<? extends Block>> {
-    private final BlockFields fields;
-
-    KindFields(BlockFields fields) {
-        this.fields = fields;
-    }
-
+record KindFields(BlockFields fields) implements Cases<Section<? extends Block>> {
     @Override
     public Section<? extends Block> orderingCord(OrderingCord orderingCord) {
         shed(fields.section(YarnBlock.class));

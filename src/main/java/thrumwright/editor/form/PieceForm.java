@@ -17,13 +17,7 @@ import thrumwright.piece.Piece;
 import thrumwright.piece.Warp;
 
 /** The fields of the piece as a whole, its loom and warp, and the weaver's habits. */
-final class PieceForm {
-    private final Desk desk;
-
-    PieceForm(Desk desk) {
-        this.desk = desk;
-    }
-
+record PieceForm(Desk desk) {
     private Piece piece() {
         return desk.session().piece();
     }
@@ -78,7 +72,7 @@ final class PieceForm {
                                         .shown()
                                         .total(desk.session().plan().warpYarn()))));
         warp.lengthOrNone("warp.woven", Warp::woven, Warp::withWoven);
-        panel.prose(() -> Measured.width(desk.session().plan(), desk.texts()));
+        panel.prose(() -> MeasuredWords.width(desk.session().plan(), desk.texts()));
         panel.heading("heading.advice");
         panel.prose(() -> Advising.warp(desk.session().shown(), desk.texts().locale()));
         loom(panel);

@@ -167,7 +167,7 @@ final class YarnForm {
                 new Thickness.Measured(Length.parse(inches ? "0.08 in" : "2 mm")),
                 Firmness.SOFT,
                 Optional.empty(),
-                Optional.empty());
+                Optional.empty(), Optional.empty());
         List<Yarn> more = new ArrayList<>(piece.yarns());
         more.add(yarn);
         chosen = id;
@@ -229,7 +229,7 @@ final class YarnForm {
         panel.prose(() -> desk.session().shown().yarns().stream()
                 .filter(known -> known.id().equals(id))
                 .findFirst()
-                .map(known -> Measured.yarn(desk.session().shown(), known, desk.texts()))
+                .map(known -> MeasuredWords.yarn(desk.session().shown(), known, desk.texts()))
                 .orElse(""));
         panel.heading("heading.advice");
         panel.prose(() -> desk.session().shown().yarns().stream()

@@ -100,7 +100,7 @@ public final class ComparisonWords {
         }
         FrontBand start = bands.start().get();
         FrontBand top = bands.top().get();
-        if (bands.only(FrontDifference.Sight.LEAN)) {
+        if (bands.only(FrontDifference.Aspect.LEAN)) {
             return lean(start, top);
         }
         for (String key : List.of("seen", "seen.rows", "seen.way")) {

@@ -124,7 +124,7 @@ class RepairEditsTest {
     @Test
     void theStripesYarnIsTaken() {
         YarnBlock facing = (YarnBlock) panel.start().block("facing").orElseThrow();
-        YarnBlock other = facing.withUse(facing.use().with(new Material.Part(MaterialRole.WARP_CORD)));
+        YarnBlock other = facing.withUse(facing.use().with(new Material.OfRole(MaterialRole.WARP_CORD)));
         Piece after = repaired(
                 withStart(panel.start().replaced(other)), Code.OTHER_COLOUR, "use the first stripe’s yarn, Teal wool");
         assertThat(after.start().block("facing")).contains(facing);
