@@ -52,7 +52,8 @@ final class BlockFields {
 
     /** What is recommended for the hem of this block's end. */
     void foldAdvice() {
-        panel.prose(() -> Advising.fold(desk.session().plan(), place, desk.texts().locale()));
+        panel.prose(
+                () -> Advising.fold(desk.session().plan(), place, desk.texts().locale()));
     }
 
     /** Which yarn it takes and from which side it comes. */
