@@ -46,10 +46,18 @@ final class PieceForm {
         design.length("design.height", Design::height, Design::withHeight);
         design.choice("design.first", this::yarns, Design::firstYarnId, Design::withFirstYarn);
         design.choice("design.last", this::yarns, Design::lastYarnId, Design::withLastYarn);
-        design.oneOrNone("design.shed", "shed", "choice.unknown", Shed.values(), Design::lastShed, Design::withLastShed)
-                .oneOrNone(
-                        "design.side", "side", "choice.unknown", Side.values(), Design::lastSide, Design::withLastSide)
+        design.choice("design.shed", this::lastSheds, Design::lastShed, Design::withLastShed);
+        design.oneOrNone("design.side", "side", "choice.unknown", Side.values(), Design::lastSide, this::withLastSide)
                 .percent("design.relaxing", Design::relaxing, Design::withRelaxing);
+    }
+
+    private List<Choice<Optional<Shed>>> lastSheds() {
+        Side ended = desk.session().plan().afterDesign().side();
+        return BlockFields.sheds(desk, "choice.unknown", ended.other());
+    }
+
+    private Design withLastSide(Design part, Optional<Side> side) {
+        return part.endingAt(side, piece().warp().ends());
     }
 
     /** All yarns of the piece, with their colours. */

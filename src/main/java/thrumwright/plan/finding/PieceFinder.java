@@ -7,6 +7,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import thrumwright.block.Passing;
+import thrumwright.block.Side;
 import thrumwright.measure.Length;
 import thrumwright.piece.Habits;
 import thrumwright.piece.Piece;
@@ -20,8 +22,8 @@ import thrumwright.plan.YarnTotal;
 import thrumwright.plan.comparison.Front;
 import thrumwright.plan.finding.Finding.Code;
 import thrumwright.plan.finding.Value.Grain;
+import thrumwright.plan.finding.Value.OfMeeting;
 import thrumwright.plan.finding.Value.OfNumber;
-import thrumwright.plan.finding.Value.OfShed;
 import thrumwright.plan.finding.Value.OfSide;
 import thrumwright.plan.finding.Value.OfYarn;
 import thrumwright.yarn.Usage;
@@ -128,11 +130,14 @@ final class PieceFinder {
         boolean known = piece.design().lastShed().isPresent()
                 && piece.design().lastSide().isPresent();
         if (!known && !plan.top().blocks().isEmpty()) {
+            Side side = plan.afterDesign().side();
+            Passing passing = plan.afterDesign()
+                    .lastShed()
+                    .orElseThrow()
+                    .meets(side.other(), piece.warp().ends());
             found.add(Finding.of(
                     Code.LAST_PICK_ASSUMED,
-                    Map.of(
-                            "shed", new OfShed(plan.afterDesign().lastShed().orElseThrow()),
-                            "side", new OfSide(plan.afterDesign().side()))));
+                    Map.of("meets", new OfMeeting(passing, side.other()), "side", new OfSide(side))));
         }
     }
 
