@@ -5,15 +5,9 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import thrumwright.block.HalfHitch;
 import thrumwright.block.Lean;
-import thrumwright.block.OrderingCord;
-import thrumwright.block.PlainBand;
 import thrumwright.block.Row;
 import thrumwright.block.Side;
-import thrumwright.block.Soumak;
-import thrumwright.block.SpreadHeader;
-import thrumwright.block.Twining;
 import thrumwright.measure.Phrases;
 import thrumwright.measure.Shown;
 import thrumwright.piece.Habits;
@@ -66,82 +60,15 @@ final class BlockWords {
 
     /** What to do, in order. */
     List<String> sentences(Work work) {
-        List<String> keys = new ArrayList<>(way(work));
+        Map<String, Object> values = values(work);
+        List<String> keys = new ArrayList<>(work.block().of(new KindWords(work, values, shown, phrases, words)));
         if (work.cut().butterflies().count() > work.block().together()) {
             keys.add("butterfly.join");
         }
         if (work.block().use().comesOut()) {
             keys.add("comes-out");
         }
-        Map<String, Object> values = values(work);
         return keys.stream().map(each -> phrases.say(each, values)).toList();
-    }
-
-    private static List<String> way(Work work) {
-        boolean more = work.rows().size() > 1;
-        if (work.block() instanceof OrderingCord) {
-            return cord(work.setting().posts().isPresent(), more);
-        } else if (work.block() instanceof SpreadHeader header) {
-            return header(header.strands() > 1, more);
-        } else if (work.block() instanceof PlainBand) {
-            String weave = more ? "plain.weave" : "plain.weave-one";
-            return List.of("plain.begin", weave, "plain.arc", work.block().key() + ".why", "plain.end");
-        } else if (work.block() instanceof Twining twining) {
-            return twining(twining, work);
-        } else if (work.block() instanceof Soumak soumak) {
-            List<String> keys = new ArrayList<>(List.of("soumak.begin", "soumak.stitch", "soumak.lean"));
-            addRowChange(keys, soumak.rows(), soumak.countered(), "soumak");
-            keys.add("plain.end");
-            return keys;
-        }
-        List<String> keys = new ArrayList<>(List.of("half-hitch.begin", "half-hitch.stitch", "half-hitch.go-on"));
-        if (more) {
-            keys.add("half-hitch.back");
-        }
-        keys.add("plain.end");
-        return keys;
-    }
-
-    private static List<String> cord(boolean posts, boolean more) {
-        List<String> keys = new ArrayList<>();
-        keys.add(posts ? "ordering-cord.tie" : "ordering-cord.tie-without");
-        keys.add("ordering-cord.weave");
-        if (more) {
-            keys.add(posts ? "ordering-cord.round" : "ordering-cord.back");
-        }
-        keys.add(posts ? "ordering-cord.tie-end" : "ordering-cord.tie-end-without");
-        keys.add("ordering-cord.even");
-        return keys;
-    }
-
-    private static List<String> header(boolean several, boolean more) {
-        List<String> keys = new ArrayList<>();
-        if (several) {
-            keys.add("spread-header.strands");
-        }
-        keys.add("plain.begin");
-        keys.add(more ? "plain.weave" : "plain.weave-one");
-        keys.addAll(List.of("spread-header.weave", "spread-header.even", "spread-header.instead", "plain.end"));
-        return keys;
-    }
-
-    private static List<String> twining(Twining twining, Work work) {
-        List<String> keys = new ArrayList<>(List.of("twining.fold", "twining.cross", "twining.lean"));
-        addRowChange(keys, twining.rows(), twining.countered(), "twining");
-        if (twining.rows() > 1 && work.setting().ends() % twining.endsPerGroup() > 0) {
-            keys.add("twining.anew");
-        }
-        keys.add("twining.end");
-        return keys;
-    }
-
-    private static void addRowChange(List<String> keys, int rows, boolean countered, String kind) {
-        if (rows > 1) {
-            keys.add(kind + (countered ? ".countered" : ".again"));
-        }
-        if (rows > 2) {
-            keys.add("rows.list");
-        }
     }
 
     private Map<String, Object> values(Work work) {
@@ -166,7 +93,6 @@ final class BlockWords {
         if (work.rows().size() > 1) {
             next(work.rows().get(1), values);
         }
-        ofKind(work, values);
         return values;
     }
 
@@ -176,49 +102,6 @@ final class BlockWords {
             values.put("leanNext", phrases.say("lean.short." + lean));
             values.put("emergeNext", emerge(row.from(), lean));
         });
-    }
-
-    private void ofKind(Work work, Map<String, Object> values) {
-        if (work.block() instanceof Twining twining) {
-            groups(twining.endsPerGroup(), work, values);
-        } else if (work.block() instanceof SpreadHeader header) {
-            values.put("strands", header.strands());
-            values.put("gauge", shown.fine(work.setting().gauge()));
-        } else if (work.block() instanceof Soumak soumak) {
-            int under = Math.min(soumak.under(), work.setting().ends());
-            values.put("over", soumak.over());
-            values.put("under", under);
-            values.put("underOf", under == 1 ? "" : " " + under);
-            values.put("underThe", ends(under));
-            outermost(under, work, values);
-        } else if (work.block() instanceof HalfHitch hitch) {
-            groups(hitch.endsPerGroup(), work, values);
-        }
-    }
-
-    private void groups(int size, Work work, Map<String, Object> values) {
-        int all = work.setting().ends();
-        values.put("groupThe", ends(size));
-        values.put("rest", all % size == 0 ? "" : phrases.say("rest", Map.of("rest", all % size)));
-        outermost(Math.min(size, all), work, values);
-    }
-
-    /** The ends with which the first row begins, and the second. */
-    private void outermost(int count, Work work, Map<String, Object> values) {
-        values.put("outermost", outermost(count, work.begins()));
-        values.put("outermostThere", outermost(count, work.begins().other()));
-        values.put("them", phrases.say(count == 1 ? "them.one" : "them.several"));
-    }
-
-    /** “the left edge end” or “the outermost 2 ends at the left”. */
-    private String outermost(int count, Side side) {
-        return phrases.say(
-                count == 1 ? "outermost.one" : "outermost.several", Map.of("count", count, "side", words.side(side)));
-    }
-
-    /** “end” or “2 ends”, to stand after “the first” or “the next”. */
-    private String ends(int count) {
-        return phrases.say(count == 1 ? "ends.one" : "ends.several", Map.of("count", count));
     }
 
     /** A yarn that comes to the front below what lies there leans up along its way. */

@@ -177,7 +177,7 @@ final class SheetWriter {
                 finish.block().id(),
                 Optional.of(wrapping.yarn()),
                 wrapping.yarn().name(),
-                finish.block() instanceof TakesYarn block ? role(block) : "",
+                finish.block().takesYarn().map(this::role).orElse(""),
                 words.name(finish.block()),
                 step,
                 wrapping.count(),

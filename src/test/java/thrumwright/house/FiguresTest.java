@@ -62,7 +62,9 @@ class FiguresTest {
 
     @Test
     void whatIsMadeStays() {
-        assertThat(FIGURES.finalFields()).as("share of instance fields that are final").isGreaterThanOrEqualTo(0.92);
+        assertThat(FIGURES.finalFields())
+                .as("share of instance fields that are final")
+                .isGreaterThanOrEqualTo(0.92);
     }
 
     @Test

@@ -202,7 +202,8 @@ final class SourceFigures {
 
         private boolean allPublic(TreePath path) {
             for (Tree tree : path) {
-                if (tree instanceof ClassTree type && !type.getModifiers().getFlags().contains(Modifier.PUBLIC)) {
+                if (tree instanceof ClassTree type
+                        && !type.getModifiers().getFlags().contains(Modifier.PUBLIC)) {
                     return false;
                 }
             }
