@@ -43,7 +43,7 @@ public final class PlanText {
                 + piece.warpYarn().name() + ", "
                 + piece.warp().sett() + ", " + shown.cut(piece.warp().nominalWidth()) + " wide, "
                 + shown.total(plan.warpYarn()) + " in all");
-        line("  finished  " + shown.cut(plan.finishedWidth()) + " × " + shown.cut(plan.finishedHeight()));
+        line("  finished  " + shown.height(plan.finishedWidth()) + " × " + shown.height(plan.finishedHeight()));
         budget(plan.budget());
         end(plan.start(), "Start");
         end(plan.top(), "Top" + (piece.topFollows() ? ", following the start" : ""));

@@ -23,7 +23,7 @@ final class HangingWords {
     private static final double LONG = 1500;
 
     /** So many times the weight of the piece its fixings must hold at least (common practice, no source). */
-    private static final int TIMES = 5;
+    static final int TIMES = 5;
 
     private final Plan plan;
     private final Phrases phrases;

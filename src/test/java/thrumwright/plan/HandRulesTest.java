@@ -61,6 +61,7 @@ class HandRulesTest {
         return new Piece(
                 "Rules",
                 "",
+                Optional.empty(),
                 new Loom(
                         "Small pipe loom",
                         Length.parse("30 in"),

@@ -39,6 +39,7 @@ import thrumwright.piece.Design;
 import thrumwright.piece.End;
 import thrumwright.piece.Habits;
 import thrumwright.piece.Loom;
+import thrumwright.piece.MadeFor;
 import thrumwright.piece.Piece;
 import thrumwright.piece.Top;
 import thrumwright.piece.Warp;
@@ -88,6 +89,7 @@ public final class RandomPieces {
         return new Piece(
                 name(),
                 random.nextBoolean() ? "" : name() + " " + name(),
+                madeFor(),
                 loom(),
                 warp(yarns),
                 yarns,
@@ -105,6 +107,11 @@ public final class RandomPieces {
                         usual.overlap()),
                 start,
                 top(start, yarns));
+    }
+
+    private Optional<MadeFor> madeFor() {
+        int which = random.nextInt(MadeFor.values().length + 1);
+        return which == 0 ? Optional.empty() : Optional.of(MadeFor.values()[which - 1]);
     }
 
     private Top top(End start, List<Yarn> yarns) {

@@ -13,6 +13,7 @@ import thrumwright.measure.UnitSystem;
 import thrumwright.piece.Design;
 import thrumwright.piece.Habits;
 import thrumwright.piece.Loom;
+import thrumwright.piece.MadeFor;
 import thrumwright.piece.Piece;
 import thrumwright.piece.Warp;
 
@@ -34,6 +35,7 @@ final class PieceForm {
         FieldPanel.Section<Piece> whole = panel.about(Subject.always("piece", piece -> piece, (piece, other) -> other));
         whole.text("title", Piece::title, (piece, typed) -> piece.withTitle(typed.strip()));
         whole.lines("note", Piece::note, Piece::withNote);
+        whole.oneOrNone("for", "made-for", "choice.unknown", MadeFor.values(), Piece::madeFor, Piece::withMadeFor);
         design(panel);
         panel.heading("heading.top");
         new TopFields(desk).addTo(panel);
