@@ -22,7 +22,6 @@ import thrumwright.piece.Design;
 import thrumwright.piece.End;
 import thrumwright.piece.Habits;
 import thrumwright.piece.Loom;
-import thrumwright.piece.MadeFor;
 import thrumwright.piece.Piece;
 import thrumwright.piece.Top;
 import thrumwright.piece.Warp;
@@ -36,7 +35,7 @@ public final class Pieces {
         return new Piece(
                 "Worked panel",
                 "",
-                Optional.of(MadeFor.HUNG),
+                Optional.empty(),
                 new Loom(
                         "Pipe loom",
                         Length.parse("70 cm"),

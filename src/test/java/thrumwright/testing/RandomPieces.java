@@ -64,6 +64,7 @@ public final class RandomPieces {
     };
 
     private final RandomGenerator random;
+    private int made;
 
     public RandomPieces(long seed) {
         this.random = RandomGeneratorFactory.of("L64X128MixRandom").create(seed);
@@ -109,9 +110,10 @@ public final class RandomPieces {
                 top(start, yarns));
     }
 
+    /** One after the other, so that what else is random stays as it was. */
     private Optional<MadeFor> madeFor() {
-        int which = random.nextInt(MadeFor.values().length + 1);
-        return which == 0 ? Optional.empty() : Optional.of(MadeFor.values()[which - 1]);
+        made = (made + 1) % (MadeFor.values().length + 1);
+        return made == 0 ? Optional.empty() : Optional.of(MadeFor.values()[made - 1]);
     }
 
     private Top top(End start, List<Yarn> yarns) {

@@ -34,6 +34,7 @@ public record Finding(
         BAND_TOO_NARROW_FOR_SUPPORT(Severity.PROBLEM),
         BAND_TOO_WIDE(Severity.CAUTION),
         SLEEVE_TOO_NARROW(Severity.PROBLEM),
+        HEM_SHALLOW_FOR_A_STRIP(Severity.CAUTION),
         SEVERAL_FOLDS(Severity.PROBLEM),
         SEVERAL_FINISHES(Severity.PROBLEM),
         HEMS_DIFFER(Severity.CAUTION),

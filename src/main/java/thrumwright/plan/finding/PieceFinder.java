@@ -7,10 +7,12 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import thrumwright.block.Block;
 import thrumwright.block.Passing;
 import thrumwright.block.Side;
 import thrumwright.measure.Length;
 import thrumwright.piece.Habits;
+import thrumwright.piece.MadeFor;
 import thrumwright.piece.Piece;
 import thrumwright.piece.Place;
 import thrumwright.plan.Budget;
@@ -18,6 +20,7 @@ import thrumwright.plan.ClosingShed;
 import thrumwright.plan.EndPlan;
 import thrumwright.plan.Hem;
 import thrumwright.plan.Plan;
+import thrumwright.plan.Strip;
 import thrumwright.plan.YarnTotal;
 import thrumwright.plan.comparison.Front;
 import thrumwright.plan.finding.Finding.Code;
@@ -25,6 +28,7 @@ import thrumwright.plan.finding.Value.Grain;
 import thrumwright.plan.finding.Value.OfMeeting;
 import thrumwright.plan.finding.Value.OfNumber;
 import thrumwright.plan.finding.Value.OfSide;
+import thrumwright.plan.finding.Value.OfSupport;
 import thrumwright.plan.finding.Value.OfYarn;
 import thrumwright.yarn.Usage;
 import thrumwright.yarn.Yarn;
@@ -46,6 +50,7 @@ final class PieceFinder {
     List<Finding> all() {
         fit(plan.budget());
         hemsAlike();
+        plan.top().hem().filter(Hem::folds).ifPresent(this::strip);
         found.addAll(stock(plan.totals()));
         lastPick();
         closingShed();
@@ -101,6 +106,29 @@ final class PieceFinder {
                             : Finding.of(Code.HEMS_DIFFER, values)
                                     .mendedBy(new RepairFinder(plan, plan.top()).hemsAlike(below, above)));
         }
+    }
+
+    /** What is to hang and has nothing that slides in is offered a strip. */
+    private void strip(Hem hem) {
+        Strip strip = plan.strip();
+        boolean offered = piece.madeFor().equals(Optional.of(MadeFor.HUNG))
+                && hem.sleeve().isEmpty();
+        if (!offered || strip.fits(hem)) {
+            return;
+        }
+        Block fold = plan.top().block(hem.blockId()).orElseThrow().block();
+        RepairFinder repairs = new RepairFinder(plan, plan.top());
+        Optional<Repair> repair = hem.band().isPresent()
+                ? repairs.bandWidth(fold, strip.depth())
+                : repairs.hemDepth(strip.depth() - hem.depth());
+        Map<String, Value> values = Map.of(
+                "support", new OfSupport(strip.support()),
+                "needed", height(strip.depth()),
+                "depth", height(hem.room()));
+        found.add(Finding.of(Code.HEM_SHALLOW_FOR_A_STRIP, values)
+                .at(Place.TOP)
+                .about(fold)
+                .mendedBy(repair));
     }
 
     /** How deep a band lies can't be seen from the front, nor mended by picks. */
