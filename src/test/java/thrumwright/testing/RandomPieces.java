@@ -65,6 +65,7 @@ public final class RandomPieces {
 
     private final RandomGenerator random;
     private int made;
+    private int told;
 
     public RandomPieces(long seed) {
         this.random = RandomGeneratorFactory.of("L64X128MixRandom").create(seed);
@@ -108,6 +109,12 @@ public final class RandomPieces {
                         usual.overlap()),
                 start,
                 top(start, yarns));
+    }
+
+    /** Every fourth yarn has a second measure. */
+    private Optional<Thickness> alsoTold() {
+        told = (told + 1) % 4;
+        return told == 0 ? Optional.of(Thickness.parse("225 m/100 g")) : Optional.empty();
     }
 
     /** One after the other, so that what else is random stays as it was. */
@@ -174,7 +181,8 @@ public final class RandomPieces {
                 random.nextInt(3) == 0 ? Optional.of(length(1000, 500_000)) : Optional.empty(),
                 random.nextInt(4) == 0
                         ? Optional.of(new Usage(random.nextInt(1, 30), length(500, 20_000)))
-                        : Optional.empty());
+                        : Optional.empty(),
+                alsoTold());
     }
 
     private End end(int blocks, List<Yarn> yarns) {

@@ -216,6 +216,11 @@ final class YarnForm {
                 "yarn.thickness",
                 part -> part.thickness().text(),
                 (part, typed) -> part.withThickness(Thickness.parse(typed)));
+        yarn.measure(
+                "yarn.also",
+                part -> part.alsoTold().map(Thickness::text).orElse(""),
+                (part, typed) ->
+                        part.withAlsoTold(typed.isBlank() ? Optional.empty() : Optional.of(Thickness.parse(typed))));
         yarn.oneOf("yarn.firmness", "firmness", Firmness.values(), Yarn::firmness, Yarn::withFirmness);
         yarn.measure(
                 "yarn.sample",

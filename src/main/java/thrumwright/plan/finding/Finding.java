@@ -55,6 +55,7 @@ public record Finding(
         WIDTHS_OF_WARP(Severity.NOTE),
         WOVEN_WIDTH_UNLIKELY(Severity.CAUTION),
         YARN_USED_UNLIKELY(Severity.CAUTION),
+        MEASURES_DIFFER(Severity.CAUTION),
         DRAWS_IN(Severity.CAUTION);
 
         private final Severity severity;

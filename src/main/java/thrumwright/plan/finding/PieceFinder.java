@@ -30,6 +30,7 @@ import thrumwright.plan.finding.Value.OfNumber;
 import thrumwright.plan.finding.Value.OfSide;
 import thrumwright.plan.finding.Value.OfSupport;
 import thrumwright.plan.finding.Value.OfYarn;
+import thrumwright.yarn.Thickness;
 import thrumwright.yarn.Usage;
 import thrumwright.yarn.Yarn;
 
@@ -57,6 +58,7 @@ final class PieceFinder {
         reference();
         wovenWidth();
         for (Yarn yarn : piece.yarns()) {
+            yarn.alsoTold().filter(also -> !yarn.measuresAgree()).ifPresent(also -> measuresDiffer(yarn, also));
             piece.measuredEase(yarn)
                     .filter(ease -> ease < Piece.LEAST_EASE || ease > Piece.MOST_EASE)
                     .ifPresent(ease -> usedUnlikely(yarn, yarn.usage().orElseThrow()));
@@ -202,6 +204,15 @@ final class PieceFinder {
                 found.add(Finding.of(Code.DRAWS_IN, values));
             }
         });
+    }
+
+    private void measuresDiffer(Yarn yarn, Thickness also) {
+        found.add(Finding.of(
+                Code.MEASURES_DIFFER,
+                Map.of(
+                        "yarn", new OfYarn(yarn),
+                        "one", fine(yarn.diameter()),
+                        "other", fine(also.diameter(yarn.fibre(), yarn.firmness())))));
     }
 
     private void usedUnlikely(Yarn yarn, Usage usage) {
