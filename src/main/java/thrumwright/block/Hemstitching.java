@@ -99,7 +99,7 @@ public record Hemstitching(Tag tag, Use use, int endsPerGroup, int picks, Round 
         return List.of(new Strand(legs));
     }
 
-    /** From the front of a group's first end behind it to the last, back in front, and behind it again. */
+    /** From the front of a group's nearest end behind it to the last, back in front, and behind it again. */
     private static Route bound(Way way, int head, int foot) {
         double radius = way.setting().radius();
         List<Visit> visits = head == foot

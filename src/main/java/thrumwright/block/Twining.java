@@ -8,7 +8,7 @@ import java.util.Optional;
 import thrumwright.measure.BadMeasure;
 
 /**
- * Two-strand twining: one yarn folded round the first end, its halves crossing in every gap.
+ * Two-strand twining: one yarn folded round the outermost end, its halves crossing in every gap.
  *
  * @param rows 1 or more
  * @param endsPerGroup warp ends that are taken together, 1 or more

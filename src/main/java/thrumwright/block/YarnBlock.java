@@ -155,7 +155,7 @@ public sealed interface YarnBlock extends TakesYarn permits PlainWeave, Twining,
     /** The yarn's path through those rows: the visit order from which length and picture come. */
     List<Strand> strands(Setting setting, List<Row> rows);
 
-    /** Whether the yarn is folded round the first end, so that both its ends hang where it finishes. */
+    /** Whether the yarn is folded round the outermost end, so that both its ends hang where it finishes. */
     default boolean folded() {
         return false;
     }

@@ -95,15 +95,7 @@ class PieceFileTest {
 
     private static Piece withThickness(Piece piece, Thickness thickness) {
         return piece.withYarns(piece.yarns().stream()
-                .map(yarn -> new Yarn(
-                        yarn.id(),
-                        yarn.name(),
-                        yarn.colour(),
-                        yarn.fibre(),
-                        thickness,
-                        yarn.firmness(),
-                        yarn.sample(),
-                        yarn.stock(), Optional.empty()))
+                .map(yarn -> yarn.withThickness(thickness))
                 .toList());
     }
 

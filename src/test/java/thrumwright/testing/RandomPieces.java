@@ -40,6 +40,7 @@ import thrumwright.piece.Design;
 import thrumwright.piece.End;
 import thrumwright.piece.Habits;
 import thrumwright.piece.Loom;
+import thrumwright.piece.MadeFor;
 import thrumwright.piece.Piece;
 import thrumwright.piece.Top;
 import thrumwright.piece.Warp;
@@ -64,6 +65,8 @@ public final class RandomPieces {
     };
 
     private final RandomGenerator random;
+    private int made;
+    private int told;
 
     public RandomPieces(long seed) {
         this.random = RandomGeneratorFactory.of("L64X128MixRandom").create(seed);
@@ -89,6 +92,7 @@ public final class RandomPieces {
         return new Piece(
                 name(),
                 random.nextBoolean() ? "" : name() + " " + name(),
+                madeFor(),
                 loom(),
                 warp(yarns),
                 yarns,
@@ -106,6 +110,18 @@ public final class RandomPieces {
                         usual.overlap()),
                 start,
                 top(start, yarns));
+    }
+
+    /** Every fourth yarn has a second measure. */
+    private Optional<Thickness> alsoTold() {
+        told = (told + 1) % 4;
+        return told == 0 ? Optional.of(Thickness.parse("225 m/100 g")) : Optional.empty();
+    }
+
+    /** One after the other, so that what else is random stays as it was. */
+    private Optional<MadeFor> madeFor() {
+        made = (made + 1) % (MadeFor.values().length + 1);
+        return made == 0 ? Optional.empty() : Optional.of(MadeFor.values()[made - 1]);
     }
 
     private Top top(End start, List<Yarn> yarns) {
@@ -166,7 +182,8 @@ public final class RandomPieces {
                 random.nextInt(3) == 0 ? Optional.of(length(1000, 500_000)) : Optional.empty(),
                 random.nextInt(4) == 0
                         ? Optional.of(new Usage(random.nextInt(1, 30), length(500, 20_000)))
-                        : Optional.empty());
+                        : Optional.empty(),
+                alsoTold());
     }
 
     private End end(int blocks, List<Yarn> yarns) {

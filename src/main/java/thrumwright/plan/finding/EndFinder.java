@@ -25,7 +25,7 @@ import thrumwright.plan.Plan;
 import thrumwright.plan.Work;
 import thrumwright.plan.finding.Finding.Code;
 import thrumwright.plan.finding.Value.OfLoops;
-import thrumwright.plan.finding.Value.OfShed;
+import thrumwright.plan.finding.Value.OfMeeting;
 import thrumwright.plan.finding.Value.OfYarn;
 import thrumwright.yarn.Yarn;
 
@@ -108,10 +108,14 @@ final class EndFinder {
             List<Row> rows = block.work().orElseThrow().rows();
             Optional<Shed> first = rows.get(0).shed();
             if (first.isPresent() && first.equals(last)) {
-                about(Code.SAME_SHED, block.block(), Map.of("shed", new OfShed(first.get())), repairs.sameShed(block));
+                about(Code.SAME_SHED, block.block(), Map.of("meets", meeting(rows.get(0))), repairs.sameShed(block));
             }
             last = rows.get(rows.size() - 1).shed();
         }
+    }
+
+    private OfMeeting meeting(Row pick) {
+        return new OfMeeting(pick.meets(piece.warp().ends()).orElseThrow(), pick.from());
     }
 
     private void protection() {
