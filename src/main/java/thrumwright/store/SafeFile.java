@@ -17,7 +17,9 @@ import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
 import java.nio.file.attribute.PosixFileAttributeView;
+import java.nio.file.attribute.PosixFilePermission;
 import java.util.Objects;
+import java.util.Set;
 
 /** Reads and writes files so that nothing is lost: the old file is there until the new one is whole. */
 public final class SafeFile {
@@ -105,7 +107,8 @@ public final class SafeFile {
         } catch (AccessDeniedException e) {
             throw new FileProblem("You aren't allowed to write " + file + ".", e);
         } catch (IOException e) {
-            throw new FileProblem(file + " can't be written" + reason(e) + "; the old file is as it was.", e);
+            String old = Files.exists(file) ? "; the old file is as it was." : ".";
+            throw new FileProblem(file + " can't be written" + reason(e) + old, e);
         }
     }
 
@@ -140,6 +143,21 @@ public final class SafeFile {
         } finally {
             remove(beside);
         }
+        force(folder);
+    }
+
+    /** Makes sure that the new name is on disk too; where folders can't be opened, the system sees to it by itself. */
+    private static void force(Path folder) throws FileProblem {
+        try (FileChannel channel = FileChannel.open(folder, StandardOpenOption.READ)) {
+            channel.force(true);
+        } catch (AccessDeniedException e) {
+            // as on Windows
+        } catch (IOException e) {
+            throw new FileProblem(
+                    "The file is written to " + folder + ", but the system doesn't say whether it will stay there"
+                            + reason(e) + ". Save once more, or in another place.",
+                    e);
+        }
     }
 
     private static void fill(Path file, byte[] bytes) throws IOException {
@@ -159,7 +177,7 @@ public final class SafeFile {
             return;
         }
         if (Files.exists(target)) {
-            view.setPermissions(Files.getPosixFilePermissions(target));
+            keepPermissions(target, view);
         } else {
             Path usual = target.resolveSibling(beside.getFileName() + ".usual");
             Files.createFile(usual);
@@ -167,6 +185,18 @@ public final class SafeFile {
                 view.setPermissions(Files.getPosixFilePermissions(usual, LinkOption.NOFOLLOW_LINKS));
             } finally {
                 Files.delete(usual);
+            }
+        }
+    }
+
+    /** Some file systems refuse; the text matters more than who may read it, and a new file is for its owner only. */
+    private static void keepPermissions(Path target, PosixFileAttributeView view) throws IOException {
+        Set<PosixFilePermission> wanted = Files.getPosixFilePermissions(target);
+        try {
+            view.setPermissions(wanted);
+        } catch (FileSystemException e) {
+            if (!Files.isWritable(target)) {
+                throw e;
             }
         }
     }
