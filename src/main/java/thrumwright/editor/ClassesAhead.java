@@ -11,6 +11,7 @@ import javax.swing.JComponent;
 import javax.swing.UIDefaults;
 import javax.swing.UIManager;
 import javax.swing.plaf.ComponentUI;
+import thrumwright.editor.window.piece.EditorWindow;
 
 /**
  * Loads the classes that the first window is made of while the piece is read and planned: on the event thread, where each

@@ -9,6 +9,8 @@ import java.util.Optional;
 import thrumwright.drawing.piece.PiecePicture;
 import thrumwright.editor.library.Library;
 import thrumwright.editor.look.Theme;
+import thrumwright.editor.settings.Settings;
+import thrumwright.editor.window.piece.EditorWindow;
 import thrumwright.store.FileProblem;
 import thrumwright.store.UserFolder;
 

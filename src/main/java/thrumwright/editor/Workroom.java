@@ -11,7 +11,9 @@ import thrumwright.drawing.Fonts;
 import thrumwright.editor.edit.Session;
 import thrumwright.editor.library.Library;
 import thrumwright.editor.look.Theme;
+import thrumwright.editor.settings.Settings;
 import thrumwright.editor.text.Texts;
+import thrumwright.editor.window.piece.EditorWindow;
 import thrumwright.store.BuiltIn;
 import thrumwright.store.ClassFile;
 import thrumwright.store.FileProblem;
@@ -19,7 +21,7 @@ import thrumwright.store.PieceFile;
 import thrumwright.store.SafeFile;
 
 /** All windows that are open, and what they share. */
-final class Workroom {
+public final class Workroom {
     private final Settings settings;
     private final Library library;
     private final Texts texts;
@@ -49,27 +51,27 @@ final class Workroom {
         return Optional.empty();
     }
 
-    Settings settings() {
+    public Settings settings() {
         return settings;
     }
 
-    Texts texts() {
+    public Texts texts() {
         return texts;
     }
 
-    Fonts fonts() {
+    public Fonts fonts() {
         return fonts;
     }
 
-    Theme theme() {
+    public Theme theme() {
         return theme;
     }
 
-    Library library() {
+    public Library library() {
         return library;
     }
 
-    void setTheme(Theme other) {
+    public void setTheme(Theme other) {
         theme = other;
         settings.put("theme", other.name());
         theme.apply(fonts);
@@ -78,7 +80,7 @@ final class Workroom {
     }
 
     /** A window for a file; for none, the demo piece, which is nowhere on file. */
-    EditorWindow open(Optional<Path> file) throws FileProblem {
+    public EditorWindow open(Optional<Path> file) throws FileProblem {
         return open(read(file));
     }
 
@@ -87,14 +89,14 @@ final class Workroom {
      *
      * @param file a class that weaves the piece, and where it is
      */
-    record Work(Session session, Optional<ClassFile> file, Optional<Path> path) {
-        Work {
+    public record Work(Session session, Optional<ClassFile> file, Optional<Path> path) {
+        public Work {
             session.plan();
         }
     }
 
     /** As {@link #open(Optional)}, but without the window: what takes no component may be done beside the event thread. */
-    Work read(Optional<Path> file) throws FileProblem {
+    public Work read(Optional<Path> file) throws FileProblem {
         if (file.isEmpty()) {
             return new Work(new Session(demo(), file), Optional.empty(), file);
         }
@@ -136,12 +138,12 @@ final class Workroom {
         return PieceFile.read(BuiltIn.DEMO.text(BuiltIn.DEMO.names().get(0)));
     }
 
-    EditorWindow open(Session session) {
+    public EditorWindow open(Session session) {
         return open(new Work(session, Optional.empty(), Optional.empty()));
     }
 
     /** Closes one window after the other, as far as nobody wants to stay with what isn't saved. */
-    void closeAll() {
+    public void closeAll() {
         for (EditorWindow window : windows()) {
             window.takeOver();
             window.files().close();
@@ -151,12 +153,12 @@ final class Workroom {
         }
     }
 
-    void closed(EditorWindow window) {
+    public void closed(EditorWindow window) {
         windows.remove(window);
     }
 
     /** The window in which a file is open already. */
-    Optional<EditorWindow> showing(Path path) {
+    public Optional<EditorWindow> showing(Path path) {
         Path whole = path.toAbsolutePath();
         return windows.stream()
                 .filter(window -> window.session()
@@ -166,7 +168,7 @@ final class Workroom {
                 .findFirst();
     }
 
-    List<EditorWindow> windows() {
+    public List<EditorWindow> windows() {
         return List.copyOf(windows);
     }
 }

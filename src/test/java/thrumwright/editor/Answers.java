@@ -4,6 +4,9 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import thrumwright.editor.files.Beginning;
+import thrumwright.editor.files.Questions;
+import thrumwright.editor.files.SheetTarget;
 import thrumwright.output.SheetForm;
 
 /** Answers the window's questions as a test wants. */

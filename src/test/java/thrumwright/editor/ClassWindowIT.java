@@ -19,6 +19,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.RegisterExtension;
 import org.junit.jupiter.api.io.TempDir;
 import thrumwright.editor.edit.ClassSession;
+import thrumwright.editor.files.Questions;
+import thrumwright.editor.window.piece.EditorWindow;
 import thrumwright.measure.Length;
 import thrumwright.piece.ClassMember;
 import thrumwright.store.BuiltIn;

@@ -14,6 +14,7 @@ import thrumwright.editor.form.FormTabs;
 import thrumwright.editor.look.Theme;
 import thrumwright.editor.shelf.BlockShelf;
 import thrumwright.editor.view.HistoryView;
+import thrumwright.editor.window.piece.EditorWindow;
 import thrumwright.testing.WindowTest;
 
 /** What is loaded before the first event: the window's classes, and no component is made of them. */

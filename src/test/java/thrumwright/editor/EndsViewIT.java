@@ -15,6 +15,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.RegisterExtension;
 import thrumwright.block.Amount;
 import thrumwright.block.PlainBand;
+import thrumwright.editor.window.piece.EditorWindow;
 import thrumwright.piece.Place;
 import thrumwright.testing.WindowTest;
 

@@ -32,6 +32,7 @@ import thrumwright.editor.edit.Edit;
 import thrumwright.editor.edit.Edits;
 import thrumwright.editor.edit.Selection;
 import thrumwright.editor.edit.Session;
+import thrumwright.editor.window.piece.EditorWindow;
 import thrumwright.measure.Length;
 import thrumwright.piece.Place;
 import thrumwright.store.FileProblem;

@@ -30,6 +30,7 @@ import thrumwright.editor.canvas.Zoom;
 import thrumwright.editor.edit.Amounts;
 import thrumwright.editor.edit.Selection;
 import thrumwright.editor.edit.Session;
+import thrumwright.editor.window.piece.EditorWindow;
 import thrumwright.piece.Piece;
 import thrumwright.piece.Place;
 import thrumwright.testing.RealScreenOnly;

@@ -23,6 +23,7 @@ import thrumwright.block.OrderingCord;
 import thrumwright.editor.canvas.LabelColumn;
 import thrumwright.editor.canvas.PieceCanvas;
 import thrumwright.editor.edit.Session;
+import thrumwright.editor.window.piece.EditorWindow;
 import thrumwright.piece.Place;
 import thrumwright.testing.WindowTest;
 

@@ -18,6 +18,8 @@ import org.junit.jupiter.api.extension.RegisterExtension;
 import org.junit.jupiter.api.io.TempDir;
 import thrumwright.block.Block;
 import thrumwright.editor.edit.Amounts;
+import thrumwright.editor.files.Dialogs;
+import thrumwright.editor.window.piece.EditorWindow;
 import thrumwright.piece.Place;
 import thrumwright.piece.Structure;
 import thrumwright.testing.WindowTest;

@@ -19,6 +19,9 @@ import thrumwright.editor.text.CommandText;
 import thrumwright.editor.text.CommandTexts;
 import thrumwright.editor.text.KeyLine;
 import thrumwright.editor.text.Texts;
+import thrumwright.editor.window.KeyList;
+import thrumwright.editor.window.KeysWindow;
+import thrumwright.editor.window.piece.EditorWindow;
 import thrumwright.testing.LongTexts;
 import thrumwright.testing.WindowTest;
 

@@ -15,6 +15,8 @@ import org.junit.jupiter.api.io.TempDir;
 import thrumwright.block.Block;
 import thrumwright.editor.edit.Selection;
 import thrumwright.editor.library.Library;
+import thrumwright.editor.settings.Settings;
+import thrumwright.editor.window.piece.EditorWindow;
 import thrumwright.piece.Place;
 import thrumwright.piece.Structure;
 import thrumwright.store.BuiltIn;

@@ -17,6 +17,7 @@ import javax.print.StreamPrintServiceFactory;
 import javax.print.attribute.PrintRequestAttributeSet;
 import javax.print.attribute.standard.MediaSizeName;
 import javax.print.attribute.standard.PageRanges;
+import thrumwright.editor.window.sheet.Printers;
 
 /** A printer that paints every page as a real one does, and throws the paper away. */
 final class PaperlessPrinter implements Printers {

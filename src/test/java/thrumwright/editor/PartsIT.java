@@ -16,6 +16,7 @@ import org.assertj.swing.fixture.FrameFixture;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.RegisterExtension;
 import thrumwright.editor.canvas.PieceCanvas;
+import thrumwright.editor.window.piece.EditorWindow;
 import thrumwright.testing.RealScreenOnly;
 import thrumwright.testing.WindowTest;
 

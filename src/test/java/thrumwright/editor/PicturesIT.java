@@ -26,6 +26,7 @@ import thrumwright.drawing.Fonts;
 import thrumwright.drawing.Palette;
 import thrumwright.editor.edit.Edits;
 import thrumwright.editor.look.Theme;
+import thrumwright.editor.window.sheet.SheetWindow;
 import thrumwright.output.PngFile;
 import thrumwright.output.SheetLayout;
 import thrumwright.output.page.PageSetup;

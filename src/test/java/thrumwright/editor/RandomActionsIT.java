@@ -39,6 +39,7 @@ import thrumwright.editor.canvas.LabelColumn;
 import thrumwright.editor.canvas.PieceCanvas;
 import thrumwright.editor.edit.Selection;
 import thrumwright.editor.edit.Session;
+import thrumwright.editor.window.piece.EditorWindow;
 import thrumwright.piece.Piece;
 import thrumwright.piece.Place;
 import thrumwright.store.PieceFile;

@@ -2,6 +2,7 @@ package thrumwright.editor;
 
 import java.util.Optional;
 import thrumwright.editor.library.Library;
+import thrumwright.editor.settings.Settings;
 import thrumwright.store.Structures;
 
 /** Weaving rooms for tests: with the built-in structures only, whatever lies in the folders of whoever runs them. */

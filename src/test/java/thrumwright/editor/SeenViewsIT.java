@@ -25,6 +25,7 @@ import thrumwright.block.PlainBand;
 import thrumwright.editor.edit.Edit;
 import thrumwright.editor.edit.Selection;
 import thrumwright.editor.edit.Session;
+import thrumwright.editor.window.piece.EditorWindow;
 import thrumwright.measure.Length;
 import thrumwright.piece.Piece;
 import thrumwright.piece.Place;

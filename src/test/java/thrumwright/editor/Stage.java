@@ -24,6 +24,8 @@ import thrumwright.editor.edit.Selection;
 import thrumwright.editor.edit.Session;
 import thrumwright.editor.library.Library;
 import thrumwright.editor.look.Theme;
+import thrumwright.editor.settings.Settings;
+import thrumwright.editor.window.piece.EditorWindow;
 import thrumwright.measure.Length;
 import thrumwright.measure.UnitSystem;
 import thrumwright.piece.End;

@@ -27,6 +27,8 @@ import org.junit.jupiter.api.extension.RegisterExtension;
 import thrumwright.block.Amount;
 import thrumwright.block.PlainBand;
 import thrumwright.editor.edit.Selection;
+import thrumwright.editor.files.Questions;
+import thrumwright.editor.window.piece.EditorWindow;
 import thrumwright.piece.Place;
 import thrumwright.testing.WindowTest;
 

@@ -1,0 +1,88 @@
+package thrumwright.editor.files;
+
+import java.awt.Component;
+import java.util.Optional;
+import javax.swing.ButtonGroup;
+import javax.swing.JButton;
+import javax.swing.JLabel;
+import javax.swing.JPanel;
+import javax.swing.JRadioButton;
+import javax.swing.UIManager;
+import net.miginfocom.swing.MigLayout;
+import thrumwright.editor.Workroom;
+import thrumwright.editor.library.StructureChooser;
+import thrumwright.editor.look.Modal;
+import thrumwright.editor.text.Texts;
+import thrumwright.measure.UnitSystem;
+import thrumwright.piece.Beginnings;
+import thrumwright.piece.Place;
+import thrumwright.piece.Structure;
+
+/** Asks how a new piece begins: with which structure, in which units. */
+final class BeginningDialog {
+    private final Texts texts;
+    private final Modal modal;
+    private final JRadioButton metric;
+    private final JRadioButton inches;
+    private final JButton begin;
+    private final StructureChooser chooser;
+    private Optional<Beginning> answer = Optional.empty();
+
+    BeginningDialog(Component parent, Workroom room) {
+        this.texts = room.texts();
+        this.modal = new Modal(parent, "begin", texts.say("begin.title"));
+        this.metric = new JRadioButton(texts.say("units.metric"), true);
+        this.inches = new JRadioButton(texts.say("units.inches"));
+        this.begin = new JButton(texts.say("begin.begin"));
+        this.chooser = new StructureChooser(
+                texts, room.theme().palette(), Beginnings.empty(UnitSystem.METRIC), Place.START, this::selected);
+        build();
+        chooser.setStructures(room.library().all());
+        chooser.takeKeyboard();
+    }
+
+    private void build() {
+        ButtonGroup units = new ButtonGroup();
+        for (JRadioButton each : new JRadioButton[] {metric, inches}) {
+            units.add(each);
+            each.addActionListener(event -> chooser.setPiece(Beginnings.empty(units()), Place.START));
+        }
+        begin.setName("beginWithIt");
+        begin.addActionListener(event -> done(chooser.selected()));
+        JButton empty = new JButton(texts.say("begin.empty"));
+        empty.setName("beginEmpty");
+        empty.addActionListener(event -> done(Optional.empty()));
+        JButton cancel = new JButton(texts.say("begin.cancel"));
+        cancel.addActionListener(event -> modal.close());
+        JPanel panel = new JPanel(new MigLayout("insets 16, wrap 1, fill", "[grow, fill]", "[][grow, fill][][]"));
+        JLabel title = new JLabel(texts.say("begin.heading"));
+        title.setFont(UIManager.getFont("h3.font"));
+        panel.add(title);
+        panel.add(chooser, "grow, push");
+        panel.add(new JLabel(texts.say("begin.units")), "split 3");
+        panel.add(metric);
+        panel.add(inches);
+        panel.add(empty, "split 3, gaptop 10");
+        panel.add(cancel, "gapbefore push");
+        panel.add(begin);
+        modal.fill(panel, begin);
+    }
+
+    private UnitSystem units() {
+        return inches.isSelected() ? UnitSystem.INCHES : UnitSystem.METRIC;
+    }
+
+    private void selected() {
+        begin.setEnabled(chooser != null && chooser.selected().isPresent());
+    }
+
+    private void done(Optional<Structure> structure) {
+        answer = Optional.of(new Beginning(structure, units()));
+        modal.close();
+    }
+
+    Optional<Beginning> ask() {
+        modal.show();
+        return answer;
+    }
+}

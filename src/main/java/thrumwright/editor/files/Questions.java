@@ -1,0 +1,48 @@
+package thrumwright.editor.files;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+import thrumwright.output.SheetForm;
+
+/** What the window asks the weaver. */
+public interface Questions {
+    /** What to do with a piece that isn't saved. */
+    enum Closing {
+        SAVE,
+        LEAVE,
+        STAY
+    }
+
+    Optional<Path> fileToOpen();
+
+    /** @param ending such as {@code .json} */
+    default Optional<Path> fileToSave(String suggestion, String ending) {
+        return fileToSave(suggestion, ending, List::of);
+    }
+
+    /**
+     * Where to write several files.
+     *
+     * @param ending such as {@code .pdf}
+     * @param files what will be written for a name; what is there of them already may be written over then
+     */
+    Optional<Path> fileToSave(String suggestion, String ending, Function<Path, List<Path>> files);
+
+    /**
+     * Where to write the step sheet, in which form. What is there already may be written over then.
+     *
+     * @param form to suggest
+     * @param pages how many there are
+     */
+    Optional<SheetTarget> sheetFile(String suggestion, SheetForm form, int pages);
+
+    /** Whether to write over a file that somebody else has changed since. */
+    boolean overOthersWork(Path file);
+
+    Closing unsaved(String title);
+
+    /** How to begin a new piece; empty: not at all. */
+    Optional<Beginning> beginning();
+}

@@ -1,0 +1,61 @@
+package thrumwright.editor.window;
+
+import java.awt.Dimension;
+import java.util.List;
+import javax.swing.JComponent;
+import javax.swing.JFrame;
+import javax.swing.KeyStroke;
+import thrumwright.editor.Workroom;
+import thrumwright.editor.settings.Geometry;
+import thrumwright.editor.text.KeyLine;
+import thrumwright.editor.text.Texts;
+import thrumwright.editor.view.KeysView;
+import thrumwright.editor.window.piece.EditorWindow;
+
+/** The list of all keys in a window of its own, so that it can lie beside the work. */
+public final class KeysWindow {
+    private static final Dimension USUAL = new Dimension(900, 620);
+
+    private final Workroom room;
+    private final JFrame frame = new JFrame();
+    private final KeysView view;
+
+    public KeysWindow(Workroom room, List<KeyLine> lines) {
+        this.room = room;
+        Texts texts = room.texts();
+        this.view = new KeysView(texts, lines);
+        frame.setName("keysWindow");
+        frame.setTitle(texts.say("keys.title"));
+        frame.add(view.component());
+        for (String key : new String[] {"ESCAPE", "F1", EditorWindow.menuKey() + " W"}) {
+            frame.getRootPane()
+                    .registerKeyboardAction(
+                            event -> frame.setVisible(false),
+                            KeyStroke.getKeyStroke(key),
+                            JComponent.WHEN_ANCESTOR_OF_FOCUSED_COMPONENT);
+        }
+        Geometry.least(frame, 480, 300);
+        geometry().restore(frame, room.windows().size());
+    }
+
+    private Geometry geometry() {
+        return new Geometry(room.settings(), "keys.window", USUAL);
+    }
+
+    public JFrame frame() {
+        return frame;
+    }
+
+    public void show() {
+        frame.setVisible(true);
+        frame.toFront();
+        view.search().requestFocusInWindow();
+    }
+
+    public void dispose() {
+        if (frame.isDisplayable()) {
+            geometry().remember(frame);
+        }
+        frame.dispose();
+    }
+}

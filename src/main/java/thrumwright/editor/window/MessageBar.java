@@ -1,0 +1,55 @@
+package thrumwright.editor.window;
+
+import java.awt.BorderLayout;
+import javax.swing.BorderFactory;
+import javax.swing.JButton;
+import javax.swing.JPanel;
+import javax.swing.UIManager;
+import thrumwright.editor.look.Pixels;
+import thrumwright.editor.look.Prose;
+import thrumwright.editor.text.Texts;
+
+/** A sentence above the piece, until it is put away: what happened to a file, or what went wrong. */
+public final class MessageBar {
+    private final JPanel panel = new JPanel(new BorderLayout(8, 0));
+    private final Prose sentence = new Prose("");
+
+    public MessageBar(Texts texts) {
+        panel.setBorder(BorderFactory.createEmptyBorder(Pixels.of(6), Pixels.of(12), Pixels.of(6), Pixels.of(8)));
+        sentence.setName("message");
+        JButton away = new JButton(texts.say("message.away"));
+        away.setName("messageAway");
+        away.addActionListener(event -> clear());
+        panel.add(sentence);
+        JPanel side = new JPanel(new BorderLayout());
+        side.setOpaque(false);
+        side.add(away, BorderLayout.NORTH);
+        panel.add(side, BorderLayout.EAST);
+        panel.setVisible(false);
+    }
+
+    public JPanel component() {
+        return panel;
+    }
+
+    public void say(String text) {
+        show(text, "Label.foreground");
+    }
+
+    public void problem(String text) {
+        show(text, "Thrumwright.reason");
+    }
+
+    private void show(String text, String colour) {
+        sentence.setText(text);
+        sentence.setForeground(UIManager.getColor(colour));
+        sentence.getAccessibleContext().setAccessibleName(text);
+        panel.setBackground(UIManager.getColor("Thrumwright.selectedBackground"));
+        panel.setVisible(true);
+        panel.revalidate();
+    }
+
+    public void clear() {
+        panel.setVisible(false);
+    }
+}

@@ -1,0 +1,203 @@
+package thrumwright.editor.window.piece;
+
+import java.nio.file.Path;
+import java.util.List;
+import javax.swing.Box;
+import javax.swing.ButtonGroup;
+import javax.swing.JButton;
+import javax.swing.JMenu;
+import javax.swing.JMenuBar;
+import javax.swing.JMenuItem;
+import javax.swing.JPopupMenu;
+import javax.swing.JRadioButtonMenuItem;
+import javax.swing.JToolBar;
+import javax.swing.event.MenuEvent;
+import javax.swing.event.MenuListener;
+import net.miginfocom.swing.MigLayout;
+import thrumwright.block.Block;
+import thrumwright.editor.Workroom;
+import thrumwright.editor.edit.NewBlocks;
+import thrumwright.editor.look.Theme;
+import thrumwright.editor.text.Commands;
+import thrumwright.editor.text.Texts;
+import thrumwright.editor.window.Bars;
+import thrumwright.measure.UnitSystem;
+import thrumwright.plan.words.Words;
+
+/** The menus and the row of buttons. */
+public final class Menus {
+    private final Texts texts;
+    private final Bars bars;
+
+    Menus(Commands commands, Texts texts) {
+        this.texts = texts;
+        this.bars = new Bars(commands, texts);
+    }
+
+    JMenuBar bar(Workroom room, FileWork files) {
+        JMenuBar bar = new JMenuBar();
+        JMenu file = bars.menu("menu.file", "new", "open");
+        file.add(recent(room, files));
+        bars.add(file, null, "save", "save-as", null, "sheet", "print", "export", "class", null, "close", "close-all");
+        bar.add(file);
+        bar.add(bars.menu(
+                "menu.edit",
+                "undo",
+                "redo",
+                "history",
+                null,
+                "cut",
+                "copy",
+                "paste",
+                "duplicate",
+                "delete",
+                null,
+                "select-all"));
+        JMenu block = bars.menu("menu.block");
+        block.add(kinds());
+        bars.add(
+                block,
+                null,
+                "shelf",
+                "amount",
+                "up",
+                "down",
+                null,
+                "top-follows",
+                "top-own",
+                null,
+                "use-structure",
+                "keep-structure",
+                "write-structure",
+                "import-structure");
+        bar.add(block);
+        JMenu view = bars.menu("menu.view", "closer", "farther");
+        view.add(shares());
+        bars.add(view, "true-size", "measure-screen", null, "views-large", "fields-shown", "shelf-fold", "rules");
+        view.add(views());
+        view.add(dividers());
+        view.addSeparator();
+        ButtonGroup themes = new ButtonGroup();
+        for (Theme theme : Theme.values()) {
+            JRadioButtonMenuItem item = new JRadioButtonMenuItem(texts.name("theme", theme), room.theme() == theme);
+            item.setName("theme." + theme.name());
+            item.addActionListener(event -> room.setTheme(theme));
+            themes.add(item);
+            view.add(item);
+        }
+        bar.add(view);
+        bar.add(bars.menu("menu.help", "keys"));
+        return bar;
+    }
+
+    /** The views below the picture, in the order of their tabs. */
+    private JMenu views() {
+        JMenu views = new JMenu(texts.say("menu.views"));
+        views.setName("menu.views");
+        bars.add(views, "show-findings", "show-cuts", "show-hems", "show-ends", "show-budget", "show-steps", "history");
+        return views;
+    }
+
+    /** What of the piece fills the window; in a menu of its own, as a small screen is low. */
+    private JMenu shares() {
+        JMenu shares = new JMenu(texts.say("menu.shares"));
+        shares.setName("menu.shares");
+        bars.add(shares, "fit-piece", "fit-width", "fit-end", "fit-start", "fit-top", "single-ends");
+        return shares;
+    }
+
+    /** Every divider of the window can be moved without the mouse. */
+    private JMenu dividers() {
+        JMenu dividers = new JMenu(texts.say("menu.dividers"));
+        dividers.setName("menu.dividers");
+        bars.add(dividers, "divider-up", "divider-down", "divider-left", "divider-right");
+        return dividers;
+    }
+
+    private JMenu recent(Workroom room, FileWork files) {
+        JMenu recent = new JMenu(texts.say("menu.recent"));
+        recent.setName("recent");
+        recent.addMenuListener(new MenuListener() {
+            @Override
+            public void menuSelected(MenuEvent event) {
+                recent.removeAll();
+                for (Path path : room.settings().recent()) {
+                    JMenuItem item = new JMenuItem(path.getFileName() + " — " + path.getParent());
+                    item.addActionListener(chosen -> files.open(path));
+                    recent.add(item);
+                }
+                if (recent.getItemCount() == 0) {
+                    recent.add(new JMenuItem(texts.say("menu.recent.none"))).setEnabled(false);
+                }
+            }
+
+            @Override
+            public void menuDeselected(MenuEvent event) {
+                // The next time it is filled anew.
+            }
+
+            @Override
+            public void menuCanceled(MenuEvent event) {
+                // The next time it is filled anew.
+            }
+        });
+        return recent;
+    }
+
+    /** All kinds in a menu of their own, since with them the one around it would be higher than a small screen. */
+    private JMenu kinds() {
+        JMenu kinds = new JMenu(texts.say("tool.add"));
+        kinds.setName("kinds");
+        addKinds(kinds.getPopupMenu());
+        return kinds;
+    }
+
+    /** An item for every kind of block, in two columns, since all in one would be higher than a small screen. */
+    private void addKinds(JPopupMenu menu) {
+        List<Block> kinds = NewBlocks.all(UnitSystem.METRIC);
+        menu.setLayout(new MigLayout("insets 0, gap 0, flowy, wrap " + (kinds.size() + 1) / 2, "[grow, fill]"));
+        for (Block block : kinds) {
+            menu.add(bars.item("add-" + Words.key(block)));
+        }
+    }
+
+    /** For a press of the other mouse button on the canvas. */
+    JPopupMenu popup() {
+        JPopupMenu popup = new JPopupMenu();
+        popup.setName("blockMenu");
+        popup.add(bars.item("amount"));
+        popup.addSeparator();
+        popup.add(kinds());
+        popup.addSeparator();
+        for (String id : new String[] {"cut", "copy", "paste", "duplicate", "delete", null, "up", "down"}) {
+            if (id == null) {
+                popup.addSeparator();
+            } else {
+                popup.add(bars.item(id));
+            }
+        }
+        return popup;
+    }
+
+    JToolBar toolBar() {
+        JToolBar bar = new JToolBar();
+        bar.setFloatable(false);
+        bar.setName("tools");
+        for (String id : new String[] {"new", "open", "save", null, "undo", "redo", null}) {
+            bars.button(bar, id, false);
+        }
+        JButton add = new JButton(texts.say("tool.add"), thrumwright.editor.look.Icons.of("add"));
+        add.setName("add");
+        add.setToolTipText(texts.say("tool.add.tip"));
+        JPopupMenu kinds = new JPopupMenu();
+        addKinds(kinds);
+        add.addActionListener(event -> kinds.show(add, 0, add.getHeight()));
+        bar.add(add);
+        for (String id : new String[] {"up", "down", "delete", null, "farther", "closer", "fit-piece"}) {
+            bars.button(bar, id, false);
+        }
+        bar.add(Box.createHorizontalGlue());
+        bars.button(bar, "sheet", true);
+        return bar;
+    }
+}

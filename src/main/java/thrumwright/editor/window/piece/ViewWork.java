@@ -1,0 +1,68 @@
+package thrumwright.editor.window.piece;
+
+import java.awt.GraphicsConfiguration;
+import thrumwright.editor.Workroom;
+import thrumwright.editor.canvas.PieceCanvas;
+import thrumwright.editor.canvas.Zoom;
+import thrumwright.editor.edit.Session;
+import thrumwright.editor.settings.ScreenDialog;
+import thrumwright.editor.settings.ScreenScale;
+import thrumwright.editor.text.Commands;
+import thrumwright.piece.Place;
+
+/** The commands that have to do with looking at the piece. */
+final class ViewWork {
+    /** How far a key moves the picture, as a share of the window. */
+    private static final double STEP = 0.1;
+
+    private static final double PAGE = 0.8;
+
+    private final Session session;
+    private final PieceCanvas canvas;
+    private final Workroom room;
+
+    ViewWork(Session session, PieceCanvas canvas, Workroom room) {
+        this.session = session;
+        this.canvas = canvas;
+        this.room = room;
+    }
+
+    void addTo(Commands commands) {
+        commands.add("closer", () -> canvas.setZoom(Zoom.from(canvas.scale(), 1)));
+        commands.add("farther", () -> canvas.setZoom(Zoom.from(canvas.scale(), -1)));
+        commands.add("fit-piece", () -> canvas.setZoom(Zoom.fitting(Zoom.Kind.PIECE)));
+        commands.add("fit-width", () -> canvas.setZoom(Zoom.fitting(Zoom.Kind.WIDTH)));
+        commands.add("fit-start", () -> canvas.showEnd(Place.START));
+        commands.add("fit-top", () -> canvas.showEnd(Place.TOP));
+        commands.add("fit-end", () -> canvas.showEnd(canvas.placeSeen()));
+        commands.add("single-ends", () -> canvas.showSingleEnds());
+        commands.add("true-size", () -> canvas.setZoom(Zoom.of(scale().of(screen()))));
+        commands.add("measure-screen", this::measure);
+        commands.addSwitch("rules", () -> canvas.setRules(!canvas.rules()), canvas::rules);
+        commands.add("pan-left", () -> canvas.pan(-STEP, 0));
+        commands.add("pan-right", () -> canvas.pan(STEP, 0));
+        commands.add("pan-up", () -> canvas.pan(0, -STEP));
+        commands.add("pan-down", () -> canvas.pan(0, STEP));
+        commands.add("page-up", () -> canvas.pan(0, -PAGE));
+        commands.add("page-down", () -> canvas.pan(0, PAGE));
+    }
+
+    private ScreenScale scale() {
+        return new ScreenScale(room.settings());
+    }
+
+    private GraphicsConfiguration screen() {
+        return canvas.getGraphicsConfiguration();
+    }
+
+    /** A screen that has been measured is shown at once at its true size. */
+    private void measure() {
+        double known = scale().of(screen());
+        new ScreenDialog(canvas, room.texts(), session.piece().habits().units(), known)
+                .ask()
+                .ifPresent(pixels -> {
+                    scale().measured(screen(), pixels);
+                    canvas.setZoom(Zoom.of(pixels));
+                });
+    }
+}

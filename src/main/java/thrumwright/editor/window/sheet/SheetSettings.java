@@ -1,0 +1,60 @@
+package thrumwright.editor.window.sheet;
+
+import java.util.HashMap;
+import java.util.Locale;
+import java.util.Map;
+import thrumwright.editor.settings.Settings;
+import thrumwright.editor.sheet.SheetChoice;
+import thrumwright.measure.Length;
+import thrumwright.output.SheetForm;
+import thrumwright.output.page.Paper;
+
+/** How somebody likes a sheet, from one time to the next. */
+public final class SheetSettings {
+    private final Settings settings;
+    private final Locale locale;
+
+    /** @param locale says what is usual where nothing is remembered */
+    public SheetSettings(Settings settings, Locale locale) {
+        this.settings = settings;
+        this.locale = locale;
+    }
+
+    /** As it was the last time; whatever can't be read any more is as usual. */
+    public SheetChoice choice() {
+        SheetChoice usual = SheetChoice.usual(locale);
+        try {
+            return new SheetChoice(
+                    settings.get("sheet.paper").map(Paper::valueOf).orElse(usual.paper()),
+                    settings.get("sheet.landscape").map(Boolean::valueOf).orElse(usual.landscape()),
+                    settings.get("sheet.margin").map(Length::parse).orElse(usual.margin()),
+                    settings.get("sheet.distance").map(Length::parse).orElse(usual.distance()),
+                    settings.get("sheet.coloured").map(Boolean::valueOf).orElse(usual.coloured()));
+        } catch (IllegalArgumentException e) {
+            return usual;
+        }
+    }
+
+    void remember(SheetChoice choice) {
+        Map<String, String> values = new HashMap<>();
+        values.put("sheet.paper", choice.paper().name());
+        values.put("sheet.landscape", String.valueOf(choice.landscape()));
+        values.put("sheet.margin", choice.margin().text());
+        values.put("sheet.distance", choice.distance().text());
+        values.put("sheet.coloured", String.valueOf(choice.coloured()));
+        settings.putAll(values);
+    }
+
+    /** The form that was written the last time. */
+    SheetForm form() {
+        try {
+            return settings.get("sheet.form").map(SheetForm::valueOf).orElse(SheetForm.PDF);
+        } catch (IllegalArgumentException e) {
+            return SheetForm.PDF;
+        }
+    }
+
+    void remember(SheetForm form) {
+        settings.put("sheet.form", form.name());
+    }
+}
