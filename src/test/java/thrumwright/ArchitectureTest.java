@@ -9,6 +9,7 @@ import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.fields;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noFields;
+import static com.tngtech.archunit.library.Architectures.layeredArchitecture;
 import static com.tngtech.archunit.library.GeneralCodingRules.ACCESS_STANDARD_STREAMS;
 import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
 import static org.junit.jupiter.api.Assertions.assertAll;
@@ -24,6 +25,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
 /**
@@ -72,8 +76,116 @@ class ArchitectureTest {
     }
 
     @ArchTest
+    static void roomsOfDrawingOnlyUseThoseBeforeThem(JavaClasses program) {
+        roomsInOrder(program, "drawing", "drawing.yarn", "drawing.edge drawing.hem", "drawing.step drawing.piece");
+    }
+
+    @ArchTest
+    static void roomsOfOutputOnlyUseThoseBeforeThem(JavaClasses program) {
+        roomsInOrder(program, "output.page", "output.part", "output.pdf output.html", "output");
+    }
+
+    /** @param levels from the first to the last; rooms of one level don't use each other */
+    private static void roomsInOrder(JavaClasses program, String... levels) {
+        Set<String> later = Stream.of(levels)
+                .flatMap(level -> Stream.of(level.split(" ")))
+                .collect(Collectors.toCollection(TreeSet::new));
+        for (String level : levels) {
+            List<String> rooms = List.of(level.split(" "));
+            for (String room : rooms) {
+                Set<String> others = new TreeSet<>(later);
+                others.remove(room);
+                noClasses()
+                        .that()
+                        .resideInAPackage("thrumwright." + room)
+                        .should()
+                        .dependOnClassesThat()
+                        .resideInAnyPackage(others.stream()
+                                .map(other -> "thrumwright." + other)
+                                .toArray(String[]::new))
+                        .check(program);
+            }
+            rooms.forEach(later::remove);
+        }
+    }
+
+    @ArchTest
     static final ArchRule NO_CYCLES =
             slices().matching("thrumwright.(*)..").should().beFreeOfCycles();
+
+    /** Numbers first, then what differs, then what is amiss, and only then how it is said. */
+    @ArchTest
+    static void eachRoomOfThePlanOnlyUsesThoseBeforeIt(JavaClasses program) {
+        layeredArchitecture()
+                .consideringOnlyDependenciesInAnyPackage("thrumwright.plan..")
+                .layer("plan")
+                .definedBy("thrumwright.plan")
+                .layer("comparison")
+                .definedBy("thrumwright.plan.comparison..")
+                .layer("finding")
+                .definedBy("thrumwright.plan.finding..")
+                .layer("words")
+                .definedBy("thrumwright.plan.words..")
+                .whereLayer("plan")
+                .mayNotAccessAnyLayer()
+                .whereLayer("comparison")
+                .mayOnlyAccessLayers("plan")
+                .whereLayer("finding")
+                .mayOnlyAccessLayers("plan", "comparison")
+                .ensureAllClassesAreContainedInArchitectureIgnoring(describe(
+                        "outside the plan", one -> !one.getPackageName().startsWith("thrumwright.plan")))
+                .check(program);
+    }
+
+    /** The rooms of the editor; each may use those before it. The last is where it is started. */
+    private static final List<String> EDITOR_ROOMS = Stream.of(
+                    "text..",
+                    "look..",
+                    "edit..",
+                    "sheet..",
+                    "form..",
+                    "library..",
+                    "settings..",
+                    "files..",
+                    "canvas..",
+                    "shelf..",
+                    "view..",
+                    "window",
+                    "window.sheet..",
+                    "window.classroom..",
+                    "window.piece..",
+                    "")
+            .map(room -> room.isEmpty() ? "thrumwright.editor" : "thrumwright.editor." + room)
+            .toList();
+
+    @ArchTest
+    static final ArchRule EVERYTHING_IN_THE_EDITOR_HAS_ITS_ROOM = classes()
+            .that()
+            .resideInAPackage(packageOf(EDITOR))
+            .should()
+            .resideInAnyPackage(EDITOR_ROOMS.toArray(String[]::new));
+
+    @ArchTest
+    static void eachRoomOfTheEditorOnlyUsesThoseBeforeIt(JavaClasses program) {
+        assertAll(IntStream.range(0, EDITOR_ROOMS.size() - 1)
+                .mapToObj(i -> () -> noClasses()
+                        .that()
+                        .resideInAPackage(EDITOR_ROOMS.get(i))
+                        .should()
+                        .dependOnClassesThat()
+                        .resideInAnyPackage(
+                                EDITOR_ROOMS.subList(i + 1, EDITOR_ROOMS.size()).toArray(String[]::new))
+                        .because(EDITOR_ROOMS.get(i) + " comes before them")
+                        .check(program)));
+    }
+
+    @ArchTest
+    static final ArchRule EDITS_KNOW_NO_COMPONENT = noClasses()
+            .that()
+            .resideInAPackage("thrumwright.editor.edit..")
+            .should()
+            .dependOnClassesThat()
+            .resideInAnyPackage("javax.swing..", "java.awt..", "com.formdev..", "net.miginfocom..");
 
     @ArchTest
     static final ArchRule ONLY_THE_STORE_KNOWS_JSON = only(STORE).mayUse("com.fasterxml..");
@@ -143,6 +255,36 @@ class ArchitectureTest {
             .should()
             .accessTargetWhere(target(owner(assignableTo(System.class).or(assignableTo(Runtime.class))))
                     .and(target(name("exit").or(name("halt")))));
+
+    /** The rooms of the canvas: each may use those before it, the canvas itself all of them, and the shelf the canvas. */
+    private static final List<String> CANVAS_ROOMS = Stream.concat(
+                    Stream.of("seen", "cloth", "painted", "gesture", "label", "heard")
+                            .map(room -> "thrumwright.editor.canvas." + room),
+                    Stream.of("thrumwright.editor.canvas", "thrumwright.editor.shelf"))
+            .toList();
+
+    @ArchTest
+    static void eachRoomOfTheCanvasOnlyUsesThoseBeforeIt(JavaClasses program) {
+        for (int i = 0; i < CANVAS_ROOMS.size() - 1; i++) {
+            String[] later = CANVAS_ROOMS.subList(i + 1, CANVAS_ROOMS.size()).toArray(String[]::new);
+            noClasses()
+                    .that()
+                    .resideInAPackage(CANVAS_ROOMS.get(i))
+                    .should()
+                    .dependOnClassesThat()
+                    .resideInAnyPackage(later)
+                    .check(program);
+        }
+    }
+
+    @ArchTest
+    static final ArchRule WHAT_IS_SEEN_KNOWS_NO_COMPONENT = noClasses()
+            .that()
+            .resideInAPackage("thrumwright.editor.canvas.seen")
+            .should()
+            .dependOnClassesThat()
+            .resideInAnyPackage("javax.swing..")
+            .because("a test can hold it without a window");
 
     private static boolean opensFiles(JavaClass used) {
         return used.getPackageName().startsWith("java.nio.file")

@@ -28,6 +28,7 @@ import thrumwright.plan.Cut;
 import thrumwright.plan.EndPlan;
 import thrumwright.plan.Plan;
 import thrumwright.plan.finding.ClassPlan;
+import thrumwright.plan.finding.Findings;
 import thrumwright.store.BuiltIn;
 import thrumwright.store.ClassFile;
 import thrumwright.store.FileProblem;
@@ -134,7 +135,8 @@ class DocsTest {
     void theFilesWrittenByHandInTheDocsAreRead() throws IOException, FileProblem {
         List<String> examples = blocks("docs/files.md", "json");
         assertThat(examples).hasSize(3);
-        assertThat(Plan.of(PieceFile.read(examples.get(0)).piece()).findings()).isEmpty();
+        assertThat(Findings.of(Plan.of(PieceFile.read(examples.get(0)).piece())).all())
+                .isEmpty();
         ClassFile.PieceSource pieces = name -> name.equals("mud-bank.json") ? examples.get(0) : "";
         assertThat(ClassPlan.of(ClassFile.read(examples.get(1), pieces).set()).findings())
                 .isEmpty();

@@ -8,7 +8,7 @@ import java.io.PrintStream;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.Optional;
-import thrumwright.commandline.Commands;
+import thrumwright.commandline.RootCommand;
 import thrumwright.editor.EditorApp;
 import thrumwright.store.FileProblem;
 import thrumwright.store.UserFolder;
@@ -33,7 +33,7 @@ public final class Main {
             EditorApp.open(file);
             return;
         }
-        System.exit(Commands.run(arguments, System.in, out, err, UserFolder.structures(), Version.number()));
+        System.exit(RootCommand.run(arguments, System.in, out, err, UserFolder.structures(), Version.number()));
     }
 
     private static int withoutWindow(Optional<Path> file, PrintStream out, PrintStream err) {
@@ -44,7 +44,7 @@ public final class Main {
             } else {
                 shown.show(Path.of("").toAbsolutePath());
             }
-            return Commands.arrived(out, err, 0);
+            return RootCommand.arrived(out, err, 0);
         } catch (FileProblem e) {
             err.println(e.getMessage());
             return 3;

@@ -1,13 +1,15 @@
 package thrumwright.app;
 
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.PrintStream;
 import java.nio.file.Path;
 import java.util.Locale;
+import java.util.Map;
 import thrumwright.commandline.PlanText;
 import thrumwright.drawing.Fonts;
 import thrumwright.drawing.Palette;
+import thrumwright.measure.Phrase;
+import thrumwright.measure.Phrases;
 import thrumwright.output.SheetLayout;
 import thrumwright.output.page.PageSetup;
 import thrumwright.output.page.Paper;
@@ -20,11 +22,13 @@ import thrumwright.sheet.ClassText;
 import thrumwright.store.BuiltIn;
 import thrumwright.store.ClassFile;
 import thrumwright.store.FileProblem;
+import thrumwright.store.FileSort;
 import thrumwright.store.PieceFile;
 import thrumwright.store.SafeFile;
 
 /** What the program shows where there is no display: the demo piece's step sheet and plan. */
 final class WithoutWindow {
+    private final Phrases texts = Phrases.of("thrumwright.app.said", Locale.UK);
     private final PrintStream out;
 
     WithoutWindow(PrintStream out) {
@@ -40,10 +44,10 @@ final class WithoutWindow {
         String name = BuiltIn.DEMO.names().get(0);
         Plan plan = Plan.of(PieceFile.read(BuiltIn.DEMO.text(name)).piece());
         Path sheet = folder.resolve(name.replace(".json", "") + "-steps.pdf");
-        SafeFile.write(sheet, pdf(plan));
+        sheet(plan, sheet);
         out.print(PlanText.of(plan));
         out.println();
-        out.println("There is no display, so no window was opened. The step sheet is here:");
+        out.println(texts.say("none.sheet"));
         out.println("  " + sheet);
         wayToWindow();
     }
@@ -56,14 +60,13 @@ final class WithoutWindow {
     void plan(Path file) throws FileProblem {
         out.print(summary(file));
         out.println();
-        out.println("There is no display, so no window was opened. “sheet " + file
-                + " --to NAME.pdf” writes the step sheet.");
+        out.println(texts.say("none.window", Map.of("file", file)));
         wayToWindow();
     }
 
     private static String summary(Path file) throws FileProblem {
         String text = SafeFile.read(file);
-        if (!ClassFile.isClass(text)) {
+        if (FileSort.of(text) != FileSort.CLASS) {
             return PlanText.of(Plan.of(PieceFile.read(text).piece()));
         }
         ClassPlan plan = ClassPlan.of(ClassFile.read(file).set());
@@ -71,18 +74,16 @@ final class WithoutWindow {
     }
 
     private void wayToWindow() {
-        out.println("For the window, run the same command on a desktop, or over “ssh -X”, or under “xvfb-run”.");
+        out.println(texts.say("none.way"));
     }
 
-    private static byte[] pdf(Plan plan) throws FileProblem {
+    private static void sheet(Plan plan, Path file) throws FileProblem {
         Fonts fonts = Fonts.load();
         SheetPages pages = SheetLayout.of(plan, PageSetup.usual(Paper.A4), fonts, Palette.onPaper(), Locale.UK);
-        ByteArrayOutputStream bytes = new ByteArrayOutputStream();
         try {
-            PdfFile.write(pages, fonts, bytes);
+            SafeFile.write(file, out -> PdfFile.write(pages, fonts, out));
         } catch (IOException e) {
-            throw SafeFile.problem("The step sheet can't be made.", e);
+            throw SafeFile.problem(new Phrase("file.no-sheet"), e);
         }
-        return bytes.toByteArray();
     }
 }

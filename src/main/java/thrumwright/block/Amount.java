@@ -1,14 +1,19 @@
 package thrumwright.block;
 
+import java.util.Map;
+import java.util.Objects;
+import java.util.OptionalInt;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import thrumwright.measure.BadMeasure;
 import thrumwright.measure.Length;
 
-/** How much of a plain band: a number of picks, or as many as make a height. */
+/** How much of a block there is: a number of picks or rows, or a height; for what hangs, how far it hangs. */
 public sealed interface Amount {
     /** The most rows of one block. */
     int MOST_ROWS = 2000;
+    /** {@code 6}, {@code 6 picks}, {@code 1 row}. */
+    Pattern COUNT = Pattern.compile("(\\d{1,6})\\s*(?:picks?|rows?)?");
 
     /**
      * The number of picks.
@@ -20,15 +25,39 @@ public sealed interface Amount {
     /**
      * Reads {@code 6}, {@code 6 picks}, {@code 12 mm} or {@code 1/2 in}.
      *
-     * @throws BadMeasure if it is neither a number of picks nor a length
+     * @throws BadMeasure if it is neither a number of picks nor a length; a length may still be too long for a block
      */
     static Amount parse(String typed) {
-        Matcher picks = Pattern.compile("(\\d{1,6})\\s*(?:picks?|rows?)?").matcher(typed.strip());
-        return picks.matches() ? new Picks(Integer.parseInt(picks.group(1))) : new Height(Length.parse(typed));
+        OptionalInt count = counted(typed);
+        return count.isPresent() ? new Picks(count.getAsInt()) : new Height(Length.parse(typed));
+    }
+
+    /** How many picks or rows that says, likely or not; empty if it says something else. */
+    static OptionalInt counted(String typed) {
+        Matcher count = COUNT.matcher(typed.strip());
+        return count.matches() ? OptionalInt.of(Integer.parseInt(count.group(1))) : OptionalInt.empty();
     }
 
     /** As it could be typed. */
     String text();
+
+    /**
+     * The number of picks or rows.
+     *
+     * @throws IllegalArgumentException if it isn't counted
+     */
+    default int rows() {
+        throw new IllegalArgumentException("“" + text() + "” is no number of rows");
+    }
+
+    /**
+     * The height.
+     *
+     * @throws IllegalArgumentException if it is counted
+     */
+    default Length length() {
+        throw new IllegalArgumentException("“" + text() + "” is no height");
+    }
 
     record Picks(int count) implements Amount {
         public Picks {
@@ -44,14 +73,39 @@ public sealed interface Amount {
         public int picks(double beaten) {
             return count;
         }
+
+        @Override
+        public int rows() {
+            return count;
+        }
     }
 
-    /** The nearest whole number of picks, at least one. */
+    /** Rows of a block that is worked otherwise than in plain weave. */
+    record Rows(int rows) implements Amount {
+        public Rows {
+            checkRows(rows, "rows");
+        }
+
+        @Override
+        public String text() {
+            return rows + (rows == 1 ? " row" : " rows");
+        }
+
+        @Override
+        public int picks(double beaten) {
+            return rows;
+        }
+    }
+
+    /** Of a band the nearest whole number of picks, at least one. How much may be is checked by the block. */
     record Height(Length height) implements Amount {
         public Height {
-            if (!(height.mm() > 0 && height.mm() <= 2000)) {
-                throw new BadMeasure("A band is higher than 0 and at most 2 m, not “" + height + "”.");
-            }
+            Objects.requireNonNull(height);
+        }
+
+        @Override
+        public Length length() {
+            return height;
         }
 
         @Override
@@ -68,7 +122,7 @@ public sealed interface Amount {
     /** @throws BadMeasure unless the number lies between 1 and {@link #MOST_ROWS} */
     static void checkRows(int count, String what) {
         if (count < 1 || count > MOST_ROWS) {
-            throw new BadMeasure("A block has 1 to " + MOST_ROWS + " " + what + ", not " + count + ".");
+            throw new BadMeasure("block." + what, Map.of("most", MOST_ROWS, "count", count));
         }
     }
 }

@@ -3,6 +3,7 @@ package thrumwright.block;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import thrumwright.measure.BadMeasure;
 import thrumwright.measure.Length;
@@ -27,6 +28,39 @@ public sealed interface EdgeFinish extends Block permits WarpFinish, KnotRows, T
     @Override
     default <R> R of(Cases<R> cases) {
         return of((FinishCases<R>) cases);
+    }
+
+    @Override
+    default Optional<EdgeFinish> finish() {
+        return Optional.of(this);
+    }
+
+    /** How long it hangs, or how far the ends lie back. */
+    @Override
+    default Optional<Amount> extent() {
+        return length().map(Amount.Height::new);
+    }
+
+    @Override
+    default EdgeFinish withExtent(Amount other) {
+        return withLength(other.length());
+    }
+
+    /** Whether it closes the edge, so that no warp end is cut. */
+    default boolean closed() {
+        return false;
+    }
+
+    @Override
+    default List<String> ownPlaces() {
+        return places();
+    }
+
+    /** Places of most finishes, and these. */
+    static List<String> places(String... more) {
+        List<String> places = new ArrayList<>(List.of("group", "groups", "sizes", "hanging", "free"));
+        places.addAll(List.of(more));
+        return places;
     }
 
     /** Warp ends that are worked together; 1 where they go one by one. */
@@ -90,7 +124,7 @@ public sealed interface EdgeFinish extends Block permits WarpFinish, KnotRows, T
     /** @throws BadMeasure unless the length is more than 0 and at most 1 m */
     static void checkLength(Length length) {
         if (!(length.mm() > 0 && length.mm() <= 1000)) {
-            throw new BadMeasure("A fringe is longer than 0 and at most 1 m, not “" + length + "”.");
+            throw new BadMeasure("finish.length", Map.of("length", length));
         }
     }
 }

@@ -19,11 +19,6 @@ public record HalfHitch(Tag tag, Use use, int rows, int endsPerGroup) implements
         Twining.checkGroup(endsPerGroup);
     }
 
-    @Override
-    public int rowCount(Setting setting) {
-        return rows;
-    }
-
     private static double rowHeight(Setting setting) {
         return Math.max(1.5 * setting.relaxed(), 2 * setting.beaten());
     }
@@ -84,6 +79,41 @@ public record HalfHitch(Tag tag, Use use, int rows, int endsPerGroup) implements
     }
 
     @Override
+    public String key() {
+        return "half-hitch";
+    }
+
+    @Override
+    public Optional<Amount> extent() {
+        return Optional.of(new Amount.Rows(rows));
+    }
+
+    @Override
+    public boolean holds() {
+        return true;
+    }
+
+    @Override
+    public int period() {
+        return endsPerGroup;
+    }
+
+    @Override
+    public int longestFloat() {
+        return endsPerGroup;
+    }
+
+    @Override
+    public int endsToShow() {
+        return 4 * endsPerGroup;
+    }
+
+    @Override
+    public List<String> ownPlaces() {
+        return List.of("group");
+    }
+
+    @Override
     public <R> R of(YarnCases<R> cases) {
         return cases.halfHitch(this);
     }
@@ -103,12 +133,12 @@ public record HalfHitch(Tag tag, Use use, int rows, int endsPerGroup) implements
         return new HalfHitch(tag, other, rows, endsPerGroup);
     }
 
+    @Override
     public HalfHitch withRows(int other) {
         return new HalfHitch(tag, use, other, endsPerGroup);
     }
 
-    @Override
-    public HalfHitch unforced() {
-        return withUse(use.unforced());
+    public HalfHitch withEndsPerGroup(int other) {
+        return new HalfHitch(tag, use, rows, other);
     }
 }

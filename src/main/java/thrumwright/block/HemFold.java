@@ -1,5 +1,6 @@
 package thrumwright.block;
 
+import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import thrumwright.measure.Length;
@@ -49,6 +50,16 @@ public record HemFold(Tag tag, Turning turning, Optional<Support> support) imple
 
     public HemFold withSupport(Optional<Support> other) {
         return new HemFold(tag, turning, other);
+    }
+
+    @Override
+    public String key() {
+        return "hem-fold";
+    }
+
+    @Override
+    public List<String> ownPlaces() {
+        return List.of("depth", "layers");
     }
 
     @Override

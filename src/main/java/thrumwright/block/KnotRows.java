@@ -2,6 +2,7 @@ package thrumwright.block;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import thrumwright.measure.BadMeasure;
@@ -30,13 +31,13 @@ public record KnotRows(Tag tag, int rows, int endsPerGroup, boolean split, Optio
         Objects.requireNonNull(apart);
         Twining.checkGroup(endsPerGroup);
         if (endsPerGroup < 2) {
-            throw new BadMeasure("At least 2 warp ends are knotted to each other.");
+            throw new BadMeasure("knots.group", Map.of());
         }
         if (rows < 1 || rows > MOST_ROWS) {
-            throw new BadMeasure("Warp ends are knotted in 1 to " + MOST_ROWS + " rows, not " + rows + ".");
+            throw new BadMeasure("knots.rows", Map.of("most", MOST_ROWS, "rows", rows));
         }
         if (apart.isPresent() && !(apart.get().mm() > 0 && apart.get().mm() <= 500)) {
-            throw new BadMeasure("Rows of knots are more than 0 and at most 50 cm apart, not “" + apart.get() + "”.");
+            throw new BadMeasure("knots.apart", Map.of("apart", apart.get()));
         }
         EdgeFinish.checkLength(hanging);
     }
@@ -94,7 +95,7 @@ public record KnotRows(Tag tag, int rows, int endsPerGroup, boolean split, Optio
         return Math.max(knotHeight(warp), apart.map(Length::mm).orElse(0.0));
     }
 
-    /** From the edge of the cloth to the middle of a row's knots; those of the first row stand against the edge. */
+    /** From the edge of the cloth to the middle of a row's knots, mm, more than 0; the first row stands against the edge. */
     public double down(Setting warp, int row) {
         return knotHeight(warp) / 2 + row * step(warp);
     }
@@ -167,12 +168,22 @@ public record KnotRows(Tag tag, int rows, int endsPerGroup, boolean split, Optio
         return new KnotRows(tag, rows, endsPerGroup, split, apart, other);
     }
 
-    /** Rows are counted from the cloth outwards at either end, so that a reflection changes nothing. */
+    @Override
+    public String key() {
+        return "knot-rows";
+    }
+
+    @Override
+    public List<String> ownPlaces() {
+        return EdgeFinish.places("rows", "apart");
+    }
+
     @Override
     public <R> R of(FinishCases<R> cases) {
         return cases.knotRows(this);
     }
 
+    /** Rows are counted from the cloth outwards at either end, so that a reflection changes nothing. */
     @Override
     public KnotRows mirrored() {
         return this;
@@ -185,5 +196,17 @@ public record KnotRows(Tag tag, int rows, int endsPerGroup, boolean split, Optio
 
     public KnotRows withRows(int other) {
         return new KnotRows(tag, other, endsPerGroup, split, apart, hanging);
+    }
+
+    public KnotRows withEndsPerGroup(int other) {
+        return new KnotRows(tag, rows, other, split, apart, hanging);
+    }
+
+    public KnotRows withSplit(boolean other) {
+        return new KnotRows(tag, rows, endsPerGroup, other, apart, hanging);
+    }
+
+    public KnotRows withApart(Optional<Length> other) {
+        return new KnotRows(tag, rows, endsPerGroup, split, other, hanging);
     }
 }

@@ -9,27 +9,19 @@ import thrumwright.cord.TautCord;
  * @param fromY height at the beginning, mm above the block's lower edge
  * @param middleY height half way along
  * @param toY height at the end
- * @param climbCounts whether the climb adds to the length; a float's slant is drawn but, in the model, not counted
  */
-public record Leg(Route route, double fromY, double middleY, double toY, boolean climbCounts) {
+public record Leg(Route route, double fromY, double middleY, double toY) {
     static Leg level(Route route, double y) {
-        return new Leg(route, y, y, y, true);
+        return new Leg(route, y, y, y);
     }
 
     static Leg climbing(Route route, double fromY, double toY) {
-        return new Leg(route, fromY, (fromY + toY) / 2, toY, true);
+        return new Leg(route, fromY, (fromY + toY) / 2, toY);
     }
 
-    static Leg slanting(Route route, double fromY, double toY) {
-        return new Leg(route, fromY, (fromY + toY) / 2, toY, false);
-    }
-
-    /** The length by the peg engine: a cylinder unrolls flat, so a climb Δy over λ makes √(λ² + Δy²). */
+    /** The length by the peg engine, mm, 0 or more: a cylinder unrolls flat, so a climb Δy over λ makes √(λ² + Δy²). */
     public double length() {
         double seenFromAbove = TautCord.along(route).length();
-        if (!climbCounts) {
-            return seenFromAbove;
-        }
         double half = seenFromAbove / 2;
         return Math.hypot(half, middleY - fromY) + Math.hypot(half, toY - middleY);
     }

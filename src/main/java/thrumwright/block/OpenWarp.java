@@ -1,6 +1,8 @@
 package thrumwright.block;
 
+import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
 import thrumwright.measure.BadMeasure;
 import thrumwright.measure.Length;
 
@@ -9,8 +11,28 @@ public record OpenWarp(Tag tag, Length height) implements Block {
     public OpenWarp {
         Objects.requireNonNull(tag);
         if (!(height.mm() > 0 && height.mm() <= 2000)) {
-            throw new BadMeasure("Open warp is higher than 0 and at most 2 m, not “" + height + "”.");
+            throw new BadMeasure("open-warp.height", Map.of("height", height));
         }
+    }
+
+    @Override
+    public String key() {
+        return "open-warp";
+    }
+
+    @Override
+    public boolean hasHeight() {
+        return true;
+    }
+
+    @Override
+    public Optional<Amount> extent() {
+        return Optional.of(new Amount.Height(height));
+    }
+
+    @Override
+    public OpenWarp withExtent(Amount other) {
+        return withHeight(other.length());
     }
 
     @Override
@@ -26,5 +48,9 @@ public record OpenWarp(Tag tag, Length height) implements Block {
     @Override
     public OpenWarp withTag(Tag other) {
         return new OpenWarp(other, height);
+    }
+
+    public OpenWarp withHeight(Length other) {
+        return new OpenWarp(tag, other);
     }
 }

@@ -14,22 +14,12 @@ import thrumwright.cord.Visit;
  * @param picks how often it crosses, 1 or more
  * @param firstShed the shed of its first pick; empty: the next in turn
  */
-public record OrderingCord(Tag tag, Use use, int picks, Optional<Shed> firstShed) implements YarnBlock {
+public record OrderingCord(Tag tag, Use use, int picks, Optional<Shed> firstShed) implements PlainWeave {
     public OrderingCord {
         Objects.requireNonNull(tag);
         Objects.requireNonNull(use);
         Objects.requireNonNull(firstShed);
         Amount.checkRows(picks, "picks");
-    }
-
-    @Override
-    public int rowCount(Setting setting) {
-        return picks;
-    }
-
-    @Override
-    public double height(Setting setting) {
-        return picks * setting.beaten();
     }
 
     /**
@@ -79,11 +69,6 @@ public record OrderingCord(Tag tag, Use use, int picks, Optional<Shed> firstShed
     }
 
     @Override
-    public List<Row> rows(Setting setting, Course before) {
-        return Rows.plain(picks, before, use.from(), firstShed);
-    }
-
-    @Override
     public List<Strand> strands(Setting setting, List<Row> rows) {
         return setting.posts()
                 .map(posts -> List.of(new Strand(postLegs(setting, posts, rows))))
@@ -130,6 +115,21 @@ public record OrderingCord(Tag tag, Use use, int picks, Optional<Shed> firstShed
     }
 
     @Override
+    public String key() {
+        return "ordering-cord";
+    }
+
+    @Override
+    public Optional<Amount> extent() {
+        return Optional.of(new Amount.Picks(picks));
+    }
+
+    @Override
+    public boolean startOnly() {
+        return true;
+    }
+
+    @Override
     public <R> R of(YarnCases<R> cases) {
         return cases.orderingCord(this);
     }
@@ -149,12 +149,17 @@ public record OrderingCord(Tag tag, Use use, int picks, Optional<Shed> firstShed
         return new OrderingCord(tag, other, picks, firstShed);
     }
 
+    @Override
+    public OrderingCord withRows(int other) {
+        return withPicks(other);
+    }
+
     public OrderingCord withPicks(int other) {
         return new OrderingCord(tag, use, other, firstShed);
     }
 
     @Override
-    public OrderingCord unforced() {
-        return new OrderingCord(tag, use.unforced(), picks, Optional.empty());
+    public OrderingCord withFirstShed(Optional<Shed> other) {
+        return new OrderingCord(tag, use, picks, other);
     }
 }

@@ -2,6 +2,7 @@ package thrumwright.block;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import thrumwright.measure.BadMeasure;
@@ -24,35 +25,11 @@ public final class OwnWords {
     /** The places that the wording of a block may have; the same for all blocks of one class. */
     public static List<String> places(Block block) {
         List<String> places = new ArrayList<>(OF_ALL);
-        if (block instanceof YarnBlock) {
+        if (block.woven().isPresent()) {
             places.addAll(OF_YARN);
         }
-        if (block instanceof PlainBand || block instanceof OrderingCord || block instanceof SpreadHeader) {
-            places.add("shed");
-        } else if (block instanceof Twining) {
-            places.addAll(List.of("lean", "group"));
-        } else if (block instanceof Soumak) {
-            places.addAll(List.of("lean", "over", "under"));
-        } else if (block instanceof HalfHitch) {
-            places.add("group");
-        } else if (block instanceof HemFold) {
-            places.addAll(List.of("depth", "layers"));
-        } else if (block instanceof EdgeFinish finish && !(block instanceof WarpLoops)) {
-            places.addAll(List.of("group", "groups", "sizes", "hanging", "free"));
-            places.addAll(ofFinish(finish));
-        }
+        places.addAll(block.ownPlaces());
         return places;
-    }
-
-    private static List<String> ofFinish(EdgeFinish finish) {
-        if (finish instanceof KnotRows) {
-            return List.of("rows", "apart");
-        } else if (finish instanceof TurnedEnds) {
-            return List.of("over", "side", "otherSide");
-        } else if (finish instanceof WrappedTassels) {
-            return List.of("yarn", "turns", "wrapped", "pieces", "cut");
-        }
-        return List.of();
     }
 
     /**
@@ -66,20 +43,18 @@ public final class OwnWords {
             return;
         }
         if (words.length() > MOST) {
-            throw new BadMeasure(
-                    "Your own words for a step have at most " + MOST + " characters, not " + words.length() + ".");
+            throw new BadMeasure("words.long", Map.of("most", MOST, "count", words.length()));
         }
         List<String> known = places(block);
         Optional<String> wrong = Phrases.places(words).stream()
                 .filter(place -> !known.contains(place))
                 .findFirst();
         if (wrong.isPresent()) {
-            throw new BadMeasure("There is nothing to put in the place {" + wrong.get() + "} of this block; it knows "
-                    + listed(known) + ".");
+            throw new BadMeasure("words.place", Map.of("place", listed(List.of(wrong.get())), "known", listed(known)));
         }
         Phrases.stray(words).ifPresent(stray -> {
-            throw new BadMeasure("“" + stray + "” is no place; write one like {" + known.get(known.size() - 1)
-                    + "}. This block knows " + listed(known) + ".");
+            String like = listed(known.subList(known.size() - 1, known.size()));
+            throw new BadMeasure("words.stray", Map.of("stray", stray, "like", like, "known", listed(known)));
         });
     }
 

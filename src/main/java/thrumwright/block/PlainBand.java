@@ -3,10 +3,12 @@ package thrumwright.block;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import thrumwright.cord.Route;
+import thrumwright.measure.BadMeasure;
 
 /**
  * A band of plain weave.
@@ -15,7 +17,7 @@ import thrumwright.cord.Route;
  * @param firstShed the shed of its first pick; empty: the next in turn
  */
 public record PlainBand(Tag tag, Use use, Purpose purpose, Amount amount, Optional<Shed> firstShed)
-        implements YarnBlock {
+        implements PlainWeave {
     /** What a plain band is for. */
     public enum Purpose {
         /** Protects the edge and comes out later. */
@@ -32,34 +34,12 @@ public record PlainBand(Tag tag, Use use, Purpose purpose, Amount amount, Option
         Objects.requireNonNull(tag);
         Objects.requireNonNull(use);
         Objects.requireNonNull(purpose);
-        Objects.requireNonNull(amount);
+        amount = amount instanceof Amount.Rows rows ? new Amount.Picks(rows.rows()) : amount;
+        if (amount instanceof Amount.Height high
+                && !(high.height().mm() > 0 && high.height().mm() <= 2000)) {
+            throw new BadMeasure("band.height", Map.of("height", high.height()));
+        }
         Objects.requireNonNull(firstShed);
-    }
-
-    @Override
-    public int rowCount(Setting setting) {
-        return amount.picks(setting.beaten());
-    }
-
-    @Override
-    public double height(Setting setting) {
-        return rowCount(setting) * setting.beaten();
-    }
-
-    /** n(N−1)ℓ + (n−1)·turn. */
-    @Override
-    public double length(Setting setting) {
-        return setting.plain(rowCount(setting));
-    }
-
-    @Override
-    public List<Row> rows(Setting setting, Course before) {
-        return Rows.plain(rowCount(setting), before, use.from(), firstShed);
-    }
-
-    @Override
-    public List<Strand> strands(Setting setting, List<Row> rows) {
-        return List.of(new Strand(plainLegs(setting, rows)));
     }
 
     /** A pick's direction and shed: picks that have both in common run alike. */
@@ -83,6 +63,26 @@ public record PlainBand(Tag tag, Use use, Purpose purpose, Amount amount, Option
             }
         }
         return legs;
+    }
+
+    @Override
+    public Optional<Amount> extent() {
+        return Optional.of(amount);
+    }
+
+    @Override
+    public PlainBand withExtent(Amount other) {
+        return withAmount(other);
+    }
+
+    @Override
+    public String key() {
+        return "plain-" + purpose.name().toLowerCase(Locale.ROOT);
+    }
+
+    @Override
+    public boolean showsBesideDesign() {
+        return purpose == Purpose.FACING;
     }
 
     @Override
@@ -110,7 +110,16 @@ public record PlainBand(Tag tag, Use use, Purpose purpose, Amount amount, Option
     }
 
     @Override
-    public PlainBand unforced() {
-        return new PlainBand(tag, use.unforced(), purpose, amount, Optional.empty());
+    public PlainBand withRows(int other) {
+        return withAmount(new Amount.Picks(other));
+    }
+
+    @Override
+    public PlainBand withFirstShed(Optional<Shed> other) {
+        return new PlainBand(tag, use, purpose, amount, other);
+    }
+
+    public PlainBand withPurpose(Purpose other) {
+        return new PlainBand(tag, use, other, amount, firstShed);
     }
 }

@@ -1,5 +1,6 @@
 package thrumwright.block;
 
+import java.util.Map;
 import thrumwright.measure.BadMeasure;
 
 /**
@@ -11,7 +12,7 @@ import thrumwright.measure.BadMeasure;
 public record Posts(double diameter, double gap) {
     public Posts {
         if (!(diameter > 0 && gap >= 0)) {
-            throw new BadMeasure("Posts have a thickness above 0 and stand beside the warp, not in it.");
+            throw new BadMeasure("posts.not", Map.of());
         }
     }
 }

@@ -15,4 +15,13 @@ public record Row(int number, Optional<Shed> shed, Side from, Optional<Lean> lea
     public Side to() {
         return from.other();
     }
+
+    /**
+     * How a plain pick meets the outermost end at the side where it begins; empty where a row uses no shed.
+     *
+     * @param ends number of warp ends, 1 or more
+     */
+    public Optional<Passing> meets(int ends) {
+        return shed.map(one -> one.meets(from, ends));
+    }
 }

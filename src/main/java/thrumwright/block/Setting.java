@@ -24,7 +24,7 @@ public record Setting(int ends, double spacing, double warp, double relaxed, dou
         return new Setting(other, spacing, warp, relaxed, beaten, posts);
     }
 
-    /** D = D_w + t: twice the radius of the yarn's middle line on a warp end. */
+    /** D = D_w + t: twice the radius of the yarn's middle line on a warp end, mm, more than 0. */
     public double gauge() {
         return warp + beaten;
     }
@@ -50,7 +50,7 @@ public record Setting(int ends, double spacing, double warp, double relaxed, dou
     }
 
     /**
-     * ℓ: length of a plain pick over one space, D(θ + cot θ); at the jam s·π/2. Peirce's geometry for a straight warp
+     * ℓ: length of a plain pick over one space, mm, more than 0: D(θ + cot θ); at the jam s·π/2. Peirce's geometry for a straight warp
      * (F. T. Peirce, J. Textile Inst. 28 (1937) T45).
      */
     public double space() {
@@ -63,12 +63,16 @@ public record Setting(int ends, double spacing, double warp, double relaxed, dou
         return (double) picks * (ends - 1) * space() + (picks - 1) * turn(beaten);
     }
 
-    /** Half way round the edge end while climbing so much. */
+    /**
+     * Half way round the edge end while climbing, mm, more than 0.
+     *
+     * @param climb mm, up or down
+     */
     public double turn(double climb) {
         return Math.hypot(Math.PI * gauge() / 2, climb);
     }
 
-    /** From the first end's middle to the last one's. */
+    /** From the first end's middle to the last one's, mm, more than 0. */
     public double span() {
         return (ends - 1) * spacing;
     }

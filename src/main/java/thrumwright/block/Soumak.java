@@ -2,6 +2,7 @@ package thrumwright.block;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import thrumwright.measure.BadMeasure;
@@ -23,9 +24,7 @@ public record Soumak(Tag tag, Use use, int rows, int over, int under, Lean first
         Objects.requireNonNull(first);
         Amount.checkRows(rows, "rows");
         if (under < 1 || over <= under || over > 24) {
-            throw new BadMeasure(
-                    "Soumak goes forward over more ends than it comes back under, like over 2, under 1; not over "
-                            + over + ", under " + under + ".");
+            throw new BadMeasure("soumak.not", Map.of("over", over, "under", under));
         }
     }
 
@@ -43,11 +42,6 @@ public record Soumak(Tag tag, Use use, int rows, int over, int under, Lean first
         return (setting.ends() - backUnder(setting) + advance() - 1) / advance() + 1;
     }
 
-    @Override
-    public int rowCount(Setting setting) {
-        return rows;
-    }
-
     /** Of one row: d(1 + f/(f−u))/2; floats that pile up on a rib each add half a diameter. */
     public double rowHeight(Setting setting) {
         return setting.relaxed() * (1 + (double) over / advance()) / 2;
@@ -59,16 +53,26 @@ public record Soumak(Tag tag, Use use, int rows, int over, int under, Lean first
     }
 
     /**
-     * In each row n stitches √((πD+(u−1)s)²+(2t)²) and n−1 floats, which span (N−u)+(n−1)(u−1) spaces in all; between
-     * rows a turn that climbs the row's height. The slant of the floats is drawn but not counted (model).
+     * In each row n stitches √((πD+(u−1)s)²+(2t)²), and between them n−1 floats. A float spans f' spaces, from where yarn came
+     * up to the next right-hand peg, and comes down the 2t that the stitch climbed: √((f's)²+(2t)²). f' is f−1, or what is
+     * left for the last one. Between rows a turn that climbs the row's height.
      */
     @Override
     public double length(Setting setting) {
         int stitches = stitches(setting);
         int back = backUnder(setting);
         double stitch = Math.hypot(Math.PI * setting.gauge() + (back - 1) * setting.spacing(), 2 * setting.beaten());
-        double floats = (setting.ends() - back + (double) (stitches - 1) * (back - 1)) * setting.spacing();
-        return rows * (stitches * stitch + floats) + (rows - 1) * setting.turn(rowHeight(setting));
+        double row = stitches * stitch;
+        if (stitches > 1) {
+            int last = setting.ends() - 1 - (stitches - 2) * advance();
+            row += (stitches - 2) * flight(setting, over - 1) + flight(setting, last);
+        }
+        return rows * row + (rows - 1) * setting.turn(rowHeight(setting));
+    }
+
+    /** One float over so many spaces. */
+    private static double flight(Setting setting, int spaces) {
+        return Math.hypot(spaces * setting.spacing(), 2 * setting.beaten());
     }
 
     @Override
@@ -104,9 +108,44 @@ public record Soumak(Tag tag, Use use, int rows, int over, int under, Lean first
                 return;
             }
             int next = Math.min(head + advance(), setting.ends() - 1);
-            legs.add(Leg.slanting(way.flat(foot, next, true), early, late));
+            legs.add(Leg.climbing(way.flat(foot, next, true), early, late));
             head = next;
         }
+    }
+
+    @Override
+    public String key() {
+        return "soumak";
+    }
+
+    @Override
+    public Optional<Amount> extent() {
+        return Optional.of(new Amount.Rows(rows));
+    }
+
+    @Override
+    public boolean showsBesideDesign() {
+        return true;
+    }
+
+    @Override
+    public int period() {
+        return advance();
+    }
+
+    @Override
+    public int longestFloat() {
+        return over;
+    }
+
+    @Override
+    public int endsToShow() {
+        return over + 2 * advance() + 1;
+    }
+
+    @Override
+    public List<String> ownPlaces() {
+        return List.of("lean", "over", "under");
     }
 
     @Override
@@ -116,7 +155,7 @@ public record Soumak(Tag tag, Use use, int rows, int over, int under, Lean first
 
     @Override
     public Soumak mirrored() {
-        return new Soumak(tag, use, rows, over, under, Rows.mirroredFirst(first, rows, countered), countered);
+        return withFirst(Rows.mirroredFirst(first, rows, countered));
     }
 
     @Override
@@ -129,12 +168,29 @@ public record Soumak(Tag tag, Use use, int rows, int over, int under, Lean first
         return new Soumak(tag, other, rows, over, under, first, countered);
     }
 
+    @Override
     public Soumak withRows(int other) {
         return new Soumak(tag, use, other, over, under, first, countered);
     }
 
     @Override
-    public Soumak unforced() {
-        return withUse(use.unforced());
+    public Soumak withLean(Lean other, boolean alternating) {
+        return new Soumak(tag, use, rows, over, under, other, alternating);
+    }
+
+    public Soumak withFirst(Lean other) {
+        return withLean(other, countered);
+    }
+
+    public Soumak withCountered(boolean other) {
+        return withLean(first, other);
+    }
+
+    public Soumak withOver(int other) {
+        return new Soumak(tag, use, rows, other, under, first, countered);
+    }
+
+    public Soumak withUnder(int other) {
+        return new Soumak(tag, use, rows, over, other, first, countered);
     }
 }

@@ -1,6 +1,6 @@
 package thrumwright.block;
 
-import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import thrumwright.measure.BadMeasure;
@@ -15,7 +15,7 @@ import thrumwright.yarn.Packing;
  * @param strands how many yarns lie together in a pick, 1 to {@link #MOST_STRANDS}
  * @param firstShed the shed of its first pick; empty: the next in turn
  */
-public record SpreadHeader(Tag tag, Use use, int picks, int strands, Optional<Shed> firstShed) implements YarnBlock {
+public record SpreadHeader(Tag tag, Use use, int picks, int strands, Optional<Shed> firstShed) implements PlainWeave {
     /** The most strands of a pick. */
     public static final int MOST_STRANDS = 12;
 
@@ -25,7 +25,7 @@ public record SpreadHeader(Tag tag, Use use, int picks, int strands, Optional<Sh
         Objects.requireNonNull(firstShed);
         Amount.checkRows(picks, "picks");
         if (strands < 1 || strands > MOST_STRANDS) {
-            throw new BadMeasure("A pick of a header has 1 to " + MOST_STRANDS + " strands, not " + strands + ".");
+            throw new BadMeasure("header.strands", Map.of("most", MOST_STRANDS, "strands", strands));
         }
     }
 
@@ -42,29 +42,18 @@ public record SpreadHeader(Tag tag, Use use, int picks, int strands, Optional<Sh
     }
 
     @Override
-    public int rowCount(Setting setting) {
-        return picks;
+    public String key() {
+        return "spread-header";
     }
 
     @Override
-    public double height(Setting setting) {
-        return picks * setting.beaten();
-    }
-
-    /** n(N−1)ℓ + (n−1)·turn, of the strands together. */
-    @Override
-    public double length(Setting setting) {
-        return setting.plain(picks);
+    public Optional<Amount> extent() {
+        return Optional.of(new Amount.Picks(picks));
     }
 
     @Override
-    public List<Row> rows(Setting setting, Course before) {
-        return Rows.plain(picks, before, use.from(), firstShed);
-    }
-
-    @Override
-    public List<Strand> strands(Setting setting, List<Row> rows) {
-        return List.of(new Strand(PlainBand.plainLegs(setting, rows)));
+    public boolean startOnly() {
+        return true;
     }
 
     @Override
@@ -87,12 +76,21 @@ public record SpreadHeader(Tag tag, Use use, int picks, int strands, Optional<Sh
         return new SpreadHeader(tag, other, picks, strands, firstShed);
     }
 
+    @Override
+    public SpreadHeader withRows(int other) {
+        return withPicks(other);
+    }
+
     public SpreadHeader withPicks(int other) {
         return new SpreadHeader(tag, use, other, strands, firstShed);
     }
 
     @Override
-    public SpreadHeader unforced() {
-        return new SpreadHeader(tag, use.unforced(), picks, strands, Optional.empty());
+    public SpreadHeader withFirstShed(Optional<Shed> other) {
+        return new SpreadHeader(tag, use, picks, strands, other);
+    }
+
+    public SpreadHeader withStrands(int other) {
+        return new SpreadHeader(tag, use, picks, other, firstShed);
     }
 }

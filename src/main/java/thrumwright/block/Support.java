@@ -1,5 +1,6 @@
 package thrumwright.block;
 
+import java.util.Map;
 import java.util.Objects;
 import thrumwright.measure.BadMeasure;
 import thrumwright.measure.Length;
@@ -9,62 +10,110 @@ public sealed interface Support {
     /** A round bar that slides in. */
     record RoundBar(Length diameter) implements Support {
         public RoundBar {
-            check(diameter, "A bar is thicker");
+            check(diameter, "support.bar");
+        }
+
+        @Override
+        public Length size() {
+            return diameter;
+        }
+
+        @Override
+        public RoundBar withSize(Length other) {
+            return new RoundBar(other);
+        }
+
+        @Override
+        public double thick() {
+            return diameter.mm();
+        }
+
+        @Override
+        public Kind kind() {
+            return Kind.BAR;
         }
     }
 
     /** A flat slat that slides in. */
     record Slat(Length width, Length thickness) implements Support {
         public Slat {
-            check(width, "A slat is wider");
-            check(thickness, "A slat is thicker");
+            check(width, "support.slat-width");
+            check(thickness, "support.slat-thickness");
             if (thickness.mm() > width.mm()) {
-                throw new BadMeasure("A slat is wider than it is thick, not “" + width + "” by “" + thickness + "”.");
+                throw new BadMeasure("support.slat", Map.of("width", width, "thickness", thickness));
             }
+        }
+
+        @Override
+        public Length size() {
+            return width;
+        }
+
+        @Override
+        public Slat withSize(Length other) {
+            return new Slat(other, thickness);
+        }
+
+        @Override
+        public double thick() {
+            return thickness.mm();
+        }
+
+        @Override
+        public Kind kind() {
+            return Kind.SLAT;
         }
     }
 
     /** The soft side of a hook-and-loop strip, sewn to the hem's back. */
     record Strip(Length width) implements Support {
         public Strip {
-            check(width, "A strip is wider");
+            check(width, "support.strip");
+        }
+
+        @Override
+        public Length size() {
+            return width;
+        }
+
+        @Override
+        public Strip withSize(Length other) {
+            return new Strip(other);
+        }
+
+        @Override
+        public double thick() {
+            return 0;
+        }
+
+        @Override
+        public Kind kind() {
+            return Kind.STRIP;
         }
     }
 
-    private static void check(Length size, String what) {
+    private static void check(Length size, String key) {
         Objects.requireNonNull(size);
         if (!(size.mm() > 0 && size.mm() <= 200)) {
-            throw new BadMeasure(what + " than 0 and at most 20 cm, not “" + size + "”.");
+            throw new BadMeasure(key, Map.of("size", size));
         }
     }
 
     /** Diameter or width. */
-    default Length size() {
-        if (this instanceof RoundBar bar) {
-            return bar.diameter();
-        }
-        return this instanceof Slat slat ? slat.width() : ((Strip) this).width();
-    }
+    Length size();
 
-    /** How far it stands out, mm; a strip lies flat. */
-    default double thick() {
-        if (this instanceof RoundBar bar) {
-            return bar.diameter().mm();
-        }
-        return this instanceof Slat slat ? slat.thickness().mm() : 0;
-    }
+    /** The same kind with another such size. */
+    Support withSize(Length other);
+
+    /** How far it stands out, mm, 0 or more; a strip lies flat. */
+    double thick();
+
+    Kind kind();
 
     /** The kinds of support. */
     enum Kind {
         BAR,
         SLAT,
         STRIP
-    }
-
-    default Kind kind() {
-        if (this instanceof RoundBar) {
-            return Kind.BAR;
-        }
-        return this instanceof Slat ? Kind.SLAT : Kind.STRIP;
     }
 }

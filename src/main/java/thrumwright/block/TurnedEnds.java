@@ -2,6 +2,7 @@ package thrumwright.block;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import thrumwright.cord.Route;
@@ -27,7 +28,7 @@ public record TurnedEnds(Tag tag, int over, boolean bothWays, Side from, Length 
         Objects.requireNonNull(tag);
         Objects.requireNonNull(from);
         if (over < 1 || over > MOST_OVER) {
-            throw new BadMeasure("A warp end is turned round 1 to " + MOST_OVER + " neighbours, not " + over + ".");
+            throw new BadMeasure("turned.over", Map.of("most", MOST_OVER, "over", over));
         }
         EdgeFinish.checkLength(back);
     }
@@ -129,12 +130,22 @@ public record TurnedEnds(Tag tag, int over, boolean bothWays, Side from, Length 
         return new TurnedEnds(tag, over, bothWays, from, other);
     }
 
-    /** A reflection across the warp leaves the sides where they are; the rows are counted from the cloth at either end. */
+    @Override
+    public String key() {
+        return "turned-ends";
+    }
+
+    @Override
+    public List<String> ownPlaces() {
+        return EdgeFinish.places("over", "side", "otherSide");
+    }
+
     @Override
     public <R> R of(FinishCases<R> cases) {
         return cases.turnedEnds(this);
     }
 
+    /** A reflection across the warp leaves the sides where they are; the rows are counted from the cloth at either end. */
     @Override
     public TurnedEnds mirrored() {
         return this;
@@ -143,5 +154,17 @@ public record TurnedEnds(Tag tag, int over, boolean bothWays, Side from, Length 
     @Override
     public TurnedEnds withTag(Tag other) {
         return new TurnedEnds(other, over, bothWays, from, back);
+    }
+
+    public TurnedEnds withOver(int other) {
+        return new TurnedEnds(tag, other, bothWays, from, back);
+    }
+
+    public TurnedEnds withBothWays(boolean other) {
+        return new TurnedEnds(tag, over, other, from, back);
+    }
+
+    public TurnedEnds withFrom(Side other) {
+        return new TurnedEnds(tag, over, bothWays, other, back);
     }
 }

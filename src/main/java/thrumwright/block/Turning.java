@@ -1,5 +1,6 @@
 package thrumwright.block;
 
+import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import thrumwright.measure.BadMeasure;
@@ -8,7 +9,12 @@ import thrumwright.measure.Length;
 /** How a hem is turned to the back. */
 public sealed interface Turning {
     /** Folded back once. */
-    record Once() implements Turning {}
+    record Once() implements Turning {
+        @Override
+        public Kind kind() {
+            return Kind.ONCE;
+        }
+    }
 
     /**
      * Turned in first, then folded back.
@@ -19,13 +25,23 @@ public sealed interface Turning {
         public Twice {
             Objects.requireNonNull(first);
             if (!(first.mm() > 0)) {
-                throw new BadMeasure("The first turn of a hem is deeper than 0.");
+                throw new BadMeasure("hem.first-turn", Map.of());
             }
+        }
+
+        @Override
+        public Kind kind() {
+            return Kind.TWICE;
         }
     }
 
     /** Folded back once, after both its corners were turned in at 45°. */
-    record Mitred() implements Turning {}
+    record Mitred() implements Turning {
+        @Override
+        public Kind kind() {
+            return Kind.MITRED;
+        }
+    }
 
     /**
      * Folded back once, however little of it there is, and covered with the warp ends beyond it by a band of cloth that is
@@ -41,18 +57,22 @@ public sealed interface Turning {
         public Faced {
             Objects.requireNonNull(thickness);
             if (!(width.mm() > 0 && width.mm() <= 200)) {
-                throw new BadMeasure("A band is wider than 0 and at most 20 cm, not “" + width + "”.");
+                throw new BadMeasure("hem.band-width", Map.of("width", width));
             }
             if (thickness.isPresent()
                     && !(thickness.get().mm() > 0 && thickness.get().mm() <= 10)) {
-                throw new BadMeasure("A band is thicker than 0 and at most 10 mm, not “" + thickness.get()
-                        + "”. Leave it out for tape.");
+                throw new BadMeasure("hem.band-thickness", Map.of("thickness", thickness.get()));
             }
         }
 
         /** In mm. */
         public double thick() {
             return thickness.map(Length::mm).orElse(TAPE);
+        }
+
+        @Override
+        public Kind kind() {
+            return Kind.FACED;
         }
     }
 
@@ -64,12 +84,5 @@ public sealed interface Turning {
         FACED
     }
 
-    default Kind kind() {
-        if (this instanceof Twice) {
-            return Kind.TWICE;
-        } else if (this instanceof Mitred) {
-            return Kind.MITRED;
-        }
-        return this instanceof Faced ? Kind.FACED : Kind.ONCE;
-    }
+    Kind kind();
 }

@@ -2,6 +2,7 @@ package thrumwright.block;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import thrumwright.measure.BadMeasure;
@@ -26,17 +27,12 @@ public record Twining(Tag tag, Use use, int rows, int endsPerGroup, Lean first, 
 
     static void checkGroup(int ends) {
         if (ends < 1 || ends > 24) {
-            throw new BadMeasure("A group has 1 to 24 warp ends, not " + ends + ".");
+            throw new BadMeasure("block.group", Map.of("ends", ends));
         }
     }
 
     private int groups(Setting setting) {
         return (setting.ends() + endsPerGroup - 1) / endsPerGroup;
-    }
-
-    @Override
-    public int rowCount(Setting setting) {
-        return rows;
     }
 
     /** Two crossing strands can't lie at one height: 2t a row. */
@@ -93,7 +89,7 @@ public record Twining(Tag tag, Use use, int rows, int endsPerGroup, Lean first, 
                 legs.add(Leg.level(way.flat(end, last, over), y));
             }
             if (last < setting.ends() - 1) {
-                legs.add(new Leg(way.crossing(last, over), y, over ? crossing : other, y, true));
+                legs.add(new Leg(way.crossing(last, over), y, over ? crossing : other, y));
                 over = !over;
             }
             end = last + 1;
@@ -110,13 +106,48 @@ public record Twining(Tag tag, Use use, int rows, int endsPerGroup, Lean first, 
     }
 
     @Override
+    public String key() {
+        return "twining";
+    }
+
+    @Override
+    public Optional<Amount> extent() {
+        return Optional.of(new Amount.Rows(rows));
+    }
+
+    @Override
+    public boolean fillsSpaces() {
+        return true;
+    }
+
+    @Override
+    public boolean holds() {
+        return true;
+    }
+
+    @Override
+    public int period() {
+        return 2 * endsPerGroup;
+    }
+
+    @Override
+    public int longestFloat() {
+        return endsPerGroup;
+    }
+
+    @Override
+    public List<String> ownPlaces() {
+        return List.of("lean", "group");
+    }
+
+    @Override
     public <R> R of(YarnCases<R> cases) {
         return cases.twining(this);
     }
 
     @Override
     public Twining mirrored() {
-        return new Twining(tag, use, rows, endsPerGroup, Rows.mirroredFirst(first, rows, countered), countered);
+        return withFirst(Rows.mirroredFirst(first, rows, countered));
     }
 
     @Override
@@ -129,12 +160,25 @@ public record Twining(Tag tag, Use use, int rows, int endsPerGroup, Lean first, 
         return new Twining(tag, other, rows, endsPerGroup, first, countered);
     }
 
+    @Override
     public Twining withRows(int other) {
         return new Twining(tag, use, other, endsPerGroup, first, countered);
     }
 
     @Override
-    public Twining unforced() {
-        return withUse(use.unforced());
+    public Twining withLean(Lean other, boolean alternating) {
+        return new Twining(tag, use, rows, endsPerGroup, other, alternating);
+    }
+
+    public Twining withFirst(Lean other) {
+        return withLean(other, countered);
+    }
+
+    public Twining withCountered(boolean other) {
+        return withLean(first, other);
+    }
+
+    public Twining withEndsPerGroup(int other) {
+        return new Twining(tag, use, rows, other, first, countered);
     }
 }

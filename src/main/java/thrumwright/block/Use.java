@@ -29,6 +29,14 @@ public record Use(Material material, boolean comesOut, Optional<Side> from) {
     }
 
     Use unforced() {
-        return new Use(material, comesOut, Optional.empty());
+        return withFrom(Optional.empty());
+    }
+
+    public Use withComesOut(boolean other) {
+        return new Use(material, other, from);
+    }
+
+    public Use withFrom(Optional<Side> other) {
+        return new Use(material, comesOut, other);
     }
 }

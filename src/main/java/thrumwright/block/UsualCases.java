@@ -41,6 +41,11 @@ public abstract class UsualCases<R> implements Cases<R> {
     }
 
     @Override
+    public R hemstitching(Hemstitching hemstitching) {
+        return usual(hemstitching);
+    }
+
+    @Override
     public R warpFinish(WarpFinish warpFinish) {
         return usual(warpFinish);
     }

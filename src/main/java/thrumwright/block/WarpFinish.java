@@ -1,5 +1,6 @@
 package thrumwright.block;
 
+import java.util.Locale;
 import java.util.Objects;
 import java.util.Optional;
 import thrumwright.measure.Length;
@@ -71,6 +72,11 @@ public record WarpFinish(Tag tag, Kind kind, int endsPerGroup, Length hanging) i
     }
 
     @Override
+    public String key() {
+        return "finish-" + kind.name().toLowerCase(Locale.ROOT);
+    }
+
+    @Override
     public <R> R of(FinishCases<R> cases) {
         return cases.warpFinish(this);
     }
@@ -83,5 +89,13 @@ public record WarpFinish(Tag tag, Kind kind, int endsPerGroup, Length hanging) i
     @Override
     public WarpFinish withTag(Tag other) {
         return new WarpFinish(other, kind, endsPerGroup, hanging);
+    }
+
+    public WarpFinish withKind(Kind other) {
+        return new WarpFinish(tag, other, endsPerGroup, hanging);
+    }
+
+    public WarpFinish withEndsPerGroup(int other) {
+        return new WarpFinish(tag, kind, other, hanging);
     }
 }

@@ -1,6 +1,7 @@
 package thrumwright.block;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import thrumwright.cord.Route;
@@ -44,7 +45,7 @@ public record WarpLoops(Tag tag, Held round, Length thick) implements EdgeFinish
         Objects.requireNonNull(tag);
         Objects.requireNonNull(round);
         if (!(thick.mm() > 0 && thick.mm() <= 60)) {
-            throw new BadMeasure("What warp loops lie round is thicker than 0 and at most 6 cm, not “" + thick + "”.");
+            throw new BadMeasure("loops.thick", Map.of("thick", thick));
         }
     }
 
@@ -113,6 +114,21 @@ public record WarpLoops(Tag tag, Held round, Length thick) implements EdgeFinish
     }
 
     @Override
+    public String key() {
+        return "warp-loops";
+    }
+
+    @Override
+    public boolean closed() {
+        return true;
+    }
+
+    @Override
+    public List<String> ownPlaces() {
+        return List.of();
+    }
+
+    @Override
     public <R> R of(FinishCases<R> cases) {
         return cases.warpLoops(this);
     }
@@ -125,5 +141,13 @@ public record WarpLoops(Tag tag, Held round, Length thick) implements EdgeFinish
     @Override
     public WarpLoops withTag(Tag other) {
         return new WarpLoops(other, round, thick);
+    }
+
+    public WarpLoops withRound(Held other) {
+        return new WarpLoops(tag, other, thick);
+    }
+
+    public WarpLoops withThick(Length other) {
+        return new WarpLoops(tag, round, other);
     }
 }

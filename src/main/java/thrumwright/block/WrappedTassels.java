@@ -1,6 +1,7 @@
 package thrumwright.block;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import thrumwright.cord.Route;
@@ -28,10 +29,10 @@ public record WrappedTassels(Tag tag, Use use, int endsPerGroup, int turns, Leng
         use = new Use(use.material(), false, Optional.empty());
         Twining.checkGroup(endsPerGroup);
         if (endsPerGroup < 2) {
-            throw new BadMeasure("At least 2 warp ends are wrapped together.");
+            throw new BadMeasure("tassels.group", Map.of());
         }
         if (turns < 1 || turns > MOST_TURNS) {
-            throw new BadMeasure("A tassel is wrapped with 1 to " + MOST_TURNS + " turns, not " + turns + ".");
+            throw new BadMeasure("tassels.turns", Map.of("most", MOST_TURNS, "turns", turns));
         }
         EdgeFinish.checkLength(hanging);
     }
@@ -85,6 +86,16 @@ public record WrappedTassels(Tag tag, Use use, int endsPerGroup, int turns, Leng
     }
 
     @Override
+    public String key() {
+        return "wrapped-tassels";
+    }
+
+    @Override
+    public List<String> ownPlaces() {
+        return EdgeFinish.places("yarn", "turns", "wrapped", "pieces", "cut");
+    }
+
+    @Override
     public <R> R of(FinishCases<R> cases) {
         return cases.wrappedTassels(this);
     }
@@ -106,5 +117,9 @@ public record WrappedTassels(Tag tag, Use use, int endsPerGroup, int turns, Leng
 
     public WrappedTassels withTurns(int other) {
         return new WrappedTassels(tag, use, endsPerGroup, other, hanging);
+    }
+
+    public WrappedTassels withEndsPerGroup(int other) {
+        return new WrappedTassels(tag, use, other, turns, hanging);
     }
 }

@@ -1,12 +1,17 @@
 package thrumwright.block;
 
 import java.util.List;
+import java.util.Optional;
 
 /** A block that is woven or worked with a yarn. Rows are counted from the bottom, in the order of working. */
-public sealed interface YarnBlock extends TakesYarn
-        permits OrderingCord, PlainBand, SpreadHeader, Twining, Soumak, HalfHitch {
+public sealed interface YarnBlock extends TakesYarn permits PlainWeave, Twining, Soumak, HalfHitch, Hemstitching {
     @Override
     YarnBlock withUse(Use use);
+
+    @Override
+    default YarnBlock withMaterial(Material other) {
+        return withUse(use().with(other));
+    }
 
     /** The answer that those cases have for this kind. */
     <R> R of(YarnCases<R> cases);
@@ -14,6 +19,82 @@ public sealed interface YarnBlock extends TakesYarn
     @Override
     default <R> R of(Cases<R> cases) {
         return of((YarnCases<R>) cases);
+    }
+
+    @Override
+    default Optional<YarnBlock> woven() {
+        return Optional.of(this);
+    }
+
+    @Override
+    default boolean hasHeight() {
+        return true;
+    }
+
+    /** In rows, or in picks where it is plain weave. */
+    @Override
+    Optional<Amount> extent();
+
+    @Override
+    default YarnBlock withExtent(Amount other) {
+        return withRows(other.rows());
+    }
+
+    /**
+     * The same block with so many rows or picks.
+     *
+     * @param other 1 to {@link Amount#MOST_ROWS}
+     */
+    YarnBlock withRows(int other);
+
+    /** Whether its rows are picks of plain weave, each in a shed. */
+    default boolean plainWeave() {
+        return false;
+    }
+
+    /** The shed that it demands for its first pick; empty: the next in turn, or it has none. */
+    default Optional<Shed> firstShed() {
+        return Optional.empty();
+    }
+
+    /** With another demand for its first pick; a block without sheds stays as it is. */
+    default YarnBlock withFirstShed(Optional<Shed> other) {
+        return this;
+    }
+
+    /**
+     * With stitches that lean another way; a block whose stitches don't lean stays as it is.
+     *
+     * @param first of the first row
+     * @param countered whether the lean changes from row to row
+     */
+    default YarnBlock withLean(Lean first, boolean countered) {
+        return this;
+    }
+
+    /** Whether it goes from front to back in every space between warp ends or groups, where there must be room for it. */
+    default boolean fillsSpaces() {
+        return plainWeave();
+    }
+
+    /** Whether it can be seen beside the design when the hem is folded. */
+    default boolean showsBesideDesign() {
+        return false;
+    }
+
+    /** After so many warp ends everything is as before, counted from either side; 1 or more. */
+    default int period() {
+        return 2;
+    }
+
+    /** How many ends the yarn passes at most before it changes sides; 1 or more. */
+    default int longestFloat() {
+        return 1;
+    }
+
+    /** So many warp ends show how it goes, a few repetitions of it; a drawing may show more. */
+    default int endsToShow() {
+        return 2 * period();
     }
 
     /**
@@ -30,8 +111,10 @@ public sealed interface YarnBlock extends TakesYarn
         return 1;
     }
 
-    /** Number of passes across the warp. */
-    int rowCount(Setting setting);
+    /** Number of passes across the warp, 1 or more. */
+    default int rowCount(Setting setting) {
+        return extent().orElseThrow().picks(setting.beaten());
+    }
 
     /** Height of the whole block on the loom, mm. */
     double height(Setting setting);
@@ -62,5 +145,7 @@ public sealed interface YarnBlock extends TakesYarn
     YarnBlock withTag(Tag tag);
 
     /** This block free to begin wherever the row before ends, in whatever shed is next. */
-    YarnBlock unforced();
+    default YarnBlock unforced() {
+        return withUse(use().unforced()).withFirstShed(Optional.empty());
+    }
 }

@@ -18,4 +18,6 @@ public interface YarnCases<R> {
     R soumak(Soumak soumak);
 
     R halfHitch(HalfHitch halfHitch);
+
+    R hemstitching(Hemstitching hemstitching);
 }

@@ -26,7 +26,7 @@ final class BeginCommand implements Callable<Integer> {
     private CommandSpec spec;
 
     @ParentCommand
-    private Commands commands;
+    private RootCommand commands;
 
     @Parameters(index = "0", paramLabel = "ID", description = "The structure, or the name of its file.")
     private String id;
@@ -52,12 +52,12 @@ final class BeginCommand implements Callable<Integer> {
         Structures structures = Structures.with(commands.ownStructures());
         structures.problems().forEach(commands.console().err()::println);
         Structure structure = StructuresCommand.find(structures, id, spec);
-        if (!to.equals("-") && java.nio.file.Files.exists(Files.path(to))) {
-            throw new ParameterException(spec.commandLine(), to + " is there already; give another name.");
+        if (!to.equals("-") && java.nio.file.Files.exists(InAndOut.path(to))) {
+            throw new ParameterException(spec.commandLine(), Said.of("file.there", "name", to));
         }
         Piece piece = Beginnings.with(structure, units).withTitle(title);
         String text = new PieceFile(piece, Unknown.none()).text();
-        Files.write(to, commands.console(), text.getBytes(StandardCharsets.UTF_8));
-        return Commands.DONE;
+        InAndOut.write(to, commands.console(), out -> out.write(text.getBytes(StandardCharsets.UTF_8)));
+        return RootCommand.DONE;
     }
 }

@@ -9,8 +9,9 @@ import picocli.CommandLine.ParentCommand;
 import thrumwright.plan.Plan;
 import thrumwright.plan.finding.ClassFinding;
 import thrumwright.plan.finding.ClassPlan;
-import thrumwright.plan.finding.Finding;
+import thrumwright.plan.finding.Findings;
 import thrumwright.plan.finding.Severity;
+import thrumwright.plan.words.FindingWords;
 import thrumwright.sheet.MemberNames;
 
 @Command(
@@ -19,7 +20,7 @@ import thrumwright.sheet.MemberNames;
         mixinStandardHelpOptions = true)
 final class CheckCommand implements Callable<Integer> {
     @ParentCommand
-    private Commands commands;
+    private RootCommand commands;
 
     @Parameters(index = "0", paramLabel = "FILE", description = "The piece or class; “-” for the standard input.")
     private String file;
@@ -29,21 +30,24 @@ final class CheckCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws Exception {
-        Work work = Files.work(file, commands.console());
-        return work instanceof Work.OfClass some ? told(some.plan()) : told(((Work.OfPiece) work).plan());
+        Loaded work = InAndOut.work(file, commands.console());
+        return work instanceof Loaded.OfClass some ? told(some.plan()) : told(((Loaded.OfPiece) work).plan());
     }
 
     private int told(Plan plan) {
-        plan.findings().forEach(finding -> tell(finding.severity(), finding.sentence()));
-        return code(plan.has(Severity.PROBLEM), plan.has(Severity.CAUTION));
+        Findings findings = Findings.of(plan);
+        FindingWords words = FindingWords.of(plan.piece(), Locale.UK);
+        findings.all().forEach(finding -> tell(finding.severity(), words.say(finding)));
+        return code(findings.has(Severity.PROBLEM), findings.has(Severity.CAUTION));
     }
 
     /** Each finding with the names of those whom it is about. */
     private int told(ClassPlan plan) {
         MemberNames names = MemberNames.of(plan.set(), Locale.UK);
-        for (ClassFinding each : plan.findings()) {
-            Finding finding = each.finding();
-            names.said(each.members(), finding.sentence()).forEach(said -> tell(finding.severity(), said));
+        FindingWords words = FindingWords.of(plan.set().piece(), Locale.UK);
+        for (ClassFinding each : words.of(plan)) {
+            Severity severity = each.finding().severity();
+            names.said(each.members(), words.say(each.finding())).forEach(said -> tell(severity, said));
         }
         return code(plan.has(Severity.PROBLEM), plan.has(Severity.CAUTION));
     }
@@ -53,6 +57,6 @@ final class CheckCommand implements Callable<Integer> {
     }
 
     private int code(boolean problem, boolean caution) {
-        return problem || strict && caution ? Commands.PROBLEM_FOUND : Commands.DONE;
+        return problem || strict && caution ? RootCommand.PROBLEM_FOUND : RootCommand.DONE;
     }
 }

@@ -3,12 +3,14 @@ package thrumwright.commandline;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import thrumwright.measure.Length;
 import thrumwright.plan.YarnTotal;
 import thrumwright.plan.finding.ClassFinding;
 import thrumwright.plan.finding.ClassPlan;
+import thrumwright.plan.words.FindingWords;
 
 /** The plan of a class as plain values for other programs; described in docs/commandline.md. Lengths in mm, masses in g. */
 final class ClassJson {
@@ -21,7 +23,10 @@ final class ClassJson {
         json.put("thrumwrightClassPlan", VERSION);
         json.put("title", plan.set().title());
         json.put("yarns", plan.totals().stream().map(ClassJson::total).toList());
-        json.put("findings", plan.findings().stream().map(ClassJson::finding).toList());
+        FindingWords words = FindingWords.of(plan.set().piece(), Locale.UK);
+        json.put(
+                "findings",
+                words.of(plan).stream().map(each -> finding(each, words)).toList());
         List<Object> members = new ArrayList<>();
         for (int i = 0; i < plan.plans().size(); i++) {
             Map<String, Object> member = new LinkedHashMap<>();
@@ -41,8 +46,8 @@ final class ClassJson {
     }
 
     /** Members by their numbers from 1; none: the class as a whole. */
-    private static Map<String, Object> finding(ClassFinding each) {
-        Map<String, Object> json = PlanJson.finding(each.finding());
+    private static Map<String, Object> finding(ClassFinding each, FindingWords words) {
+        Map<String, Object> json = PlanJson.finding(each.finding(), words);
         json.put("looms", each.members().stream().map(index -> index + 1).toList());
         return json;
     }

@@ -18,7 +18,7 @@ import thrumwright.store.JsonText;
         mixinStandardHelpOptions = true)
 final class PlanCommand implements Callable<Integer> {
     @ParentCommand
-    private Commands commands;
+    private RootCommand commands;
 
     @Parameters(index = "0", paramLabel = "FILE", description = "The piece or class; “-” for the standard input.")
     private String file;
@@ -28,14 +28,14 @@ final class PlanCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws Exception {
-        Work work = Files.work(file, commands.console());
+        Loaded work = InAndOut.work(file, commands.console());
         commands.console()
                 .out()
-                .print(work instanceof Work.OfClass some ? text(some.plan()) : text((Work.OfPiece) work));
-        return Commands.DONE;
+                .print(work instanceof Loaded.OfClass some ? text(some.plan()) : text((Loaded.OfPiece) work));
+        return RootCommand.DONE;
     }
 
-    private String text(Work.OfPiece piece) {
+    private String text(Loaded.OfPiece piece) {
         return json ? JsonText.of(PlanJson.of(piece.plan())) : PlanText.of(piece.plan());
     }
 

@@ -19,6 +19,8 @@ import thrumwright.plan.Work;
 import thrumwright.plan.Wrapping;
 import thrumwright.plan.YarnTotal;
 import thrumwright.plan.finding.Finding;
+import thrumwright.plan.finding.Findings;
+import thrumwright.plan.words.FindingWords;
 
 /** A plan as plain values for other programs; described in docs/commandline.md. Lengths in mm, masses in g. */
 final class PlanJson {
@@ -38,7 +40,12 @@ final class PlanJson {
         json.put("start", end(plan.start()));
         json.put("top", end(plan.top()));
         json.put("yarns", plan.totals().stream().map(PlanJson::total).toList());
-        json.put("findings", plan.findings().stream().map(PlanJson::finding).toList());
+        FindingWords words = FindingWords.of(plan.piece(), Locale.UK);
+        json.put(
+                "findings",
+                Findings.of(plan).all().stream()
+                        .map(finding -> finding(finding, words))
+                        .toList());
         return json;
     }
 
@@ -162,13 +169,13 @@ final class PlanJson {
         return json;
     }
 
-    static Map<String, Object> finding(Finding finding) {
+    static Map<String, Object> finding(Finding finding, FindingWords words) {
         Map<String, Object> json = new LinkedHashMap<>();
         json.put("severity", lower(finding.severity()));
         json.put("code", lower(finding.code()));
         finding.place().ifPresent(place -> json.put("end", lower(place)));
         finding.blockId().ifPresent(id -> json.put("block", id));
-        json.put("sentence", finding.sentence());
+        json.put("sentence", words.say(finding));
         return json;
     }
 

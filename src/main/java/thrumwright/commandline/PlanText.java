@@ -1,5 +1,6 @@
 package thrumwright.commandline;
 
+import java.util.List;
 import java.util.Locale;
 import thrumwright.measure.Shown;
 import thrumwright.piece.Piece;
@@ -12,6 +13,8 @@ import thrumwright.plan.Work;
 import thrumwright.plan.Wrapping;
 import thrumwright.plan.YarnTotal;
 import thrumwright.plan.finding.Finding;
+import thrumwright.plan.finding.Findings;
+import thrumwright.plan.words.FindingWords;
 import thrumwright.plan.words.Words;
 
 /** A plan in a few lines of text. */
@@ -50,11 +53,13 @@ public final class PlanText {
             line("  " + pad(total.yarn().name(), 24) + pad(shown.total(total.length()), 10)
                     + shown.mass(total.grams()));
         }
-        if (!plan.findings().isEmpty()) {
+        List<Finding> findings = Findings.of(plan).all();
+        if (!findings.isEmpty()) {
+            FindingWords said = FindingWords.of(piece, Locale.UK);
             line("");
             line("Findings");
-            for (Finding finding : plan.findings()) {
-                line("  " + finding.severity().name().toLowerCase(Locale.ROOT) + ": " + finding.sentence());
+            for (Finding finding : findings) {
+                line("  " + finding.severity().name().toLowerCase(Locale.ROOT) + ": " + said.say(finding));
             }
         }
     }

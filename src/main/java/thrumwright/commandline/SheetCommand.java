@@ -2,6 +2,7 @@ package thrumwright.commandline;
 
 import java.io.IOException;
 import java.util.Locale;
+import java.util.Map;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -11,10 +12,11 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.ParentCommand;
 import picocli.CommandLine.Spec;
 import thrumwright.drawing.Fonts;
+import thrumwright.measure.Phrase;
 import thrumwright.output.ClassSheets;
+import thrumwright.output.SheetFiles;
 import thrumwright.output.SheetForm;
 import thrumwright.output.SheetLook;
-import thrumwright.output.SheetWriter;
 import thrumwright.output.page.PageSetup;
 import thrumwright.output.page.Paper;
 import thrumwright.output.page.Progress;
@@ -30,7 +32,7 @@ final class SheetCommand implements Callable<Integer> {
     private CommandSpec spec;
 
     @ParentCommand
-    private Commands commands;
+    private RootCommand commands;
 
     @Parameters(index = "0", paramLabel = "FILE", description = "The piece or class; “-” for the standard input.")
     private String file;
@@ -82,30 +84,30 @@ final class SheetCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws Exception {
-        if (dpi < SheetWriter.LEAST_DPI || dpi > SheetWriter.MOST_DPI) {
-            throw new ParameterException(spec.commandLine(), "PNG pages have 30 to 600 dots per inch.");
+        if (dpi < SheetFiles.LEAST_DPI || dpi > SheetFiles.MOST_DPI) {
+            throw new ParameterException(spec.commandLine(), Said.of("sheet.dpi"));
         }
         SheetForm wanted = form();
         if (wanted.paged() && to.equals("-")) {
-            throw new ParameterException(spec.commandLine(), wanted + " pages need a name: give one with --to.");
+            throw new ParameterException(spec.commandLine(), Said.of("sheet.name", "form", wanted));
         }
         SheetLook look = new SheetLook(setup(), !grey);
-        Work work = Files.work(file, commands.console());
+        Loaded work = InAndOut.work(file, commands.console());
         try {
-            if (work instanceof Work.OfClass some) {
+            if (work instanceof Loaded.OfClass some) {
                 write(new ClassSheets(some.plan(), look, Fonts::load, Locale.UK), wanted);
             } else {
-                write(new SheetWriter(((Work.OfPiece) work).plan(), look, Fonts::load, Locale.UK), wanted);
+                write(new SheetFiles(((Loaded.OfPiece) work).plan(), look, Fonts::load, Locale.UK), wanted);
             }
         } catch (IOException e) {
-            throw SafeFile.problem(to + " can't be written.", e);
+            throw SafeFile.problem(new Phrase("file.sheet-unwritten", Map.of("file", to)), e);
         }
-        return Commands.DONE;
+        return RootCommand.DONE;
     }
 
-    private void write(SheetWriter sheet, SheetForm wanted) throws IOException, FileProblem {
+    private void write(SheetFiles sheet, SheetForm wanted) throws IOException, FileProblem {
         if (each) {
-            throw new ParameterException(spec.commandLine(), file + " is one piece; --each is for a class.");
+            throw new ParameterException(spec.commandLine(), Said.of("sheet.each.piece", "name", file));
         }
         sheet.write(wanted, to, dpi, Progress.UNWATCHED, this::keep);
     }
@@ -114,14 +116,14 @@ final class SheetCommand implements Callable<Integer> {
         if (!each) {
             sheets.together(wanted, to, dpi, Progress.UNWATCHED, this::keep);
         } else if (to.equals("-")) {
-            throw new ParameterException(spec.commandLine(), "A file for each loom needs a name: give one with --to.");
+            throw new ParameterException(spec.commandLine(), Said.of("sheet.each.name"));
         } else {
             sheets.each(wanted, to, dpi, Progress.UNWATCHED, this::keep);
         }
     }
 
-    private void keep(String name, byte[] bytes) throws FileProblem {
-        Files.write(name, commands.console(), bytes);
+    private void keep(String name, SheetFiles.SheetContent content) throws FileProblem, IOException {
+        InAndOut.write(name, commands.console(), content::writeTo);
     }
 
     private SheetForm form() {

@@ -27,7 +27,7 @@ final class StructuresCommand implements Callable<Integer> {
     private CommandSpec spec;
 
     @ParentCommand
-    private Commands commands;
+    private RootCommand commands;
 
     @Parameters(
             index = "0",
@@ -48,10 +48,10 @@ final class StructuresCommand implements Callable<Integer> {
                     .orElse(1);
             String line = "%-" + wide + "s  %s%n";
             structures.all().forEach(each -> out.printf(Locale.ROOT, line, each.id(), each.name()));
-            return Commands.DONE;
+            return RootCommand.DONE;
         }
         tell(find(structures, id, spec), out);
-        return Commands.DONE;
+        return RootCommand.DONE;
     }
 
     /** One of those structures, or one in a file. */
@@ -61,27 +61,28 @@ final class StructuresCommand implements Callable<Integer> {
             return found.get();
         }
         if (name.endsWith(".json")) {
-            return StructureFile.read(SafeFile.read(Files.path(name))).structure();
+            return StructureFile.read(SafeFile.read(InAndOut.path(name))).structure();
         }
-        throw new ParameterException(
-                spec.commandLine(), "There is no structure “" + name + "”; “thrumwright structures” lists them.");
+        throw new ParameterException(spec.commandLine(), Said.of("structure.none", "name", name));
     }
 
     private static void tell(Structure structure, PrintStream out) {
         out.println(structure.name());
         out.println(structure.use());
         if (!structure.needs().isEmpty()) {
-            out.println("Needs: " + structure.needs());
+            out.println(Said.of("structure.needs", "needs", structure.needs()));
         }
         structure
                 .difficulty()
-                .ifPresent(difficulty -> out.println("How hard: "
-                        + difficulty.name().toLowerCase(Locale.ROOT).replace('_', ' ')));
+                .ifPresent(difficulty -> out.println(Said.of(
+                        "structure.difficulty",
+                        "difficulty",
+                        difficulty.name().toLowerCase(Locale.ROOT).replace('_', ' '))));
         if (!structure.goodFor().isEmpty()) {
-            out.println("Good for: " + String.join(", ", structure.goodFor()));
+            out.println(Said.of("structure.good-for", "purposes", String.join(", ", structure.goodFor())));
         }
-        out.println("Source: " + structure.source());
-        out.println("From the bottom:");
+        out.println(Said.of("structure.source", "source", structure.source()));
+        out.println(Said.of("structure.blocks"));
         Words words = new Words(Locale.UK);
         for (Block block : structure.end().blocks()) {
             out.println("  " + words.name(block));

@@ -35,6 +35,7 @@ public record Route(List<Visit> visits, OptionalDouble from, OptionalDouble to) 
         }
     }
 
+    /** The same with its ends fixed: both angles in radians, any. */
     public static Route of(List<Visit> visits, double from, double to) {
         return new Route(visits, OptionalDouble.of(from), OptionalDouble.of(to));
     }

@@ -20,7 +20,7 @@ public record TautCord(List<Section> sections) {
         sections = List.copyOf(sections);
     }
 
-    /** The whole length of the middle line in mm. */
+    /** The whole length of the middle line, mm, 0 or more. */
     public double length() {
         double sum = 0;
         for (Section section : sections) {

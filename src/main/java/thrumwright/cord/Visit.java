@@ -19,7 +19,7 @@ public record Visit(double x, double z, double radius, Sense sense, int extraTur
         }
     }
 
-    /** A visit to a peg on the line of the warp, without extra turns. */
+    /** A visit to a peg on the line of the warp, without extra turns; x and radius in mm, the radius more than 0. */
     public static Visit of(double x, double radius, Sense sense) {
         return new Visit(x, 0, radius, sense, 0);
     }

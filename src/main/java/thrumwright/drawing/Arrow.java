@@ -18,7 +18,7 @@ public final class Arrow {
     /**
      * From one place on the page to another at the same height.
      *
-     * @param size half the width of its head, page units
+     * @param size half the width of its head, page units, 0 or more
      */
     public void level(double from, double to, double y, double size) {
         straight(from, y, to, y, size);
@@ -27,7 +27,7 @@ public final class Arrow {
     /**
      * From one place on the page to another.
      *
-     * @param size half the width of its head, page units
+     * @param size half the width of its head, page units, 0 or more
      */
     public void straight(double fromX, double fromY, double toX, double toY, double size) {
         double length = Math.hypot(toX - fromX, toY - fromY);

@@ -23,7 +23,7 @@ public final class Dimension {
         this.font = font;
     }
 
-    /** From one height on the page to another, the words to the right of it. */
+    /** From one height on the page to another, in any page units, the words to the right of it. */
     public void upright(double x, double from, double to, String measure) {
         g.setColor(ink);
         g.setStroke(new BasicStroke(0.9f));
@@ -40,7 +40,7 @@ public final class Dimension {
         }
     }
 
-    /** From one place across the page to another, the words below or above the middle of it. */
+    /** From one place across the page to another, in any page units, the words below or above the middle of it. */
     public void level(double from, double to, double y, boolean below, String measure) {
         g.setColor(ink);
         g.setStroke(new BasicStroke(0.9f));

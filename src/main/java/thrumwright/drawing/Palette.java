@@ -100,7 +100,7 @@ public record Palette(
         return new Color(level, level, level);
     }
 
-    /** How light a colour is, from 0 for black to 1 for white. */
+    /** How light a colour is: a share, from 0 for black to 1 for white. */
     public static double lightness(Color colour) {
         return (0.2126 * colour.getRed() + 0.7152 * colour.getGreen() + 0.0722 * colour.getBlue()) / 255;
     }
@@ -110,7 +110,7 @@ public record Palette(
         return coloured ? mixed(colour, paper, 0.6) : mixed(faint, paper, 0.85);
     }
 
-    /** So much of the way from one colour to another, 0 to 1. */
+    /** A colour that lies this share of the way from one to another, from 0 to 1. */
     public static Color mixed(Color from, Color to, double share) {
         return new Color(
                 channel(from.getRed(), to.getRed(), share),

@@ -9,7 +9,7 @@ public final class Spread {
 
     /**
      * Places in the same order, each as near to where it is wanted as the others allow: the sum of the squared ways is
-     * the least possible, but for the limits.
+     * the least possible, but for the limits. All are in the same unit.
      *
      * @param wanted in ascending order
      * @param apart the least distance between two
@@ -17,19 +17,19 @@ public final class Spread {
      * @param high the greatest place; if there isn't room for all, the last ones go beyond it
      */
     public static double[] apart(double[] wanted, double apart, double low, double high) {
-        Deque<Group> groups = new ArrayDeque<>();
+        Deque<Cluster> clusters = new ArrayDeque<>();
         for (int i = 0; i < wanted.length; i++) {
-            Group group = new Group(i, 1, wanted[i] - i * apart);
-            while (!groups.isEmpty() && groups.getLast().middle() >= group.middle()) {
-                group = groups.removeLast().joined(group);
+            Cluster cluster = new Cluster(i, 1, wanted[i] - i * apart);
+            while (!clusters.isEmpty() && clusters.getLast().middle() >= cluster.middle()) {
+                cluster = clusters.removeLast().joined(cluster);
             }
-            groups.addLast(group);
+            clusters.addLast(cluster);
         }
         double most = high - (wanted.length - 1) * apart;
         double[] placed = new double[wanted.length];
-        for (Group group : groups) {
-            double at = Math.max(low, Math.min(most, group.middle()));
-            for (int i = group.first(); i < group.first() + group.size(); i++) {
+        for (Cluster cluster : clusters) {
+            double at = Math.max(low, Math.min(most, cluster.middle()));
+            for (int i = cluster.first(); i < cluster.first() + cluster.size(); i++) {
                 placed[i] = at + i * apart;
             }
         }
@@ -41,10 +41,10 @@ public final class Spread {
      *
      * @param middle the mean of where they are wanted
      */
-    private record Group(int first, int size, double middle) {
-        Group joined(Group next) {
+    private record Cluster(int first, int size, double middle) {
+        Cluster joined(Cluster next) {
             int both = size + next.size;
-            return new Group(first, both, (middle * size + next.middle * next.size) / both);
+            return new Cluster(first, both, (middle * size + next.middle * next.size) / both);
         }
     }
 }

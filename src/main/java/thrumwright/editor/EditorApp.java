@@ -4,7 +4,6 @@ import java.awt.EventQueue;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import thrumwright.drawing.piece.PiecePicture;
 import thrumwright.editor.library.Library;
@@ -39,12 +38,11 @@ public final class EditorApp {
     }
 
     /** What is shown first, and what is to be said of it. */
-    private record First(Workroom.Work work, List<String> problems) {}
+    private record First(Workroom.ToOpen work, List<String> problems) {}
 
     /** Made by one event, filled by the next and shown by the one after, as each takes a while. */
     private static void begin(Workroom room, First first) {
-        Thread.setDefaultUncaughtExceptionHandler(
-                (thread, thrown) -> EventQueue.invokeLater(() -> sayWrong(room, thrown)));
+        Unexpected.toldIn(room);
         EditorWindow window = room.begin(first.work());
         EventQueue.invokeLater(() -> {
             room.finish(window, first.work());
@@ -56,27 +54,22 @@ public final class EditorApp {
     /** Where a file can't be read, the demo piece with the reason. */
     private static First first(Workroom room, Optional<Path> file) {
         List<String> problems = new ArrayList<>();
-        Workroom.Work work;
+        Workroom.ToOpen work;
         try {
             work = room.read(file);
         } catch (FileProblem e) {
             problems.add(e.getMessage());
             work = demo(room);
         }
-        room.library().problems().stream().findFirst().ifPresent(problems::add);
+        room.place().library().problems().stream().findFirst().ifPresent(problems::add);
         return new First(work, problems);
     }
 
-    private static Workroom.Work demo(Workroom room) {
+    private static Workroom.ToOpen demo(Workroom room) {
         try {
             return room.read(Optional.empty());
         } catch (FileProblem damaged) {
             throw new IllegalStateException("the demo piece is damaged", damaged);
         }
-    }
-
-    private static void sayWrong(Workroom room, Throwable thrown) {
-        String what = String.valueOf(thrown.getMessage());
-        room.windows().forEach(window -> window.problem(room.texts().say("message.inside", Map.of("what", what))));
     }
 }

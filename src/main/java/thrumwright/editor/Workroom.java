@@ -1,33 +1,29 @@
 package thrumwright.editor;
 
-import com.formdev.flatlaf.FlatLaf;
 import java.awt.EventQueue;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import thrumwright.drawing.Fonts;
 import thrumwright.editor.edit.Session;
 import thrumwright.editor.library.Library;
-import thrumwright.editor.look.Theme;
 import thrumwright.editor.settings.Settings;
-import thrumwright.editor.text.Texts;
+import thrumwright.editor.settings.Workplace;
 import thrumwright.editor.window.piece.EditorWindow;
+import thrumwright.editor.window.piece.OtherWindows;
+import thrumwright.editor.window.piece.PieceWindow;
 import thrumwright.store.BuiltIn;
 import thrumwright.store.ClassFile;
 import thrumwright.store.FileProblem;
+import thrumwright.store.FileSort;
 import thrumwright.store.PieceFile;
 import thrumwright.store.SafeFile;
 
-/** All windows that are open, and what they share. */
-public final class Workroom {
-    private final Settings settings;
-    private final Library library;
-    private final Texts texts;
-    private final Fonts fonts = Fonts.load();
+/** All windows of pieces that are open. */
+final class Workroom implements OtherWindows {
+    private final Workplace place;
     private final List<EditorWindow> windows = new ArrayList<>();
-    private Theme theme;
 
     Workroom(Settings settings, Library library) {
         this(settings, library, Locale.UK);
@@ -35,52 +31,16 @@ public final class Workroom {
 
     /** @param locale the language wanted; where there is no text in it, English */
     Workroom(Settings settings, Library library, Locale locale) {
-        this.settings = settings;
-        this.texts = Texts.of(locale);
-        this.library = library;
-        this.theme = settings.get("theme").flatMap(Workroom::named).orElse(Theme.LIGHT);
-        theme.apply(fonts);
+        this.place = new Workplace(settings, library, locale);
     }
 
-    private static Optional<Theme> named(String name) {
-        for (Theme known : Theme.values()) {
-            if (known.name().equals(name)) {
-                return Optional.of(known);
-            }
-        }
-        return Optional.empty();
-    }
-
-    public Settings settings() {
-        return settings;
-    }
-
-    public Texts texts() {
-        return texts;
-    }
-
-    public Fonts fonts() {
-        return fonts;
-    }
-
-    public Theme theme() {
-        return theme;
-    }
-
-    public Library library() {
-        return library;
-    }
-
-    public void setTheme(Theme other) {
-        theme = other;
-        settings.put("theme", other.name());
-        theme.apply(fonts);
-        FlatLaf.updateUI();
-        windows.forEach(EditorWindow::themeChanged);
+    /** What all windows share. */
+    Workplace place() {
+        return place;
     }
 
     /** A window for a file; for none, the demo piece, which is nowhere on file. */
-    public EditorWindow open(Optional<Path> file) throws FileProblem {
+    EditorWindow open(Optional<Path> file) throws FileProblem {
         return open(read(file));
     }
 
@@ -89,45 +49,45 @@ public final class Workroom {
      *
      * @param file a class that weaves the piece, and where it is
      */
-    public record Work(Session session, Optional<ClassFile> file, Optional<Path> path) {
-        public Work {
+    record ToOpen(Session session, Optional<ClassFile> file, Optional<Path> path) {
+        ToOpen {
             session.plan();
         }
     }
 
     /** As {@link #open(Optional)}, but without the window: what takes no component may be done beside the event thread. */
-    public Work read(Optional<Path> file) throws FileProblem {
+    ToOpen read(Optional<Path> file) throws FileProblem {
         if (file.isEmpty()) {
-            return new Work(new Session(demo(), file), Optional.empty(), file);
+            return new ToOpen(new Session(demo(), file), Optional.empty(), file);
         }
         Path path = file.get();
         String text = SafeFile.read(path);
-        Work read = ClassFile.isClass(text)
+        ToOpen read = FileSort.of(text) == FileSort.CLASS
                 ? ofClass(ClassFile.read(text, ClassFile.sourceFor(path)), path)
-                : new Work(new Session(PieceFile.read(text), file), Optional.empty(), file);
-        settings.used(path);
+                : new ToOpen(new Session(PieceFile.read(text), file), Optional.empty(), file);
+        place.settings().used(path);
         return read;
     }
 
-    private static Work ofClass(ClassFile file, Path path) {
-        return new Work(new Session(file.piece(), file.piecePath(path)), Optional.of(file), Optional.of(path));
+    private static ToOpen ofClass(ClassFile file, Path path) {
+        return new ToOpen(new Session(file.piece(), file.piecePath(path)), Optional.of(file), Optional.of(path));
     }
 
-    private EditorWindow open(Work work) {
+    private EditorWindow open(ToOpen work) {
         EditorWindow window = begin(work);
         finish(window, work);
         return window;
     }
 
     /** The window of a piece, still to be finished. */
-    EditorWindow begin(Work work) {
-        EditorWindow window = new EditorWindow(this, work.session());
+    EditorWindow begin(ToOpen work) {
+        EditorWindow window = new EditorWindow(place, this, work.session());
         windows.add(window);
         return window;
     }
 
     /** Fills a window; that of the piece's class, if it has one, comes up beside it. */
-    void finish(EditorWindow window, Work work) {
+    void finish(EditorWindow window, ToOpen work) {
         window.build();
         work.file()
                 .ifPresent(file -> EventQueue.invokeLater(
@@ -138,11 +98,12 @@ public final class Workroom {
         return PieceFile.read(BuiltIn.DEMO.text(BuiltIn.DEMO.names().get(0)));
     }
 
+    @Override
     public EditorWindow open(Session session) {
-        return open(new Work(session, Optional.empty(), Optional.empty()));
+        return open(new ToOpen(session, Optional.empty(), Optional.empty()));
     }
 
-    /** Closes one window after the other, as far as nobody wants to stay with what isn't saved. */
+    @Override
     public void closeAll() {
         for (EditorWindow window : windows()) {
             window.takeOver();
@@ -153,22 +114,29 @@ public final class Workroom {
         }
     }
 
-    public void closed(EditorWindow window) {
-        windows.remove(window);
+    @Override
+    public void closed(PieceWindow window) {
+        windows.removeIf(each -> each == window);
     }
 
-    /** The window in which a file is open already. */
-    public Optional<EditorWindow> showing(Path path) {
+    @Override
+    public Optional<PieceWindow> showing(Path path) {
         Path whole = path.toAbsolutePath();
         return windows.stream()
                 .filter(window -> window.session()
                         .path()
                         .filter(open -> open.toAbsolutePath().equals(whole))
                         .isPresent())
-                .findFirst();
+                .findFirst()
+                .map(PieceWindow.class::cast);
     }
 
-    public List<EditorWindow> windows() {
+    @Override
+    public int count() {
+        return windows.size();
+    }
+
+    List<EditorWindow> windows() {
         return List.copyOf(windows);
     }
 }

@@ -52,6 +52,7 @@ public final class Decimals {
     /**
      * The smallest multiple of {@code step} that isn't below {@code value}; a hair of rounding doesn't count.
      *
+     * @param value any finite number, in the unit of the step
      * @param step more than 0
      */
     public static double roundedUp(double value, double step) {

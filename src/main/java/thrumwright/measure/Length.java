@@ -1,6 +1,7 @@
 package thrumwright.measure;
 
 import java.util.Locale;
+import java.util.Map;
 import java.util.Objects;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -58,7 +59,7 @@ public final class Length implements Comparable<Length> {
         String text = Numbers.spaced(typed);
         String plain = Numbers.plain(text);
         if (plain.startsWith("-") || plain.startsWith("−")) {
-            throw new BadMeasure("“" + text + "” is less than nothing; a length is 0 or more.");
+            throw negative(text);
         }
         Matcher part = PART.matcher(plain);
         double sum = 0;
@@ -74,8 +75,7 @@ public final class Length implements Comparable<Length> {
             bare = part.group(4) == null;
             Unit unit = bare ? usual : Unit.spelt(part.group(4)).orElseThrow(() -> notALength(text));
             if (unit == null) {
-                throw new BadMeasure(
-                        "“" + Numbers.brief(text) + "” has no unit; write it like “12 mm”, “1.5 cm” or “1/2 in”.");
+                throw new BadMeasure("length.no-unit", Map.of("typed", Numbers.brief(text)));
             }
             if (last != null && (bare || unit.millimetres() >= last.millimetres())) {
                 throw notALength(text);
@@ -85,22 +85,25 @@ public final class Length implements Comparable<Length> {
             at = part.end();
         }
         if (last == null) {
-            throw new BadMeasure("There is no length here; write one like “12 mm”, “1.5 cm” or “1/2 in”.");
+            throw new BadMeasure("length.nothing", Map.of());
         }
         return checked(bare ? text + " " + last.symbol() : text, sum);
     }
 
     private static BadMeasure notALength(String text) {
-        return new BadMeasure(
-                "“" + Numbers.brief(text) + "” is not a length; write it like “12 mm”, “1.5 cm” or “1/2 in”.");
+        return new BadMeasure("length.not", Map.of("typed", Numbers.brief(text)));
+    }
+
+    private static BadMeasure negative(String text) {
+        return new BadMeasure("length.negative", Map.of("typed", text));
     }
 
     private static Length checked(String text, double millimetres) {
         if (!(millimetres >= 0)) {
-            throw new BadMeasure("“" + text + "” is less than nothing; a length is 0 or more.");
+            throw negative(text);
         }
         if (millimetres > MOST) {
-            throw new BadMeasure("“" + text + "” is more than a kilometre; check the unit.");
+            throw new BadMeasure("length.too-long", Map.of("typed", text));
         }
         return new Length(text, millimetres);
     }

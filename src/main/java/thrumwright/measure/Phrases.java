@@ -1,5 +1,6 @@
 package thrumwright.measure;
 
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -43,6 +44,13 @@ public final class Phrases {
      */
     public String say(String key, Map<String, ?> values) {
         return fill(bundle.getString(key), values);
+    }
+
+    /** The same for a phrase whose places may hold phrases. */
+    public String say(Phrase phrase) {
+        Map<String, Object> values = new HashMap<>(phrase.values());
+        values.replaceAll((place, value) -> value instanceof Phrase inner ? say(inner) : value);
+        return say(phrase.key(), values);
     }
 
     public String say(String key) {

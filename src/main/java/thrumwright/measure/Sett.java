@@ -1,5 +1,6 @@
 package thrumwright.measure;
 
+import java.util.Map;
 import java.util.Objects;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -37,7 +38,7 @@ public final class Sett {
         double over = over(match.group(2).strip(), text);
         double sett = ends / over;
         if (!(sett >= LEAST && sett <= MOST)) {
-            throw new BadMeasure("“" + text + "” is out of reach; a sett lies between 1/10 cm and 100/cm.");
+            throw new BadMeasure("sett.range", Map.of("typed", text));
         }
         return new Sett(text, sett);
     }
@@ -56,16 +57,15 @@ public final class Sett {
     }
 
     private static BadMeasure notASett(String text) {
-        return new BadMeasure(
-                "“" + Numbers.brief(text) + "” is not a sett; write it like “3/cm”, “8/in” or “30/10 cm”.");
+        return new BadMeasure("sett.not", Map.of("typed", Numbers.brief(text)));
     }
 
-    /** Ends per millimetre. */
+    /** Ends per mm, {@link #LEAST} to {@link #MOST}. */
     public double perMillimetre() {
         return endsPerMillimetre;
     }
 
-    /** From one warp end's middle to the next, in mm. */
+    /** From one warp end's middle to the next, mm, 0.1 to 100. */
     public double spacing() {
         return 1 / endsPerMillimetre;
     }

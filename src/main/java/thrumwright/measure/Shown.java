@@ -20,7 +20,7 @@ public record Shown(UnitSystem system, Locale locale) {
         this(system, Locale.getDefault(Locale.Category.FORMAT));
     }
 
-    /** A height or a depth: to the millimetre below 10 cm, or to the sixteenth of an inch. */
+    /** A height or a depth, mm: to the millimetre below 10 cm, or to the sixteenth of an inch. */
     public String height(double mm) {
         if (system == UnitSystem.INCHES) {
             return inches(mm, 16);
@@ -29,7 +29,7 @@ public record Shown(UnitSystem system, Locale locale) {
     }
 
     /**
-     * A length to cut: in centimetres or in inches however long, so that the lengths of a list can be compared at a glance;
+     * A length to cut, mm, 0 or more: in centimetres or in inches however long, so that the lengths of a list can be compared at a glance;
      * long ones to whole ones. Never shown shorter than it is, but for a hundredth of a millimetre.
      */
     public String cut(double mm) {
@@ -45,21 +45,21 @@ public record Shown(UnitSystem system, Locale locale) {
         return (long) Math.ceil(value - 1e-2 / 25.4);
     }
 
-    /** A total to buy: metres, or yards. */
+    /** A total to buy, mm, 0 or more: metres, or yards. */
     public String total(double mm) {
         return system == UnitSystem.INCHES
                 ? decimals(mm / Unit.YARD.millimetres(), 1) + " yd"
                 : decimals(mm / 1000, 1) + " m";
     }
 
-    /** A length that must not be rounded away: to a hundredth of a millimetre, or a thousandth of an inch. */
+    /** A length, mm, that must not be rounded away: to a hundredth of a millimetre, or a thousandth of an inch. */
     public String fine(double mm) {
         return system == UnitSystem.INCHES
                 ? decimals(mm / Unit.INCH.millimetres(), 3) + " in"
                 : decimals(mm, 2) + " mm";
     }
 
-    /** A mass in grams, shown in grams or ounces. */
+    /** A mass, g, 0 or more, shown in grams or ounces. */
     public String mass(double grams) {
         if (system == UnitSystem.INCHES) {
             double ounces = grams / GRAMS_PER_OUNCE;
@@ -68,12 +68,12 @@ public record Shown(UnitSystem system, Locale locale) {
         return decimals(grams, grams < 10 ? 1 : 0) + " g";
     }
 
-    /** A number of halves: {@code 3}, {@code 3½}, {@code ½}. */
+    /** Any finite number, without a unit, to the nearest half: {@code 3}, {@code 3½}, {@code ½}. */
     public String halves(double value) {
         return mixed(Math.round(value * 2), 2);
     }
 
-    /** A plain number with at most {@code places} decimals. */
+    /** Any finite number, without a unit, with at most {@code places} decimals. */
     public String decimals(double value, int places) {
         return Decimals.plain(value, places, locale);
     }

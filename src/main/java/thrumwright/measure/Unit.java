@@ -32,7 +32,7 @@ public enum Unit {
         return symbol;
     }
 
-    /** How many millimetres one of this unit is. */
+    /** How long one of this unit is, mm, 1 to 1000. */
     public double millimetres() {
         return millimetres;
     }

@@ -113,7 +113,7 @@ public final class ClassLayout {
             List<List<String>> rows = cuts.lines().stream()
                     .map(line -> List.of(line.count() + " ×", line.length(), line.whom()))
                     .toList();
-            table(opening, names, rows, columns, TableRowPart.Kind.TICKED);
+            table(opening, names, rows, columns, TableRowPart.RowKind.TICKED);
             opening = new ArrayList<>();
         }
     }
@@ -136,8 +136,8 @@ public final class ClassLayout {
             List<String> names,
             List<List<String>> rows,
             TableRowPart.Columns columns,
-            TableRowPart.Kind kind) {
-        Part head = new TableRowPart(names, columns, TableRowPart.Kind.HEAD, type, palette);
+            TableRowPart.RowKind kind) {
+        Part head = new TableRowPart(names, columns, TableRowPart.RowKind.HEAD, type, palette);
         List<Part> together = new ArrayList<>(opening);
         together.add(head);
         for (List<String> cells : rows) {
@@ -169,7 +169,7 @@ public final class ClassLayout {
                     sheet.looms().stream().map(row -> picked(row, shown)).toList(),
                     new TableRowPart.Columns(
                             0, shown.stream().map(this::loomColumn).toList(), 2),
-                    TableRowPart.Kind.PLAIN);
+                    TableRowPart.RowKind.PLAIN);
         } while (done < sheet.columns().size());
     }
 
@@ -183,7 +183,7 @@ public final class ClassLayout {
 
     /** As wide as a column's widest text, but not so wide that few others fit beside it. */
     private double natural(List<String> names, List<List<String>> rows, int column, boolean strong) {
-        Font font = TableRowPart.font(TableRowPart.Kind.PLAIN, strong, type);
+        Font font = TableRowPart.font(TableRowPart.RowKind.PLAIN, strong, type);
         double widest = Stream.of(names.get(column).split(" "))
                 .mapToDouble(word -> TextPart.width(word, type.small()))
                 .max()

@@ -1,8 +1,7 @@
 package thrumwright.output;
 
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
+import java.io.OutputStream;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.Supplier;
@@ -30,17 +29,17 @@ public record ClassSheets(ClassPlan plan, SheetLook look, Supplier<Fonts> fonts,
      * Everything in one file, or for a {@linkplain SheetForm#paged() paged} form in pages numbered through.
      *
      * @param name of the file, or for a paged form what the names of its pages begin with
-     * @param dpi dots per inch of PNG pages
+     * @param dpi dots per inch (25.4 mm) of PNG pages, 20 or more
      * @param progress is told of every sheet
      * @throws Stopped if the work is asked to stop
      * @throws IOException if the sheets can't be put into that form
      * @throws E as {@code files} does
      */
     public <E extends Exception> void together(
-            SheetForm form, String name, double dpi, Progress progress, SheetWriter.Files<E> files)
+            SheetForm form, String name, double dpi, Progress progress, SheetFiles.Taker<E> files)
             throws IOException, E {
         switch (form) {
-            case PDF -> files.take(name, pdf(progress));
+            case PDF -> files.take(name, out -> pdf(progress, out));
             case PNG, SVG -> {
                 ClassPages pages = pages(fonts.get());
                 int page = 0;
@@ -50,7 +49,8 @@ public record ClassSheets(ClassPlan plan, SheetLook look, Supplier<Fonts> fonts,
                 }
                 progress.reached(pages.count(), pages.count());
             }
-            case HTML -> files.take(name, bytes(ClassHtml.of(plan, fonts.get(), palette(), locale, progress)));
+            case HTML ->
+                files.take(name, SheetFiles.text(ClassHtml.of(plan, fonts.get(), palette(), locale, progress)));
             case TEXT -> {
                 StringBuilder text = new StringBuilder();
                 for (int i = 0; i < count(); i++) {
@@ -58,7 +58,7 @@ public record ClassSheets(ClassPlan plan, SheetLook look, Supplier<Fonts> fonts,
                     text.append(i == 0 ? "" : "\n\n").append(text(i));
                 }
                 progress.reached(count(), count());
-                files.take(name, bytes(text.toString()));
+                files.take(name, SheetFiles.text(text.toString()));
             }
         }
     }
@@ -67,23 +67,27 @@ public record ClassSheets(ClassPlan plan, SheetLook look, Supplier<Fonts> fonts,
      * A file for the lists and one for each loom, or for a paged form one for each of their pages.
      *
      * @param name what the names of all files begin with, with or without the form's ending
-     * @param dpi dots per inch of PNG pages
+     * @param dpi dots per inch (25.4 mm) of PNG pages, 20 or more
      * @param progress is told of every sheet
      * @throws Stopped if the work is asked to stop
      * @throws IOException if the sheets can't be put into that form
      * @throws E as {@code files} does
      */
     public <E extends Exception> void each(
-            SheetForm form, String name, double dpi, Progress progress, SheetWriter.Files<E> files)
+            SheetForm form, String name, double dpi, Progress progress, SheetFiles.Taker<E> files)
             throws IOException, E {
         List<String> names = names(form, name);
         for (int i = 0; i < count(); i++) {
             progress.reached(i, count());
             switch (form) {
-                case PDF -> files.take(names.get(i), pdf(i));
+                case PDF -> {
+                    SheetPages sheet = pages(fonts.get()).sheet(i);
+                    files.take(names.get(i), out -> PdfFile.write(sheet, fonts.get(), out));
+                }
                 case PNG, SVG -> pages(pages(fonts.get()).sheet(i), form, names.get(i), 0, dpi, files);
-                case HTML -> files.take(names.get(i), bytes(ClassHtml.one(plan, i, fonts.get(), palette(), locale)));
-                case TEXT -> files.take(names.get(i), bytes(text(i)));
+                case HTML ->
+                    files.take(names.get(i), SheetFiles.text(ClassHtml.one(plan, i, fonts.get(), palette(), locale)));
+                case TEXT -> files.take(names.get(i), SheetFiles.text(text(i)));
             }
         }
         progress.reached(count(), count());
@@ -110,27 +114,18 @@ public record ClassSheets(ClassPlan plan, SheetLook look, Supplier<Fonts> fonts,
         return new ClassPages(plan, look.setup(), loaded, palette(), locale);
     }
 
-    private byte[] pdf(Progress progress) throws IOException {
+    private void pdf(Progress progress, OutputStream out) throws IOException {
         Fonts loaded = fonts.get();
         ClassPages pages = pages(loaded);
-        ByteArrayOutputStream out = new ByteArrayOutputStream();
         PdfFile.write(pages.title(), pages, loaded, out, progress);
-        return out.toByteArray();
-    }
-
-    private byte[] pdf(int index) throws IOException {
-        Fonts loaded = fonts.get();
-        ByteArrayOutputStream out = new ByteArrayOutputStream();
-        PdfFile.write(pages(loaded).sheet(index), loaded, out);
-        return out.toByteArray();
     }
 
     /** Writes all pages of a sheet, the first under the number after {@code before}; gives the last number. */
     private <E extends Exception> int pages(
-            SheetPages sheet, SheetForm form, String name, int before, double dpi, SheetWriter.Files<E> files)
+            SheetPages sheet, SheetForm form, String name, int before, double dpi, SheetFiles.Taker<E> files)
             throws IOException, E {
         for (int page = 0; page < sheet.count(); page++) {
-            files.take(form.pageName(name, before + page), SheetWriter.page(sheet, page, form, dpi));
+            files.take(form.pageName(name, before + page), SheetFiles.page(sheet, page, form, dpi));
         }
         return before + sheet.count();
     }
@@ -142,9 +137,5 @@ public record ClassSheets(ClassPlan plan, SheetLook look, Supplier<Fonts> fonts,
         String name = plan.set().members().get(index - 1).name();
         return PlainText.of(
                 StepSheet.of(plan.plans().get(index - 1), name, locale), Phrases.of("thrumwright.sheet.steps", locale));
-    }
-
-    private static byte[] bytes(String text) {
-        return text.getBytes(StandardCharsets.UTF_8);
     }
 }

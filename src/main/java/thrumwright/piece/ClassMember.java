@@ -1,5 +1,6 @@
 package thrumwright.piece;
 
+import java.util.Map;
 import java.util.Optional;
 import thrumwright.measure.BadMeasure;
 import thrumwright.measure.Length;
@@ -52,8 +53,7 @@ public record ClassMember(
 
     private static void checkName(String name) {
         if (name.length() > LONGEST_NAME) {
-            throw new BadMeasure(
-                    "A name has at most " + LONGEST_NAME + " letters here, not " + name.length() + "; shorten it.");
+            throw new BadMeasure("class.name", Map.of("most", LONGEST_NAME, "count", name.length()));
         }
     }
 
@@ -78,33 +78,23 @@ public record ClassMember(
      * @throws IllegalArgumentException if that can't be; the message is for the user
      */
     public Piece on(Piece piece) {
-        // on another warp the cloth was not measured
+        Warp usual = piece.warp();
         Warp warp = width.isEmpty() && sett.isEmpty()
-                ? piece.warp()
-                : new Warp(
-                        width.orElse(piece.warp().width()),
-                        sett.orElse(piece.warp().sett()),
-                        piece.warp().yarnId());
+                ? usual
+                : usual.resized(width.orElse(usual.width()), sett.orElse(usual.sett()));
         Design design = piece.design();
-        Design own = new Design(
-                design.height(),
-                firstYarnId.orElse(design.firstYarnId()),
-                lastYarnId.orElse(design.lastYarnId()),
-                design.lastShed(),
-                design.lastSide(),
-                design.relaxing());
+        Design own = design.withFirstYarn(firstYarnId.orElse(design.firstYarnId()))
+                .withLastYarn(lastYarnId.orElse(design.lastYarnId()));
         return piece.withWarp(warp).withDesign(own).withLoom(loom(piece, warp));
     }
 
     private Loom loom(Piece piece, Warp warp) {
         Loom usual = piece.loom();
-        return new Loom(
-                loom.orElse(usual.name()),
-                open.orElse(usual.open()),
-                posts.map(Posts::uprights).orElseGet(() -> usual.uprights().map(beside -> moved(beside, piece, warp))),
-                usual.clearance(),
-                usual.workingRoom(),
-                warpPerEnd.orElseGet(() -> warpPerEnd(piece)));
+        return usual.withName(loom.orElse(usual.name()))
+                .withOpen(open.orElse(usual.open()))
+                .withUprights(posts.map(Posts::uprights)
+                        .orElseGet(() -> usual.uprights().map(beside -> moved(beside, piece, warp))))
+                .withWarpPerEnd(warpPerEnd.orElseGet(() -> warpPerEnd(piece)));
     }
 
     /** Posts stay where they are: a narrower warp leaves a wider gap on both sides. */
@@ -114,9 +104,7 @@ public record ClassMember(
             return usual;
         }
         if (wider > usual.gap().mm() + 1e-6) {
-            throw new BadMeasure(
-                    "A warp of " + warp.width() + " doesn't fit between the posts of the piece's loom. Give "
-                            + "this loom's own posts, or say that it has none.");
+            throw new BadMeasure("class.posts", Map.of("width", warp.width()));
         }
         return new Loom.Uprights(
                 usual.diameter(), inUsualUnit(Math.max(0, usual.gap().mm() - wider), piece));

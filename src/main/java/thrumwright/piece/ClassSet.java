@@ -2,6 +2,7 @@ package thrumwright.piece;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -27,11 +28,10 @@ public record ClassSet(String title, Piece piece, List<Yarn> yarns, List<ClassMe
         yarns = List.copyOf(yarns);
         members = List.copyOf(members);
         if (title.length() > ClassMember.LONGEST_NAME) {
-            throw new BadMeasure("A class's title has at most " + ClassMember.LONGEST_NAME + " letters, not "
-                    + title.length() + "; shorten it.");
+            throw new BadMeasure("class.title", Map.of("most", ClassMember.LONGEST_NAME, "count", title.length()));
         }
         if (members.isEmpty() || members.size() > MOST_MEMBERS) {
-            throw new BadMeasure("A class has 1 to " + MOST_MEMBERS + " looms, not " + members.size() + ".");
+            throw new BadMeasure("class.members", Map.of("most", MOST_MEMBERS, "count", members.size()));
         }
         Piece whole = together(piece, yarns);
         members.forEach(member -> member.on(whole));

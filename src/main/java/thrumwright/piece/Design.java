@@ -1,5 +1,6 @@
 package thrumwright.piece;
 
+import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import thrumwright.block.Shed;
@@ -30,15 +31,40 @@ public record Design(
         Objects.requireNonNull(lastShed);
         Objects.requireNonNull(lastSide);
         if (!(height.mm() > 0 && height.mm() <= 20_000)) {
-            throw new BadMeasure("A design is higher than 0 and at most 20 m, not “" + height + "”.");
+            throw new BadMeasure("design.height", Map.of("height", height));
         }
         if (!(relaxing >= 0 && relaxing <= 0.5)) {
-            throw new BadMeasure("Relaxing lies between 0 % and 50 %.");
+            throw new BadMeasure("design.relaxing", Map.of());
         }
     }
 
     /** Its height on the loom, mm: as much more as it will relax. */
     public double heightOnLoom() {
         return height.mm() * (1 + relaxing);
+    }
+
+    public Design withHeight(Length other) {
+        return new Design(other, firstYarnId, lastYarnId, lastShed, lastSide, relaxing);
+    }
+
+    public Design withFirstYarn(String other) {
+        return new Design(height, other, lastYarnId, lastShed, lastSide, relaxing);
+    }
+
+    public Design withLastYarn(String other) {
+        return new Design(height, firstYarnId, other, lastShed, lastSide, relaxing);
+    }
+
+    public Design withLastShed(Optional<Shed> other) {
+        return new Design(height, firstYarnId, lastYarnId, other, lastSide, relaxing);
+    }
+
+    public Design withLastSide(Optional<Side> other) {
+        return new Design(height, firstYarnId, lastYarnId, lastShed, other, relaxing);
+    }
+
+    /** @param other share, 0 to 0.5 */
+    public Design withRelaxing(double other) {
+        return new Design(height, firstYarnId, lastYarnId, lastShed, lastSide, other);
     }
 }

@@ -10,7 +10,6 @@ import java.util.Set;
 import java.util.function.UnaryOperator;
 import java.util.stream.IntStream;
 import thrumwright.block.Block;
-import thrumwright.block.EdgeFinish;
 import thrumwright.block.OwnWords;
 import thrumwright.block.YarnBlock;
 
@@ -67,7 +66,7 @@ public record End(List<Block> blocks) {
 
     /** Every block free to go on from the row before it. */
     public End unforced() {
-        return map(block -> block instanceof YarnBlock yarn ? yarn.unforced() : block);
+        return map(block -> block.woven().<Block>map(YarnBlock::unforced).orElse(block));
     }
 
     public End without(Collection<String> ids) {
@@ -93,7 +92,7 @@ public record End(List<Block> blocks) {
      */
     End withFinishesAtTheEdge(Place place) {
         List<Block> finishes =
-                blocks.stream().filter(EdgeFinish.class::isInstance).toList();
+                blocks.stream().filter(block -> block.finish().isPresent()).toList();
         if (finishes.isEmpty()) {
             return this;
         }
@@ -105,8 +104,7 @@ public record End(List<Block> blocks) {
 
     private static int edge(List<Block> blocks, Place place) {
         List<Integer> staying = IntStream.range(0, blocks.size())
-                .filter(i ->
-                        blocks.get(i) instanceof YarnBlock yarn && !yarn.use().comesOut())
+                .filter(i -> blocks.get(i).woven().isPresent() && !blocks.get(i).comesOut())
                 .boxed()
                 .toList();
         if (place == Place.START) {

@@ -1,5 +1,6 @@
 package thrumwright.piece;
 
+import java.util.Map;
 import java.util.Objects;
 import thrumwright.measure.BadMeasure;
 import thrumwright.measure.Length;
@@ -39,19 +40,19 @@ public record Habits(
         Objects.requireNonNull(units);
         Objects.requireNonNull(widthsOf);
         if (tail.mm() > 5000 || tie.mm() > 5000) {
-            throw new BadMeasure("Tails and ties are at most 5 m long.");
+            throw new BadMeasure("habits.tails", Map.of());
         }
         if (!(step.mm() >= 0.1 && step.mm() <= 1000)) {
-            throw new BadMeasure("Cuts are rounded to a step between 0.1 mm and 1 m, not “" + step + "”.");
+            throw new BadMeasure("habits.step", Map.of("step", step));
         }
         if (!(ease >= 0 && ease <= 1)) {
-            throw new BadMeasure("Ease lies between 0 % and 100 %.");
+            throw new BadMeasure("habits.ease", Map.of());
         }
         if (!(handful.mm() >= 200 && handful.mm() <= 100_000)) {
-            throw new BadMeasure("A butterfly holds 20 cm to 100 m, not “" + handful + "”.");
+            throw new BadMeasure("habits.butterfly", Map.of("length", handful));
         }
         if (!(overlap.mm() <= handful.mm() / 2)) {
-            throw new BadMeasure("Butterflies overlap by less than half their length, not “" + overlap + "”.");
+            throw new BadMeasure("habits.overlap", Map.of("overlap", overlap));
         }
     }
 
@@ -68,5 +69,38 @@ public record Habits(
                 0.03,
                 inches ? Length.of(4.5, Unit.YARD) : Length.of(4, Unit.METRE),
                 inches ? Length.of(2, Unit.INCH) : Length.of(5, Unit.CENTIMETRE));
+    }
+
+    public Habits withUnits(UnitSystem other) {
+        return new Habits(other, widthsOf, step, tail, tie, ease, handful, overlap);
+    }
+
+    public Habits withWidthsOf(WidthsOf other) {
+        return new Habits(units, other, step, tail, tie, ease, handful, overlap);
+    }
+
+    public Habits withStep(Length other) {
+        return new Habits(units, widthsOf, other, tail, tie, ease, handful, overlap);
+    }
+
+    public Habits withTail(Length other) {
+        return new Habits(units, widthsOf, step, other, tie, ease, handful, overlap);
+    }
+
+    public Habits withTie(Length other) {
+        return new Habits(units, widthsOf, step, tail, other, ease, handful, overlap);
+    }
+
+    /** @param other share, 0 to 1 */
+    public Habits withEase(double other) {
+        return new Habits(units, widthsOf, step, tail, tie, other, handful, overlap);
+    }
+
+    public Habits withHandful(Length other) {
+        return new Habits(units, widthsOf, step, tail, tie, ease, other, overlap);
+    }
+
+    public Habits withOverlap(Length other) {
+        return new Habits(units, widthsOf, step, tail, tie, ease, handful, other);
     }
 }

@@ -1,5 +1,6 @@
 package thrumwright.piece;
 
+import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import thrumwright.block.Posts;
@@ -32,10 +33,10 @@ public record Loom(
     public record Uprights(Length diameter, Length gap) {
         public Uprights {
             if (gap.mm() > 2000) {
-                throw new BadMeasure("A post stands at most 2 m from the warp, not “" + gap + "”.");
+                throw new BadMeasure("posts.gap", Map.of("gap", gap));
             }
             if (!(diameter.mm() > 0 && diameter.mm() <= 500)) {
-                throw new BadMeasure("A post is thicker than 0 and at most 50 cm, not “" + diameter + "”.");
+                throw new BadMeasure("posts.diameter", Map.of("diameter", diameter));
             }
         }
 
@@ -47,23 +48,47 @@ public record Loom(
     public Loom {
         Objects.requireNonNull(name);
         Objects.requireNonNull(uprights);
-        checkFree(clearance, "below the start");
-        checkFree(workingRoom, "above the top");
+        checkFree(clearance, "loom.clearance");
+        checkFree(workingRoom, "loom.working-room");
         if (!(open.mm() >= 10 && open.mm() <= 20_000)) {
-            throw new BadMeasure("A loom's open height lies between 1 cm and 20 m, not “" + open + "”.");
+            throw new BadMeasure("loom.open", Map.of("open", open));
         }
         if (!(warpPerEnd.mm() > 0 && warpPerEnd.mm() <= 100_000)) {
-            throw new BadMeasure("A warp end is longer than 0 and at most 100 m, not “" + warpPerEnd + "”.");
+            throw new BadMeasure("loom.warp-per-end", Map.of("length", warpPerEnd));
         }
     }
 
-    private static void checkFree(Length free, String where) {
+    private static void checkFree(Length free, String key) {
         if (free.mm() > 20_000) {
-            throw new BadMeasure("At most 20 m of warp stay free " + where + ", not “" + free + "”.");
+            throw new BadMeasure(key, Map.of("free", free));
         }
     }
 
     public Optional<Posts> posts() {
         return uprights.map(Uprights::posts);
+    }
+
+    public Loom withName(String other) {
+        return new Loom(other, open, uprights, clearance, workingRoom, warpPerEnd);
+    }
+
+    public Loom withOpen(Length other) {
+        return new Loom(name, other, uprights, clearance, workingRoom, warpPerEnd);
+    }
+
+    public Loom withUprights(Optional<Uprights> other) {
+        return new Loom(name, open, other, clearance, workingRoom, warpPerEnd);
+    }
+
+    public Loom withClearance(Length other) {
+        return new Loom(name, open, uprights, other, workingRoom, warpPerEnd);
+    }
+
+    public Loom withWorkingRoom(Length other) {
+        return new Loom(name, open, uprights, clearance, other, warpPerEnd);
+    }
+
+    public Loom withWarpPerEnd(Length other) {
+        return new Loom(name, open, uprights, clearance, workingRoom, other);
     }
 }

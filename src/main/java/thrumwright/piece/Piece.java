@@ -3,6 +3,7 @@ package thrumwright.piece;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
@@ -12,6 +13,7 @@ import thrumwright.block.MaterialRole;
 import thrumwright.block.Posts;
 import thrumwright.block.Setting;
 import thrumwright.block.TakesYarn;
+import thrumwright.measure.Refused;
 import thrumwright.measure.Shown;
 import thrumwright.yarn.Yarn;
 
@@ -55,12 +57,12 @@ public record Piece(
         Set<String> ids = new HashSet<>();
         for (Yarn yarn : yarns) {
             if (!ids.add(yarn.id())) {
-                throw new IllegalArgumentException("There are two yarns with the id “" + yarn.id() + "”.");
+                throw new Refused("yarns.twice", Map.of("id", yarn.id()));
             }
         }
         for (String used : usedYarns(warp, cordId, wasteId, design, start, top)) {
             if (!ids.contains(used)) {
-                throw new IllegalArgumentException("There is no yarn with the id “" + used + "” among the yarns.");
+                throw new Refused("yarns.missing", Map.of("id", used));
             }
         }
     }
@@ -76,13 +78,21 @@ public record Piece(
     }
 
     private static List<String> ownYarns(End end) {
-        List<String> own = new ArrayList<>();
-        for (Block block : end.blocks()) {
-            if (block instanceof TakesYarn yarnBlock && yarnBlock.use().material() instanceof Material.Own material) {
-                own.add(material.yarnId());
-            }
-        }
-        return own;
+        return end.blocks().stream().flatMap(block -> block.ownYarn().stream()).toList();
+    }
+
+    /** Whether a block is worked with a yarn of its own that this piece doesn't have. */
+    public boolean lacksYarn(Block block) {
+        return block.ownYarn()
+                .filter(id -> yarns.stream().noneMatch(yarn -> yarn.id().equals(id)))
+                .isPresent();
+    }
+
+    /** The same block for this piece: a yarn that the piece doesn't have gives way to the stripe's. */
+    public Block fitted(Block block) {
+        return lacksYarn(block)
+                ? block.takesYarn().orElseThrow().withMaterial(new Material.Part(MaterialRole.WEFT))
+                : block;
     }
 
     /** @throws IllegalArgumentException if there is none */
@@ -90,7 +100,7 @@ public record Piece(
         return yarns.stream()
                 .filter(yarn -> yarn.id().equals(id))
                 .findFirst()
-                .orElseThrow(() -> new IllegalArgumentException("There is no yarn with the id “" + id + "”."));
+                .orElseThrow(() -> new Refused("yarns.none", Map.of("id", id)));
     }
 
     public Yarn warpYarn() {

@@ -2,18 +2,12 @@ package thrumwright.piece;
 
 import java.text.Normalizer;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
-import java.util.Set;
 import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import thrumwright.block.EdgeFinish;
 import thrumwright.block.HemFold;
-import thrumwright.block.Support;
-import thrumwright.measure.Phrases;
 
 /**
  * What a weaver looks for among the structures, in a few words. Every word must be found, or one that means the same; the
@@ -21,47 +15,38 @@ import thrumwright.measure.Phrases;
  * and a last s make no difference.
  */
 final class Sought {
-    private static final Phrases WORDS = Phrases.of("thrumwright.piece.search", Locale.UK);
-    private static final Set<String> LITTLE = Set.of(WORDS.say("little-words").split(" "));
-    private static final List<String> NONE = List.of(WORDS.say("none-words").split(" "));
-    private static final List<String> PHRASES = List.of(WORDS.say("phrases").split(", *"));
-    private static final Map<String, List<String>> ALIKE = alike(WORDS.say("alike"));
-
-    /** “No fringe”, “without a hem or fringe”. */
-    private static final Pattern WITHOUT = Pattern.compile(
-            "\\b(?:" + String.join("|", NONE) + ")((?: (?:a|an|any|the))? \\p{L}+(?: (?:or|nor) \\p{L}+)*)");
-
-    /** “Hemless”, “fringe-free”. */
-    private static final Pattern LESS =
-            Pattern.compile("\\b(\\p{L}+?)(?:less\\b|-free\\b| free$)", Pattern.CASE_INSENSITIVE);
-
+    private final SearchWords language;
     private final List<String> words;
     private final List<String> lacking;
 
-    private Sought(List<String> words, List<String> lacking) {
+    private Sought(SearchWords language, List<String> words, List<String> lacking) {
+        this.language = language;
         this.words = words;
         this.lacking = lacking;
     }
 
-    static Sought of(String typed) {
-        Said said = Said.of(plain(LESS.matcher(typed.strip()).replaceAll("no $1")));
-        return new Sought(words(said.there()), words(said.lacking()));
+    static Sought of(String typed, SearchWords language) {
+        String apart = language.less()
+                .matcher(typed.strip())
+                .replaceAll(language.none().get(0) + " $1");
+        Said said = Said.of(plain(apart), language);
+        return new Sought(language, words(said.there(), language), words(said.lacking(), language));
     }
 
     boolean answeredBy(Structure structure) {
-        Said said = Said.of(text(structure));
+        Said said = Said.of(text(structure), language);
         return words.stream().allMatch(word -> found(word, said.there()) || saysNone(word, said))
                 && lacking.stream().allMatch(word -> found(word, said.lacking()));
     }
 
     /** “No” by itself, or its beginning, while one goes on typing. */
-    private static boolean saysNone(String word, Said said) {
-        return !said.lacking().isEmpty() && NONE.stream().anyMatch(none -> none.startsWith(word));
+    private boolean saysNone(String word, Said said) {
+        return !said.lacking().isEmpty() && language.none().stream().anyMatch(none -> none.startsWith(word));
     }
 
-    private static boolean found(String word, String text) {
+    private boolean found(String word, String text) {
         return begins(text, word)
-                || ALIKE.entrySet().stream()
+                || language.alike().entrySet().stream()
                         .filter(alike -> means(word, alike.getKey()))
                         .flatMap(alike -> alike.getValue().stream())
                         .anyMatch(other -> begins(text, other));
@@ -77,20 +62,25 @@ final class Sought {
     }
 
     /** The words that count, and phrases that stay together; without the last s of those that aren't short. */
-    private static List<String> words(String text) {
+    private static List<String> words(String text, SearchWords language) {
         List<String> words = new ArrayList<>();
         String rest = text;
-        for (String phrase : PHRASES) {
+        for (String phrase : language.phrases()) {
             if (rest.contains(" " + phrase)) {
                 words.add(phrase);
                 rest = rest.replace(" " + phrase, " ");
             }
         }
         Stream.of(rest.strip().split("[ .]+"))
-                .filter(word -> !word.isEmpty() && !LITTLE.contains(word))
-                .map(word -> word.length() > 3 && word.endsWith("s") ? word.substring(0, word.length() - 1) : word)
+                .filter(word -> !word.isEmpty() && !language.little().contains(word))
+                .map(word -> singular(word, language.plural()))
                 .forEach(words::add);
         return words;
+    }
+
+    private static String singular(String word, String plural) {
+        boolean many = word.length() > 3 && word.endsWith(plural);
+        return many ? word.substring(0, word.length() - plural.length()) : word;
     }
 
     /** Small letters and digits with single spaces between; full stops keep apart what doesn't belong together. */
@@ -101,57 +91,44 @@ final class Sought {
         return letters.replaceAll("[.,;:!?()]+", " . ").replaceAll("[^\\p{L}\\p{N}.]+", " ");
     }
 
-    private static String text(Structure structure) {
+    private String text(Structure structure) {
         List<String> texts = new ArrayList<>(List.of(structure.name(), structure.use(), structure.needs()));
         texts.addAll(structure.goodFor());
-        structure
-                .difficulty()
-                .ifPresent(difficulty -> texts.add(difficulty.name().replace('_', ' ')));
+        structure.difficulty().ifPresent(difficulty -> texts.add(language.fact(key(difficulty))));
         String told = " " + plain(String.join(" . ", texts));
         List<String> facts = facts(structure.end());
-        facts.removeIf(fact -> told.contains(" " + fact.replace("no ", "")));
+        String none = language.none().get(0) + " ";
+        facts.removeIf(fact -> told.contains(" " + fact.replace(none, "")));
         return told + " . " + String.join(" . ", facts);
     }
 
     /** What its stack says by itself, for structures whose texts are silent about it. */
-    private static List<String> facts(End end) {
+    private List<String> facts(End end) {
         List<String> facts = new ArrayList<>();
-        boolean fringe = end.blocks().stream().anyMatch(block -> block instanceof EdgeFinish finish && finish.hangs());
-        facts.add(fringe ? "fringe" : "no fringe");
+        boolean fringe = end.blocks().stream()
+                .anyMatch(block -> block.finish().filter(EdgeFinish::hangs).isPresent());
+        facts.add(fringe ? language.fact("fringe") : language.lacking("fringe"));
         List<HemFold> folds = end.blocks().stream()
                 .filter(HemFold.class::isInstance)
                 .map(HemFold.class::cast)
                 .toList();
-        facts.add(folds.isEmpty() ? "no hem" : "hem");
+        facts.add(folds.isEmpty() ? language.lacking("hem") : language.fact("hem"));
         folds.stream()
                 .flatMap(fold -> fold.support().stream())
-                .map(Sought::named)
+                .map(support -> language.fact(key(support.kind())))
                 .forEach(facts::add);
         return facts;
     }
 
-    private static String named(Support support) {
-        return switch (support.kind()) {
-            case BAR -> "bar";
-            case SLAT -> "slat";
-            case STRIP -> "strip";
-        };
-    }
-
-    private static Map<String, List<String>> alike(String told) {
-        Map<String, List<String>> alike = new LinkedHashMap<>();
-        for (String each : told.split("; *")) {
-            String[] parts = each.split(": *");
-            alike.put(parts[0], List.of(parts[1].split(", *")));
-        }
-        return alike;
+    private static String key(Enum<?> value) {
+        return value.name().toLowerCase(Locale.ROOT).replace('_', '-');
     }
 
     /** A text parted into what it says there is and what it says there isn't; either begins with a space. */
     private record Said(String there, String lacking) {
-        static Said of(String plain) {
+        static Said of(String plain, SearchWords language) {
             String text = " " + plain;
-            Matcher without = WITHOUT.matcher(text);
+            Matcher without = language.without().matcher(text);
             StringBuilder lacking = new StringBuilder();
             without.results().forEach(each -> lacking.append(each.group(1)));
             return new Said(without.replaceAll(" . "), lacking.toString());

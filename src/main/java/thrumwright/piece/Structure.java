@@ -4,13 +4,11 @@ import java.text.Normalizer;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
-import thrumwright.block.Block;
-import thrumwright.block.Material;
-import thrumwright.block.MaterialRole;
-import thrumwright.block.TakesYarn;
+import thrumwright.measure.Refused;
 
 /**
  * A way to begin a piece: a stack of blocks for any piece's start.
@@ -40,7 +38,7 @@ public record Structure(
         Objects.requireNonNull(source);
         Objects.requireNonNull(end);
         if (!id.matches("[a-z0-9-]{1,60}")) {
-            throw new IllegalArgumentException("A structure's id is made of small letters, digits and hyphens.");
+            throw new Refused("structure.id", Map.of());
         }
     }
 
@@ -48,9 +46,11 @@ public record Structure(
      * Whether it answers to every word of what somebody looks for: its name, what it is good for, when to use it, what it needs,
      * how hard it is and what its stack shows. The beginning of a word is enough; “no fringe” answers to “no fringe” and not to
      * “fringe”.
+     *
+     * @param language in which somebody looks, and structures are described
      */
-    public boolean answers(String sought) {
-        return Sought.of(sought).answeredBy(this);
+    public boolean answers(String sought, SearchWords language) {
+        return Sought.of(sought, language).answeredBy(this);
     }
 
     /** An id made from a name: small letters and digits, hyphens between them. */
@@ -69,7 +69,7 @@ public record Structure(
 
     /** Its stack for a piece; a yarn that the piece doesn't have gives way to the weft. */
     public End fittedTo(Piece piece) {
-        return end.map(block -> fitted(block, piece));
+        return end.map(piece::fitted);
     }
 
     /**
@@ -92,16 +92,5 @@ public record Structure(
         leftOut.removeIf(id -> stack.block(id).isEmpty());
         leftOut.addAll(cords);
         return with.withTop(new Top.FollowsStart(leftOut));
-    }
-
-    private static Block fitted(Block block, Piece piece) {
-        boolean foreign = block instanceof TakesYarn yarn
-                && yarn.use().material() instanceof Material.Own own
-                && piece.yarns().stream().noneMatch(known -> known.id().equals(own.yarnId()));
-        if (!foreign) {
-            return block;
-        }
-        TakesYarn yarn = (TakesYarn) block;
-        return yarn.withUse(yarn.use().with(new Material.Part(MaterialRole.WEFT)));
     }
 }

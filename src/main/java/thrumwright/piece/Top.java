@@ -4,8 +4,6 @@ import java.util.Objects;
 import java.util.Set;
 import java.util.stream.Collectors;
 import thrumwright.block.Block;
-import thrumwright.block.OrderingCord;
-import thrumwright.block.SpreadHeader;
 
 /** How the top end comes about. */
 public sealed interface Top {
@@ -18,15 +16,10 @@ public sealed interface Top {
         /** The usual top: ordering cords and spread headers are needed at the start only. */
         public static FollowsStart withoutOrderingCords(End start) {
             return new FollowsStart(start.blocks().stream()
-                    .filter(Top::atTheStartOnly)
+                    .filter(Block::startOnly)
                     .map(Block::id)
                     .collect(Collectors.toUnmodifiableSet()));
         }
-    }
-
-    /** Whether a block orders the warp before anything is woven, so that the top does without it. */
-    static boolean atTheStartOnly(Block block) {
-        return block instanceof OrderingCord || block instanceof SpreadHeader;
     }
 
     /** A stack of its own. */

@@ -1,5 +1,6 @@
 package thrumwright.piece;
 
+import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import thrumwright.measure.BadMeasure;
@@ -27,12 +28,11 @@ public record Warp(Length width, Sett sett, String yarnId, Optional<Length> wove
         Objects.requireNonNull(yarnId);
         Objects.requireNonNull(woven);
         if (width.mm() > 10_000) {
-            throw new BadMeasure("A warp is at most 10 m wide, not “" + width + "”.");
+            throw new BadMeasure("warp.width", Map.of("width", width));
         }
         long ends = Math.round(width.mm() * sett.perMillimetre());
         if (ends < 2 || ends > MOST_ENDS) {
-            throw new BadMeasure("A warp has 2 to " + MOST_ENDS + " ends; " + width + " at " + sett + " gives " + ends
-                    + ". Check the width and the sett.");
+            throw new BadMeasure("warp.ends", Map.of("most", MOST_ENDS, "width", width, "sett", sett, "ends", ends));
         }
     }
 
@@ -76,6 +76,11 @@ public record Warp(Length width, Sett sett, String yarnId, Optional<Length> wove
     /** Width of the cloth in mm: N·s·(1 − δ). */
     public double clothWidth() {
         return ends() * spacing();
+    }
+
+    /** Of another size; on that the cloth was not measured. */
+    public Warp resized(Length otherWidth, Sett otherSett) {
+        return new Warp(otherWidth, otherSett, yarnId);
     }
 
     public Warp withWidth(Length other) {

@@ -2,6 +2,7 @@ package thrumwright.plan;
 
 import java.util.Optional;
 import thrumwright.block.Block;
+import thrumwright.block.HemFold;
 import thrumwright.yarn.Yarn;
 
 /**
@@ -13,6 +14,7 @@ import thrumwright.yarn.Yarn;
  * @param wrapping of tassels
  */
 public record BlockPlan(Block block, double bottom, double height, Optional<Work> work, Optional<Wrapping> wrapping) {
+    /** Upper edge above the end's lowest line, mm, 0 or more. */
     public double top() {
         return bottom + height;
     }
@@ -23,7 +25,12 @@ public record BlockPlan(Block block, double bottom, double height, Optional<Work
     }
 
     public boolean comesOut() {
-        return work.map(w -> w.block().use().comesOut()).orElse(false);
+        return work.isPresent() && block.comesOut();
+    }
+
+    /** The line along which the hem is turned, if it is that. */
+    public Optional<HemFold> fold() {
+        return block instanceof HemFold fold ? Optional.of(fold) : Optional.empty();
     }
 
     /** Woven, and there to stay. */

@@ -26,31 +26,26 @@ public record Budget(
                 closed);
     }
 
-    /** Where the design begins, above the lower bar. */
+    /** Where the design begins, above the lower bar, mm, 0 or more. */
     public double startLine() {
         return clearance + start;
     }
 
-    /** Where the design ends as planned, above the lower bar. */
+    /** Where the design ends as planned, above the lower bar, mm, 0 or more. */
     public double designEnds() {
         return startLine() + design;
     }
 
     /**
-     * Where the design must have ended at the latest, so that the top end and the working room fit. Below loops it must end
-     * just there.
+     * Where the design must have ended at the latest, so that the top end and the working room fit, mm; any. Below loops it
+     * must end just there.
      */
     public double stopLine() {
         return closed ? designEnds() : open - workingRoom - top;
     }
 
-    /** What is left over; below 0 the piece doesn't fit. */
+    /** What is left over, mm; below 0 the piece doesn't fit. */
     public double left() {
         return open - workingRoom - top - designEnds();
-    }
-
-    /** Open warp above the finished top end; below 0 there is none. */
-    public double aboveTop() {
-        return open - designEnds() - top;
     }
 }

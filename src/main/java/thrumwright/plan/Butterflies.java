@@ -19,7 +19,7 @@ public record Butterflies(int count, double each) {
         return new Butterflies(count, Decimals.roundedUp(each, habits.step().mm()));
     }
 
-    /** All of them together, mm. */
+    /** All of them together, mm, more than 0. */
     public double total() {
         return count * each;
     }

@@ -21,7 +21,7 @@ public record ClosingShed(double hands, double needle) {
         return new ClosingShed(BUTTERFLY / SLOPE, 2 * weft.diameter() / SLOPE);
     }
 
-    /** How far the shed opens in a gap, mm. */
+    /** How far the shed opens in a gap, mm, 0 or more, as the gap is. */
     public static double opening(double gap) {
         return SLOPE * gap;
     }

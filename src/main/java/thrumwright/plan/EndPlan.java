@@ -1,10 +1,11 @@
 package thrumwright.plan;
 
+import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import thrumwright.block.Block;
 import thrumwright.block.Course;
-import thrumwright.block.TakesYarn;
 import thrumwright.block.WarpLoops;
 import thrumwright.piece.Place;
 import thrumwright.yarn.Yarn;
@@ -39,17 +40,49 @@ public record EndPlan(
         return finish.map(Finish::block).filter(WarpLoops.class::isInstance).map(WarpLoops.class::cast);
     }
 
-    /** On the loom, mm. */
+    /** The blocks from the outer edge to the design. */
+    public List<BlockPlan> inward() {
+        return inward(place, blocks);
+    }
+
+    static List<BlockPlan> inward(Place place, List<BlockPlan> blocks) {
+        List<BlockPlan> inward = new ArrayList<>(blocks);
+        if (place == Place.TOP) {
+            Collections.reverse(inward);
+        }
+        return inward;
+    }
+
+    /** What lies on the hem's side of the fold; everything where there is no fold. */
+    public List<BlockPlan> hemSide() {
+        if (hem.isEmpty()) {
+            return blocks;
+        }
+        int fold = indexOf(hem.get().blockId());
+        return place == Place.START ? blocks.subList(0, fold) : blocks.subList(fold + 1, blocks.size());
+    }
+
+    /** Where a block stands, from 0 at the bottom; −1 if it isn't there. */
+    private int indexOf(String id) {
+        for (int i = 0; i < blocks.size(); i++) {
+            if (blocks.get(i).block().id().equals(id)) {
+                return i;
+            }
+        }
+        return -1;
+    }
+
+    /** On the loom, mm, 0 or more. */
     public double height() {
         return blocks.isEmpty() ? 0 : blocks.get(blocks.size() - 1).top();
     }
 
-    /** Height of what stays, mm. */
+    /** Height of what stays, mm, 0 or more. */
     public double staying() {
         return height() - comingOut();
     }
 
-    /** Height of what comes out again, mm. */
+    /** Height of what comes out again, mm, 0 or more. */
     public double comingOut() {
         return blocks.stream()
                 .filter(BlockPlan::comesOut)
@@ -57,7 +90,7 @@ public record EndPlan(
                 .sum();
     }
 
-    /** How much of this end the front shows when the piece is finished, mm, with what a fold adds. */
+    /** How much of this end the front shows when the piece is finished, mm, 0 or more, with what a fold adds. */
     public double inFront() {
         double outermost = hem.map(Hem::foldLine).orElse(edge);
         double cloth = place == Place.START ? height() - outermost : outermost;
@@ -65,15 +98,16 @@ public record EndPlan(
     }
 
     public Optional<BlockPlan> block(String id) {
-        return blocks.stream().filter(plan -> plan.block().id().equals(id)).findFirst();
+        int index = indexOf(id);
+        return index < 0 ? Optional.empty() : Optional.of(blocks.get(index));
     }
 
     /** The blocks that take yarn of that sort, from the lowest to the highest. */
     public List<Block> taking(Yarn yarn) {
         return blocks.stream()
                 .map(BlockPlan::block)
-                .filter(block -> block instanceof TakesYarn
-                        && yarnOf(block.id()).filter(own -> same(own, yarn)).isPresent())
+                .filter(block ->
+                        yarnOf(block.id()).filter(own -> same(own, yarn)).isPresent())
                 .toList();
     }
 
@@ -98,7 +132,7 @@ public record EndPlan(
         return hem.filter(one -> one.blockId().equals(blockId)).flatMap(Hem::band);
     }
 
-    /** How long each piece of yarn or band is that is cut for a block, mm; 0 if it takes none. */
+    /** How long each piece of yarn or band is that is cut for a block, mm, 0 or more; 0 if it takes none. */
     public double each(String blockId) {
         return block(blockId)
                 .flatMap(BlockPlan::work)
@@ -108,7 +142,7 @@ public record EndPlan(
                 .orElse(0.0);
     }
 
-    /** Yarn of that sort to cut for the whole end, mm. */
+    /** Yarn of that sort to cut for the whole end, mm, 0 or more. */
     public double cut(Yarn yarn) {
         double woven = blocks.stream()
                 .flatMap(block -> block.work().stream())
@@ -122,7 +156,7 @@ public record EndPlan(
                         .orElse(0.0);
     }
 
-    /** A block's upper line above the loom's lower bar, mm. */
+    /** A block's upper line above the loom's lower bar, mm, 0 or more. */
     public double reach(BlockPlan block) {
         return onLoom + block.top();
     }

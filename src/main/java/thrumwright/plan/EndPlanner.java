@@ -1,19 +1,18 @@
 package thrumwright.plan;
 
 import java.util.ArrayList;
-import java.util.Collections;
+import java.util.IdentityHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import thrumwright.block.Amount;
 import thrumwright.block.Block;
 import thrumwright.block.Course;
 import thrumwright.block.EdgeFinish;
 import thrumwright.block.HemFold;
-import thrumwright.block.OpenWarp;
-import thrumwright.block.Row;
 import thrumwright.block.Setting;
 import thrumwright.block.Soumak;
 import thrumwright.block.Turning;
-import thrumwright.block.WarpLoops;
 import thrumwright.block.WrappedTassels;
 import thrumwright.block.YarnBlock;
 import thrumwright.measure.Length;
@@ -25,10 +24,20 @@ import thrumwright.yarn.Yarn;
 final class EndPlanner {
     private final Piece piece;
     private final Place place;
+    private final double reference;
+    private final Map<Yarn, Laid> laid = new IdentityHashMap<>();
+
+    /** How a yarn lies on this warp. */
+    private record Laid(Setting setting, double ease) {}
 
     EndPlanner(Piece piece, Place place) {
         this.piece = piece;
         this.place = place;
+        this.reference = piece.reference();
+    }
+
+    private Laid laid(Yarn yarn) {
+        return laid.computeIfAbsent(yarn, one -> new Laid(piece.setting(one), piece.ease(one)));
     }
 
     /** The blocks in their places, each going on from the one before. */
@@ -64,24 +73,26 @@ final class EndPlanner {
     }
 
     private BlockPlan block(Block block, double bottom, Course before) {
-        if (block instanceof YarnBlock yarnBlock) {
-            Work work = work(yarnBlock, before);
-            return new BlockPlan(block, bottom, yarnBlock.height(work.setting()), Optional.of(work), Optional.empty());
+        Optional<YarnBlock> woven = block.woven();
+        if (woven.isPresent()) {
+            Work work = work(woven.get(), before);
+            return new BlockPlan(block, bottom, work.height(), Optional.of(work), Optional.empty());
         }
-        double height = block instanceof OpenWarp open ? open.height().mm() : 0;
-        return new BlockPlan(block, bottom, height, Optional.empty(), wrapping(block));
+        return new BlockPlan(block, bottom, bareHeight(block), Optional.empty(), wrapping(block));
+    }
+
+    /** Of what isn't woven, mm: a finish stands at the edge, and only open warp has a height of its own. */
+    private static double bareHeight(Block block) {
+        Optional<Amount> stacked = block.finish().isPresent() ? Optional.empty() : block.extent();
+        return stacked.map(amount -> amount.length().mm()).orElse(0.0);
     }
 
     private Work work(YarnBlock block, Course before) {
         Yarn yarn = piece.yarnOf(block, place);
-        Setting setting = block.worked(piece.setting(yarn));
-        List<Row> rows = block.rows(setting, before);
-        return new Work(
-                block,
-                yarn,
-                setting,
-                rows,
-                Cut.of(block, setting, piece.habits(), piece.ease(yarn), piece.reference()));
+        Laid plain = laid(yarn);
+        Setting setting = block.worked(plain.setting());
+        Cut cut = Cut.of(block, setting, piece.habits(), plain.ease(), reference);
+        return new Work(block, yarn, setting, block.rows(setting, before), cut);
     }
 
     /** The outer line of the outermost block that stays; the line next to the design if none does. */
@@ -96,38 +107,31 @@ final class EndPlanner {
         return start && !blocks.isEmpty() ? blocks.get(blocks.size() - 1).top() : 0;
     }
 
-    /** From the outer edge to the design. */
-    private List<BlockPlan> inward(List<BlockPlan> blocks) {
-        List<BlockPlan> inward = new ArrayList<>(blocks);
-        if (place == Place.TOP) {
-            Collections.reverse(inward);
-        }
-        return inward;
-    }
-
     /** Of several the outermost counts, so that a top which follows has the same as the start. */
     private Optional<BlockPlan> outermostFinish(List<BlockPlan> blocks) {
-        return inward(blocks).stream()
-                .filter(plan -> plan.block() instanceof EdgeFinish)
+        return EndPlan.inward(place, blocks).stream()
+                .filter(plan -> plan.block().finish().isPresent())
                 .findFirst();
     }
 
     /** Whether warp loops close it. */
     boolean closed(List<BlockPlan> blocks) {
         return outermostFinish(blocks)
-                .filter(plan -> plan.block() instanceof WarpLoops)
+                .flatMap(plan -> plan.block().finish())
+                .filter(EdgeFinish::closed)
                 .isPresent();
     }
 
     private Optional<Finish> finish(List<BlockPlan> blocks, double free) {
-        return outermostFinish(blocks).map(plan -> finish((EdgeFinish) plan.block(), free, plan.wrapping()));
+        return outermostFinish(blocks)
+                .flatMap(plan -> plan.block().finish().map(block -> finish(block, free, plan.wrapping())));
     }
 
     private Finish finish(EdgeFinish block, double free, Optional<Wrapping> wrapping) {
         return new Finish(
                 block,
                 block.groups(piece.warp().ends()),
-                block.freeWarp(piece.setting(piece.warpYarn())),
+                block.freeWarp(laid(piece.warpYarn()).setting()),
                 free,
                 wrapping);
     }
@@ -137,30 +141,36 @@ final class EndPlanner {
             return Optional.empty();
         }
         Yarn yarn = piece.yarnOf(tassels, place);
-        return Optional.of(
-                Wrapping.of(tassels, yarn, piece.setting(yarn), piece.habits(), piece.ease(yarn), piece.reference()));
+        Laid own = laid(yarn);
+        return Optional.of(Wrapping.of(tassels, yarn, own.setting(), piece.habits(), own.ease(), reference));
     }
 
     /** Of several folds the outermost counts. */
     private Optional<Hem> hem(List<BlockPlan> blocks, double edge, Optional<EdgeFinish> finish) {
-        for (BlockPlan block : inward(blocks)) {
-            if (block.block() instanceof HemFold fold) {
-                int i = blocks.indexOf(block);
-                double line = foldLine(blocks, i);
-                double cloth = Math.max(0, clothBetween(blocks, edge, line));
-                double thickness = thickness(blocks, i);
-                return Optional.of(new Hem(
-                        fold.id(),
-                        line,
-                        cloth,
-                        thickness,
-                        fold.firstTurn().map(Length::mm),
-                        fold.mitred() ? Mitre.of(cloth, thickness) : Optional.empty(),
-                        fold.band().map(band -> band(band, Hem.turned(cloth, thickness), finish)),
-                        fold.support().map(Hem.Sleeve::of)));
+        boolean start = place == Place.START;
+        for (int i = 0; i < blocks.size(); i++) {
+            int index = start ? i : blocks.size() - 1 - i;
+            Optional<HemFold> fold = blocks.get(index).fold();
+            if (fold.isPresent()) {
+                return Optional.of(hem(fold.get(), blocks, index, edge, finish));
             }
         }
         return Optional.empty();
+    }
+
+    private Hem hem(HemFold fold, List<BlockPlan> blocks, int index, double edge, Optional<EdgeFinish> finish) {
+        double line = foldLine(blocks, index);
+        double cloth = Math.max(0, clothBetween(blocks, edge, line));
+        double thickness = thickness(blocks, index);
+        return new Hem(
+                fold.id(),
+                line,
+                cloth,
+                thickness,
+                fold.firstTurn().map(Length::mm),
+                fold.mitred() ? Mitre.of(cloth, thickness) : Optional.empty(),
+                fold.band().map(band -> band(band, Hem.turned(cloth, thickness), finish)),
+                fold.support().map(Hem.Sleeve::of));
     }
 
     private SewnBand band(Turning.Faced band, double turned, Optional<EdgeFinish> finish) {
@@ -168,10 +178,10 @@ final class EndPlanner {
                 band,
                 turned,
                 finish,
-                piece.setting(piece.warpYarn()),
+                laid(piece.warpYarn()).setting(),
                 piece.warp().clothWidth(),
                 piece.habits().step(),
-                piece.reference());
+                reference);
     }
 
     /** What stays between the hem's outer edge and the fold's line. */

@@ -51,14 +51,17 @@ public record Hem(
             return new Sleeve(support, stripDepth(support.size().mm()));
         }
 
+        /** For a bar so thick, mm, more than 0. */
         public static double barDepth(double bar) {
             return (Math.PI * bar + EASE) / 2;
         }
 
+        /** For a slat so wide and so thick, mm, more than 0. */
         public static double slatDepth(double wide, double thick) {
             return wide + thick + EASE / 2;
         }
 
+        /** For a strip so wide, mm, more than 0. */
         public static double stripDepth(double strip) {
             return strip + 2 * STRIP_EDGE;
         }
@@ -70,7 +73,7 @@ public record Hem(
     }
 
     /**
-     * Finished depth from the turned edge, mm. A hem turned twice bends two layers at the outer fold, and its first
+     * Finished depth from the turned edge, mm, 0 or more. A hem turned twice bends two layers at the outer fold, and its first
      * turn stands out by a bend of one layer. A band reaches farther than what it covers.
      */
     public double depth() {
@@ -84,7 +87,7 @@ public record Hem(
         return cloth + BEND * thickness;
     }
 
-    /** Depth that is open for a bar or a strip, mm: a band is sewn along both its edges. */
+    /** Depth that is open for a bar or a strip, mm, 0 or more: a band is sewn along both its edges. */
     public double room() {
         return band.map(SewnBand::width).orElse(depth());
     }
@@ -98,7 +101,7 @@ public record Hem(
                 || cloth > 0 && firstTurn.map(turn -> turn < cloth).orElse(true);
     }
 
-    /** What the front gains by the fold, mm. */
+    /** What the front gains by the fold, mm, 0 or more. */
     public double gain() {
         return BEND * thickness * bends();
     }
@@ -113,7 +116,7 @@ public record Hem(
         return firstTurn.isPresent() || band.isPresent() ? 3 : 2;
     }
 
-    /** Thickness of the piece at the hem, mm; at mitred corners there is one layer more. */
+    /** Thickness of the piece at the hem, mm, more than 0; at mitred corners there is one layer more. */
     public double stacked() {
         return (bends() + 1) * thickness + band.map(SewnBand::thickness).orElse(0.0);
     }

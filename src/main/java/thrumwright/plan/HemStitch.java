@@ -22,30 +22,23 @@ public record HemStitch(int stitches, double thread, int threads, double each) {
     /** The longest thread that sews well, mm (from memory). */
     private static final double LONGEST = 500;
 
-    /** From one stitch to the next, mm: as it can be read off a rule of those units. */
+    /** From one stitch to the next, mm, more than 0: as it can be read off a rule of those units. */
     public static double spacing(UnitSystem units) {
         return units == UnitSystem.INCHES ? Unit.INCH.millimetres() / 4 : SPACING;
     }
 
     /**
-     * @param width of the hem, mm
-     * @param thickness T of the cloth, mm
+     * @param width of the hem, mm, more than 0
+     * @param thickness T of the cloth, mm, more than 0
      * @param habits whose units space the stitches, and to whose step cuts are rounded up
      */
     public static HemStitch of(double width, double thickness, Habits habits) {
-        return of(width, thickness, habits.step().mm(), spacing(habits.units()));
-    }
-
-    /** As {@link #of(double, double, Habits)}, with stitches 7 mm apart and cuts rounded up to a step in mm. */
-    public static HemStitch of(double width, double thickness, double step) {
-        return of(width, thickness, step, SPACING);
-    }
-
-    private static HemStitch of(double width, double thickness, double step, double spacing) {
+        double spacing = spacing(habits.units());
         int stitches = (int) Math.ceil(width / spacing - 1e-9);
         double sewn = stitches * (spacing + 2 * thickness);
         int threads = (int) Math.max(1, Math.ceil(sewn / (LONGEST - 2 * FASTENING) - 1e-9));
-        double each = Decimals.roundedUp(sewn / threads + 2 * FASTENING, step);
+        double each =
+                Decimals.roundedUp(sewn / threads + 2 * FASTENING, habits.step().mm());
         return new HemStitch(stitches, threads * each, threads, each);
     }
 }

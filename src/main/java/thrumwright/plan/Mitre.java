@@ -17,15 +17,15 @@ public record Mitre(double back, double leg) {
         return cloth > back ? Optional.of(new Mitre(back, cloth - back)) : Optional.empty();
     }
 
-    /** Length of the crease, mm: leg · √2. */
+    /** Length of the crease, mm, more than 0: leg · √2. */
     public double crease() {
         return leg * Math.sqrt(2);
     }
 
     /**
-     * What is left of the hem's outer edge between both corners, mm.
+     * What is left of the hem's outer edge between both corners, mm; below 0 they meet.
      *
-     * @param width of the hem
+     * @param width of the hem, mm, more than 0
      */
     public double between(double width) {
         return width - 2 * leg;

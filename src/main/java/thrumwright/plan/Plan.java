@@ -5,27 +5,16 @@ import java.util.Optional;
 import thrumwright.block.Course;
 import thrumwright.piece.Piece;
 import thrumwright.piece.Place;
-import thrumwright.plan.finding.Finding;
-import thrumwright.plan.finding.Severity;
 
 /**
  * Everything that follows from a piece.
  *
  * @param afterDesign the design's last pick, given or assumed, from which the top goes on
  * @param totals in the order of the piece's yarns, those used only
- * @param findings the worst first
  */
-public record Plan(
-        Piece piece,
-        EndPlan start,
-        EndPlan top,
-        Course afterDesign,
-        Budget budget,
-        List<YarnTotal> totals,
-        List<Finding> findings) {
+public record Plan(Piece piece, EndPlan start, EndPlan top, Course afterDesign, Budget budget, List<YarnTotal> totals) {
     public Plan {
         totals = List.copyOf(totals);
-        findings = List.copyOf(findings);
     }
 
     public static Plan of(Piece piece) {
@@ -37,7 +26,7 @@ public record Plan(
     }
 
     /**
-     * Length of warp yarn in all, mm: the number of ends times what each takes on the loom; of a warp that is closed at both
+     * Length of warp yarn in all, mm, more than 0: the number of ends times what each takes on the loom; of a warp that is closed at both
      * ends what is wound.
      */
     public double warpYarn() {
@@ -54,17 +43,13 @@ public record Plan(
         return ClosingShed.of(piece.stripe(Place.TOP));
     }
 
-    /** Finished width, mm: that of the cloth, with what it draws in. */
+    /** Finished width, mm, more than 0: that of the cloth, with what it draws in. */
     public double finishedWidth() {
         return piece.warp().clothWidth();
     }
 
-    /** Finished height without fringes, mm: the design off the loom and what both ends show in front. */
+    /** Finished height without fringes, mm, more than 0: the design off the loom and what both ends show in front. */
     public double finishedHeight() {
         return piece.design().height().mm() + start.inFront() + top.inFront();
-    }
-
-    public boolean has(Severity severity) {
-        return findings.stream().anyMatch(finding -> finding.severity() == severity);
     }
 }

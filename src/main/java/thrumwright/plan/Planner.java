@@ -8,7 +8,6 @@ import thrumwright.block.Shed;
 import thrumwright.block.Side;
 import thrumwright.piece.Piece;
 import thrumwright.piece.Place;
-import thrumwright.plan.finding.Findings;
 import thrumwright.yarn.Yarn;
 
 /** Plans a whole piece: the start, then the design's last pick, then the top. */
@@ -32,9 +31,7 @@ final class Planner {
                 topBlocks.isEmpty() ? 0 : topBlocks.get(topBlocks.size() - 1).top();
         Budget budget = Budget.of(piece, start.height(), topHeight, topPlanner.closed(topBlocks));
         EndPlan top = topPlanner.end(topBlocks, afterDesign, budget.designEnds());
-        List<YarnTotal> totals = totals(start, top);
-        Plan plan = new Plan(piece, start, top, afterDesign, budget, totals, List.of());
-        return new Plan(piece, start, top, afterDesign, budget, totals, new Findings(plan).all());
+        return new Plan(piece, start, top, afterDesign, budget, totals(start, top));
     }
 
     /** What isn't known is assumed: the last pick went under the first end and came out at the right. */

@@ -63,13 +63,13 @@ public record SewnBand(
                 Decimals.roundedUp(length / reference, 0.5));
     }
 
-    /** From the turned edge to the band's far edge, mm. */
+    /** From the turned edge to the band's far edge, mm, more than 0. */
     public double depth() {
         return BACK + width;
     }
 
     /**
-     * How wide it must be at least to cover what is turned back and be sewn to clear cloth, mm: with the shortest ends, if they are
+     * How wide it must be at least to cover what is turned back and be sewn to clear cloth, mm; any: with the shortest ends, if they are
      * to be trimmed.
      */
     public double needed() {
@@ -81,7 +81,7 @@ public record SewnBand(
     }
 
     /**
-     * About how heavy it is, in grams: cotton whose yarns lie side by side in two layers, each yarn filled as yarns are, ρ · 0.60 ·
+     * About how heavy it is, in grams, 0 or more: cotton whose yarns lie side by side in two layers, each yarn filled as yarns are, ρ · 0.60 ·
      * π/4 of its volume (derived, an upper figure).
      */
     public double grams() {

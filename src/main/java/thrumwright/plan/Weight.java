@@ -20,6 +20,7 @@ public record Weight(double warp, double ends, double design, double bands) {
         return new Weight(warp(plan), ends(plan), design(plan.piece()), bands(plan));
     }
 
+    /** The whole piece, in grams, 0 or more. */
     public double total() {
         return warp + ends + design + bands;
     }

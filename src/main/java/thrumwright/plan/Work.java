@@ -17,6 +17,11 @@ public record Work(YarnBlock block, Yarn yarn, Setting setting, List<Row> rows, 
         rows = List.copyOf(rows);
     }
 
+    /** On the loom, mm, more than 0. */
+    public double height() {
+        return block.height(setting);
+    }
+
     /** The side where the yarn begins. */
     public Side begins() {
         return rows.get(0).from();

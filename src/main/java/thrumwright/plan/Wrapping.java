@@ -25,7 +25,7 @@ public record Wrapping(Yarn yarn, double height, int count, Cut each) {
         return new Wrapping(yarn, height, tassels.groups(setting.ends()).size(), each);
     }
 
-    /** All of them together, mm. */
+    /** All of them together, mm, more than 0. */
     public double total() {
         return count * each.length();
     }

@@ -9,12 +9,12 @@ import thrumwright.yarn.Yarn;
  * @param inEnds mm, as cut
  */
 public record YarnTotal(Yarn yarn, double inWarp, double inEnds) {
-    /** In mm. */
+    /** In mm, 0 or more. */
     public double length() {
         return inWarp + inEnds;
     }
 
-    /** In grams. */
+    /** In grams, 0 or more. */
     public double grams() {
         return length() / 1e6 * yarn.tex();
     }

@@ -1,5 +1,5 @@
 /**
- * Everything that is computed from a piece: rows, heights, cuts, hems, the warp budget, totals, and findings. A plan is
+ * Everything that is computed from a piece: rows, heights, cuts, hems, the warp budget and totals. A plan is
  * derived and never stored. All in millimetres and grams.
  */
 package thrumwright.plan;

@@ -32,12 +32,16 @@ final class BlockWords {
     private final Shown shown;
     private final Phrases phrases;
     private final Words words;
+    private final ShedWords sheds;
+    private final int ends;
 
     BlockWords(Plan plan, Phrases phrases, Words words) {
         this.piece = plan.piece();
         this.shown = piece.shown();
         this.phrases = phrases;
         this.words = words;
+        this.sheds = new ShedWords(phrases, words);
+        this.ends = piece.warp().ends();
     }
 
     /** What to take in hand. */
@@ -62,45 +66,7 @@ final class BlockWords {
 
     /** What to do, in order. */
     List<String> sentences(Work work) {
-        List<String> keys = new ArrayList<>();
-        String key = Words.key(work.block());
-        if (work.block() instanceof OrderingCord) {
-            boolean posts = work.setting().posts().isPresent();
-            keys.add(posts ? "ordering-cord.tie" : "ordering-cord.tie-without");
-            keys.add(posts ? "ordering-cord.weave" : "ordering-cord.weave-without");
-            keys.add("ordering-cord.even");
-        } else if (work.block() instanceof SpreadHeader header) {
-            if (header.strands() > 1) {
-                keys.add("spread-header.strands");
-            }
-            keys.add("plain.begin");
-            keys.add("spread-header.weave");
-            keys.add("spread-header.even");
-            keys.add("spread-header.instead");
-            keys.add("plain.end");
-        } else if (work.block() instanceof PlainBand) {
-            keys.add("plain.begin");
-            keys.add("plain.weave");
-            keys.add(key + ".why");
-            keys.add("plain.end");
-        } else if (work.block() instanceof Twining twining) {
-            keys.add("twining.fold");
-            keys.add("twining.cross");
-            keys.add("twining.lean");
-            addRowChange(keys, twining.rows(), twining.countered(), "twining");
-            keys.add("twining.end");
-        } else if (work.block() instanceof Soumak soumak) {
-            keys.add("soumak.begin");
-            keys.add("soumak.stitch");
-            keys.add("soumak.lean");
-            addRowChange(keys, soumak.rows(), soumak.countered(), "soumak");
-            keys.add("plain.end");
-        } else {
-            keys.add("half-hitch.begin");
-            keys.add("half-hitch.stitch");
-            keys.add("half-hitch.go-on");
-            keys.add("plain.end");
-        }
+        List<String> keys = new ArrayList<>(way(work));
         if (work.cut().butterflies().count() > work.block().together()) {
             keys.add("butterfly.join");
         }
@@ -111,9 +77,70 @@ final class BlockWords {
         return keys.stream().map(each -> phrases.say(each, values)).toList();
     }
 
+    private static List<String> way(Work work) {
+        boolean more = work.rows().size() > 1;
+        if (work.block() instanceof OrderingCord) {
+            return cord(work.setting().posts().isPresent(), more);
+        } else if (work.block() instanceof SpreadHeader header) {
+            return header(header.strands() > 1, more);
+        } else if (work.block() instanceof PlainBand) {
+            String weave = more ? "plain.weave" : "plain.weave-one";
+            return List.of("plain.begin", weave, "plain.arc", work.block().key() + ".why", "plain.end");
+        } else if (work.block() instanceof Twining twining) {
+            return twining(twining, work);
+        } else if (work.block() instanceof Soumak soumak) {
+            List<String> keys = new ArrayList<>(List.of("soumak.begin", "soumak.stitch", "soumak.lean"));
+            addRowChange(keys, soumak.rows(), soumak.countered(), "soumak");
+            keys.add("plain.end");
+            return keys;
+        }
+        List<String> keys = new ArrayList<>(List.of("half-hitch.begin", "half-hitch.stitch", "half-hitch.go-on"));
+        if (more) {
+            keys.add("half-hitch.back");
+        }
+        keys.add("plain.end");
+        return keys;
+    }
+
+    private static List<String> cord(boolean posts, boolean more) {
+        List<String> keys = new ArrayList<>();
+        keys.add(posts ? "ordering-cord.tie" : "ordering-cord.tie-without");
+        keys.add("ordering-cord.weave");
+        if (more) {
+            keys.add(posts ? "ordering-cord.round" : "ordering-cord.back");
+        }
+        keys.add(posts ? "ordering-cord.tie-end" : "ordering-cord.tie-end-without");
+        keys.add("ordering-cord.even");
+        return keys;
+    }
+
+    private static List<String> header(boolean several, boolean more) {
+        List<String> keys = new ArrayList<>();
+        if (several) {
+            keys.add("spread-header.strands");
+        }
+        keys.add("plain.begin");
+        keys.add(more ? "plain.weave" : "plain.weave-one");
+        keys.addAll(List.of("spread-header.weave", "spread-header.even", "spread-header.instead", "plain.end"));
+        return keys;
+    }
+
+    private static List<String> twining(Twining twining, Work work) {
+        List<String> keys = new ArrayList<>(List.of("twining.fold", "twining.cross", "twining.lean"));
+        addRowChange(keys, twining.rows(), twining.countered(), "twining");
+        if (twining.rows() > 1 && work.setting().ends() % twining.endsPerGroup() > 0) {
+            keys.add("twining.anew");
+        }
+        keys.add("twining.end");
+        return keys;
+    }
+
     private static void addRowChange(List<String> keys, int rows, boolean countered, String kind) {
         if (rows > 1) {
             keys.add(kind + (countered ? ".countered" : ".again"));
+        }
+        if (rows > 2) {
+            keys.add("rows.list");
         }
     }
 
@@ -128,24 +155,65 @@ final class BlockWords {
         values.put("tie", shown.cut(piece.habits().tie().mm()));
         values.put("overlap", shown.cut(piece.habits().overlap().mm()));
         values.put("sett", piece.shown().typed(piece.warp().sett().text()));
-        first.shed().ifPresent(shed -> values.put("shed", words.shed(shed)));
+        first.meets(work.setting().ends()).ifPresent(passing -> {
+            values.put("meets", sheds.meets(passing, first.from()));
+            values.put("byTurns", phrases.say("by-turns." + passing));
+        });
         first.lean().ifPresent(lean -> {
             values.put("lean", phrases.say("lean." + lean));
             values.put("emerge", emerge(first.from(), lean));
         });
+        if (work.rows().size() > 1) {
+            next(work.rows().get(1), values);
+        }
+        ofKind(work, values);
+        return values;
+    }
+
+    /** What the second row does. */
+    private void next(Row row, Map<String, Object> values) {
+        row.lean().ifPresent(lean -> {
+            values.put("leanNext", phrases.say("lean.short." + lean));
+            values.put("emergeNext", emerge(row.from(), lean));
+        });
+    }
+
+    private void ofKind(Work work, Map<String, Object> values) {
         if (work.block() instanceof Twining twining) {
-            values.put("groupThe", ends(twining.endsPerGroup()));
+            groups(twining.endsPerGroup(), work, values);
         } else if (work.block() instanceof SpreadHeader header) {
             values.put("strands", header.strands());
             values.put("gauge", shown.fine(work.setting().gauge()));
         } else if (work.block() instanceof Soumak soumak) {
+            int under = Math.min(soumak.under(), work.setting().ends());
             values.put("over", soumak.over());
-            values.put("under", soumak.under());
-            values.put("underThe", ends(soumak.under()));
+            values.put("under", under);
+            values.put("underOf", under == 1 ? "" : " " + under);
+            values.put("underThe", ends(under));
+            outermost(under, work, values);
         } else if (work.block() instanceof HalfHitch hitch) {
-            values.put("groupThe", ends(hitch.endsPerGroup()));
+            groups(hitch.endsPerGroup(), work, values);
         }
-        return values;
+    }
+
+    private void groups(int size, Work work, Map<String, Object> values) {
+        int all = work.setting().ends();
+        values.put("groupThe", ends(size));
+        values.put("rest", all % size == 0 ? "" : phrases.say("rest", Map.of("rest", all % size)));
+        outermost(Math.min(size, all), work, values);
+    }
+
+    /** The ends with which the first row begins, and the second. */
+    private void outermost(int count, Work work, Map<String, Object> values) {
+        values.put("outermost", outermost(count, work.begins()));
+        values.put("outermostThere", outermost(count, work.begins().other()));
+        values.put("them", phrases.say(count == 1 ? "them.one" : "them.several"));
+    }
+
+    /** “the left edge end” or “the outermost 2 ends at the left”. */
+    private String outermost(int count, Side side) {
+        return phrases.say(
+                count == 1 ? "outermost.one" : "outermost.several", Map.of("count", count, "side", words.side(side)));
     }
 
     /** “end” or “2 ends”, to stand after “the first” or “the next”. */
@@ -180,14 +248,14 @@ final class BlockWords {
 
     private String text(Row row) {
         if (row.shed().isPresent()) {
-            return words.shed(row.shed().get());
+            return sheds.meets(row.meets(ends).orElseThrow(), row.from());
         }
         return row.lean().map(lean -> leaning("row.lean", row, lean)).orElse(phrases.say("row.hitches"));
     }
 
     private String brief(Row row) {
         if (row.shed().isPresent()) {
-            return phrases.say("shed.brief." + row.shed().get());
+            return sheds.brief(row.meets(ends).orElseThrow(), row.from());
         }
         return row.lean().map(lean -> leaning("row.lean.brief", row, lean)).orElse(phrases.say("row.hitches.brief"));
     }

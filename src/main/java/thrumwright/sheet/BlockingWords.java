@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.Stream;
 import thrumwright.measure.Shown;
 import thrumwright.measure.Unit;
 import thrumwright.measure.UnitSystem;
@@ -13,17 +14,26 @@ import thrumwright.piece.Piece;
 import thrumwright.piece.Place;
 import thrumwright.plan.BlockPlan;
 import thrumwright.plan.EndPlan;
+import thrumwright.plan.Hem;
 import thrumwright.plan.Plan;
 import thrumwright.yarn.Fibre;
 
 /** How to block and steam the piece, by the fibres that stay in it (common practice, no source). */
 final class BlockingWords {
+    /** Common practice, no source. */
+    private static final List<Fibre> MOST_DELICATE_FIRST = List.of(Fibre.SILK, Fibre.WOOL, Fibre.COTTON, Fibre.LINEN);
+
     private final Plan plan;
     private final Shown shown;
 
     BlockingWords(Plan plan) {
         this.plan = plan;
         this.shown = plan.piece().shown();
+    }
+
+    private boolean hemmed() {
+        return Stream.of(plan.start(), plan.top())
+                .anyMatch(end -> end.hem().filter(Hem::folds).isPresent());
     }
 
     private Set<Fibre> fibres() {
@@ -44,9 +54,13 @@ final class BlockingWords {
     List<String> keys() {
         Set<Fibre> fibres = fibres();
         List<String> keys = new ArrayList<>(List.of("off.block.pin"));
-        fibres.forEach(fibre -> keys.add("off.block." + fibre.name().toLowerCase(Locale.ROOT)));
+        Fibre delicate = MOST_DELICATE_FIRST.stream()
+                .filter(fibres::contains)
+                .findFirst()
+                .orElseThrow();
+        keys.add("off.block." + delicate.name().toLowerCase(Locale.ROOT));
         if (fibres.size() > 1) {
-            keys.add("off.block.mixed");
+            keys.add(hemmed() ? "off.block.mixed-hem" : "off.block.mixed");
         }
         keys.add("off.block.dry");
         return keys;

@@ -6,9 +6,11 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import thrumwright.block.Block;
+import thrumwright.block.Course;
 import thrumwright.block.EdgeFinish;
 import thrumwright.block.HemFold;
 import thrumwright.block.OpenWarp;
+import thrumwright.block.Side;
 import thrumwright.block.WarpLoops;
 import thrumwright.measure.Phrases;
 import thrumwright.measure.Shown;
@@ -28,6 +30,7 @@ final class ChapterWriter {
     private final Shown shown;
     private final Phrases phrases;
     private final Words words;
+    private final ShedWords sheds;
     private final BlockWords blockWords;
     private final PictureWords pictureWords;
     private final OwnWording ownWording;
@@ -40,6 +43,7 @@ final class ChapterWriter {
         this.shown = piece.shown();
         this.phrases = phrases;
         this.words = words;
+        this.sheds = new ShedWords(phrases, words);
         this.blockWords = new BlockWords(plan, phrases, words);
         this.pictureWords = new PictureWords(plan, phrases, words);
         this.ownWording = new OwnWording(plan, phrases, words);
@@ -69,8 +73,9 @@ final class ChapterWriter {
         plan.start()
                 .finish()
                 .filter(finish -> finish.needed() > 0)
-                .ifPresent(finish ->
-                        opening.add(phrases.say("start.keep-free", Map.of("free", shown.cut(finish.needed())))));
+                .ifPresent(finish -> opening.add(phrases.say(
+                        finish.block().hangs() ? "start.keep-free" : "start.keep-free-ends",
+                        Map.of("free", shown.cut(finish.needed())))));
         opening.add(phrases.say("caution.hands"));
         return opening;
     }
@@ -81,7 +86,8 @@ final class ChapterWriter {
                 plan.budget().closed() ? "top.opening.closed" : "top.opening",
                 Map.of(
                         "stop", shown.height(plan.budget().stopLine()),
-                        "shed", words.shed(plan.afterDesign().lastShed().orElseThrow()),
+                        "meets", lastMeets(),
+                        "from", words.side(plan.afterDesign().side().other()),
                         "side", words.side(plan.afterDesign().side()))));
         if (piece.design().lastShed().isEmpty() || piece.design().lastSide().isEmpty()) {
             opening.add(phrases.say("top.assumed"));
@@ -194,7 +200,7 @@ final class ChapterWriter {
                 "design.begin",
                 Map.of(
                         "line", shown.height(budget.startLine()),
-                        "shed", words.shed(plan.start().after().nextShed()),
+                        "meets", nextMeets(),
                         "side", words.side(plan.start().after().side()),
                         "yarn", piece.stripe(Place.START).name())));
         if (budget.closed()) {
@@ -204,7 +210,9 @@ final class ChapterWriter {
         String line = budget.closed() ? "design.stop.closed" : "design.stop";
         stop.add(phrases.say(line, Map.of("line", shown.height(budget.stopLine()))));
         if (budget.closed() && budget.left() >= 0) {
-            stop.add(phrases.say("design.left.closed", Map.of("left", shown.height(budget.left()))));
+            stop.add(phrases.say(
+                    LoopWords.onNails(plan.top()) ? "design.left.closed-nails" : "design.left.closed",
+                    Map.of("left", shown.height(budget.left()))));
         } else if (budget.left() >= 0) {
             stop.add(phrases.say(
                     "design.left",
@@ -217,6 +225,18 @@ final class ChapterWriter {
                 phrases.say("chapter.design"),
                 List.of(),
                 List.of(plain("design.stop.title", stop), plain("design.begin.title", begin)));
+    }
+
+    private String nextMeets() {
+        Course after = plan.start().after();
+        int ends = piece.warp().ends();
+        return sheds.meets(after.nextShed().meets(after.side(), ends), after.side());
+    }
+
+    private String lastMeets() {
+        Side from = plan.afterDesign().side().other();
+        int ends = piece.warp().ends();
+        return sheds.meets(plan.afterDesign().lastShed().orElseThrow().meets(from, ends), from);
     }
 
     private Step plain(String titleKey, List<String> sentences) {

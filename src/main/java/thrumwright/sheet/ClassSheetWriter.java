@@ -17,6 +17,7 @@ import thrumwright.piece.Place;
 import thrumwright.plan.Plan;
 import thrumwright.plan.finding.ClassFinding;
 import thrumwright.plan.finding.ClassPlan;
+import thrumwright.plan.words.FindingWords;
 import thrumwright.plan.words.Words;
 
 /** Writes the lists of a class from its plan. */
@@ -78,8 +79,9 @@ final class ClassSheetWriter {
 
     private List<String> findings() {
         List<String> findings = new ArrayList<>();
-        for (ClassFinding each : plan.findings()) {
-            findings.addAll(names.said(each.members(), each.finding().sentence()));
+        FindingWords words = FindingWords.of(piece, locale);
+        for (ClassFinding each : words.of(plan)) {
+            findings.addAll(names.said(each.members(), words.say(each.finding())));
         }
         return findings;
     }

@@ -72,7 +72,7 @@ final class FinishWords {
         List<String> keys = new ArrayList<>();
         EdgeFinish block = finish.block();
         if (block instanceof KnotRows knots) {
-            keys.add("off.finish.groups");
+            keys.add(groupsKey(finish));
             keys.add("knot-rows.first");
             if (knots.rows() > 1) {
                 keys.add((knots.split() ? "knot-rows.split" : "knot-rows.same")
@@ -93,7 +93,7 @@ final class FinishWords {
             return keys;
         } else if (block instanceof WrappedTassels) {
             return List.of(
-                    "off.finish.groups",
+                    groupsKey(finish),
                     "wrapped-tassels.loop",
                     "wrapped-tassels.wrap",
                     "wrapped-tassels.draw",
@@ -103,10 +103,10 @@ final class FinishWords {
             return keys;
         }
         if (((WarpFinish) block).kind() != WarpFinish.Kind.DARNED) {
-            keys.add("off.finish.groups");
+            keys.add(groupsKey(finish));
         }
-        keys.add(Words.key(block) + ".do");
-        keys.add(Words.key(block) + ".end");
+        keys.add(block.key() + ".do");
+        keys.add(block.key() + ".end");
         return keys;
     }
 
@@ -114,10 +114,21 @@ final class FinishWords {
         return List.of(block.hangs() ? "caution.fringe" : "caution.needles");
     }
 
-    /** “24 of 3” or “2 of 5 and 22 of 4”. */
+    private static boolean alike(Finish finish) {
+        return finish.groups().stream().distinct().count() == 1;
+    }
+
+    private static String groupsKey(Finish finish) {
+        return alike(finish) ? "off.finish.groups-alike" : "off.finish.groups";
+    }
+
+    /** “3 ends each” or “22 of 4 ends and 2 of 5 ends”. */
     private String sizes(Finish finish) {
         Map<Integer, Long> counted = finish.groups().stream()
                 .collect(Collectors.groupingBy(size -> size, TreeMap::new, Collectors.counting()));
+        if (counted.size() == 1) {
+            return phrases.say("sizes.alike", Map.of("ends", finish.groups().get(0)));
+        }
         return counted.entrySet().stream()
                 .map(entry -> phrases.say("sizes", Map.of("count", entry.getValue(), "ends", entry.getKey())))
                 .collect(Collectors.joining(phrases.say("list.and")));

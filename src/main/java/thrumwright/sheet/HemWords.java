@@ -120,7 +120,7 @@ final class HemWords {
             return "off.hem.stitch-turned";
         }
         boolean stiff =
-                end.blocks().stream().anyMatch(block -> Words.key(block.block()).equals("plain-stiff"));
+                end.blocks().stream().anyMatch(block -> block.block().key().equals("plain-stiff"));
         return stiff ? "off.hem.stitch-stiff" : "off.hem.stitch";
     }
 

@@ -54,6 +54,8 @@ final class LoopWords {
             values.put("length", shown.total(plan.warpYarn()));
             values.put("each", shown.height(warp.each()));
             values.put("yarn", plan.piece().warpYarn().name());
+            values.put("up", phrases.say(onNails(plan.top()) ? "warp-loops.up-nails" : "warp-loops.up"));
+            values.put("down", phrases.say(onNails(plan.start()) ? "warp-loops.down-nails" : "warp-loops.down"));
             sentences.add(phrases.say("warp-loops.fix", values));
             sentences.add(phrases.say("warp-loops.wind", values));
             sentences.add(phrases.say("warp-loops.yarn", values));
@@ -89,12 +91,22 @@ final class LoopWords {
         return List.of(phrases.say("warp-loops.fill", values), phrases.say("warp-loops.needle", values));
     }
 
+    /** Nails go through each loop singly: yarn runs round them in the plane of the frame, and nothing is lashed. */
+    static boolean onNails(EndPlan end) {
+        return end.loops().filter(loops -> !loops.round().across()).isPresent();
+    }
+
     /** What to do off the loom. */
     List<String> offLoom(EndPlan end, WarpLoops loops) {
         List<String> sentences = new ArrayList<>();
         Map<String, Object> values = values(loops);
+        boolean lifted = plan.closedWarp().isPresent() && onNails(end);
         sentences.add(phrases.say(
-                "off.loops." + loops.round().name().toLowerCase(Locale.ROOT).replace('_', '-'), values));
+                lifted
+                        ? "off.loops.nails-off"
+                        : "off.loops."
+                                + loops.round().name().toLowerCase(Locale.ROOT).replace('_', '-'),
+                values));
         Setting warp = plan.piece().setting(plan.piece().warpYarn());
         if (loops.standOut(warp) > UNSEEN) {
             values.put("out", shown.fine(loops.standOut(warp)));

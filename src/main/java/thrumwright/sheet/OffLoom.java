@@ -26,6 +26,8 @@ import thrumwright.yarn.Yarn;
 final class OffLoom {
     /** Warp to leave beyond an edge whose ends are darned into a hem, mm (from memory). */
     private static final double DARN = 50;
+    /** What is left beyond knots inside a hem, mm (common practice, no source). */
+    private static final double TRIMMED = 10;
 
     private final Plan plan;
     private final Shown shown;
@@ -53,6 +55,16 @@ final class OffLoom {
                 .filter(end -> !end.blocks().isEmpty())
                 .toList();
         ends.forEach(this::end);
+        List<String> tails = new TailWords(plan, phrases).sentences();
+        if (!tails.isEmpty()) {
+            steps.add(step(
+                    phrases.say("off.tails.title"),
+                    Optional.empty(),
+                    Optional.empty(),
+                    "",
+                    tails,
+                    List.of("caution.needles", "caution.blades")));
+        }
         BlockingWords blocking = new BlockingWords(plan);
         addTitled("off.block", Optional.empty(), blocking.values(), blocking.keys(), List.of("caution.steam"));
         for (EndPlan end : ends) {
@@ -65,7 +77,7 @@ final class OffLoom {
 
     private void cut() {
         if (plan.closedWarp().isPresent()) {
-            addTitled("off.lift", Optional.empty(), Map.of(), List.of("off.lift.closed", "off.lift.flat"), List.of());
+            addTitled("off.lift", Optional.empty(), Map.of(), lifting(), List.of());
             return;
         }
         List<String> sentences = new ArrayList<>(whereToCut());
@@ -86,6 +98,18 @@ final class OffLoom {
                 "",
                 sentences,
                 List.of("caution.blades", "caution.small-children")));
+    }
+
+    /** Loops are lifted off nails before anything else; what else they lie round is unlashed and comes along. */
+    private List<String> lifting() {
+        long nails =
+                Stream.of(plan.start(), plan.top()).filter(LoopWords::onNails).count();
+        if (nails == 2) {
+            return List.of("off.lift.nails", "off.lift.lay");
+        }
+        return nails == 1
+                ? List.of("off.lift.nails", "off.lift.closed-one", "off.lift.flat")
+                : List.of("off.lift.closed", "off.lift.flat");
     }
 
     /** With loops at one end, at the other only. */
@@ -109,12 +133,11 @@ final class OffLoom {
     private void end(EndPlan end) {
         Map<String, Object> values = new HashMap<>();
         values.put("place", words.place(end.place()));
-        // what is darned back inside a hem must not reach beyond its fold
-        double darn = end.hem()
-                .map(Hem::cloth)
-                .filter(cloth -> cloth > 0 && cloth < DARN)
-                .orElse(DARN);
-        values.put("darn", shown.height(darn));
+        values.put("darn", shown.height(DARN));
+        // what lies inside a hem must not reach beyond its fold, or out of its first turn
+        double inside =
+                end.hem().map(hem -> hem.firstTurn().orElse(hem.cloth() / 2)).orElse(TRIMMED);
+        values.put("trim", shown.height(Math.min(TRIMMED, inside)));
         values.put("out", comingOut(end));
         if (end.finish().isPresent()) {
             finish(end, end.finish().get(), values);
@@ -124,7 +147,7 @@ final class OffLoom {
             if (!comingOut(end).isEmpty()) {
                 keys.add(0, "off.ends.out");
             }
-            addTitled("off.ends", Optional.empty(), values, keys, List.of("caution.needles"));
+            addTitled("off.ends", Optional.empty(), values, keys, endsCautions(keys));
         }
     }
 
@@ -132,9 +155,15 @@ final class OffLoom {
         if (end.hem().flatMap(Hem::band).isPresent()) {
             return List.of("off.ends.band");
         }
-        return end.hem().isPresent()
-                ? List.of("off.ends.darn", "off.ends.trim")
-                : List.of("off.ends.darn-open", "off.ends.trim-open");
+        if (end.hem().isEmpty()) {
+            return List.of("off.ends.darn-open", "off.ends.trim-open", "off.ends.darning");
+        }
+        String within = end.hem().get().firstTurn().isPresent() ? "off.ends.turned-in" : "off.ends.trim";
+        return List.of("off.ends.knot", within, "off.ends.else", "off.ends.darning");
+    }
+
+    private static List<String> endsCautions(List<String> keys) {
+        return List.of(keys.contains("off.ends.darn-open") ? "caution.needles" : "caution.blades");
     }
 
     /** What comes out, the outermost first: the waste next to the edge protects it to the last. */

@@ -88,7 +88,8 @@ public final class OwnWording {
         values.put("endSide", words.side(work.ends()));
         values.put("tail", shown.cut(plan.piece().habits().tail().mm()));
         Row first = work.rows().get(0);
-        first.shed().ifPresent(shed -> values.put("shed", words.shed(shed)));
+        first.meets(work.setting().ends())
+                .ifPresent(passing -> values.put("shed", new ShedWords(phrases, words).meets(passing, first.from())));
         first.lean().ifPresent(lean -> values.put("lean", phrases.say("lean." + lean)));
         if (work.block() instanceof Twining twining) {
             values.put("group", twining.endsPerGroup());

@@ -22,7 +22,8 @@ import thrumwright.plan.Plan;
 import thrumwright.plan.SewnBand;
 import thrumwright.plan.Work;
 import thrumwright.plan.Wrapping;
-import thrumwright.plan.finding.Finding;
+import thrumwright.plan.finding.Findings;
+import thrumwright.plan.words.FindingWords;
 import thrumwright.plan.words.Words;
 
 /** Writes a sheet from a plan: first the chapters, then the lists that refer to their steps. */
@@ -111,7 +112,9 @@ final class SheetWriter {
     }
 
     private List<String> findings() {
-        return plan.findings().stream().map(Finding::sentence).toList();
+        return Findings.of(plan).all().stream()
+                .map(new FindingWords(locale, shown)::say)
+                .toList();
     }
 
     /** What all cuts of a piece include. */

@@ -1,9 +1,8 @@
 package thrumwright.store;
 
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
-import java.util.Optional;
-import java.util.stream.Collectors;
 import thrumwright.block.Lean;
 import thrumwright.block.MaterialRole;
 import thrumwright.block.PlainBand;
@@ -11,6 +10,7 @@ import thrumwright.block.Shed;
 import thrumwright.block.Side;
 import thrumwright.block.WarpFinish;
 import thrumwright.block.WarpLoops;
+import thrumwright.measure.Phrase;
 import thrumwright.measure.UnitSystem;
 import thrumwright.piece.Difficulty;
 import thrumwright.piece.Habits;
@@ -19,7 +19,7 @@ import thrumwright.yarn.Fibre;
 import thrumwright.yarn.Firmness;
 
 /** How the values of a choice are written in a file. */
-final class Choices<T> {
+final class Choices<T> implements Type<T> {
     static final Choices<Side> SIDE =
             new Choices<Side>().with("left", Side.LEFT).with("right", Side.RIGHT);
     static final Choices<Shed> SHED =
@@ -78,20 +78,46 @@ final class Choices<T> {
         return this;
     }
 
-    Optional<T> value(String name) {
-        return Optional.ofNullable(values.get(name));
+    @Override
+    public Phrase like() {
+        return values.keySet().stream()
+                .map(Choices::quoted)
+                .reduce(Choices::either)
+                .orElseThrow();
     }
 
-    Node.Text text(T value) {
-        for (Map.Entry<String, T> entry : values.entrySet()) {
-            if (entry.getValue().equals(value)) {
-                return Node.Text.of(entry.getKey());
-            }
+    /** “a”, “b” or “c”. */
+    static Phrase oneOf(List<String> names) {
+        Phrase before = names.subList(0, names.size() - 1).stream()
+                .map(Choices::quoted)
+                .reduce((all, next) -> new Phrase("like.list", Map.of("before", all, "last", next)))
+                .orElseThrow();
+        return either(before, quoted(names.get(names.size() - 1)));
+    }
+
+    private static Phrase either(Phrase before, Phrase last) {
+        return new Phrase("like.either", Map.of("before", before, "last", last));
+    }
+
+    private static Phrase quoted(String name) {
+        return new Phrase("like.quoted", Map.of("name", name));
+    }
+
+    @Override
+    public T read(Fields in, String name) throws FileProblem {
+        T value = in.node(name) instanceof Node.Text text ? values.get(text.value()) : null;
+        if (value == null) {
+            throw in.mustBe(name, like());
         }
-        throw new IllegalStateException("no name for " + value);
+        return value;
     }
 
-    String listed() {
-        return values.keySet().stream().map(name -> "“" + name + "”").collect(Collectors.joining(" or "));
+    @Override
+    public Node node(T value, Unknown around, String field) {
+        return values.entrySet().stream()
+                .filter(entry -> entry.getValue().equals(value))
+                .findFirst()
+                .map(entry -> Node.Text.of(entry.getKey()))
+                .orElseThrow(() -> new IllegalStateException("no name for " + value));
     }
 }

@@ -2,8 +2,10 @@ package thrumwright.store;
 
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import thrumwright.measure.Phrase;
 import thrumwright.piece.ClassSet;
 
 /**
@@ -16,6 +18,10 @@ import thrumwright.piece.ClassSet;
 public record ClassFile(ClassSet set, Optional<String> pieceName, Unknown unknown) {
     /** The version of the class file that this program reads and writes. */
     public static final int VERSION = 1;
+
+    private static final PieceSource NOWHERE = name -> {
+        throw new IllegalStateException("nothing is read while a class is written");
+    };
 
     public ClassFile {
         Objects.requireNonNull(set);
@@ -39,7 +45,7 @@ public record ClassFile(ClassSet set, Optional<String> pieceName, Unknown unknow
                 try {
                     return SafeFile.read(folder.resolve(name).normalize());
                 } catch (InvalidPathException e) {
-                    throw new FileProblem("“" + name + "” can't be the name of a file.", e);
+                    throw new FileProblem("file.bad-name", Map.of("name", name), e);
                 }
             };
         }
@@ -48,7 +54,7 @@ public record ClassFile(ClassSet set, Optional<String> pieceName, Unknown unknow
     /** Whether a text is meant to be a class: JSON with the mark of one. */
     public static boolean isClass(String text) {
         try {
-            return Json.read(text) instanceof Node.Obj object && object.fields().containsKey(ClassReader.MARK);
+            return Json.read(text) instanceof Node.Obj object && object.fields().containsKey(ClassFormat.MARK);
         } catch (FileProblem e) {
             // what is wrong with it will be said by whoever reads it
             return false;
@@ -57,7 +63,9 @@ public record ClassFile(ClassSet set, Optional<String> pieceName, Unknown unknow
 
     /** @throws FileProblem with a plain sentence that says where and what would be right */
     public static ClassFile read(String text, PieceSource pieces) throws FileProblem {
-        return ClassReader.read(text, pieces);
+        Fields fields = Fields.of(text);
+        ClassFile file = ClassFormat.with(pieces).whole(fields);
+        return new ClassFile(file.set(), file.pieceName(), fields.unknown());
     }
 
     /**
@@ -77,7 +85,7 @@ public record ClassFile(ClassSet set, Optional<String> pieceName, Unknown unknow
 
     /** The piece, with what this version didn't know of it where it stands in the class's file. */
     public PieceFile piece() {
-        return new PieceFile(set.piece(), unknown.within("/piece"));
+        return new PieceFile(set.piece(), unknown.within("piece"));
     }
 
     /**
@@ -91,7 +99,7 @@ public record ClassFile(ClassSet set, Optional<String> pieceName, Unknown unknow
 
     /** The whole document; the same class makes the same text. */
     public String text() {
-        return ClassWriter.write(this);
+        return Json.write(ClassFormat.with(NOWHERE).object(this, unknown));
     }
 
     /**
@@ -107,9 +115,9 @@ public record ClassFile(ClassSet set, Optional<String> pieceName, Unknown unknow
                 return text;
             }
         } catch (FileProblem e) {
-            throw new FileProblem("The class can't be kept as it is. " + e.getMessage(), e);
+            throw new FileProblem("file.class-not-kept", Map.of("why", e.why()), e);
         }
-        throw new FileProblem("The class can't be kept as it is: it would read back differently.", null);
+        throw new FileProblem(new Phrase("file.class-differs"), null);
     }
 
     /** Another state of the same class; what isn't known of a member stays with it when others come or go. */

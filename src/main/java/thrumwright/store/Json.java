@@ -20,7 +20,9 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.regex.Pattern;
+import thrumwright.measure.Phrase;
 
 /** Reads JSON into nodes that know their place, within limits, and writes them. */
 final class Json {
@@ -49,7 +51,7 @@ final class Json {
     /** @throws FileProblem if it isn't one whole JSON document, or beyond the limits */
     static Node read(String text) throws FileProblem {
         if (text.length() > MOST_CHARACTERS) {
-            throw new FileProblem("The file is far too long to be a piece: more than two million characters.", null);
+            throw new FileProblem(new Phrase("file.far-too-long"), null);
         }
         String document = text.startsWith(BYTE_ORDER_MARK) ? text.substring(1) : text;
         try (JsonParser parser = FACTORY.createParser(document)) {
@@ -62,33 +64,33 @@ final class Json {
     private static Node whole(JsonParser parser) throws IOException, FileProblem {
         try {
             if (parser.nextToken() == null) {
-                throw new FileProblem(new Node.Spot(1, 1), "", "the file is empty; a piece begins with “{”.", null);
+                throw problem(new Node.Spot(1, 1), new Phrase("file.nothing"), null);
             }
             Node whole = node(parser);
             if (parser.nextToken() != null) {
-                throw new FileProblem(
-                        spot(parser.currentTokenLocation()), "", "nothing may follow the end of the piece.", null);
+                throw problem(spot(parser.currentTokenLocation()), new Phrase("file.follows"), null);
             }
             return whole;
         } catch (StreamConstraintsException e) {
-            throw new FileProblem(
-                    spot(parser.currentLocation()),
-                    "",
-                    "something here is too deep or too long: at most " + DEEPEST + " levels, texts of " + LONGEST_TEXT
-                            + " characters and numbers of " + LONGEST_NUMBER + " digits.",
-                    e);
+            Phrase why = new Phrase(
+                    "file.deep", Map.of("levels", DEEPEST, "characters", LONGEST_TEXT, "digits", LONGEST_NUMBER));
+            throw problem(spot(parser.currentLocation()), why, e);
         } catch (JsonProcessingException e) {
-            throw new FileProblem(spot(e.getLocation()), "", sentence(e), e);
+            throw problem(spot(e.getLocation()), why(e), e);
         }
     }
 
-    private static String sentence(JsonProcessingException problem) {
+    private static FileProblem problem(Node.Spot spot, Phrase why, Throwable cause) {
+        return new FileProblem(spot, Optional.empty(), why, cause);
+    }
+
+    private static Phrase why(JsonProcessingException problem) {
         String original = problem.getOriginalMessage();
         if (original.startsWith("Duplicate field")) {
             String name = original.substring("Duplicate field ".length()).replaceAll("^'|'$", "");
-            return "the field “" + name + "” is there twice; keep one of them.";
+            return new Phrase("file.twice", Map.of("name", name));
         }
-        return "this is not JSON; look for a comma, colon, quotation mark or bracket that is missing or one too many.";
+        return new Phrase("file.not-json");
     }
 
     private static Node.Spot spot(JsonLocation location) {

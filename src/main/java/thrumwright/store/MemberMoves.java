@@ -6,8 +6,8 @@ import java.util.regex.Pattern;
 
 /** Where the members of a list are after some in its middle were changed, added or taken away. */
 final class MemberMoves {
-    /** What is unknown of a member stands at its position, and deeper. */
-    private static final Pattern PLACE = Pattern.compile("/members#(\\d+)(.*)");
+    /** What is unknown of a member stands at its position. */
+    private static final Pattern PLACE = Pattern.compile("members#(\\d+)");
 
     private final int before;
     private final int after;
@@ -40,6 +40,6 @@ final class MemberMoves {
         int index = Integer.parseInt(member.group(1));
         int now = index >= after && index < old ? index + shift : index;
         boolean gone = index < after && index >= before;
-        return gone ? "/gone" + place : "/members#" + now + member.group(2);
+        return gone ? "gone " + place : "members#" + now;
     }
 }

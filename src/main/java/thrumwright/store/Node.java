@@ -14,7 +14,11 @@ sealed interface Node {
 
     record Obj(Map<String, Node> fields, Spot spot) implements Node {}
 
-    record Arr(List<Node> items, Spot spot) implements Node {}
+    record Arr(List<Node> items, Spot spot) implements Node {
+        static Arr of(List<Node> items) {
+            return new Arr(items, Spot.NOWHERE);
+        }
+    }
 
     record Text(String value, Spot spot) implements Node {
         static Text of(String value) {
@@ -26,6 +30,12 @@ sealed interface Node {
     record Num(String digits, Spot spot) implements Node {
         static Num of(int value) {
             return new Num(Integer.toString(value), Spot.NOWHERE);
+        }
+
+        /** @param value finite; a whole one without decimals */
+        static Num of(double value) {
+            boolean whole = value == Math.rint(value) && Math.abs(value) < 1e9;
+            return new Num(whole ? Long.toString((long) value) : Double.toString(value), Spot.NOWHERE);
         }
     }
 

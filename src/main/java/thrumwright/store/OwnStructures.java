@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -77,7 +78,7 @@ public final class OwnStructures {
         try {
             Files.createDirectories(folder);
         } catch (IOException e) {
-            throw new FileProblem("The folder for your own structures, " + folder + ", can't be made.", e);
+            throw new FileProblem("file.structures-unmade", Map.of("folder", folder), e);
         }
         SafeFile.write(file(file.structure().id()), text);
     }
@@ -96,7 +97,7 @@ public final class OwnStructures {
             try {
                 Files.deleteIfExists(file);
             } catch (IOException e) {
-                throw new FileProblem(file + " can't be taken away.", e);
+                throw new FileProblem("file.not-removed", Map.of("file", file), e);
             }
         }
     }

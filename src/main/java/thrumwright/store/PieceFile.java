@@ -1,6 +1,8 @@
 package thrumwright.store;
 
+import java.util.Map;
 import java.util.Objects;
+import thrumwright.measure.Phrase;
 import thrumwright.piece.Piece;
 
 /**
@@ -19,12 +21,14 @@ public record PieceFile(Piece piece, Unknown unknown) {
 
     /** @throws FileProblem with a plain sentence that says where and what would be right */
     public static PieceFile read(String text) throws FileProblem {
-        return PieceReader.read(text);
+        Fields fields = Fields.of(text);
+        Piece piece = PieceFormats.PIECE.whole(fields);
+        return new PieceFile(piece, fields.unknown());
     }
 
     /** The whole document; the same piece makes the same text. */
     public String text() {
-        return PieceWriter.write(piece, unknown);
+        return Json.write(PieceFormats.PIECE.object(piece, unknown));
     }
 
     /**
@@ -39,9 +43,9 @@ public record PieceFile(Piece piece, Unknown unknown) {
                 return text;
             }
         } catch (FileProblem e) {
-            throw new FileProblem("The piece can't be kept as it is. " + e.getMessage(), e);
+            throw new FileProblem("file.piece-not-kept", Map.of("why", e.why()), e);
         }
-        throw new FileProblem("The piece can't be kept as it is: it would read back differently.", null);
+        throw new FileProblem(new Phrase("file.piece-differs"), null);
     }
 
     public PieceFile with(Piece other) {

@@ -18,8 +18,9 @@ import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
 import java.nio.file.attribute.PosixFileAttributeView;
 import java.nio.file.attribute.PosixFilePermission;
-import java.util.Objects;
+import java.util.Map;
 import java.util.Set;
+import thrumwright.measure.Phrase;
 
 /** Reads and writes files so that nothing is lost: the old file is there until the new one is whole. */
 public final class SafeFile {
@@ -29,23 +30,23 @@ public final class SafeFile {
     private SafeFile() {}
 
     /** Trouble that another part of the program had with a file. */
-    public static FileProblem problem(String sentence, Exception cause) {
-        return new FileProblem(sentence, cause);
+    public static FileProblem problem(Phrase why, Exception cause) {
+        return new FileProblem(why, cause);
     }
 
     /** @throws FileProblem if it can't be read, isn't text, or is far too long */
     public static String read(Path file) throws FileProblem {
         if (Files.isDirectory(file)) {
-            throw new FileProblem(file + " is a folder, not a file.", null);
+            throw new FileProblem("file.folder", Map.of("file", file), null);
         }
         try (InputStream in = Files.newInputStream(file)) {
             return text(in, file.toString());
         } catch (NoSuchFileException e) {
-            throw new FileProblem("There is no file " + file + ".", e);
+            throw new FileProblem("file.none", Map.of("file", file), e);
         } catch (AccessDeniedException e) {
-            throw new FileProblem("You aren't allowed to read " + file + ".", e);
+            throw new FileProblem("file.not-allowed", Map.of("file", file), e);
         } catch (IOException e) {
-            throw new FileProblem(file + " can't be read" + reason(e) + ".", e);
+            throw failed("file.unread", file, e);
         }
     }
 
@@ -59,7 +60,7 @@ public final class SafeFile {
     public static String text(InputStream in, String name) throws FileProblem, IOException {
         byte[] bytes = in.readNBytes(MOST_BYTES + 1);
         if (bytes.length > MOST_BYTES) {
-            throw new FileProblem(name + " is far too long to be a piece.", null);
+            throw new FileProblem("file.too-long", Map.of("file", name), null);
         }
         try {
             return StandardCharsets.UTF_8
@@ -68,7 +69,7 @@ public final class SafeFile {
                     .decode(ByteBuffer.wrap(bytes))
                     .toString();
         } catch (CharacterCodingException e) {
-            throw new FileProblem(name + " is not a text file in UTF-8.", e);
+            throw new FileProblem("file.not-text", Map.of("file", name), e);
         }
     }
 
@@ -91,87 +92,59 @@ public final class SafeFile {
         write(file, text.getBytes(StandardCharsets.UTF_8));
     }
 
-    /** As {@link #write(Path, String)}, for any bytes. */
-    public static void write(Path file, byte[] bytes) throws FileProblem {
+    static void write(Path file, byte[] bytes) throws FileProblem {
         try {
-            Path target = target(file);
-            if (Files.isDirectory(target)) {
-                throw new FileProblem(file + " is a folder; give the name of a file in it.", null);
-            } else if (!Files.exists(target) || Files.isRegularFile(target)) {
-                replace(target, bytes);
-            } else {
-                Files.write(target, bytes, StandardOpenOption.WRITE);
-            }
-        } catch (NoSuchFileException e) {
-            throw new FileProblem("There is no folder for " + file + ".", e);
-        } catch (AccessDeniedException e) {
-            throw new FileProblem("You aren't allowed to write " + file + ".", e);
+            write(file, out -> out.write(bytes));
         } catch (IOException e) {
-            String old = Files.exists(file) ? "; the old file is as it was." : ".";
-            throw new FileProblem(file + " can't be written" + reason(e) + old, e);
+            throw unwritable(file, e);
         }
     }
 
-    /** What the system says, such as that the disk is full. */
-    private static String reason(IOException problem) {
+    /**
+     * As {@link #write(Path, String)}, for what is written as it is made.
+     *
+     * @throws FileProblem if it can't be written; the old file is then as it was
+     * @throws IOException if it can't be made; the old file is then as it was
+     */
+    public static void write(Path file, NewFiles.Content content) throws FileProblem, IOException {
+        try (NewFiles one = new NewFiles()) {
+            one.add(file, content);
+            one.keep();
+        }
+    }
+
+    /** That a file can't be written, by what the system threw. */
+    static FileProblem unwritable(Path file, IOException problem) {
+        if (problem instanceof NoSuchFileException) {
+            return new FileProblem("file.no-folder", Map.of("file", file), problem);
+        } else if (problem instanceof AccessDeniedException) {
+            return new FileProblem("file.not-allowed-write", Map.of("file", file), problem);
+        }
+        return failed(Files.exists(file) ? "file.unwritten" : "file.unwritten-new", file, problem);
+    }
+
+    /** With what the system says, such as that the disk is full, if it says anything. */
+    private static FileProblem failed(String key, Path file, IOException problem) {
         String said = problem instanceof FileSystemException of ? of.getReason() : problem.getMessage();
-        return said == null || said.isBlank() ? "" : " (" + said + ")";
+        return said == null || said.isBlank()
+                ? new FileProblem(key, Map.of("file", file), problem)
+                : new FileProblem(key + "-why", Map.of("file", file, "why", said), problem);
     }
 
     /** The file itself, though links lead to it; it need not be there. */
-    private static Path target(Path file) throws IOException {
+    static Path target(Path file) throws IOException {
         Path target = file.toAbsolutePath();
         for (int links = 0; Files.isSymbolicLink(target); links++) {
             if (links == MOST_LINKS) {
-                throw new FileSystemException(file.toString(), null, "its links lead nowhere");
+                throw new FileSystemException(file.toString(), null, new Phrase("file.links").toString());
             }
             target = target.resolveSibling(Files.readSymbolicLink(target));
         }
         return target;
     }
 
-    private static void replace(Path target, byte[] bytes) throws IOException, FileProblem {
-        if (Files.exists(target) && !Files.isWritable(target)) {
-            throw new AccessDeniedException(target.toString());
-        }
-        Path folder = Objects.requireNonNull(target.getParent(), "only a folder has no folder");
-        Path beside = Files.createTempFile(folder, ".thrumwright-", ".new");
-        try {
-            fill(beside, bytes);
-            keepPermissions(target, beside);
-            move(beside, target);
-        } finally {
-            remove(beside);
-        }
-        force(folder);
-    }
-
-    /** Makes sure that the new name is on disk too; where folders can't be opened, the system sees to it by itself. */
-    private static void force(Path folder) throws FileProblem {
-        try (FileChannel channel = FileChannel.open(folder, StandardOpenOption.READ)) {
-            channel.force(true);
-        } catch (AccessDeniedException e) {
-            // as on Windows
-        } catch (IOException e) {
-            throw new FileProblem(
-                    "The file is written to " + folder + ", but the system doesn't say whether it will stay there"
-                            + reason(e) + ". Save once more, or in another place.",
-                    e);
-        }
-    }
-
-    private static void fill(Path file, byte[] bytes) throws IOException {
-        try (FileChannel channel = FileChannel.open(file, StandardOpenOption.WRITE)) {
-            ByteBuffer buffer = ByteBuffer.wrap(bytes);
-            while (buffer.hasRemaining()) {
-                channel.write(buffer);
-            }
-            channel.force(true);
-        }
-    }
-
     /** A temporary file is for its owner only; the new file keeps what the old one allowed, or what is usual. */
-    private static void keepPermissions(Path target, Path beside) throws IOException {
+    static void keepPermissions(Path target, Path beside) throws IOException {
         PosixFileAttributeView view = Files.getFileAttributeView(beside, PosixFileAttributeView.class);
         if (view == null) {
             return;
@@ -201,19 +174,25 @@ public final class SafeFile {
         }
     }
 
-    private static void move(Path from, Path to) throws IOException {
+    /**
+     * Makes sure that new names in a folder are on disk too; where folders can't be opened, the system sees to it by
+     * itself.
+     */
+    static void force(Path folder) throws FileProblem {
+        try (FileChannel channel = FileChannel.open(folder, StandardOpenOption.READ)) {
+            channel.force(true);
+        } catch (AccessDeniedException e) {
+            // as on Windows
+        } catch (IOException e) {
+            throw failed("file.not-forced", folder, e);
+        }
+    }
+
+    static void move(Path from, Path to) throws IOException {
         try {
             Files.move(from, to, StandardCopyOption.ATOMIC_MOVE);
         } catch (AtomicMoveNotSupportedException e) {
             Files.move(from, to, StandardCopyOption.REPLACE_EXISTING);
-        }
-    }
-
-    private static void remove(Path beside) throws FileProblem {
-        try {
-            Files.deleteIfExists(beside);
-        } catch (IOException e) {
-            throw new FileProblem("The unfinished file " + beside + " couldn't be removed; you may delete it.", e);
         }
     }
 }

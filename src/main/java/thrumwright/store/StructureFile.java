@@ -1,10 +1,9 @@
 package thrumwright.store;
 
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
-import java.util.Optional;
+import thrumwright.measure.Phrase;
 import thrumwright.piece.End;
 import thrumwright.piece.Structure;
 
@@ -21,6 +20,7 @@ public record StructureFile(Structure structure, Unknown unknown) {
     public static final int VERSION = 1;
 
     private static final String VERSION_FIELD = "thrumwrightStructure";
+    private static final Format<Structure> FORMAT = format();
 
     public StructureFile {
         Objects.requireNonNull(structure);
@@ -38,44 +38,40 @@ public record StructureFile(Structure structure, Unknown unknown) {
 
     /** @throws FileProblem with a plain sentence that says where and what would be right */
     public static StructureFile read(String text) throws FileProblem {
-        Map<String, Map<String, Node>> unknown = new HashMap<>();
-        Fields fields = Fields.of(Json.read(text), unknown);
-        PieceReader.version(fields, VERSION_FIELD, VERSION, "a structure");
-        Structure structure = fields.made(() -> structure(fields));
-        fields.done();
-        return new StructureFile(structure, new Unknown(unknown));
+        Fields fields = Fields.of(text);
+        Structure structure = FORMAT.whole(fields);
+        return new StructureFile(structure, fields.unknown());
     }
 
-    private static Structure structure(Fields fields) throws FileProblem {
-        End end = BlockReader.end(fields, "blocks", Optional.empty());
-        return new Structure(
-                fields.text("id", "a short name"),
-                fields.text("name", "what it is called"),
-                fields.text("use", "when to use it"),
-                fields.text("needs", "what it asks for", ""),
-                fields.optionalChoice("difficulty", Choices.DIFFICULTY),
-                fields.texts("goodFor"),
-                fields.text("source", "where it comes from, or “common practice, no source”"),
-                end);
+    private static Format<Structure> format() {
+        var structure = new Declared<Structure>();
+        var version = structure.version(VERSION_FIELD, VERSION, "structure");
+        var id = structure.needed("id", Types.text("like.structure-id"), Structure::id);
+        var name = structure.needed("name", Types.text("like.structure-name"), Structure::name);
+        var use = structure.needed("use", Types.text("like.use"), Structure::use);
+        var needs = structure.usual("needs", Types.text("like.needs"), "", Structure::needs);
+        var difficulty = structure.optional("difficulty", Choices.DIFFICULTY, Structure::difficulty);
+        var goodFor = structure.spare("goodFor", Types.TEXTS, List.of(), Structure::goodFor);
+        var source = structure.needed("source", Types.text("like.source"), Structure::source);
+        var blocks = structure.needed("blocks", BlockFormats.END, Structure::end);
+        return structure.as(in -> {
+            version.of(in);
+            End end = blocks.of(in);
+            return new Structure(
+                    id.of(in),
+                    name.of(in),
+                    use.of(in),
+                    needs.of(in),
+                    difficulty.of(in),
+                    goodFor.of(in),
+                    source.of(in),
+                    end);
+        });
     }
 
     /** The whole document; the same structure makes the same text. */
     public String text() {
-        Writing writing = new Writing()
-                .with(VERSION_FIELD, VERSION)
-                .with("id", structure.id())
-                .with("name", structure.name())
-                .with("use", structure.use())
-                .with("needs", structure.needs());
-        structure.difficulty().ifPresent(difficulty -> writing.with("difficulty", Choices.DIFFICULTY.text(difficulty)));
-        List<Node> goodFor =
-                structure.goodFor().stream().<Node>map(Node.Text::of).toList();
-        if (!goodFor.isEmpty()) {
-            writing.with("goodFor", new Node.Arr(goodFor, Node.Spot.NOWHERE));
-        }
-        return Json.write(writing.with("source", structure.source())
-                .with("blocks", BlockWriter.blocks(structure.end().blocks(), unknown, "/blocks"))
-                .done(unknown, ""));
+        return Json.write(FORMAT.object(structure, unknown));
     }
 
     /**
@@ -90,8 +86,8 @@ public record StructureFile(Structure structure, Unknown unknown) {
                 return text;
             }
         } catch (FileProblem e) {
-            throw new FileProblem("The structure can't be kept as it is. " + e.getMessage(), e);
+            throw new FileProblem("file.structure-not-kept", Map.of("why", e.why()), e);
         }
-        throw new FileProblem("The structure can't be kept as it is: it would read back differently.", null);
+        throw new FileProblem(new Phrase("file.structure-differs"), null);
     }
 }

@@ -10,6 +10,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import thrumwright.measure.Phrase;
 import thrumwright.piece.Structure;
 
 /**
@@ -53,7 +54,8 @@ public record Structures(List<Structure> all, List<String> problems) {
                 Structure structure = StructureFile.read(SafeFile.read(file)).structure();
                 found.put(structure.id(), structure);
             } catch (FileProblem e) {
-                problems.add(file.getFileName() + ": " + e.getMessage());
+                problems.add(new Phrase("file.in-structures", Map.of("file", file.getFileName(), "why", e.why()))
+                        .toString());
             }
         }
         return new Structures(List.copyOf(found.values()), problems);
@@ -66,7 +68,7 @@ public record Structures(List<Structure> all, List<String> problems) {
             try (DirectoryStream<Path> each = Files.newDirectoryStream(folder, "*.json")) {
                 each.forEach(files::add);
             } catch (IOException | DirectoryIteratorException e) {
-                problems.add("The folder " + folder + " can't be read.");
+                problems.add(new Phrase("file.structures-unread", Map.of("folder", folder)).toString());
             }
         }
         files.sort(null);

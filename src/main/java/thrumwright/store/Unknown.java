@@ -1,47 +1,48 @@
 package thrumwright.store;
 
-import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.function.UnaryOperator;
 
 /**
- * Fields of a file that this version doesn't know. They are kept by the place where they stood, that of a block or a
+ * Fields of a file that this version doesn't know. They are kept by the object in which they stood, that of a block or a
  * yarn by its id, and written again there.
  */
 public final class Unknown {
-    private final Map<String, Map<String, Node>> byPlace;
+    private static final Unknown NONE = new Unknown(Map.of(), Map.of());
 
-    Unknown(Map<String, Map<String, Node>> byPlace) {
-        this.byPlace = new HashMap<>(byPlace);
+    private final Map<String, Node> fields;
+    private final Map<String, Unknown> deeper;
+
+    /** @param deeper by the names of the fields in which the objects stand, with # and its id for one of a list */
+    Unknown(Map<String, Node> fields, Map<String, Unknown> deeper) {
+        this.fields = fields;
+        this.deeper = new LinkedHashMap<>(deeper);
+        this.deeper.values().removeIf(Unknown::isEmpty);
     }
 
     public static Unknown none() {
-        return new Unknown(Map.of());
+        return NONE;
     }
 
-    Map<String, Node> at(String place) {
-        return byPlace.getOrDefault(place, Map.of());
+    /** Those of the object itself. */
+    Map<String, Node> fields() {
+        return fields;
     }
 
-    /** What stands within a place, as seen from there. */
+    /** Those of an object within. */
     Unknown within(String place) {
-        Map<String, Map<String, Node>> inner = new HashMap<>();
-        byPlace.forEach((at, fields) -> {
-            if (at.equals(place) || at.startsWith(place + "/")) {
-                inner.put(at.substring(place.length()), fields);
-            }
-        });
-        return new Unknown(inner);
+        return deeper.getOrDefault(place, NONE);
     }
 
-    /** The same at other places. */
+    /** The same with the objects within at other places. */
     Unknown moved(UnaryOperator<String> where) {
-        Map<String, Map<String, Node>> moved = new HashMap<>();
-        byPlace.forEach((at, fields) -> moved.put(where.apply(at), fields));
-        return new Unknown(moved);
+        Map<String, Unknown> moved = new LinkedHashMap<>();
+        deeper.forEach((place, inner) -> moved.put(where.apply(place), inner));
+        return new Unknown(fields, moved);
     }
 
     public boolean isEmpty() {
-        return byPlace.isEmpty();
+        return fields.isEmpty() && deeper.isEmpty();
     }
 }

@@ -1,6 +1,7 @@
 package thrumwright.yarn;
 
 import java.util.Locale;
+import java.util.Map;
 import thrumwright.measure.BadMeasure;
 
 /**
@@ -22,7 +23,7 @@ public record Colour(int rgb) {
      */
     public static Colour parse(String text) {
         if (!text.matches("#[0-9a-fA-F]{6}")) {
-            throw new BadMeasure("“" + text + "” is not a colour; write it like “#c47a2c”.");
+            throw new BadMeasure("colour.not", Map.of("typed", text));
         }
         return new Colour(Integer.parseInt(text.substring(1), 16));
     }

@@ -37,7 +37,7 @@ public enum CountSystem {
     }
 
     /**
-     * Mass in grams per kilometre.
+     * Mass per length, g/km, above 0.
      *
      * @param number more than 0
      */

@@ -16,7 +16,7 @@ public enum Fibre {
         this.density = density;
     }
 
-    /** In g/cm³. */
+    /** In g/cm³, 1.31 to 1.53. */
     public double density() {
         return density;
     }

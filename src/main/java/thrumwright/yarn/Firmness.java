@@ -18,13 +18,13 @@ public enum Firmness {
         this.filling = filling;
     }
 
-    /** Beaten thickness over relaxed diameter. */
+    /** Beaten thickness over relaxed diameter, a share of 0.5 to 1. */
     public double share() {
         return share;
     }
 
     /**
-     * How much of the circle about a yarn as wound on a ruler is fibre. A cord of six plies fills 6 · 0.60 ÷ 3² = 0.40 of it
+     * How much of the circle about a yarn as wound on a ruler is fibre, a share of 0.12 to 0.40. A cord of six plies fills 6 · 0.60 ÷ 3² = 0.40 of it
      * (derived from the packing of its plies); a soft wool by published tables of wraps and metres for 100 g 0.10 to 0.14; a medium
      * yarn lies between (from memory).
      */

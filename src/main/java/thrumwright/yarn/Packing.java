@@ -15,7 +15,7 @@ public final class Packing {
     private Packing() {}
 
     /**
-     * Bundle diameter over strand diameter.
+     * Bundle diameter over strand diameter, a share of 1 or more.
      *
      * @param strands 1 to {@link #MOST}; a larger bundle is filled as densely as the largest in the table
      */

@@ -1,5 +1,6 @@
 package thrumwright.yarn;
 
+import java.util.Map;
 import thrumwright.measure.BadMeasure;
 import thrumwright.measure.Length;
 
@@ -10,15 +11,14 @@ public record Sample(int picks, Length height) {
 
     public Sample {
         if (picks < 1 || !(height.mm() > 0)) {
-            throw new BadMeasure("A sample is some picks in some height, like “20 picks in 2 cm”.");
+            throw new BadMeasure("sample.not", Map.of());
         }
         if (height.mm() / picks > TALLEST) {
-            throw new BadMeasure("Picks can't be so tall: “" + picks + " in " + height
-                    + "” would make each more than 10 cm. A sample is like “20 picks in 2 cm”.");
+            throw new BadMeasure("sample.tall", Map.of("picks", picks, "height", height));
         }
     }
 
-    /** Height of one pick in mm. */
+    /** Height of one pick, mm, above 0 and at most 100. */
     public double beaten() {
         return height.mm() / picks;
     }

@@ -1,6 +1,7 @@
 package thrumwright.yarn;
 
 import java.util.Locale;
+import java.util.Map;
 import java.util.Objects;
 import thrumwright.measure.BadMeasure;
 import thrumwright.measure.Decimals;
@@ -10,15 +11,16 @@ import thrumwright.measure.Length;
 public sealed interface Thickness {
     /** The most plies that a count may name. */
     int MOST_PLIES = Packing.MOST;
-    /** The share of a yarn's section that is fibre. */
+    /** The share of a hard single's section that is fibre (Peirce). */
     double FILLING = 0.60;
 
-    /** Relaxed diameter in mm. */
-    double diameter(Fibre fibre);
+    /** Relaxed diameter, mm, above 0: measured, or from the count and the share of the yarn that is fibre. */
+    double diameter(Fibre fibre, Firmness firmness);
 
     /**
-     * Mass per length in g/km: from the count where there is one, else from the diameter and the share of it that is fibre,
-     * which is a rough figure.
+     * Mass per length, g/km, above 0: from the count where there is one, else from the diameter and the share of it that is
+     * fibre, which is a rough figure. The same share serves both ways, so that a yarn told by its wraps and the same yarn told
+     * by its length in a mass come out alike.
      */
     double tex(Fibre fibre, Firmness firmness);
 
@@ -43,12 +45,12 @@ public sealed interface Thickness {
 
         public Measured {
             if (!(diameter.mm() >= 0.02 && diameter.mm() <= 100)) {
-                throw new BadMeasure("A yarn is between 0.02 mm and 100 mm thick, not “" + diameter + "”.");
+                throw new BadMeasure("thickness.range", Map.of("diameter", diameter));
             }
         }
 
         @Override
-        public double diameter(Fibre fibre) {
+        public double diameter(Fibre fibre, Firmness firmness) {
             return diameter.mm();
         }
 
@@ -69,24 +71,25 @@ public sealed interface Thickness {
             Objects.requireNonNull(over);
             double diameter = over.mm() / wraps;
             if (!(wraps > 0 && diameter >= 0.02 && diameter <= 100)) {
-                throw new BadMeasure("Give wraps like “5 in 1 cm” or “10 in 1 in”.");
+                throw new BadMeasure("thickness.wraps", Map.of());
             }
         }
 
         @Override
-        public double diameter(Fibre fibre) {
+        public double diameter(Fibre fibre, Firmness firmness) {
             return over.mm() / wraps;
         }
 
         @Override
         public double tex(Fibre fibre, Firmness firmness) {
-            return texOf(diameter(fibre), fibre, firmness);
+            return texOf(diameter(fibre, firmness), fibre, firmness);
         }
     }
 
     /**
-     * By its count, such as 12/6 Ne: diameter of a single d = √(4·tex·10⁻³/(π·ρ·φ)) (Peirce), times the packing ratio
-     * of its plies.
+     * By its count, such as 12/6 Ne: d = √(4·tex·10⁻³/(π·ρ·φ)) (Peirce). A hard yarn fills 0.60 of each of its singles, whose
+     * diameter is taken times the packing ratio of the plies; of a softer one, and of a hard one told by its length in a mass
+     * without its plies, φ is the share of the whole yarn ({@link Firmness#filling}).
      */
     record Counted(double number, int plies, CountSystem system) implements Thickness {
         @Override
@@ -98,17 +101,19 @@ public sealed interface Thickness {
         public Counted {
             Objects.requireNonNull(system);
             if (!(number > 0 && number <= 1_000_000)) {
-                throw new BadMeasure("A count is a number above 0.");
+                throw new BadMeasure("thickness.count", Map.of());
             }
             if (plies < 1 || plies > MOST_PLIES) {
-                throw new BadMeasure("A yarn has 1 to " + MOST_PLIES + " plies.");
+                throw new BadMeasure("thickness.plies", Map.of("most", MOST_PLIES));
             }
         }
 
         @Override
-        public double diameter(Fibre fibre) {
-            double single = tex() / plies;
-            return Math.sqrt(4 * single * 1e-3 / (Math.PI * fibre.density() * FILLING)) * Packing.ratio(plies);
+        public double diameter(Fibre fibre, Firmness firmness) {
+            boolean singlesKnown = plies > 1 || system.ofTheSingle();
+            return firmness == Firmness.HARD && singlesKnown
+                    ? diameterOf(tex() / plies, fibre, FILLING) * Packing.ratio(plies)
+                    : diameterOf(tex(), fibre, firmness.filling());
         }
 
         @Override
@@ -119,6 +124,10 @@ public sealed interface Thickness {
         private double tex() {
             return system.tex(number) * (system.ofTheSingle() ? plies : 1);
         }
+    }
+
+    private static double diameterOf(double tex, Fibre fibre, double filling) {
+        return Math.sqrt(4 * tex * 1e-3 / (Math.PI * fibre.density() * filling));
     }
 
     private static double texOf(double diameter, Fibre fibre, Firmness firmness) {

@@ -1,6 +1,7 @@
 package thrumwright.yarn;
 
 import java.util.Locale;
+import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import thrumwright.measure.BadMeasure;
@@ -35,9 +36,7 @@ final class ThicknessText {
         try {
             return new Thickness.Measured(Length.parse(text));
         } catch (BadMeasure e) {
-            throw (BadMeasure) new BadMeasure(
-                            "“" + text + "” is no thickness; write it like “0.8 mm”, “5 wraps in 1 cm” or “12/6 Ne”.")
-                    .initCause(e);
+            throw (BadMeasure) new BadMeasure("thickness.not", Map.of("typed", text)).initCause(e);
         }
     }
 

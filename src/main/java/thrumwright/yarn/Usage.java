@@ -1,5 +1,6 @@
 package thrumwright.yarn;
 
+import java.util.Map;
 import java.util.Objects;
 import thrumwright.measure.BadMeasure;
 import thrumwright.measure.Length;
@@ -14,7 +15,7 @@ public record Usage(int picks, Length length) {
     public Usage {
         Objects.requireNonNull(length);
         if (picks < 1 || picks > 100_000 || !(length.mm() > 0)) {
-            throw new BadMeasure("Yarn used is some length for some picks, like “6.2 m for 10 picks”.");
+            throw new BadMeasure("usage.not", Map.of());
         }
     }
 }

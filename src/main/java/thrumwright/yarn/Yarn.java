@@ -1,5 +1,6 @@
 package thrumwright.yarn;
 
+import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import thrumwright.measure.BadMeasure;
@@ -57,22 +58,22 @@ public record Yarn(
         this(id, name, colour, fibre, thickness, firmness, sample, stock, Optional.empty());
     }
 
-    /** Relaxed diameter d in mm. */
+    /** Relaxed diameter d, mm, above 0. */
     public double diameter() {
-        return thickness.diameter(fibre);
+        return thickness.diameter(fibre, firmness);
     }
 
-    /** Beaten thickness t in mm: what one pick takes up in the packed cloth. */
+    /** Beaten thickness t, mm, above 0: what one pick takes up in the packed cloth. */
     public double beaten() {
         return sample.map(Sample::beaten).orElseGet(this::beatenByFirmness);
     }
 
-    /** What the beaten thickness would be without a sample, mm. */
+    /** What the beaten thickness would be without a sample, mm, above 0. */
     public double beatenByFirmness() {
         return firmness.share() * diameter();
     }
 
-    /** Mass per length in g/km. */
+    /** Mass per length, g/km, above 0. */
     public double tex() {
         return thickness.tex(fibre, firmness);
     }
@@ -119,8 +120,8 @@ public record Yarn(
     private void believe(Sample measured) {
         double share = measured.beaten() / diameter();
         if (share > MOST_OF_IT || share < LEAST_OF_IT) {
-            throw new BadMeasure("“" + measured.picks() + " picks in " + measured.height() + "” can't be of a yarn so "
-                    + (share > MOST_OF_IT ? "thin" : "thick") + ": look at both measures again.");
+            String key = share > MOST_OF_IT ? "sample.yarn-thin" : "sample.yarn-thick";
+            throw new BadMeasure(key, Map.of("picks", measured.picks(), "height", measured.height()));
         }
     }
 

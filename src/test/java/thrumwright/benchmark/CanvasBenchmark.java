@@ -26,8 +26,8 @@ import org.openjdk.jmh.annotations.State;
 import org.openjdk.jmh.annotations.TearDown;
 import org.openjdk.jmh.annotations.Warmup;
 import thrumwright.editor.canvas.PieceCanvas;
-import thrumwright.editor.canvas.Zoom;
-import thrumwright.editor.canvas.Zoom.Kind;
+import thrumwright.editor.canvas.seen.Zoom;
+import thrumwright.editor.canvas.seen.Zoom.Fit;
 import thrumwright.store.FileProblem;
 import thrumwright.testing.LargePieces;
 
@@ -66,7 +66,7 @@ public class CanvasBenchmark {
     public void begin() {
         random = new SplittableRandom(SEED);
         CanvasStage.onEventThread(() -> {
-            stage.canvas().setZoom(Zoom.fitting(Kind.PIECE));
+            stage.canvas().setZoom(Zoom.fitting(Fit.PIECE));
             return null;
         });
         stage.waitUntilSharp();
@@ -116,7 +116,7 @@ public class CanvasBenchmark {
     public int pan() {
         return frame(() -> {
             PieceCanvas canvas = stage.canvas();
-            if (canvas.zoom().kind() != Kind.FREE) {
+            if (canvas.zoom().fit() != Fit.FREE) {
                 canvas.setZoom(Zoom.of(8));
             }
             Rectangle seen = canvas.getVisibleRect();

@@ -17,11 +17,11 @@ import java.util.concurrent.FutureTask;
 import javax.swing.JScrollPane;
 import javax.swing.JViewport;
 import thrumwright.drawing.Fonts;
-import thrumwright.editor.canvas.CanvasMap.Spot;
-import thrumwright.editor.canvas.Gesturing;
 import thrumwright.editor.canvas.LabelColumn;
 import thrumwright.editor.canvas.PieceCanvas;
 import thrumwright.editor.canvas.WidthRule;
+import thrumwright.editor.canvas.gesture.Gesturing;
+import thrumwright.editor.canvas.seen.BlockSpot;
 import thrumwright.editor.edit.Edits;
 import thrumwright.editor.edit.Selection;
 import thrumwright.editor.edit.Session;
@@ -116,7 +116,7 @@ final class CanvasStage {
     void press(String id) {
         session.select(Selection.of(Place.START, id));
         canvas.reveal(Place.START, id);
-        Spot spot = canvas.map().spot(Place.START, id).orElseThrow();
+        BlockSpot spot = canvas.map().spot(Place.START, id).orElseThrow();
         Rectangle seen = canvas.getVisibleRect();
         pressed = new Point((int) seen.getCenterX(), (int) Math.round(spot.top()));
         mouse(MouseEvent.MOUSE_PRESSED, pressed.y);

@@ -11,13 +11,23 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import thrumwright.measure.Length;
 import thrumwright.measure.Unit;
+import thrumwright.testing.Seeds;
 
 /** Each block's closed form against the peg engine on its own visit order, over seeded random warps and yarns. */
 class ClosedFormsTest {
-    private static final int CASES = 1500;
+    private static final int CASES = Seeds.of(1500);
 
     @ParameterizedTest
-    @ValueSource(strings = {"ordering cord", "plain band", "spread header", "twining", "soumak", "half hitches"})
+    @ValueSource(
+            strings = {
+                "ordering cord",
+                "plain band",
+                "spread header",
+                "twining",
+                "soumak",
+                "half hitches",
+                "hemstitching"
+            })
     void closedFormIsTheEnginesLength(String kind) {
         RandomGenerator random = RandomGeneratorFactory.of("L64X128MixRandom").create(kind.hashCode());
         for (int i = 0; i < CASES; i++) {
@@ -51,7 +61,16 @@ class ClosedFormsTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"ordering cord", "plain band", "spread header", "twining", "soumak", "half hitches"})
+    @ValueSource(
+            strings = {
+                "ordering cord",
+                "plain band",
+                "spread header",
+                "twining",
+                "soumak",
+                "half hitches",
+                "hemstitching"
+            })
     void mirroringTwiceGivesTheBlockAgain(String kind) {
         RandomGenerator random = RandomGeneratorFactory.of("L64X128MixRandom").create(7);
         for (int i = 0; i < 200; i++) {
@@ -94,6 +113,13 @@ class ClosedFormsTest {
             case "twining" -> new Twining(tag, use, rows, random.nextInt(1, 6), lean, random.nextBoolean());
             case "soumak" ->
                 new Soumak(tag, use, rows, under + random.nextInt(1, 5), under, lean, random.nextBoolean());
+            case "hemstitching" ->
+                new Hemstitching(
+                        tag,
+                        use,
+                        random.nextInt(1, 7),
+                        rows,
+                        random.nextBoolean() ? Hemstitching.Round.FIRST : Hemstitching.Round.LAST);
             default -> new HalfHitch(tag, use, rows, random.nextInt(1, 6));
         };
     }

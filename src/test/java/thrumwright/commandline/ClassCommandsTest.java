@@ -45,7 +45,7 @@ class ClassCommandsTest {
     private Answer ask(String in, String... arguments) {
         ByteArrayOutputStream out = new ByteArrayOutputStream();
         ByteArrayOutputStream err = new ByteArrayOutputStream();
-        int code = Commands.run(
+        int code = RootCommand.run(
                 arguments,
                 new ByteArrayInputStream(in.getBytes(StandardCharsets.UTF_8)),
                 new PrintStream(out, true, StandardCharsets.UTF_8),
@@ -89,7 +89,7 @@ class ClassCommandsTest {
     @Test
     void checkNamesThoseWhomAFindingIsAbout() {
         Answer answer = ask("", "check", "demo/class/tuesday-class.json");
-        assertThat(answer.code()).isEqualTo(Commands.PROBLEM_FOUND);
+        assertThat(answer.code()).isEqualTo(RootCommand.PROBLEM_FOUND);
         assertThat(answer.out())
                 .startsWith("problem: There isn't enough Undyed cotton 12/6: ")
                 .contains("note: Eskil: Ordering cord in the start ");
@@ -152,16 +152,16 @@ class ClassCommandsTest {
 
     @Test
     void askedWronglyIsCodeTwo() {
-        assertThat(ask("", "sheet", file, "--each").code()).isEqualTo(Commands.ASKED_WRONGLY);
+        assertThat(ask("", "sheet", file, "--each").code()).isEqualTo(RootCommand.ASKED_WRONGLY);
         Answer piece = ask(BuiltIn.DEMO.text("first-wave.json"), "sheet", "-", "--each");
-        assertThat(piece.code()).isEqualTo(Commands.ASKED_WRONGLY);
+        assertThat(piece.code()).isEqualTo(RootCommand.ASKED_WRONGLY);
         assertThat(piece.err()).startsWith("- is one piece; --each is for a class.");
     }
 
     @Test
     void aClassThatIsWrongIsRefusedInOneSentence() {
         Answer answer = ask(CLASS.replace("first-wave", "no-wave"), "check", "-");
-        assertThat(answer.code()).isEqualTo(Commands.FILE_TROUBLE);
+        assertThat(answer.code()).isEqualTo(RootCommand.FILE_TROUBLE);
         assertThat(answer.err()).startsWith("Line 1, column ").contains("There is no file no-wave.json.");
     }
 }

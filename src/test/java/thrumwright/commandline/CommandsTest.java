@@ -20,6 +20,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import thrumwright.plan.Plan;
+import thrumwright.plan.finding.Findings;
 import thrumwright.plan.finding.Severity;
 import thrumwright.store.BuiltIn;
 import thrumwright.store.FileProblem;
@@ -38,7 +39,7 @@ class CommandsTest {
     private Answer ask(InputStream in, String... arguments) {
         ByteArrayOutputStream out = new ByteArrayOutputStream();
         ByteArrayOutputStream err = new ByteArrayOutputStream();
-        int code = Commands.run(
+        int code = RootCommand.run(
                 arguments,
                 in,
                 new PrintStream(out, true, StandardCharsets.UTF_8),
@@ -96,7 +97,7 @@ class CommandsTest {
             }
         };
         Answer answer = ask(faulty, "plan", "-");
-        assertThat(answer.code()).isEqualTo(Commands.OWN_FAULT);
+        assertThat(answer.code()).isEqualTo(RootCommand.OWN_FAULT);
         assertThat(answer.err())
                 .startsWith("Something went wrong inside the program")
                 .contains("a thread slipped");
@@ -115,7 +116,7 @@ class CommandsTest {
                 .text(BuiltIn.DEMO.names().get(0))
                 .replace("\"height\": \"32 cm\"", "\"height\": \"62 cm\"");
         Answer answer = ask(tall, "check", "-");
-        assertThat(answer.code()).isEqualTo(Commands.PROBLEM_FOUND);
+        assertThat(answer.code()).isEqualTo(RootCommand.PROBLEM_FOUND);
         assertThat(answer.out()).startsWith("problem: The piece is ").endsWith(".\n");
     }
 
@@ -124,13 +125,13 @@ class CommandsTest {
         String without =
                 BuiltIn.DEMO.text(BuiltIn.DEMO.names().get(0)).replace("\"for\": \"stiff\"", "\"for\": \"plain\"");
         assertThat(ask(without, "check", "-").code()).isZero();
-        assertThat(ask(without, "check", "--strict", "-").code()).isEqualTo(Commands.PROBLEM_FOUND);
+        assertThat(ask(without, "check", "--strict", "-").code()).isEqualTo(RootCommand.PROBLEM_FOUND);
     }
 
     @Test
     void badFilesAreRefusedInOneSentence() {
         Answer answer = ask("{\"thrumwright\": 1}", "plan", "-");
-        assertThat(answer.code()).isEqualTo(Commands.FILE_TROUBLE);
+        assertThat(answer.code()).isEqualTo(RootCommand.FILE_TROUBLE);
         assertThat(answer.out()).isEmpty();
         assertThat(answer.err()).startsWith("Line 1, column 1").doesNotContain("at thrumwright");
         assertThat(ask("", "plan", folder.resolve("nowhere.json").toString()).err())
@@ -142,7 +143,7 @@ class CommandsTest {
         byte[] noText = {(byte) 0xff, '{', '}'};
         assertThat(ask(new ByteArrayInputStream(noText), "check", "-"))
                 .isEqualTo(new Answer(
-                        Commands.FILE_TROUBLE,
+                        RootCommand.FILE_TROUBLE,
                         "",
                         "The standard input is not a text file in UTF-8." + System.lineSeparator()));
         InputStream endless = new InputStream() {
@@ -158,7 +159,7 @@ class CommandsTest {
     @ValueSource(strings = {"sing", "plan", "sheet - --distance 9", "begin no-such-structure", "plan a b"})
     void askedWronglyIsCodeTwo(String line) {
         Answer answer = ask("", line.split(" "));
-        assertThat(answer.code()).isEqualTo(Commands.ASKED_WRONGLY);
+        assertThat(answer.code()).isEqualTo(RootCommand.ASKED_WRONGLY);
         assertThat(answer.err()).isNotBlank().doesNotContain("at thrumwright");
     }
 
@@ -220,10 +221,10 @@ class CommandsTest {
 
         Files.writeString(file, text.replace("\"15 mm\"", "\"15 furlongs\""));
         Answer wrong = ask("", "check", name);
-        assertThat(wrong.code()).isEqualTo(Commands.FILE_TROUBLE);
+        assertThat(wrong.code()).isEqualTo(RootCommand.FILE_TROUBLE);
         assertThat(wrong.err()).contains("Line ", ", column ", "blocks › block 7 “fold” › bar", "furlongs");
         assertThat(ask("", "begin", folder.resolve("nowhere.json").toString()).code())
-                .isEqualTo(Commands.FILE_TROUBLE);
+                .isEqualTo(RootCommand.FILE_TROUBLE);
     }
 
     @Test
@@ -242,11 +243,11 @@ class CommandsTest {
                 Answer answer = ask("", "begin", name.replace(".json", ""), "--units", units);
                 assertThat(answer.code()).isZero();
                 Plan plan = Plan.of(PieceFile.read(answer.out()).piece());
-                assertThat(plan.has(Severity.PROBLEM))
-                        .as(name + plan.findings())
+                assertThat(Findings.of(plan).has(Severity.PROBLEM))
+                        .as(name + Findings.of(plan))
                         .isFalse();
-                assertThat(plan.has(Severity.CAUTION))
-                        .as(name + plan.findings())
+                assertThat(Findings.of(plan).has(Severity.CAUTION))
+                        .as(name + Findings.of(plan))
                         .isFalse();
             }
         }
@@ -256,7 +257,7 @@ class CommandsTest {
     void leavesAFileThatIsThereAlone() throws IOException {
         Path file = demo(0);
         byte[] before = Files.readAllBytes(file);
-        assertThat(ask("", "begin", "folded-hem", "-o", file.toString()).code()).isEqualTo(Commands.ASKED_WRONGLY);
+        assertThat(ask("", "begin", "folded-hem", "-o", file.toString()).code()).isEqualTo(RootCommand.ASKED_WRONGLY);
         assertThat(Files.readAllBytes(file)).isEqualTo(before);
     }
 }

@@ -41,14 +41,14 @@ class LostAnswerTest {
             })
     void isNoSuccess(String arguments) {
         ByteArrayOutputStream said = new ByteArrayOutputStream();
-        int code = Commands.run(
+        int code = RootCommand.run(
                 arguments.split(" "),
                 InputStream.nullInputStream(),
                 new PrintStream(new Full(), true, StandardCharsets.UTF_8),
                 new PrintStream(said, true, StandardCharsets.UTF_8),
                 own,
                 "0");
-        assertThat(code).isEqualTo(Commands.FILE_TROUBLE);
+        assertThat(code).isEqualTo(RootCommand.FILE_TROUBLE);
         assertThat(said.toString(StandardCharsets.UTF_8)).contains("standard output").doesNotContain("inside the program");
     }
 }

@@ -56,6 +56,7 @@ import thrumwright.plan.BlockPlan;
 import thrumwright.plan.Plan;
 import thrumwright.testing.Pieces;
 import thrumwright.testing.RandomPieces;
+import thrumwright.testing.Seeds;
 import thrumwright.testing.WorkedPanel;
 import thrumwright.yarn.Colour;
 import thrumwright.yarn.Yarn;
@@ -121,7 +122,7 @@ class PaintersTest {
             new ClothPainter(g, Palette.onPaper(), true, face)
                     .blocks(
                             view,
-                            List.of(new ClothPainter.Placed(band, 0, band.height())),
+                            List.of(new ClothPainter.PlacedBlock(band, 0, band.height())),
                             List.of(),
                             setting,
                             white,
@@ -262,7 +263,7 @@ class PaintersTest {
     void everyPieceCanBeDrawnSmallOrLarge() {
         RandomPieces pieces = new RandomPieces(31);
         Font font = Fonts.load().regular().deriveFont(11f);
-        for (int i = 0; i < 40; i++) {
+        for (int i = 0; i < Seeds.of(40); i++) {
             Plan plan = Plan.of(pieces.next());
             PiecePicture picture = PiecePicture.of(plan);
             for (double scale : new double[] {0.3, 2}) {

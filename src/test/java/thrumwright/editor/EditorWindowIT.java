@@ -328,7 +328,7 @@ class EditorWindowIT {
         select(Place.START, "waste");
         focusCanvas();
         window.press(KeyEvent.VK_DELETE);
-        assertThat(onEventThread(() -> editor.session().plan().findings())).hasSize(1);
+        assertThat(onEventThread(() -> editor.session().findings().all())).hasSize(1);
 
         onEventThread(() -> findings().get(0).requestFocusInWindow());
         frame.robot().waitForIdle();
@@ -336,20 +336,20 @@ class EditorWindowIT {
         frame.button("repair").requireText("Add a waste band of 12 picks outside the edge");
         window.press(KeyEvent.VK_SPACE);
 
-        assertThat(onEventThread(() -> editor.session().plan().findings())).isEmpty();
+        assertThat(onEventThread(() -> editor.session().findings().all())).isEmpty();
         assertThat(onEventThread(() -> editor.session().history().undoName()))
                 .contains("add a waste band of 12 picks outside the edge");
         window.press(KeyEvent.VK_Z, KeyEvent.VK_CONTROL);
-        assertThat(onEventThread(() -> editor.session().plan().findings())).hasSize(1);
+        assertThat(onEventThread(() -> editor.session().findings().all())).hasSize(1);
         frame.button("repair").click();
-        assertThat(onEventThread(() -> editor.session().plan().findings())).isEmpty();
+        assertThat(onEventThread(() -> editor.session().findings().all())).isEmpty();
     }
 
     @Test
     void asksInADialogBeforeClosingWhatIsNotSaved() {
         open(Optional.empty());
         onEventThread(() -> {
-            editor.files().setQuestions(new Dialogs(editor.frame(), room, folder));
+            editor.files().setQuestions(new Dialogs(editor.frame(), room.place(), folder));
             return null;
         });
         select(Place.START, "facing");
@@ -419,7 +419,7 @@ class EditorWindowIT {
     void beginsANewPieceFromAStructure() {
         open(Optional.empty());
         onEventThread(() -> {
-            editor.files().setQuestions(new Dialogs(editor.frame(), room, folder));
+            editor.files().setQuestions(new Dialogs(editor.frame(), room.place(), folder));
             return null;
         });
         window.press(KeyEvent.VK_N, KeyEvent.VK_CONTROL);
@@ -434,7 +434,7 @@ class EditorWindowIT {
         assertThat(onEventThread(() -> editor.session().piece().start().blocks().stream()
                         .map(Block::id)
                         .toList()))
-                .isEqualTo(room.library().all().get(1).end().blocks().stream()
+                .isEqualTo(room.place().library().all().get(1).end().blocks().stream()
                         .map(Block::id)
                         .toList());
     }

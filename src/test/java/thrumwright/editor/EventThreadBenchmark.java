@@ -26,7 +26,7 @@ import org.openjdk.jmh.annotations.TearDown;
 import org.openjdk.jmh.annotations.Warmup;
 import thrumwright.block.Block;
 import thrumwright.editor.canvas.PieceCanvas;
-import thrumwright.editor.canvas.Zoom;
+import thrumwright.editor.canvas.seen.Zoom;
 import thrumwright.editor.edit.Amounts;
 import thrumwright.editor.edit.Edit;
 import thrumwright.editor.edit.Edits;

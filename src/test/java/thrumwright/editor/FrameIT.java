@@ -108,7 +108,7 @@ class FrameIT {
         start(Optional.empty());
         onEventThread(() -> {
             editor.session().select(Selection.of(Place.START, "facing"));
-            room.setTheme(Theme.DARK);
+            room.place().setTheme(Theme.DARK);
             return null;
         });
         List<String> switched = onEventThread(this::looks);
@@ -118,10 +118,10 @@ class FrameIT {
             editor.session().select(Selection.of(Place.START, "facing"));
             return null;
         });
-        assertThat(onEventThread(() -> room.theme())).isEqualTo(Theme.DARK);
+        assertThat(onEventThread(() -> room.place().theme())).isEqualTo(Theme.DARK);
         assertThat(onEventThread(this::looks)).hasSizeGreaterThan(10).isEqualTo(switched);
         onEventThread(() -> {
-            room.setTheme(Theme.LIGHT);
+            room.place().setTheme(Theme.LIGHT);
             return null;
         });
     }

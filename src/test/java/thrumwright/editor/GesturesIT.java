@@ -26,7 +26,7 @@ import org.junit.jupiter.api.extension.RegisterExtension;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import thrumwright.editor.canvas.PieceCanvas;
-import thrumwright.editor.canvas.Zoom;
+import thrumwright.editor.canvas.seen.Zoom;
 import thrumwright.editor.edit.Amounts;
 import thrumwright.editor.edit.Selection;
 import thrumwright.editor.edit.Session;
@@ -127,7 +127,7 @@ class GesturesIT {
     /** Both while the edge is pulled and when it is let go, whether or not all of the piece is in the window. */
     @Test
     void theLowerEdgeStaysWhereItIsWhileTheUpperOneIsPulled() {
-        for (Zoom zoom : List.of(Zoom.fitting(Zoom.Kind.PIECE), Zoom.of(6), Zoom.fitting(Zoom.Kind.WIDTH))) {
+        for (Zoom zoom : List.of(Zoom.fitting(Zoom.Fit.PIECE), Zoom.of(6), Zoom.fitting(Zoom.Fit.WIDTH))) {
             onEventThread(() -> {
                 canvas.setZoom(zoom);
                 canvas.reveal(Place.START, "waste");

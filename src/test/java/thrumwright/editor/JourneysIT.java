@@ -43,7 +43,7 @@ class JourneysIT {
         window.show(() -> {
             room = Rooms.forgetful();
             editor = room.open(Optional.empty());
-            editor.files().setQuestions(new Dialogs(editor.frame(), room, folder));
+            editor.files().setQuestions(new Dialogs(editor.frame(), room.place(), folder));
             return editor.frame();
         });
         hands = new Hands(window, editor);
@@ -54,7 +54,7 @@ class JourneysIT {
     }
 
     private void requireBegun() {
-        Structure structure = room.library().all().get(CHOSEN);
+        Structure structure = room.place().library().all().get(CHOSEN);
         waitFor("the new piece", () -> hands.ids(Place.START).equals(idsOf(structure)));
         assertThat(hands.steps()).isZero();
         hands.settle();

@@ -17,6 +17,7 @@ import org.junit.jupiter.api.extension.RegisterExtension;
 import thrumwright.editor.look.Theme;
 import thrumwright.editor.text.CommandText;
 import thrumwright.editor.text.CommandTexts;
+import thrumwright.editor.text.Commands;
 import thrumwright.editor.text.KeyLine;
 import thrumwright.editor.text.Texts;
 import thrumwright.editor.window.KeyList;
@@ -60,7 +61,7 @@ class KeysIT {
     @Test
     void everyCommandOfTheBundleIsThereOnceWithItsKeys() {
         open();
-        List<CommandText> declared = new CommandTexts(Locale.UK, EditorWindow.menuKey()).all();
+        List<CommandText> declared = new CommandTexts(Locale.UK, Commands.menuKey()).all();
         List<List<String>> rows = rows();
         assertThat(rows).hasSameSizeAs(declared);
         for (CommandText command : declared) {
@@ -133,7 +134,8 @@ class KeysIT {
                             KeyList.of(
                                     new CommandTexts(locale, "ctrl"),
                                     stage.editor().frame().getJMenuBar(),
-                                    Texts.of(locale)));
+                                    Texts.of(locale)),
+                            1);
                     list.frame().setSize(683, 384);
                     list.show();
                     list.frame().validate();

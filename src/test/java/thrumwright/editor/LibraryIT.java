@@ -70,7 +70,7 @@ class LibraryIT {
         frame.robot().enterText("hang bar");
         frame.robot().waitForIdle();
         int found = dialog.list("structures").target().getModel().getSize();
-        assertThat(found).isPositive().isLessThan(room.library().all().size());
+        assertThat(found).isPositive().isLessThan(room.place().library().all().size());
         String about = dialog.textBox("structureAbout").text();
         assertThat(about).contains("On this piece it takes:", "hem", "warp cord", "Source:");
         window.press(KeyEvent.VK_DOWN);
@@ -111,8 +111,8 @@ class LibraryIT {
         dialog.button("keepStructure").click();
 
         frame.robot().waitForIdle();
-        Structure kept =
-                onEventThread(() -> room.library().byId("our-panels-hem").orElseThrow());
+        Structure kept = onEventThread(
+                () -> room.place().library().byId("our-panels-hem").orElseThrow());
         assertThat(kept.goodFor()).containsExactly("tuesday", "quick", "class");
         assertThat(kept.end()).isEqualTo(editor.session().piece().start());
         assertThat(folder.resolve("own").resolve("our-panels-hem.json")).isNotEmptyFile();
@@ -135,7 +135,7 @@ class LibraryIT {
             return null;
         });
         Structure taken =
-                onEventThread(() -> room.library().byId("friends-edge").orElseThrow());
+                onEventThread(() -> room.place().library().byId("friends-edge").orElseThrow());
         assertThat(taken.name()).startsWith("Friend’s ");
         assertThat(Files.readString(folder.resolve("own").resolve("friends-edge.json")))
                 .contains("moss");

@@ -27,7 +27,7 @@ import thrumwright.block.OpenWarp;
 import thrumwright.block.PlainBand;
 import thrumwright.block.Tag;
 import thrumwright.editor.canvas.PieceCanvas;
-import thrumwright.editor.canvas.Zoom;
+import thrumwright.editor.canvas.seen.Zoom;
 import thrumwright.editor.edit.Edit;
 import thrumwright.editor.edit.Selection;
 import thrumwright.editor.settings.ScreenScale;
@@ -72,7 +72,7 @@ class LookingIT {
             window.press(key, KeyEvent.VK_CONTROL);
             waitFor("a sharp picture", () -> onEventThread(canvas::sharp));
         }
-        assertThat(onEventThread(() -> canvas.zoom().kind())).isEqualTo(Zoom.Kind.PIECE);
+        assertThat(onEventThread(() -> canvas.zoom().fit())).isEqualTo(Zoom.Fit.PIECE);
     }
 
     @Test

@@ -27,7 +27,7 @@ import thrumwright.drawing.Palette;
 import thrumwright.editor.edit.Edits;
 import thrumwright.editor.look.Theme;
 import thrumwright.editor.window.sheet.SheetWindow;
-import thrumwright.output.PngFile;
+import thrumwright.output.page.PngFile;
 import thrumwright.output.SheetLayout;
 import thrumwright.output.page.PageSetup;
 import thrumwright.output.page.Paper;
@@ -175,11 +175,12 @@ class PicturesIT {
         Pause.pause(new Condition("the window to be painted") {
             @Override
             public boolean test() {
-                Pause.pause(150);
+                stage.robot().waitForIdle();
+                boolean sharp = stage.ask(() -> WindowTest.sharp((Container) shown));
                 BufferedImage now = taken(shown);
-                alike[0] = differing(now, last[0]) == 0 ? alike[0] + 1 : 0;
+                alike[0] = sharp && differing(now, last[0]) == 0 ? alike[0] + 1 : 0;
                 last[0] = now;
-                return alike[0] >= 4;
+                return alike[0] >= 3;
             }
         });
         return last[0];

@@ -34,9 +34,9 @@ import org.junit.jupiter.api.extension.RegisterExtension;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import thrumwright.block.Block;
-import thrumwright.editor.canvas.CanvasMap.Spot;
 import thrumwright.editor.canvas.LabelColumn;
 import thrumwright.editor.canvas.PieceCanvas;
+import thrumwright.editor.canvas.seen.BlockSpot;
 import thrumwright.editor.edit.Selection;
 import thrumwright.editor.edit.Session;
 import thrumwright.editor.window.piece.EditorWindow;
@@ -44,6 +44,7 @@ import thrumwright.piece.Piece;
 import thrumwright.piece.Place;
 import thrumwright.store.PieceFile;
 import thrumwright.store.Unknown;
+import thrumwright.testing.Seeds;
 import thrumwright.testing.WindowTest;
 
 /**
@@ -51,8 +52,8 @@ import thrumwright.testing.WindowTest;
  * shelf, typing in every field. No exception may come of it (the extension sees to that), and all of it can be taken back.
  */
 class RandomActionsIT {
-    /** With each seed; twenty thousand with all of them. */
-    private static final int ACTIONS = 5_000;
+    /** With each seed; in a long run twenty thousand with all of them. */
+    private static final int ACTIONS = Seeds.of(5_000);
 
     /** So many happen before the window may paint. */
     private static final int AT_ONCE = 40;
@@ -163,7 +164,7 @@ class RandomActionsIT {
         });
         Piece last = onEventThread(session::piece);
         int steps = hands.steps();
-        assertThat(steps).isGreaterThan(100);
+        assertThat(steps).isGreaterThan(ACTIONS / 50);
         assertThat(last).isNotEqualTo(first);
 
         onEventThread(() -> all("undo", () -> session.history().undoName().isPresent()));
@@ -295,12 +296,12 @@ class RandomActionsIT {
     /** On the canvas and beside it mostly where a block or its edge is. */
     private Point point(JComponent where) {
         Rectangle seen = where.getVisibleRect();
-        List<Spot> spots = canvas.map().spots();
+        List<BlockSpot> spots = canvas.map().spots();
         int x = seen.x + random.nextInt(Math.max(1, seen.width));
         if (where == wares || spots.isEmpty() || random.nextInt(6) == 0) {
             return new Point(x, seen.y + random.nextInt(Math.max(1, seen.height)));
         }
-        Spot spot = any(spots);
+        BlockSpot spot = any(spots);
         return new Point(x, (int) Math.round(random.nextInt(3) == 0 ? spot.top() : spot.middle()));
     }
 

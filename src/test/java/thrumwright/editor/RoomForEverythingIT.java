@@ -148,7 +148,7 @@ class RoomForEverythingIT {
         List<Window> opened = new ArrayList<>();
         long end = System.currentTimeMillis() + 4000;
         while (opened.isEmpty() && System.currentTimeMillis() < end) {
-            org.assertj.swing.timing.Pause.pause(100);
+            org.assertj.swing.timing.Pause.pause(20);
             opened = showing();
             opened.removeAll(before);
         }

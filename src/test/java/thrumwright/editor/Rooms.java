@@ -7,6 +7,9 @@ import thrumwright.store.Structures;
 
 /** Weaving rooms for tests: with the built-in structures only, whatever lies in the folders of whoever runs them. */
 final class Rooms {
+    /** Read once; nothing in it changes. */
+    static final Library LIBRARY = Library.fixed(Structures.builtIn().all());
+
     private Rooms() {}
 
     /** A room that remembers nothing. */
@@ -15,6 +18,6 @@ final class Rooms {
     }
 
     static Workroom with(Settings settings) {
-        return new Workroom(settings, Library.fixed(Structures.builtIn().all()));
+        return new Workroom(settings, LIBRARY);
     }
 }

@@ -238,7 +238,7 @@ class SheetWindowIT {
         window.press(KeyEvent.VK_MINUS, KeyEvent.VK_CONTROL);
         assertThat(onEventThread(() -> view().scale())).isLessThan(96.0 / 72);
         onEventThread(() -> {
-            new ScreenScale(room.settings()).measured(view().getGraphicsConfiguration(), 5);
+            new ScreenScale(room.place().settings()).measured(view().getGraphicsConfiguration(), 5);
             return null;
         });
         window.press(KeyEvent.VK_4, KeyEvent.VK_CONTROL);
@@ -345,7 +345,7 @@ class SheetWindowIT {
         open();
         openSheet();
         onEventThread(() -> {
-            editor.files().setQuestions(new Dialogs(editor.frame(), room, folder));
+            editor.files().setQuestions(new Dialogs(editor.frame(), room.place(), folder));
             return null;
         });
         Files.writeString(folder.resolve("saltmarsh-at-low-water-steps.txt"), "somebody’s notes");
@@ -670,7 +670,7 @@ class SheetWindowIT {
             editor.sheet().printing().setPrinters(new Printers() {
                 @Override
                 public PrinterJob job() throws PrinterException {
-                    throw new PrinterException(room.texts().say("print.no-printer"));
+                    throw new PrinterException(room.place().texts().say("print.no-printer"));
                 }
 
                 @Override

@@ -22,7 +22,6 @@ import thrumwright.block.Turning;
 import thrumwright.editor.edit.NewBlocks;
 import thrumwright.editor.edit.Selection;
 import thrumwright.editor.edit.Session;
-import thrumwright.editor.library.Library;
 import thrumwright.editor.look.Theme;
 import thrumwright.editor.settings.Settings;
 import thrumwright.editor.window.piece.EditorWindow;
@@ -32,11 +31,9 @@ import thrumwright.piece.End;
 import thrumwright.piece.Piece;
 import thrumwright.piece.Place;
 import thrumwright.piece.Top;
-import thrumwright.plan.words.Words;
 import thrumwright.store.BuiltIn;
 import thrumwright.store.FileProblem;
 import thrumwright.store.PieceFile;
-import thrumwright.store.Structures;
 import thrumwright.store.Unknown;
 import thrumwright.testing.WindowTest;
 
@@ -51,10 +48,7 @@ final class Stage {
 
     private Stage(WindowTest window, Locale locale, Piece piece) {
         frame = window.show(() -> {
-            room = new Workroom(
-                    new Settings(Optional.empty()),
-                    Library.fixed(Structures.builtIn().all()),
-                    locale);
+            room = new Workroom(new Settings(Optional.empty()), Rooms.LIBRARY, locale);
             editor = room.open(new Session(new PieceFile(piece, Unknown.none()), Optional.empty()));
             return editor.frame();
         });
@@ -132,7 +126,7 @@ final class Stage {
     }
 
     void theme(Theme theme) {
-        run(() -> room.setTheme(theme));
+        run(() -> room.place().setTheme(theme));
     }
 
     /** @param width of the whole window, or as much more as it needs at least */
@@ -157,7 +151,7 @@ final class Stage {
         eachTab("forms", state);
         for (Block block : ask(() -> session().piece().start().blocks())) {
             select(Place.START, block.id());
-            state.accept("form of " + Words.key(block));
+            state.accept("form of " + block.key());
         }
     }
 

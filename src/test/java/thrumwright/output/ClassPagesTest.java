@@ -38,6 +38,7 @@ import thrumwright.store.ClassFile;
 import thrumwright.store.FileProblem;
 import thrumwright.testing.Pieces;
 import thrumwright.testing.RandomClasses;
+import thrumwright.testing.Seeds;
 
 class ClassPagesTest {
     private static final Fonts FONTS = Fonts.load();
@@ -76,7 +77,7 @@ class ClassPagesTest {
     @EnumSource(Paper.class)
     void nothingInTheListsOverlapsOrLeavesThePage(Paper paper) {
         RandomClasses classes = new RandomClasses(51 + paper.ordinal());
-        for (int i = 0; i < 40; i++) {
+        for (int i = 0; i < Seeds.of(40); i++) {
             ClassSet set = classes.next(i % 8 == 0 ? 30 : 5);
             PageSetup setup = new PageSetup(
                     paper,
@@ -91,7 +92,7 @@ class ClassPagesTest {
     @Test
     void thePartsOfTheListsPaintWhereTheyAre() {
         RandomClasses classes = new RandomClasses(52);
-        for (int i = 0; i < 12; i++) {
+        for (int i = 0; i < Seeds.of(12, 4); i++) {
             LayoutChecks.assertPartsPaintWhereTheyAre(
                     pages(classes.next(i == 0 ? 30 : 6)).sheet(0));
         }
@@ -209,7 +210,7 @@ class ClassPagesTest {
     @Test
     void filesOfAClassHaveSafeNamesThatNeverCollide() {
         RandomClasses classes = new RandomClasses(77);
-        for (int i = 0; i < 50; i++) {
+        for (int i = 0; i < Seeds.of(50); i++) {
             List<String> names = FileNames.of(classes.next(12), "sheets", ".pdf");
             assertThat(names).hasSize(13).allMatch(name -> name.matches("sheets-\\d\\d(-[a-z0-9]+)*\\.pdf"));
             assertThat(new HashSet<>(names)).hasSize(13);

@@ -8,7 +8,7 @@ import java.awt.geom.Rectangle2D;
 import java.awt.image.BufferedImage;
 import java.util.ArrayList;
 import java.util.List;
-import thrumwright.output.page.Pages;
+import thrumwright.output.page.PlacedPart;
 import thrumwright.output.page.Role;
 import thrumwright.output.page.SheetPages;
 import thrumwright.output.page.Structured;
@@ -24,10 +24,10 @@ final class LayoutChecks {
     static void assertNothingOverlapsOrLeavesThePage(SheetPages pages) {
         assertThat(pages.count()).isPositive();
         for (int page = 0; page < pages.count(); page++) {
-            List<Pages.Placed> parts = pages.parts(page);
+            List<PlacedPart> parts = pages.parts(page);
             assertThat(parts).isNotEmpty();
             double below = 0;
-            for (Pages.Placed part : parts) {
+            for (PlacedPart part : parts) {
                 assertThat(part.y()).isGreaterThanOrEqualTo(below - HAIR);
                 assertThat(part.x()).isGreaterThanOrEqualTo(0);
                 assertThat(part.x() + part.width())
@@ -48,7 +48,7 @@ final class LayoutChecks {
     static void assertInkLiesFree(SheetPages pages) {
         for (int page = 0; page < pages.count(); page++) {
             List<InkBoxes.Ink> all = new ArrayList<>();
-            for (Pages.Placed part : pages.parts(page)) {
+            for (PlacedPart part : pages.parts(page)) {
                 InkBoxes ink = new InkBoxes();
                 part.part().paint(ink, part.x(), part.y(), part.width());
                 Rectangle2D place =
@@ -85,10 +85,10 @@ final class LayoutChecks {
         double top = pages.setup().marginPoints();
         double bottom = pages.setup().height() - top - SheetLayout.FOOTER;
         for (int page = 0; page < pages.count() - 1; page++) {
-            List<Pages.Placed> parts = pages.parts(page);
-            Pages.Placed last = parts.get(parts.size() - 1);
+            List<PlacedPart> parts = pages.parts(page);
+            PlacedPart last = parts.get(parts.size() - 1);
             double below = last.y() + last.height();
-            List<Pages.Placed> next = pages.parts(page + 1);
+            List<PlacedPart> next = pages.parts(page + 1);
             boolean full = below - top >= 0.3 * (bottom - top);
             if (!full && !beginsAChapter(next.get(0))) {
                 double needed =
@@ -100,7 +100,7 @@ final class LayoutChecks {
         }
     }
 
-    private static boolean beginsAChapter(Pages.Placed part) {
+    private static boolean beginsAChapter(PlacedPart part) {
         return part.part() instanceof Structured.WithRole titled && titled.role() == Role.CHAPTER;
     }
 
@@ -111,7 +111,7 @@ final class LayoutChecks {
         }
     }
 
-    private static void assertInside(Pages.Placed placed) {
+    private static void assertInside(PlacedPart placed) {
         int spare = 30;
         BufferedImage image = new BufferedImage(
                 (int) placed.width() + 2 * spare, (int) placed.height() + 2 * spare, BufferedImage.TYPE_INT_ARGB);

@@ -37,6 +37,7 @@ import thrumwright.store.PieceFile;
 import thrumwright.testing.Pieces;
 import thrumwright.testing.RandomClasses;
 import thrumwright.testing.RandomPieces;
+import thrumwright.testing.Seeds;
 
 /** Sheets keep PDF/UA-1 (ISO 14289-1) and PDF/A-2a (ISO 19005-2), as far as a machine can tell. */
 class PdfStandardsTest {
@@ -83,7 +84,7 @@ class PdfStandardsTest {
     @EnumSource(names = {"A4", "LETTER"})
     void sheetsOfAllSortsKeepTheStandards(Paper paper) throws Exception {
         RandomPieces pieces = new RandomPieces(41 + paper.ordinal());
-        for (int i = 0; i < 3; i++) {
+        for (int i = 0; i < Seeds.of(3); i++) {
             byte[] pdf = pdf(narrow(pieces), paper);
             assertKeeps(pdf, PDFAFlavour.PDFUA_1);
             assertKeeps(pdf, PDFAFlavour.PDFA_2_A);
@@ -100,7 +101,7 @@ class PdfStandardsTest {
     void allSheetsOfAClassInOneFileKeepTheStandards() throws Exception {
         RandomPieces pieces = new RandomPieces(44);
         RandomClasses classes = new RandomClasses(45);
-        for (int i = 0; i < 2; i++) {
+        for (int i = 0; i < Seeds.of(2); i++) {
             ClassPlan plan = ClassPlan.of(classes.next(2, narrow(pieces)));
             ClassPages pages = new ClassPages(plan, PageSetup.usual(Paper.A4), FONTS, Palette.onPaper(), Locale.UK);
             ByteArrayOutputStream out = new ByteArrayOutputStream();

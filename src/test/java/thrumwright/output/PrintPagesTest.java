@@ -26,6 +26,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import thrumwright.drawing.Fonts;
 import thrumwright.output.page.PageSetup;
 import thrumwright.output.page.Paper;
+import thrumwright.output.page.PngFile;
 import thrumwright.output.page.Progress;
 import thrumwright.output.page.SheetPages;
 import thrumwright.plan.Plan;

@@ -19,6 +19,7 @@ import thrumwright.drawing.Fonts;
 import thrumwright.drawing.Palette;
 import thrumwright.output.page.PageSetup;
 import thrumwright.output.page.Paper;
+import thrumwright.output.page.PngFile;
 import thrumwright.output.page.SheetPages;
 import thrumwright.output.page.Type;
 import thrumwright.output.pdf.PdfFile;
@@ -27,6 +28,7 @@ import thrumwright.sheet.Step;
 import thrumwright.sheet.StepSheet;
 import thrumwright.testing.Pieces;
 import thrumwright.testing.RandomPieces;
+import thrumwright.testing.Seeds;
 
 class SheetLayoutTest {
     private final Fonts fonts = Fonts.load();
@@ -62,7 +64,7 @@ class SheetLayoutTest {
     @EnumSource(Paper.class)
     void nothingOverlapsOrLeavesThePage(Paper paper) {
         RandomPieces pieces = new RandomPieces(31);
-        for (int i = 0; i < 60; i++) {
+        for (int i = 0; i < Seeds.of(60); i++) {
             Plan plan = Plan.of(pieces.next());
             double distance = pieces.random().nextDouble(0.4, 2);
             PageSetup setup = new PageSetup(paper, i % 2 == 0, pieces.random().nextDouble(5, 30), distance);
@@ -75,7 +77,7 @@ class SheetLayoutTest {
     @Test
     void everyPageCanBePainted() {
         RandomPieces pieces = new RandomPieces(777);
-        for (int i = 0; i < 60; i++) {
+        for (int i = 0; i < Seeds.of(60); i++) {
             SheetPages pages = SheetLayout.of(
                     Plan.of(pieces.next()), PageSetup.usual(Paper.A4), fonts, Palette.onPaper(), Locale.UK);
             for (int page = 0; page < pages.count(); page++) {
@@ -88,7 +90,7 @@ class SheetLayoutTest {
     @Test
     void partsPaintWhereTheyAre() {
         RandomPieces pieces = new RandomPieces(32);
-        for (int i = 0; i < 6; i++) {
+        for (int i = 0; i < Seeds.of(6, 2); i++) {
             SheetPages pages = SheetLayout.of(
                     Plan.of(pieces.next()), PageSetup.usual(Paper.A4), fonts, Palette.onPaper(), Locale.UK);
             LayoutChecks.assertPartsPaintWhereTheyAre(pages);

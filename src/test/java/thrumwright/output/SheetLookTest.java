@@ -11,10 +11,12 @@ import thrumwright.drawing.Fonts;
 import thrumwright.drawing.Palette;
 import thrumwright.output.page.PageSetup;
 import thrumwright.output.page.Paper;
+import thrumwright.output.page.PngFile;
 import thrumwright.output.page.SheetPages;
 import thrumwright.plan.Plan;
 import thrumwright.testing.Pieces;
 import thrumwright.testing.RandomPieces;
+import thrumwright.testing.Seeds;
 import thrumwright.yarn.Yarn;
 
 class SheetLookTest {
@@ -49,7 +51,7 @@ class SheetLookTest {
     @Test
     void yarnsAreToldApartInBlackAndWhite() {
         RandomPieces pieces = new RandomPieces(12);
-        for (int i = 0; i < 50; i++) {
+        for (int i = 0; i < Seeds.of(50); i++) {
             Plan plan = Plan.of(pieces.next());
             Palette palette = new SheetLook(setup, false).palette(plan);
             Set<Object> colours = new HashSet<>();

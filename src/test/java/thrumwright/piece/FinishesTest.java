@@ -19,6 +19,7 @@ import thrumwright.plan.EndPlan;
 import thrumwright.plan.Plan;
 import thrumwright.testing.Pieces;
 import thrumwright.testing.RandomPieces;
+import thrumwright.testing.Seeds;
 
 /** Finishes stand at the edge that stays, wherever they were put. */
 class FinishesTest {
@@ -74,7 +75,7 @@ class FinishesTest {
     void everyFinishStandsWhereItIsDrawn() {
         RandomPieces pieces = new RandomPieces(83);
         int finishes = 0;
-        for (int i = 0; i < 1000; i++) {
+        for (int i = 0; i < Seeds.of(1000); i++) {
             Plan plan = Plan.of(pieces.next());
             for (EndPlan end : List.of(plan.start(), plan.top())) {
                 for (BlockPlan block : end.blocks()) {
@@ -85,7 +86,7 @@ class FinishesTest {
                 }
             }
         }
-        assertThat(finishes).isGreaterThan(500);
+        assertThat(finishes).isGreaterThan(Seeds.of(500));
     }
 
     @Test

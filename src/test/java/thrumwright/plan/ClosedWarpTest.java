@@ -23,6 +23,7 @@ import thrumwright.piece.Place;
 import thrumwright.piece.Top;
 import thrumwright.plan.finding.Finding;
 import thrumwright.plan.finding.Finding.Code;
+import thrumwright.plan.finding.Findings;
 import thrumwright.testing.Pieces;
 
 class ClosedWarpTest {
@@ -49,7 +50,7 @@ class ClosedWarpTest {
     }
 
     private static List<Code> codes(Piece piece) {
-        return Plan.of(piece).findings().stream().map(Finding::code).toList();
+        return Findings.of(Plan.of(piece)).all().stream().map(Finding::code).toList();
     }
 
     /** By hand as in docs/method.md: r = 1.893172, half a turn 5.947576, with one space along the rod 6.817974. */

@@ -13,6 +13,7 @@ import thrumwright.piece.Habits;
 import thrumwright.piece.Piece;
 import thrumwright.plan.finding.Finding;
 import thrumwright.plan.finding.Finding.Code;
+import thrumwright.plan.finding.Findings;
 import thrumwright.testing.Pieces;
 import thrumwright.yarn.Sample;
 import thrumwright.yarn.Usage;
@@ -98,14 +99,18 @@ class MeasuredTest {
 
     @Test
     void muchDrawInIsACautionAndNonsenseIsNotBelieved() {
-        assertThat(Plan.of(woven("228 mm")).findings())
+        assertThat(Findings.of(Plan.of(woven("228 mm"))).all())
                 .extracting(Finding::code)
                 .doesNotContain(Code.DRAWS_IN);
-        assertThat(Plan.of(woven("21 cm")).findings()).extracting(Finding::code).contains(Code.DRAWS_IN);
+        assertThat(Findings.of(Plan.of(woven("21 cm"))).all())
+                .extracting(Finding::code)
+                .contains(Code.DRAWS_IN);
         Plan odd = Plan.of(woven("11 cm"));
-        assertThat(odd.findings()).extracting(Finding::code).contains(Code.WOVEN_WIDTH_UNLIKELY);
+        assertThat(Findings.of(odd).all()).extracting(Finding::code).contains(Code.WOVEN_WIDTH_UNLIKELY);
         assertThat(odd.finishedWidth()).isCloseTo(240, within(1e-9));
-        assertThat(Plan.of(woven("29 cm")).findings()).extracting(Finding::code).contains(Code.WOVEN_WIDTH_UNLIKELY);
+        assertThat(Findings.of(Plan.of(woven("29 cm"))).all())
+                .extracting(Finding::code)
+                .contains(Code.WOVEN_WIDTH_UNLIKELY);
         assertThat(woven("25 cm").warp().drawIn()).isNegative();
     }
 
@@ -157,7 +162,7 @@ class MeasuredTest {
         for (String used : new String[] {"1.9 m", "6 m"}) {
             Yarn weft = panel.yarn("weft").withUsage(Optional.of(new Usage(10, Length.parse(used))));
             Plan plan = Plan.of(weft(weft));
-            assertThat(plan.findings()).extracting(Finding::code).contains(Code.YARN_USED_UNLIKELY);
+            assertThat(Findings.of(plan).all()).extracting(Finding::code).contains(Code.YARN_USED_UNLIKELY);
             assertThat(plan.piece().ease(weft)).isEqualTo(0.03);
         }
     }

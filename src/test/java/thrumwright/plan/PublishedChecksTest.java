@@ -3,9 +3,11 @@ package thrumwright.plan;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.Locale;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import thrumwright.measure.Length;
 import thrumwright.measure.Sett;
@@ -48,7 +50,8 @@ class PublishedChecksTest {
         Piece hard = panel.withYarns(panel.yarns().stream()
                 .map(yarn -> yarn.withThickness(measured).withFirmness(Firmness.HARD))
                 .toList());
-        assertThat(new Recommendations(hard).sett().get(1).value() * INCH).isCloseTo(26, within(1e-9));
+        assertThat(new Recommendations(hard, Locale.UK).sett().get(1).value() * INCH)
+                .isCloseTo(26, within(1e-9));
     }
 
     /**
@@ -58,7 +61,8 @@ class PublishedChecksTest {
     @ParameterizedTest
     @ValueSource(doubles = {2, 4, 8, 10, 20, 30})
     void singlesAreAsThickAsAshenhurstSays(double count) {
-        double inAnInch = INCH / new Thickness.Counted(count, 1, CountSystem.COTTON).diameter(Fibre.COTTON);
+        double inAnInch =
+                INCH / new Thickness.Counted(count, 1, CountSystem.COTTON).diameter(Fibre.COTTON, Firmness.HARD);
         double rule = 0.9 * Math.sqrt(840 * count);
         assertThat(inAnInch).isBetween(rule, 1.1 * rule);
     }
@@ -70,7 +74,8 @@ class PublishedChecksTest {
     @ParameterizedTest
     @CsvSource({"8, 2", "10, 2", "3, 2", "5, 2", "20, 2", "8, 4"})
     void pliedYarnsLieBetweenTheRuleAndTheRuler(double count, int plies) {
-        double inAnInch = INCH / new Thickness.Counted(count, plies, CountSystem.COTTON).diameter(Fibre.COTTON);
+        double inAnInch =
+                INCH / new Thickness.Counted(count, plies, CountSystem.COTTON).diameter(Fibre.COTTON, Firmness.HARD);
         double rule = 0.9 * Math.sqrt(840 * count / plies);
         assertThat(inAnInch).isBetween(0.7 * rule, rule);
     }
@@ -93,6 +98,44 @@ class PublishedChecksTest {
     void softWoolWeighsAsItsWrapsSay(double wraps, double least, double most) {
         double tex = new Thickness.Wraps(wraps, Length.parse("1 in")).tex(Fibre.WOOL, Firmness.SOFT);
         assertThat(1e5 / tex).isBetween(least, most);
+    }
+
+    /**
+     * The same table the other way round: a soft wool given by its length in 100 g, in the middle of what the table has for a
+     * sort, lies as many times to the inch as the table says. By the plies of a hard cord it would be half as thick.
+     */
+    @ParameterizedTest
+    @CsvSource({"400, 14, 24", "300, 12, 18", "225, 11, 15", "160, 9, 12"})
+    void softWoolLiesOnARulerAsItsLengthSays(double metres, double least, double most) {
+        double wraps = INCH / soft(metres).diameter(Fibre.WOOL, Firmness.SOFT);
+        assertThat(wraps).isBetween(least, most);
+    }
+
+    /**
+     * A table of wraps and yards to a pound ('Measuring wraps per inch', a spinner's table): 6–8 wraps 400–500, 9–11 800–1,000,
+     * 12–15 1,200–1,800, 16–18 2,000–2,400. Its own middles lie on no square law; ours lie above each by less than a quarter.
+     */
+    @ParameterizedTest
+    @CsvSource({"450, 7", "900, 10", "1500, 13.5", "2200, 17"})
+    void softWoolByItsYardsToAPoundIsWithinAQuarterOfItsWraps(double yards, double wraps) {
+        Thickness counted = new Thickness.Counted(yards, 1, CountSystem.YARDS_PER_POUND);
+        assertThat(INCH / counted.diameter(Fibre.WOOL, Firmness.SOFT)).isBetween(wraps, wraps * 1.25);
+    }
+
+    /** Told by its wraps or by its length in a mass, it is the same yarn, however firm. */
+    @ParameterizedTest
+    @EnumSource(Firmness.class)
+    void bothWaysToOneYarnAgree(Firmness firmness) {
+        for (double metres : new double[] {50, 225, 600, 2000}) {
+            double diameter = soft(metres).diameter(Fibre.WOOL, firmness);
+            Thickness wrapped = new Thickness.Wraps(INCH / diameter, Length.parse("1 in"));
+            assertThat(1e5 / wrapped.tex(Fibre.WOOL, firmness)).isCloseTo(metres, within(1e-6));
+        }
+        assertThat(soft(225).diameter(Fibre.WOOL, Firmness.SOFT)).isCloseTo(1.897, within(1e-3));
+    }
+
+    private static Thickness soft(double metres) {
+        return new Thickness.Counted(metres, 1, CountSystem.METRES_PER_100_GRAMS);
     }
 
     /**

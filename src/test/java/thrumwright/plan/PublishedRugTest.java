@@ -3,6 +3,7 @@ package thrumwright.plan;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.Locale;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import thrumwright.measure.Length;
@@ -10,6 +11,7 @@ import thrumwright.measure.Sett;
 import thrumwright.piece.Piece;
 import thrumwright.piece.Warp;
 import thrumwright.plan.finding.Finding;
+import thrumwright.plan.finding.Findings;
 import thrumwright.plan.words.Recommendations;
 import thrumwright.testing.Pieces;
 import thrumwright.yarn.CountSystem;
@@ -42,7 +44,7 @@ class PublishedRugTest {
     @Test
     void itsDrawInIsUsual() {
         assertThat(rug.warp().drawIn()).isCloseTo(0.0714, within(1e-4));
-        assertThat(Plan.of(rug).findings())
+        assertThat(Findings.of(Plan.of(rug)).all())
                 .extracting(Finding::code)
                 .doesNotContain(Finding.Code.DRAWS_IN, Finding.Code.WOVEN_WIDTH_UNLIKELY);
     }
@@ -65,6 +67,6 @@ class PublishedRugTest {
     @Test
     void itsWeftGoesInAtItsSett() {
         assertThat(rug.setting(weft).jammed()).isFalse();
-        assertThat(new Recommendations(rug).gap(weft).value()).isGreaterThan(1 - Recommendations.GAP_PLAY);
+        assertThat(new Recommendations(rug, Locale.UK).gap(weft).value()).isGreaterThan(1 - Recommendations.GAP_PLAY);
     }
 }

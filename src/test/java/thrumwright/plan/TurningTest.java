@@ -21,8 +21,10 @@ import thrumwright.measure.Sett;
 import thrumwright.piece.Piece;
 import thrumwright.piece.Warp;
 import thrumwright.plan.finding.Finding;
+import thrumwright.plan.finding.Findings;
 import thrumwright.testing.Pieces;
 import thrumwright.testing.RandomPieces;
+import thrumwright.testing.Seeds;
 
 /** Hems with mitred corners and hems faced with a band, on the worked panel: H = 13.790762, T = 2.786345, W = 240. */
 class TurningTest {
@@ -49,7 +51,7 @@ class TurningTest {
     }
 
     private static List<Finding.Code> codes(Piece piece) {
-        return Plan.of(piece).findings().stream().map(Finding::code).toList();
+        return Findings.of(Plan.of(piece)).all().stream().map(Finding::code).toList();
     }
 
     @Test
@@ -172,7 +174,7 @@ class TurningTest {
     void bandsCoverWhatTheySay() {
         RandomPieces pieces = new RandomPieces(77);
         int met = 0;
-        for (int i = 0; i < 2000; i++) {
+        for (int i = 0; i < Seeds.of(2000); i++) {
             Plan plan = Plan.of(pieces.next());
             for (EndPlan end : List.of(plan.start(), plan.top())) {
                 Optional<SewnBand> band = end.hem().flatMap(Hem::band);
@@ -186,6 +188,6 @@ class TurningTest {
                 }
             }
         }
-        assertThat(met).isGreaterThan(50);
+        assertThat(met).isGreaterThan(Seeds.of(50));
     }
 }

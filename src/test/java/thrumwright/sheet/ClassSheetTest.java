@@ -25,6 +25,7 @@ import thrumwright.plan.finding.ClassPlan;
 import thrumwright.plan.words.Words;
 import thrumwright.testing.Pieces;
 import thrumwright.testing.RandomClasses;
+import thrumwright.testing.Seeds;
 
 class ClassSheetTest {
     private static final Piece PANEL = Pieces.panel();
@@ -45,7 +46,7 @@ class ClassSheetTest {
     @Test
     void theCuttingListIsTheSumOfAllCutLists() {
         RandomClasses classes = new RandomClasses(21);
-        for (int i = 0; i < 60; i++) {
+        for (int i = 0; i < Seeds.of(60); i++) {
             ClassPlan plan = ClassPlan.of(classes.next());
             ClassSheet sheet = ClassSheet.of(plan, Locale.UK);
             int pieces = 0;
@@ -141,7 +142,7 @@ class ClassSheetTest {
         ClassSheet sheet = sheet(set(stocked, ClassMember.named("Asta"), ClassMember.named("Bo")));
         assertThat(sheet.shopping().get(0).text())
                 .contains("warp, ordering cord")
-                .endsWith("; 100 m are there.");
+                .endsWith(", since 100 m are there; what the design takes comes on top.");
         assertThat(sheet.findings()).singleElement().asString().startsWith("There isn't enough Cotton cord");
     }
 
@@ -160,7 +161,7 @@ class ClassSheetTest {
     @Test
     void everyMemberHasANameThatNoOtherHas() {
         RandomClasses classes = new RandomClasses(5);
-        for (int i = 0; i < 100; i++) {
+        for (int i = 0; i < Seeds.of(100); i++) {
             ClassSet set = classes.next(12);
             MemberNames names = MemberNames.of(set, Locale.UK);
             List<String> all = IntStream.range(0, 12).mapToObj(names::name).toList();
@@ -183,7 +184,7 @@ class ClassSheetTest {
     @Test
     void textLinesStayShort() {
         RandomClasses classes = new RandomClasses(8);
-        for (int i = 0; i < 40; i++) {
+        for (int i = 0; i < Seeds.of(40); i++) {
             String text = ClassText.of(sheet(classes.next()), Locale.UK);
             assertThat(text.lines()).allMatch(line -> line.length() <= 100);
         }

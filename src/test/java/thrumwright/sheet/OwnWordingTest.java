@@ -23,6 +23,7 @@ import thrumwright.plan.Plan;
 import thrumwright.store.Structures;
 import thrumwright.testing.Pieces;
 import thrumwright.testing.RandomPieces;
+import thrumwright.testing.Seeds;
 
 class OwnWordingTest {
     private static Piece with(String id, String words) {
@@ -81,7 +82,7 @@ class OwnWordingTest {
     void everyPlaceCanBeFilled() {
         RandomPieces pieces = new RandomPieces(5);
         int filled = 0;
-        for (int i = 0; i < 200; i++) {
+        for (int i = 0; i < Seeds.of(200); i++) {
             Plan plan = Plan.of(pieces.next());
             OwnWording wording = new OwnWording(plan, Locale.UK);
             for (EndPlan end : List.of(plan.start(), plan.top())) {
@@ -94,7 +95,7 @@ class OwnWordingTest {
                 }
             }
         }
-        assertThat(filled).isGreaterThan(1000);
+        assertThat(filled).isGreaterThan(Seeds.of(1000));
     }
 
     /** In centimetres and in inches, at the start and at the top, each place says what the plan has. */
@@ -107,11 +108,11 @@ class OwnWordingTest {
         assertThat(step(metric, Chapter.Kind.START, "Facing").sentences())
                 .containsExactly(
                         "6 of Teal wool: 200 cm, 8½ widths; 6 mm high, up to 6.7 cm, from the left to the left, under"
-                                + " the first end, tail 15 cm.");
+                                + " the left edge end, tail 15 cm.");
         // 1644.166 × 1.03 + 2 × 152.4 = 1998.3 mm, 78.67 in: two yards and 7 in
         assertThat(step(inches, Chapter.Kind.START, "Facing").sentences())
                 .containsExactly("6 of Teal wool: 79 in, 8½ widths; ¼ in high, up to 2⅝ in, from the left to the left,"
-                        + " under the first end, tail 6 in.");
+                        + " under the left edge end, tail 6 in.");
         assertThat(step(inches, Chapter.Kind.TOP, "Facing").sentences().get(0))
                 .startsWith("6 of Teal wool: 79 in")
                 .contains("up to 14")
@@ -126,10 +127,10 @@ class OwnWordingTest {
         Block fringe = fringed.start().block("fringe").orElseThrow();
         Piece piece = fringed.withStart(fringed.start()
                 .replaced(fringe.withTag(fringe.tag().withWords("Knot {groups} groups ({sizes}); leave {hanging}."))));
-        Step step = step(piece, Chapter.Kind.OFF_LOOM, "Knotted fringe of the start");
+        Step step = step(piece, Chapter.Kind.OFF_LOOM, "Knotted fringe at the start");
         assertThat(step.sentences()).hasSize(2);
         assertThat(step.sentences().get(0)).startsWith("Take out: ").contains("Take the waste out last");
-        assertThat(step.sentences().get(1)).startsWith("Knot 24 groups (24 of 3 ends); leave ");
+        assertThat(step.sentences().get(1)).startsWith("Knot 24 groups (3 ends each); leave ");
         assertThat(step.cautions()).hasSize(1);
     }
 

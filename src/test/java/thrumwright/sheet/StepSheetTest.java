@@ -29,6 +29,7 @@ import thrumwright.plan.comparison.EndComparison;
 import thrumwright.plan.words.ComparisonWords;
 import thrumwright.testing.Pieces;
 import thrumwright.testing.RandomPieces;
+import thrumwright.testing.Seeds;
 
 class StepSheetTest {
     private static final Phrases HEADINGS = Phrases.of("thrumwright.sheet.steps", Locale.UK);
@@ -36,7 +37,7 @@ class StepSheetTest {
     @Test
     void stepsAreNumberedThroughAndCutsPointToTheirSteps() {
         RandomPieces pieces = new RandomPieces(21);
-        for (int i = 0; i < 300; i++) {
+        for (int i = 0; i < Seeds.of(300); i++) {
             StepSheet sheet = StepSheet.of(Plan.of(pieces.next()), Locale.UK);
             List<Step> steps = sheet.steps();
             for (int n = 0; n < steps.size(); n++) {
@@ -64,7 +65,7 @@ class StepSheetTest {
     @Test
     void everyBlockThatIsWovenHasItsStepItsCutAndItsRows() {
         RandomPieces pieces = new RandomPieces(22);
-        for (int i = 0; i < 300; i++) {
+        for (int i = 0; i < Seeds.of(300); i++) {
             Plan plan = Plan.of(pieces.next());
             StepSheet sheet = StepSheet.of(plan, Locale.UK);
             for (EndPlan end : List.of(plan.start(), plan.top())) {
@@ -134,7 +135,7 @@ class StepSheetTest {
         String text = PlainText.of(StepSheet.of(Plan.of(fringed), Locale.UK), HEADINGS);
         assertThat(text)
                 .contains("Cut the piece from the loom")
-                .contains("Part the ends into 18 groups: 18 of 4 ends")
+                .contains("Part the ends into 18 groups: 4 ends each.")
                 .contains("Blades cut")
                 .contains("choke a small child")
                 .contains("What hangs over people");
@@ -157,7 +158,7 @@ class StepSheetTest {
     @Test
     void plainTextKeepsToItsWidth() {
         RandomPieces pieces = new RandomPieces(23);
-        for (int i = 0; i < 100; i++) {
+        for (int i = 0; i < Seeds.of(100); i++) {
             String text = PlainText.of(StepSheet.of(Plan.of(pieces.next()), Locale.UK), HEADINGS);
             assertThat(text.lines()).allMatch(line -> line.length() <= 96);
         }
@@ -200,7 +201,7 @@ class StepSheetTest {
     @Test
     void theTopTellsAllThatTheComparisonFinds() {
         RandomPieces pieces = new RandomPieces(26);
-        for (int i = 0; i < 200; i++) {
+        for (int i = 0; i < Seeds.of(200); i++) {
             Piece piece = pieces.next();
             Plan plan = Plan.of(piece);
             if (plan.top().blocks().isEmpty() || plan.start().blocks().isEmpty()) {

@@ -18,6 +18,7 @@ import thrumwright.plan.Hem;
 import thrumwright.plan.Plan;
 import thrumwright.plan.YarnTotal;
 import thrumwright.plan.finding.ClassPlan;
+import thrumwright.plan.finding.Findings;
 
 /**
  * Cases in readable files. A general case is a piece and what its plan must say; a robust case is a change to the demo
@@ -121,7 +122,7 @@ class CaseFilesTest {
                 told.append('\n');
             }
         }
-        plan.findings().forEach(finding -> told.append(finding.code()).append('\n'));
+        Findings.of(plan).all().forEach(finding -> told.append(finding.code()).append('\n'));
         return told.toString();
     }
 

@@ -11,6 +11,7 @@ import org.junit.jupiter.api.io.TempDir;
 import thrumwright.piece.ClassMember;
 import thrumwright.piece.ClassSet;
 import thrumwright.testing.RandomClasses;
+import thrumwright.testing.Seeds;
 
 class ClassFileTest {
     private static final String DEMO = BuiltIn.DEMO.text("class/tuesday-class.json");
@@ -22,7 +23,7 @@ class ClassFileTest {
     @Test
     void whatIsWrittenReadsBackTheSame() throws FileProblem {
         RandomClasses classes = new RandomClasses(3);
-        for (int i = 0; i < 500; i++) {
+        for (int i = 0; i < Seeds.of(500); i++) {
             ClassSet set = classes.next();
             String text = ClassFile.fresh(set).checkedText();
             ClassFile read = ClassFile.read(text, NOWHERE);

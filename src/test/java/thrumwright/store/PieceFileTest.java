@@ -16,6 +16,7 @@ import thrumwright.piece.Habits;
 import thrumwright.piece.Piece;
 import thrumwright.piece.Place;
 import thrumwright.testing.RandomPieces;
+import thrumwright.testing.Seeds;
 import thrumwright.yarn.CountSystem;
 import thrumwright.yarn.Thickness;
 import thrumwright.yarn.Yarn;
@@ -24,7 +25,7 @@ class PieceFileTest {
     @Test
     void whatIsWrittenReadsBackTheSame() throws FileProblem {
         RandomPieces pieces = new RandomPieces(1);
-        for (int i = 0; i < 1000; i++) {
+        for (int i = 0; i < Seeds.of(1000); i++) {
             Piece piece = pieces.next();
             String text = new PieceFile(piece, Unknown.none()).text();
             PieceFile read = PieceFile.read(text);
@@ -173,7 +174,7 @@ class PieceFileTest {
         String whole = BuiltIn.DEMO.text(BuiltIn.DEMO.names().get(2));
         RandomGenerator random = RandomGeneratorFactory.of("L64X128MixRandom").create(9);
         int refused = 0;
-        for (int i = 0; i < 4000; i++) {
+        for (int i = 0; i < Seeds.of(4000); i++) {
             StringBuilder damaged = new StringBuilder(whole);
             for (int hits = random.nextInt(1, 4); hits > 0; hits--) {
                 int at = random.nextInt(damaged.length());
@@ -190,6 +191,6 @@ class PieceFileTest {
                 assertThat(problem.getMessage()).endsWith(".").doesNotContain("Exception");
             }
         }
-        assertThat(refused).isGreaterThan(1000);
+        assertThat(refused).isGreaterThan(Seeds.of(1000));
     }
 }

@@ -3,6 +3,7 @@ package thrumwright.store;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Predicate;
 import org.junit.jupiter.api.Test;
@@ -14,16 +15,20 @@ import thrumwright.block.EdgeFinish;
 import thrumwright.block.HemFold;
 import thrumwright.block.OrderingCord;
 import thrumwright.block.Support;
+import thrumwright.measure.Phrases;
 import thrumwright.piece.Difficulty;
 import thrumwright.piece.End;
+import thrumwright.piece.SearchWords;
 import thrumwright.piece.Structure;
 
 /** Looking for a structure by what one wants finds what it should, and nothing else. */
 class SearchTest {
+    private static final SearchWords SEARCH = SearchWords.of(Phrases.of("thrumwright.piece.search", Locale.ROOT));
+
     private final List<Structure> all = Structures.builtIn().all();
 
     private List<String> found(String sought) {
-        return ids(structure -> structure.answers(sought));
+        return ids(structure -> structure.answers(sought, SEARCH));
     }
 
     private List<String> ids(Predicate<Structure> wanted) {
@@ -174,10 +179,10 @@ class SearchTest {
         Structure own = new Structure(
                 "own", "Ours", "For us.", "", Optional.empty(), List.of(), "common practice, no source", sleeve);
         for (String sought : List.of("no fringe", "hem", "bar", "without fringes", "rod")) {
-            assertThat(own.answers(sought)).as(sought).isTrue();
+            assertThat(own.answers(sought, SEARCH)).as(sought).isTrue();
         }
         for (String sought : List.of("fringe", "no hem", "slat", "quick")) {
-            assertThat(own.answers(sought)).as(sought).isFalse();
+            assertThat(own.answers(sought, SEARCH)).as(sought).isFalse();
         }
     }
 }

@@ -3,12 +3,17 @@ package thrumwright.store;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import java.util.Locale;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import thrumwright.measure.Phrases;
 import thrumwright.piece.Difficulty;
+import thrumwright.piece.SearchWords;
 import thrumwright.piece.Structure;
 
 class StructureFileTest {
+    private static final SearchWords SEARCH = SearchWords.of(Phrases.of("thrumwright.piece.search", Locale.ROOT));
+
     private static final String OLD = """
             {"thrumwrightStructure": 1, "id": "marsh-edge", "name": "Marsh edge", "use": "For small pieces.",
              "source": "common practice, no source",
@@ -59,17 +64,23 @@ class StructureFileTest {
     @Test
     void answersToWhatIsSought() throws FileProblem {
         Structures all = Structures.builtIn();
-        assertThat(all.byId("bar-sleeve").orElseThrow().answers("BAR hang")).isTrue();
-        assertThat(all.byId("bar-sleeve").orElseThrow().answers("no fringe")).isTrue();
-        assertThat(all.byId("knotted-fringe").orElseThrow().answers("hemmed")).isFalse();
-        assertThat(all.byId("knotted-fringe").orElseThrow().answers("fringe, child's class"))
+        assertThat(all.byId("bar-sleeve").orElseThrow().answers("BAR hang", SEARCH))
                 .isTrue();
-        assertThat(all.byId("knotted-fringe").orElseThrow().answers("no fringe"))
+        assertThat(all.byId("bar-sleeve").orElseThrow().answers("no fringe", SEARCH))
+                .isTrue();
+        assertThat(all.byId("knotted-fringe").orElseThrow().answers("hemmed", SEARCH))
                 .isFalse();
-        assertThat(all.byId("darned-ends").orElseThrow().answers("fringe")).isFalse();
-        assertThat(all.byId("darned-ends").orElseThrow().answers("without hem")).isTrue();
-        assertThat(all.byId("folded-hem").orElseThrow().answers("(fringe)")).isFalse();
-        assertThat(all.all()).allMatch(structure -> structure.answers(""));
+        assertThat(all.byId("knotted-fringe").orElseThrow().answers("fringe, child's class", SEARCH))
+                .isTrue();
+        assertThat(all.byId("knotted-fringe").orElseThrow().answers("no fringe", SEARCH))
+                .isFalse();
+        assertThat(all.byId("darned-ends").orElseThrow().answers("fringe", SEARCH))
+                .isFalse();
+        assertThat(all.byId("darned-ends").orElseThrow().answers("without hem", SEARCH))
+                .isTrue();
+        assertThat(all.byId("folded-hem").orElseThrow().answers("(fringe)", SEARCH))
+                .isFalse();
+        assertThat(all.all()).allMatch(structure -> structure.answers("", SEARCH));
         assertThat(all.all()).allMatch(structure -> structure.difficulty().isPresent());
         assertThat(all.all()).allMatch(structure -> structure.goodFor().size() >= 3);
     }

@@ -1,5 +1,11 @@
 package thrumwright.testing;
 
+import java.lang.reflect.Field;
+import java.lang.reflect.Method;
+import java.util.Collection;
+import java.util.concurrent.LinkedBlockingQueue;
+import java.util.concurrent.locks.LockSupport;
+import java.util.stream.Stream;
 import org.junit.platform.launcher.LauncherSession;
 import org.junit.platform.launcher.LauncherSessionListener;
 
@@ -25,6 +31,46 @@ public final class PureJavaScreen implements LauncherSessionListener {
     /** Whether the windows stand on the screen drawn in Java, which knows no mouse wheel and no Alt key. */
     public static boolean isAskedFor() {
         return System.getProperty(SIZE) != null;
+    }
+
+    /** Waits until the windows on this screen have been given all that the mouse and the keys did; does nothing on another. */
+    static void handOver() {
+        if (isAskedFor()) {
+            // in this order: what is no longer there may still be on its way to a window
+            while (!(done().isEmpty() && Pump.waitsForMore())) {
+                LockSupport.parkNanos(100_000);
+            }
+        }
+    }
+
+    /** The thread that hands events over, found when the screen is first used. */
+    private static final class Pump {
+        static final Thread THREAD = Thread.getAllStackTraces().keySet().stream()
+                .filter(thread -> thread.getName().equals("CacioEventPump"))
+                .findFirst()
+                .orElseThrow(() -> new IllegalStateException("nobody hands over what the mouse and the keys do"));
+
+        private Pump() {}
+
+        static boolean waitsForMore() {
+            return Stream.of(THREAD.getStackTrace())
+                    .anyMatch(frame -> frame.getClassName().equals(LinkedBlockingQueue.class.getName())
+                            && frame.getMethodName().equals("take"));
+        }
+    }
+
+    /** What the mouse and the keys did and the windows have not been given yet. */
+    private static Collection<?> done() {
+        try {
+            Class<?> source = Class.forName("com.github.caciocavallosilano.cacio.ctc.CTCEventSource");
+            Method instance = source.getDeclaredMethod("getInstance");
+            instance.setAccessible(true);
+            Field queue = source.getDeclaredField("queue");
+            queue.setAccessible(true);
+            return (Collection<?>) queue.get(instance.invoke(null));
+        } catch (ReflectiveOperationException e) {
+            throw new IllegalStateException("The screen drawn in Java keeps its events otherwise than it did.", e);
+        }
     }
 
     private static void install() {

@@ -1,7 +1,9 @@
 package thrumwright.testing;
 
+import java.awt.AWTException;
 import java.awt.Component;
 import java.awt.Container;
+import java.awt.Dialog;
 import java.awt.Frame;
 import java.awt.Point;
 import java.awt.Toolkit;
@@ -14,7 +16,6 @@ import java.util.concurrent.Callable;
 import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.stream.Stream;
 import javax.swing.SwingUtilities;
-import org.assertj.swing.core.BasicRobot;
 import org.assertj.swing.core.Robot;
 import org.assertj.swing.edt.FailOnThreadViolationRepaintManager;
 import org.assertj.swing.edt.GuiActionRunner;
@@ -54,25 +55,25 @@ import thrumwright.editor.canvas.PieceCanvas;
 public final class WindowTest implements BeforeEachCallback, AfterEachCallback {
     private static final Path SCREENSHOTS = Path.of("target", "screenshots");
 
-    /** Milliseconds between two looks at a window, and how many looks it must have stayed the same. */
-    private static final long STILL_EVERY = 40;
+    /** Milliseconds between two looks at a window. */
+    private static final long STILL_EVERY = PureJavaScreen.isAskedFor() ? 10 : 40;
 
-    private static final int STILL_FOR = 6;
+    /** How many looks it must have stayed the same: a screen of its own moves nothing later. */
+    private static final int STILL_FOR = PureJavaScreen.isAskedFor() ? 2 : 6;
 
-    /** Milliseconds in which a window must have come up, on a machine that has much else to do. */
-    private static final int PATIENCE = 30_000;
+    /** Milliseconds in which a thing must have come, on a machine that has very much else to do. */
+    static final int PATIENCE = 120_000;
 
     private final List<Throwable> uncaught = new CopyOnWriteArrayList<>();
     private Thread.UncaughtExceptionHandler usualHandler;
     private Robot robot;
 
     @Override
-    public void beforeEach(ExtensionContext context) {
+    public void beforeEach(ExtensionContext context) throws AWTException {
         usualHandler = Thread.getDefaultUncaughtExceptionHandler();
         Thread.setDefaultUncaughtExceptionHandler((thread, thrown) -> uncaught.add(thrown));
         FailOnThreadViolationRepaintManager.install();
-        // A frame that is older than its robot would never be found.
-        robot = BasicRobot.robotWithNewAwtHierarchy();
+        robot = AnsweredRobot.make();
     }
 
     @Override
@@ -84,6 +85,7 @@ public final class WindowTest implements BeforeEachCallback, AfterEachCallback {
         } finally {
             robot.cleanUp();
             closeWhatOpensAgain();
+            GuiActionRunner.execute(WindowTest::emptyWhatIsClosed);
             FailOnThreadViolationRepaintManager.uninstall();
             Thread.setDefaultUncaughtExceptionHandler(usualHandler);
         }
@@ -102,16 +104,18 @@ public final class WindowTest implements BeforeEachCallback, AfterEachCallback {
 
     /** Waits until something holds that is still on its way; fails if it does not come. */
     public static void waitFor(String what, Callable<Boolean> there) {
-        Pause.pause(new Condition(what) {
-            @Override
-            public boolean test() {
-                try {
-                    return there.call();
-                } catch (Exception e) {
-                    throw new AssertionError(what, e);
-                }
-            }
-        });
+        Pause.pause(
+                new Condition(what) {
+                    @Override
+                    public boolean test() {
+                        try {
+                            return there.call();
+                        } catch (Exception e) {
+                            throw new AssertionError(what, e);
+                        }
+                    }
+                },
+                PATIENCE);
     }
 
     /** Presses a key in the window that has the keyboard, with others held down, and waits for the answer. */
@@ -191,18 +195,20 @@ public final class WindowTest implements BeforeEachCallback, AfterEachCallback {
     private void waitUntilStill(Window window) {
         Object[] before = new Object[1];
         int[] alike = new int[1];
-        Pause.pause(new Condition("the window to lie still") {
-            @Override
-            public boolean test() {
-                Pause.pause(STILL_EVERY);
-                Object now = GuiActionRunner.execute(
-                        () -> List.of(window.isShowing(), window.getBounds(), window.getLocationOnScreen()));
-                boolean sharp = GuiActionRunner.execute(() -> sharp(window));
-                alike[0] = now.equals(before[0]) && sharp ? alike[0] + 1 : 0;
-                before[0] = now;
-                return alike[0] >= STILL_FOR;
-            }
-        });
+        Pause.pause(
+                new Condition("the window to lie still") {
+                    @Override
+                    public boolean test() {
+                        Pause.pause(STILL_EVERY);
+                        Object now = GuiActionRunner.execute(
+                                () -> List.of(window.isShowing(), window.getBounds(), window.getLocationOnScreen()));
+                        boolean sharp = GuiActionRunner.execute(() -> sharp(window));
+                        alike[0] = now.equals(before[0]) && sharp ? alike[0] + 1 : 0;
+                        before[0] = now;
+                        return alike[0] >= STILL_FOR;
+                    }
+                },
+                PATIENCE);
         robot.waitForIdle();
     }
 
@@ -251,6 +257,13 @@ public final class WindowTest implements BeforeEachCallback, AfterEachCallback {
                 });
             }
         });
+    }
+
+    /** The toolkit knows closed windows for a while yet, and the look of the next test would dress all that is in them. */
+    private static void emptyWhatIsClosed() {
+        Stream.of(Window.getWindows())
+                .filter(window -> window instanceof Frame || window instanceof Dialog)
+                .forEach(Container::removeAll);
     }
 
     private void failForWhatNobodyCaught() {

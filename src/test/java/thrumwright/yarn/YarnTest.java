@@ -34,14 +34,14 @@ class YarnTest {
     /** With Ne 1 cotton the rule gives 1/28 inch within 0.5 % (F. T. Peirce, J. Textile Inst. 28 (1937) T45). */
     @Test
     void cottonOfCountOne() {
-        double inches = new Thickness.Counted(1, 1, CountSystem.COTTON).diameter(Fibre.COTTON) / 25.4;
+        double inches = new Thickness.Counted(1, 1, CountSystem.COTTON).diameter(Fibre.COTTON, Firmness.HARD) / 25.4;
         assertThat(inches).isCloseTo(1.0 / 28, within(0.005 / 28));
     }
 
     /** Ne 10 at 0.91 g/cm³ is 0.2874 mm thick (textbook exercise, solved examination paper): 1.52 × 0.60 ≈ 0.912. */
     @Test
     void cottonOfCountTen() {
-        double diameter = new Thickness.Counted(10, 1, CountSystem.COTTON).diameter(Fibre.COTTON);
+        double diameter = new Thickness.Counted(10, 1, CountSystem.COTTON).diameter(Fibre.COTTON, Firmness.HARD);
         assertThat(diameter * Math.sqrt(1.52 * 0.60 / 0.91)).isCloseTo(0.2874, within(5e-5));
     }
 

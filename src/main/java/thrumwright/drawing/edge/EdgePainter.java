@@ -4,6 +4,7 @@ import java.awt.Graphics2D;
 import java.awt.geom.AffineTransform;
 import java.awt.geom.Rectangle2D;
 import thrumwright.block.EdgeFinish;
+import thrumwright.block.FinishCases;
 import thrumwright.block.KnotRows;
 import thrumwright.block.TurnedEnds;
 import thrumwright.block.WarpFinish;
@@ -33,17 +34,45 @@ public final class EdgePainter {
             g.translate(0, box.getMinY() + box.getMaxY());
             g.scale(1, -1);
         }
-        if (finish instanceof WarpFinish fringe) {
-            new FinishPainter(g, palette, slipped).paint(box, plan, end, fringe);
-        } else if (finish instanceof KnotRows knots) {
-            new KnotRowsPainter(g, palette, slipped).paint(box, plan, end, knots);
-        } else if (finish instanceof TurnedEnds turned) {
-            new TurnedEndsPainter(g, palette, slipped).paint(box, plan, end, turned);
-        } else if (finish instanceof WrappedTassels tassels) {
-            new TasselPainter(g, palette, slipped).paint(box, plan, end, tassels);
-        } else if (finish instanceof WarpLoops loops) {
-            new LoopsPainter(g, palette).paint(box, plan, end, loops);
-        }
+        finish.of(new Painting(box, plan, end)).run();
         g.setTransform(kept);
+    }
+
+    /** How each kind is painted. */
+    private final class Painting implements FinishCases<Runnable> {
+        private final Rectangle2D box;
+        private final Plan plan;
+        private final EndPlan end;
+
+        Painting(Rectangle2D box, Plan plan, EndPlan end) {
+            this.box = box;
+            this.plan = plan;
+            this.end = end;
+        }
+
+        @Override
+        public Runnable warpFinish(WarpFinish fringe) {
+            return () -> new FinishPainter(g, palette, slipped).paint(box, plan, end, fringe);
+        }
+
+        @Override
+        public Runnable knotRows(KnotRows knots) {
+            return () -> new KnotRowsPainter(g, palette, slipped).paint(box, plan, end, knots);
+        }
+
+        @Override
+        public Runnable turnedEnds(TurnedEnds turned) {
+            return () -> new TurnedEndsPainter(g, palette, slipped).paint(box, plan, end, turned);
+        }
+
+        @Override
+        public Runnable wrappedTassels(WrappedTassels tassels) {
+            return () -> new TasselPainter(g, palette, slipped).paint(box, plan, end, tassels);
+        }
+
+        @Override
+        public Runnable warpLoops(WarpLoops loops) {
+            return () -> new LoopsPainter(g, palette).paint(box, plan, end, loops);
+        }
     }
 }

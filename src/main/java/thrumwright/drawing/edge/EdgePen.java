@@ -37,7 +37,7 @@ final class EdgePen {
         new ClothPainter(g, palette, true, Face.FRONT)
                 .blocks(
                         new View(1, left, edge),
-                        List.of(new ClothPainter.Placed(band, 0, band.height())),
+                        List.of(new ClothPainter.PlacedBlock(band, 0, band.height())),
                         List.of(),
                         setting,
                         plan.piece().warpYarn(),

@@ -53,7 +53,7 @@ public final class LoopPen {
         this.outward = outward;
     }
 
-    /** How far loops and tails reach beyond the edge of the cloth, mm. */
+    /** How far loops and tails reach beyond the edge of the cloth round what is {@code thick} mm thick: mm, 0 or more. */
     public static double reach(Setting warp, double thick) {
         return thick + (1.5 + TAIL) * warp.warp();
     }
@@ -61,7 +61,7 @@ public final class LoopPen {
     /**
      * @param place of the end: it says which ends make a loop
      * @param round what the loops lie round
-     * @param thick how thick that is, mm
+     * @param thick how thick that is, mm, 0 or more
      */
     public void draw(Place place, WarpLoops.Held round, double thick) {
         int first = 0;

@@ -60,59 +60,60 @@ final class TasselPainter {
         int turns = (int) Math.max(1, Math.min(tassels.turns(), room * (WRAPPED - GATHERED) / thick));
         int seen = slipped ? Math.max(1, turns / 2) : turns;
         WrappedTassels shown = new WrappedTassels(tassels.tag(), tassels.use(), size, seen, tassels.hanging());
-        double high = turns * thick;
         double edge = box.getMinY() + box.getHeight() * CLOTH;
+        double top = edge + box.getHeight() * GATHERED;
+        Bundle at = new Bundle(scale, edge, top, top + turns * thick * scale, box.getMaxY());
         double left = box.getMinX() + box.getWidth() * 0.03 + scale * s / 2;
+        Color cords = palette.yarn(plan.piece().warpYarn().colour());
         for (int i = 0; i < TASSELS; i++) {
-            tassel(box, left + i * size * s * scale, edge, scale, shown, few, high, plan, yarn);
+            double first = left + i * size * s * scale;
+            List<Stretch> wrapping = wrapping(shown, few, turns * thick);
+            View view = new View(scale, first + few.span() * scale / 2, at.bottom());
+            Color colour = palette.yarn(yarn.colour());
+            YarnPen.inTheShade(g, view, Palette.mixed(colour, Color.BLACK, 0.4), yarn.plies(), Face.FRONT)
+                    .drawInOrder(wrapping.stream().filter(turn -> !turn.front()).toList());
+            ends(first, at, few, shown.widest(few), cords);
+            new YarnPen(g, view, colour, yarn.plies(), Face.FRONT)
+                    .drawInOrder(wrapping.stream().filter(Stretch::front).toList());
         }
         pen.cloth(box, edge, left, s * scale, TASSELS * size, plan, end);
     }
 
-    private void tassel(
-            Rectangle2D box,
-            double first,
-            double edge,
-            double scale,
-            WrappedTassels tassels,
-            Setting few,
-            double high,
-            Plan plan,
-            Yarn yarn) {
-        Color warp = palette.yarn(plan.piece().warpYarn().colour());
-        Color wrapping = palette.yarn(yarn.colour());
-        double middle = first + few.span() * scale / 2;
-        double top = edge + box.getHeight() * GATHERED;
-        double bottom = top + high * scale;
-        View view = new View(scale, middle, bottom);
+    /** Page y of the cloth's edge, of the wrapping's upper and lower edge, and of what can be painted on. */
+    private record Bundle(double scale, double edge, double top, double bottom, double low) {}
+
+    /** The turns of one tassel, {@code high} mm high. */
+    private static List<Stretch> wrapping(WrappedTassels tassels, Setting few, double high) {
         Setting alone =
                 new Setting(2, few.spacing() * 1e3, tassels.widest(few), few.relaxed(), few.beaten(), Optional.empty());
-        List<Stretch> turns = Stretches.of(
-                alone, List.of(spread(tassels.strand(few), high / tassels.wrapped(few))), false, Detail.FINE);
-        YarnPen.inTheShade(g, view, Palette.mixed(wrapping, Color.BLACK, 0.4), yarn.plies(), Face.FRONT)
-                .drawInOrder(turns.stream().filter(turn -> !turn.front()).toList());
+        Strand turns = spread(tassels.strand(few), high / tassels.wrapped(few));
+        return Stretches.of(alone, List.of(turns), false, Detail.FINE);
+    }
+
+    /** The ends of one tassel; {@code wide} is how wide the bundle is, mm. */
+    private void ends(double first, Bundle at, Setting few, double wide, Color warp) {
+        double middle = first + few.span() * at.scale() / 2;
         for (int i = 0; i < few.ends(); i++) {
-            double aside = (i - (few.ends() - 1) / 2.0) / few.ends() * tassels.widest(few) * scale;
-            double x = first + i * few.spacing() * scale;
-            pen.cord(end(x, middle + aside, edge, top, bottom, box.getMaxY(), 2.4 * aside), few.warp() * scale, warp);
+            double aside = (i - (few.ends() - 1) / 2.0) / few.ends() * wide * at.scale();
+            double x = first + i * few.spacing() * at.scale();
+            pen.cord(end(x, middle + aside, at, 2.4 * aside), few.warp() * at.scale(), warp);
         }
-        new YarnPen(g, view, wrapping, yarn.plies(), Face.FRONT)
-                .drawInOrder(turns.stream().filter(Stretch::front).toList());
     }
 
     /** The same turns over another height. */
     private static Strand spread(Strand strand, double by) {
         return new Strand(strand.legs().stream()
-                .map(leg ->
-                        new Leg(leg.route(), leg.fromY() * by, leg.middleY() * by, leg.toY() * by, leg.climbCounts()))
+                .map(leg -> new Leg(leg.route(), leg.fromY() * by, leg.middleY() * by, leg.toY() * by))
                 .toList());
     }
 
-    private static Path2D end(
-            double from, double within, double edge, double top, double bottom, double low, double spread) {
+    private static Path2D end(double from, double within, Bundle at, double spread) {
+        double gathering = (at.edge() + at.top()) / 2;
+        double bottom = at.bottom();
+        double low = at.low();
         Path2D path = new Path2D.Double();
-        path.moveTo(from, edge - 2);
-        path.curveTo(from, (edge + top) / 2, within, (edge + top) / 2, within, top);
+        path.moveTo(from, at.edge() - 2);
+        path.curveTo(from, gathering, within, gathering, within, at.top());
         path.lineTo(within, bottom);
         path.curveTo(within, (2 * bottom + low) / 3, within + spread, (bottom + 2 * low) / 3, within + spread, low - 4);
         return path;

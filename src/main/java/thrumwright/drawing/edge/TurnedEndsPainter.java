@@ -60,51 +60,56 @@ final class TurnedEndsPainter {
         double edge = box.getMinY() + box.getHeight() * CLOTH;
         View view = new View(scale, left, edge + scale * turned.height(warp));
         Color colour = palette.yarn(plan.piece().warpYarn().colour());
-        int plies = plan.piece().warpYarn().plies();
+        Scene scene =
+                new Scene(view, warp, turned, colour, plan.piece().warpYarn().plies(), view.clothY(box.getMaxY()) - 1);
         pen.cloth(box, edge, left, s * scale, ENDS, plan, end);
         int done = turned.bothWays() ? ENDS / 2 : ENDS / 2 + 1;
         int last = turned.rows() - 1;
         for (int row = 0; row < last; row++) {
-            row(view, warp, turned.strands(warp, row), row == 0 ? ENDS : 0, turned, row, colour, plies, box);
+            row(scene, row, row == 0 ? ENDS : 0);
         }
-        row(view, warp, turned.strands(warp, last), done, turned, last, colour, plies, box);
+        row(scene, last, done);
         back(box, edge, view, warp, turned, done, colour);
     }
 
-    /** So many ends of a row, on the ends that still stand. */
-    private void row(
-            View view,
-            Setting warp,
-            List<Strand> strands,
-            int done,
-            TurnedEnds turned,
-            int row,
-            Color colour,
-            int plies,
-            Rectangle2D box) {
-        boolean rightward = (row == 0 ? turned.from() : turned.from().other()) == Side.LEFT;
-        double from = turned.height(warp) - 2 * row * warp.beaten();
-        boolean lastRow = row == turned.rows() - 1;
+    /** All that the rows have in common; {@code low} is how far down ends hang, mm. */
+    private record Scene(View view, Setting warp, TurnedEnds turned, Color colour, int plies, double low) {
+        boolean lastRow(int row) {
+            return row == turned.rows() - 1;
+        }
+    }
+
+    /** The ends that turn in a row, so many of them done, on the ends that still stand. */
+    private void row(Scene in, int row, int done) {
+        List<Strand> strands = in.turned().strands(in.warp(), row);
         List<Strand> turning = new ArrayList<>(strands.subList(0, Math.min(done, strands.size())));
-        if (slipped && lastRow) {
+        if (slipped && in.lastRow(row)) {
             turning.remove(LEFT);
         }
-        List<Stretch> all = Stretches.of(warp, turning, false, Detail.FINE);
-        YarnPen.inTheShade(g, view, Palette.mixed(colour, Color.BLACK, 0.35), plies, Face.FRONT)
+        List<Stretch> all = Stretches.of(in.warp(), turning, false, Detail.FINE);
+        YarnPen.inTheShade(g, in.view(), Palette.mixed(in.colour(), Color.BLACK, 0.35), in.plies(), Face.FRONT)
                 .drawInOrder(all.stream().filter(stretch -> !stretch.front()).toList());
-        WarpPen standing = new WarpPen(g, view, colour, plies, Face.FRONT);
+        standing(in, row, done);
+        new YarnPen(g, in.view(), in.colour(), in.plies(), Face.FRONT)
+                .drawInOrder(all.stream().filter(Stretch::front).toList());
+    }
+
+    private void standing(Scene in, int row, int done) {
+        Setting warp = in.warp();
+        TurnedEnds turned = in.turned();
+        boolean rightward = (row == 0 ? turned.from() : turned.from().other()) == Side.LEFT;
+        double from = turned.height(warp) - 2 * row * warp.beaten();
+        WarpPen standing = new WarpPen(g, in.view(), in.colour(), in.plies(), Face.FRONT);
         for (int i = 0; i < warp.ends(); i++) {
             int place = rightward ? i : warp.ends() - 1 - i;
-            boolean hangs = lastRow && (i >= done || left(i));
+            boolean hangs = in.lastRow(row) && (i >= done || left(i));
             // the first end has no neighbour before it that goes round it, nor has the one after an end that was left
             boolean alone = i == 0 || left(i - 1);
             double bends = from - (alone ? 0.5 : 1.6) * warp.beaten();
-            double goesOn = hangs ? view.clothY(box.getMaxY()) - 1 : from - 2 * warp.beaten();
-            double to = lastRow && !hangs ? bends : goesOn;
+            double goesOn = hangs ? in.low() : from - 2 * warp.beaten();
+            double to = in.lastRow(row) && !hangs ? bends : goesOn;
             standing.draw(warp.spacing(), warp.warp(), place, place, to, from);
         }
-        new YarnPen(g, view, colour, plies, Face.FRONT)
-                .drawInOrder(all.stream().filter(Stretch::front).toList());
     }
 
     private boolean left(int end) {

@@ -81,7 +81,7 @@ public final class HemPicture {
         this.thick = shown.height(hem.stacked());
         for (BlockPlan block : end.blocks()) {
             if (block.stays() && block.work().isPresent()) {
-                name(naming.apply(block.block()), FoldPainter.alongCloth(end, hem, block) + block.height() / 2);
+                name(naming.apply(block.block()), HemCloth.along(end, hem, block) + block.height() / 2);
             }
         }
         names.sort(Comparator.comparingDouble(Name::up));
@@ -119,7 +119,7 @@ public final class HemPicture {
         return SleeveLine.of(hem).map(SleeveLine::depth);
     }
 
-    /** Page units per mm at which all of it has room in a box. */
+    /** Page units per mm, above 0, at which all of it has room in a box. */
     public double scale(Rectangle2D box) {
         double wide = box.getWidth() - namesWidth() - depthWidth() - waiting();
         double high = box.getHeight() - AIR - below();
@@ -137,7 +137,7 @@ public final class HemPicture {
     private double behind() {
         double beside = hem.sleeve()
                 .filter(sleeve -> !filled())
-                .map(sleeve -> sleeve.support() instanceof Support.Strip
+                .map(sleeve -> sleeve.support().kind() == Support.Kind.STRIP
                         ? 3.0
                         : 1.4 * sleeve.support().thick())
                 .orElse(0.0);
@@ -165,7 +165,7 @@ public final class HemPicture {
         return font.getStringBounds(text, context).getWidth();
     }
 
-    /** Draws it in the middle of a box. */
+    /** Draws it in the middle of a box; {@code scale} in page units per mm, above 0. */
     public void paint(Graphics2D g, Palette palette, Rectangle2D box, double scale) {
         boolean down = end.place() == Place.START;
         double all = namesWidth() + waiting() + (behind() + before()) * scale + depthWidth();
@@ -174,7 +174,7 @@ public final class HemPicture {
         double edge =
                 down ? box.getMaxY() - AIR - below() - stout * scale : box.getMinY() + AIR + below() + stout * scale;
         double fold = edge + (down ? -1 : 1) * line.outside() * scale;
-        FoldPainter.Placing placing = new FoldPainter.Placing(scale, front, fold, down);
+        HemPlacing placing = new HemPlacing(scale, front, fold, down);
         // what leads from the names lies behind the hem
         names(g, palette, placing, left + namesWidth() - LEADER);
         new FoldPainter(g, palette).folded(placing, line, plan, end, hem);
@@ -188,7 +188,7 @@ public final class HemPicture {
     }
 
     /** Apart from each other, each led to its place. */
-    private void names(Graphics2D g, Palette palette, FoldPainter.Placing placing, double right) {
+    private void names(Graphics2D g, Palette palette, HemPlacing placing, double right) {
         List<Name> downwards = new ArrayList<>(names);
         downwards.sort(Comparator.comparingDouble(name -> placing.y(name.up() - line.outside())));
         double[] at = downwards.stream()

@@ -33,7 +33,7 @@ public final class MitrePainter {
     }
 
     /** From mm beside the side and outwards of the fold line to the page. */
-    private record Placing(double left, double fold, double scale, int outward) {
+    private record CornerPlacing(double left, double fold, double scale, int outward) {
         double x(double mm) {
             return left + mm * scale;
         }
@@ -63,7 +63,7 @@ public final class MitrePainter {
         double left = box.getCenterX() - across * scale / 2;
         double middle = box.getCenterY() - (down ? words : -words) / 2;
         double fold = middle + (down ? 1 : -1) * (inside - hem.cloth()) * scale / 2;
-        Placing placing = new Placing(left, fold, scale, down ? 1 : -1);
+        CornerPlacing placing = new CornerPlacing(left, fold, scale, down ? 1 : -1);
         Color cloth = palette.yarn(plan.piece().stripe(end.place()).colour());
         double right = across;
         fill(
@@ -84,7 +84,7 @@ public final class MitrePainter {
     }
 
     /** Where the corner was, where it lies, and the way between. */
-    private void corner(Placing placing, Hem hem, Mitre mitre, Color colour) {
+    private void corner(CornerPlacing placing, Hem hem, Mitre mitre, Color colour) {
         fill(placing.polygon(0, mitre.back(), mitre.leg(), hem.cloth(), mitre.leg(), mitre.back()), colour);
         g.setColor(palette.faint());
         g.setStroke(new BasicStroke(0.9f, BasicStroke.CAP_BUTT, BasicStroke.JOIN_MITER, 10, new float[] {2, 2}, 0));
@@ -103,14 +103,14 @@ public final class MitrePainter {
                         3);
     }
 
-    private void foldLine(Placing placing, double right) {
+    private void foldLine(CornerPlacing placing, double right) {
         double beyond = 4;
         g.setColor(palette.accent());
         g.setStroke(new BasicStroke(1.2f, BasicStroke.CAP_BUTT, BasicStroke.JOIN_MITER, 10, new float[] {5, 3}, 0));
         g.draw(new Line2D.Double(placing.x(0) - beyond, placing.y(0), placing.x(right) + beyond, placing.y(0)));
     }
 
-    private void leg(Placing placing, Hem hem, Mitre mitre, String measure) {
+    private void leg(CornerPlacing placing, Hem hem, Mitre mitre, String measure) {
         double y = placing.y(hem.cloth()) + placing.outward() * 5;
         new Dimension(g, palette.ink(), font)
                 .level(placing.x(0), placing.x(mitre.leg()), y, placing.outward() > 0, measure);

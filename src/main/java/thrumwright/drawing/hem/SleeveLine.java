@@ -59,7 +59,7 @@ final class SleeveLine implements HemLine {
         double half = hem.thickness() / 2;
         double wide = support.thick() / 2 + half;
         double high = support.size().mm() / 2 + half;
-        double corner = half + support.thick() * (support instanceof Support.Slat ? CORNER : 0.5);
+        double corner = half + support.thick() * (support.kind() == Support.Kind.SLAT ? CORNER : 0.5);
         List<Point2D> round = outline(wide, high, corner);
         double inner = hem.firstTurn().map(turn -> turn + Math.PI * half / 2).orElse(0.0);
         double length = hem.cloth() - inner;

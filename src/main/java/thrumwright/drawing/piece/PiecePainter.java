@@ -44,7 +44,7 @@ public final class PiecePainter {
      * The start below, the design as a torn band, the top above.
      *
      * @param view with y = 0 at the start's lowest line and x = 0 at the first warp end
-     * @param bare how much bare warp to show below and above, mm
+     * @param bare how much bare warp to show below and above, mm, 0 or more
      */
     public void piece(View view, PiecePicture picture, double bare) {
         AffineTransform before = g.getTransform();
@@ -58,7 +58,7 @@ public final class PiecePainter {
         Setting ground = picture.ground();
         ClothPainter cloth = new ClothPainter(g, palette, everyYarn, face);
         Yarn warp = plan.piece().warpYarn();
-        List<ClothPainter.Placed> placed = new ArrayList<>();
+        List<ClothPainter.PlacedBlock> placed = new ArrayList<>();
         place(placed, picture, plan.start());
         double design = plan.start().height();
         placed.add(stripe(picture, Place.START, design));
@@ -81,6 +81,7 @@ public final class PiecePainter {
      * One end alone, with the edge of the design next to it.
      *
      * @param view with y = 0 at the end's lowest line
+     * @param bare how much bare warp to show beyond the end, mm, 0 or more
      */
     public void end(View view, PiecePicture picture, Place place, double bare) {
         AffineTransform before = g.getTransform();
@@ -94,7 +95,7 @@ public final class PiecePainter {
         Setting ground = picture.ground();
         ClothPainter cloth = new ClothPainter(g, palette, everyYarn, face);
         Yarn warp = picture.plan().piece().warpYarn();
-        List<ClothPainter.Placed> placed = new ArrayList<>();
+        List<ClothPainter.PlacedBlock> placed = new ArrayList<>();
         View lowered = view.raised(-picture.base(place));
         place(placed, picture, end);
         placed.add(stripe(picture, place, place == Place.START ? end.height() : picture.base(place)));
@@ -150,15 +151,15 @@ public final class PiecePainter {
         });
     }
 
-    /** How much of the design's stripe is shown beside a single end, mm. */
+    /** How much of the design's stripe is shown beside a single end, mm, 0 or more. */
     public static double stripeHeight(PiecePicture picture, Place place) {
         return stripe(picture, place, 0).height() + 1;
     }
 
-    private static void place(List<ClothPainter.Placed> placed, PiecePicture picture, EndPlan end) {
+    private static void place(List<ClothPainter.PlacedBlock> placed, PiecePicture picture, EndPlan end) {
         for (BlockPlan block : end.blocks()) {
             if (block.work().isPresent()) {
-                placed.add(new ClothPainter.Placed(
+                placed.add(new ClothPainter.PlacedBlock(
                         picture.blocks(end.place()).get(block.block().id()),
                         picture.base(end.place()) + block.bottom(),
                         block.height()));
@@ -167,10 +168,10 @@ public final class PiecePainter {
     }
 
     /** The design's picks next to an end: upwards from a line at the start, down from it at the top. */
-    private static ClothPainter.Placed stripe(PiecePicture picture, Place place, double line) {
+    private static ClothPainter.PlacedBlock stripe(PiecePicture picture, Place place, double line) {
         BlockPicture stripe = picture.stripe(place);
         double height = stripe.height();
-        return new ClothPainter.Placed(stripe, place == Place.START ? line : line - height, height);
+        return new ClothPainter.PlacedBlock(stripe, place == Place.START ? line : line - height, height);
     }
 
     /** A ragged gap right across, where the rest of the design is left out. */

@@ -126,7 +126,7 @@ public final class PiecePicture {
         return base(Place.TOP) + plan.top().height();
     }
 
-    /** How far the picture reaches to either side of the warp, mm: posts or tails. */
+    /** How far the picture reaches to either side of the warp, mm, 0 or more: posts or tails. */
     public double margin() {
         return margin;
     }
@@ -139,7 +139,7 @@ public final class PiecePicture {
                 .orElse(least);
     }
 
-    /** How far yarn reaches to either side of the warp, mm; not what goes to the posts. */
+    /** How far yarn reaches to either side of the warp, mm, 0 or more; not what goes to the posts. */
     public double beside() {
         double hanging = tails.values().stream()
                 .flatMap(List::stream)
@@ -157,7 +157,7 @@ public final class PiecePicture {
                 .orElse(0);
     }
 
-    /** How far warp loops and what they lie round reach beyond an end's edge, mm; 0 where there are none. */
+    /** How far warp loops and what they lie round reach beyond an end's edge, mm, 0 or more. */
     public double loops(Place place) {
         return plan.end(place)
                 .loops()
@@ -165,7 +165,7 @@ public final class PiecePicture {
                 .orElse(0.0);
     }
 
-    /** From the first warp end to the last, mm. */
+    /** From the first warp end to the last, mm, 0 or more. */
     public double span() {
         return ground().span();
     }

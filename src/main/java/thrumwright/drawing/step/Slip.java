@@ -3,12 +3,14 @@ package thrumwright.drawing.step;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import thrumwright.block.Block;
 import thrumwright.block.HalfHitch;
 import thrumwright.block.KnotRows;
 import thrumwright.block.OrderingCord;
 import thrumwright.block.PlainBand;
 import thrumwright.block.Row;
 import thrumwright.block.TurnedEnds;
+import thrumwright.block.UsualCases;
 import thrumwright.block.WarpFinish;
 import thrumwright.block.WrappedTassels;
 import thrumwright.piece.Place;
@@ -60,29 +62,57 @@ public enum Slip {
 
     /** That of a block, if there is one. */
     public static Optional<Slip> of(BlockPlan plan) {
-        if (plan.work().isPresent()) {
-            return of(plan.work().get());
-        } else if (plan.block() instanceof KnotRows) {
-            return Optional.of(UNEVEN_KNOTS);
-        } else if (plan.block() instanceof TurnedEnds) {
-            return Optional.of(END_LEFT);
-        } else if (plan.block() instanceof WrappedTassels) {
-            return Optional.of(GAPING_WRAPPING);
-        }
-        return plan.block() instanceof WarpFinish fringe && fringe.kind() == WarpFinish.Kind.KNOTTED
-                ? Optional.of(UNEVEN_FRINGE)
-                : Optional.empty();
+        boolean leans = plan.work().filter(work -> leans(work.rows())).isPresent();
+        return leans ? Optional.of(LEAN) : plan.block().of(new OfKinds(plan.work()));
     }
 
-    private static Optional<Slip> of(Work work) {
-        if (leans(work.rows())) {
-            return Optional.of(LEAN);
-        } else if (work.block() instanceof OrderingCord) {
-            return Optional.of(work.setting().posts().isPresent() ? UNEVEN_ENDS : TIGHT_CORD);
-        } else if (work.block() instanceof HalfHitch) {
-            return Optional.of(UNCROSSED_HITCHES);
+    /** What goes wrong with each kind; where nothing is known to, there is no picture of it. */
+    private static final class OfKinds extends UsualCases<Optional<Slip>> {
+        private final Optional<Work> work;
+
+        OfKinds(Optional<Work> work) {
+            this.work = work;
         }
-        return work.block() instanceof PlainBand band ? of(band, work.rows().size()) : Optional.empty();
+
+        @Override
+        protected Optional<Slip> usual(Block block) {
+            return Optional.empty();
+        }
+
+        @Override
+        public Optional<Slip> orderingCord(OrderingCord cord) {
+            return work.map(of -> of.setting().posts().isPresent() ? UNEVEN_ENDS : TIGHT_CORD);
+        }
+
+        @Override
+        public Optional<Slip> plainBand(PlainBand band) {
+            return work.flatMap(of -> Slip.of(band, of.rows().size()));
+        }
+
+        @Override
+        public Optional<Slip> halfHitch(HalfHitch hitch) {
+            return work.map(of -> UNCROSSED_HITCHES);
+        }
+
+        @Override
+        public Optional<Slip> knotRows(KnotRows knots) {
+            return Optional.of(UNEVEN_KNOTS);
+        }
+
+        @Override
+        public Optional<Slip> turnedEnds(TurnedEnds turned) {
+            return Optional.of(END_LEFT);
+        }
+
+        @Override
+        public Optional<Slip> wrappedTassels(WrappedTassels tassels) {
+            return Optional.of(GAPING_WRAPPING);
+        }
+
+        @Override
+        public Optional<Slip> warpFinish(WarpFinish fringe) {
+            return fringe.kind() == WarpFinish.Kind.KNOTTED ? Optional.of(UNEVEN_FRINGE) : Optional.empty();
+        }
     }
 
     /** Each of a band's two pictures once in the usual end: the waste band comes first, the stiff band draws hardest. */

@@ -9,7 +9,7 @@ import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import thrumwright.block.EdgeFinish;
+import java.util.function.Consumer;
 import thrumwright.block.HemFold;
 import thrumwright.block.OpenWarp;
 import thrumwright.block.Row;
@@ -29,6 +29,7 @@ import thrumwright.plan.BlockPlan;
 import thrumwright.plan.EndPlan;
 import thrumwright.plan.Hem;
 import thrumwright.plan.Plan;
+import thrumwright.plan.Work;
 import thrumwright.yarn.Yarn;
 
 /**
@@ -55,24 +56,17 @@ public final class StepPainter {
 
     /** Draws a step into a box; nothing goes outside it. */
     public void paint(Rectangle2D box, Plan plan, EndPlan end, BlockPlan block) {
-        Graphics2D within = (Graphics2D) g.create();
-        within.clip(box);
-        within.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
-        new StepPainter(within, palette, font).draw(box, plan, end, block);
-        within.dispose();
+        within(box, painter -> painter.draw(box, plan, end, block));
     }
 
     /** A block as the picture of its kind, alone and without arrows; nothing goes outside the box. */
     public void kind(Rectangle2D box, Plan plan, EndPlan end, BlockPlan block) {
-        Graphics2D within = (Graphics2D) g.create();
-        within.clip(box);
-        within.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
-        StepPainter painter = new StepPainter(within, palette, font);
-        block.work()
-                .ifPresentOrElse(
-                        work -> painter.alone(box, plan, StepScene.of(work)),
-                        () -> painter.draw(box, plan, end, block));
-        within.dispose();
+        within(
+                box,
+                painter -> block.work()
+                        .ifPresentOrElse(
+                                work -> painter.alone(box, plan, StepScene.of(work)),
+                                () -> painter.draw(box, plan, end, block)));
     }
 
     /**
@@ -82,20 +76,29 @@ public final class StepPainter {
      * @param right whether to draw it as it must be
      */
     public void slip(Rectangle2D box, Plan plan, EndPlan end, BlockPlan block, Slip slip, boolean right) {
+        within(
+                box,
+                painter -> block.block()
+                        .finish()
+                        .ifPresentOrElse(
+                                finish -> new EdgePainter(painter.g, palette, !right).paint(box, plan, end, finish),
+                                () -> painter.slip(box, plan, block.work().orElseThrow(), slip, right)));
+    }
+
+    private void slip(Rectangle2D box, Plan plan, Work work, Slip slip, boolean right) {
+        StepScene scene = StepScene.of(work, slip, right);
+        if (slip.strains()) {
+            strained(box, plan, scene, right ? Strain.NONE : Strain.of(slip));
+        } else {
+            alone(box, plan, scene);
+        }
+    }
+
+    private void within(Rectangle2D box, Consumer<StepPainter> painting) {
         Graphics2D within = (Graphics2D) g.create();
         within.clip(box);
         within.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
-        if (block.block() instanceof EdgeFinish finish) {
-            new EdgePainter(within, palette, !right).paint(box, plan, end, finish);
-        } else {
-            StepScene scene = StepScene.of(block.work().orElseThrow(), slip, right);
-            StepPainter painter = new StepPainter(within, palette, font);
-            if (slip.strains()) {
-                painter.strained(box, plan, scene, right ? Strain.NONE : Strain.of(slip));
-            } else {
-                painter.alone(box, plan, scene);
-            }
-        }
+        painting.accept(new StepPainter(within, palette, font));
         within.dispose();
     }
 
@@ -122,17 +125,16 @@ public final class StepPainter {
     private void alone(Rectangle2D box, Plan plan, StepScene scene) {
         Setting few = scene.setting();
         View view = middle(box, scene);
-        List<ClothPainter.Placed> placed = List.of(new ClothPainter.Placed(scene.picture(), 0, scene.height()));
+        List<ClothPainter.PlacedBlock> placed =
+                List.of(new ClothPainter.PlacedBlock(scene.picture(), 0, scene.height()));
         cloth(view, placed, List.of(), few, plan.piece().warpYarn(), box);
     }
 
     private void draw(Rectangle2D box, Plan plan, EndPlan end, BlockPlan block) {
-        if (block.work().isPresent()) {
-            work(box, plan, end, block);
-        } else if (block.block() instanceof HemFold) {
+        block.work().ifPresent(work -> work(box, plan, end, block));
+        block.block().finish().ifPresent(finish -> new EdgePainter(g, palette, false).paint(box, plan, end, finish));
+        if (block.block() instanceof HemFold) {
             end.hem().filter(Hem::folds).ifPresent(hem -> fold(box, plan, end, hem));
-        } else if (block.block() instanceof EdgeFinish finish) {
-            new EdgePainter(g, palette, false).paint(box, plan, end, finish);
         } else if (block.block() instanceof OpenWarp gap) {
             open(box, plan, end, block, gap);
         }
@@ -168,9 +170,9 @@ public final class StepPainter {
         double spare = box.getWidth() - wide * scale;
         double below = Math.max(BELOW * box.getHeight() / scale, scene.rowHeight());
         View view = new View(scale, box.getMinX() + spare / 2 + scale * left, box.getMaxY() - below * scale);
-        List<ClothPainter.Placed> placed = new ArrayList<>();
+        List<ClothPainter.PlacedBlock> placed = new ArrayList<>();
         StepScene.below(end, block, few.ends()).ifPresent(placed::add);
-        placed.add(new ClothPainter.Placed(scene.picture(), 0, scene.height()));
+        placed.add(new ClothPainter.PlacedBlock(scene.picture(), 0, scene.height()));
         cloth(view, placed, scene.tails(), few, plan.piece().warpYarn(), box);
         for (Row row : scene.arrows()) {
             arrow(view, scene, row);
@@ -178,7 +180,12 @@ public final class StepPainter {
     }
 
     private void cloth(
-            View view, List<ClothPainter.Placed> placed, List<Tail> tails, Setting few, Yarn warp, Rectangle2D box) {
+            View view,
+            List<ClothPainter.PlacedBlock> placed,
+            List<Tail> tails,
+            Setting few,
+            Yarn warp,
+            Rectangle2D box) {
         double low = view.clothY(box.getMaxY()) - 1;
         double high = view.clothY(box.getMinY()) + 1;
         new ClothPainter(g, palette, true, Face.FRONT).blocks(view, placed, tails, few, warp, low, high);
@@ -216,7 +223,7 @@ public final class StepPainter {
                 ends, s, Math.max(0.2 * s, whole.warp()), whole.relaxed(), whole.beaten(), Optional.empty());
         double scale = box.getWidth() / (few.span() + 6 * s);
         View view = new View(scale, box.getMinX() + 1.5 * s * scale, box.getMaxY() - 0.22 * box.getHeight());
-        List<ClothPainter.Placed> placed = new ArrayList<>();
+        List<ClothPainter.PlacedBlock> placed = new ArrayList<>();
         StepScene.below(end, block, ends).ifPresent(placed::add);
         cloth(view, placed, List.of(), few, plan.piece().warpYarn(), box);
         double low = view.y(0);

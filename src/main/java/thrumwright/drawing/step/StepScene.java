@@ -4,21 +4,14 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
-import thrumwright.block.HalfHitch;
 import thrumwright.block.Lean;
 import thrumwright.block.Leg;
-import thrumwright.block.OrderingCord;
-import thrumwright.block.PlainBand;
 import thrumwright.block.Posts;
 import thrumwright.block.Row;
 import thrumwright.block.Setting;
 import thrumwright.block.Shed;
 import thrumwright.block.Side;
-import thrumwright.block.Soumak;
-import thrumwright.block.SpreadHeader;
 import thrumwright.block.Strand;
-import thrumwright.block.Twining;
-import thrumwright.block.YarnBlock;
 import thrumwright.drawing.yarn.BlockPicture;
 import thrumwright.drawing.yarn.ClothPainter;
 import thrumwright.drawing.yarn.Tail;
@@ -99,9 +92,7 @@ record StepScene(Work work, BlockPicture picture, List<Tail> tails) {
     }
 
     private static Leg climbing(Leg leg) {
-        return leg.fromY() > leg.toY()
-                ? new Leg(leg.route(), leg.toY(), leg.middleY(), leg.fromY(), leg.climbCounts())
-                : leg;
+        return leg.fromY() > leg.toY() ? new Leg(leg.route(), leg.toY(), leg.middleY(), leg.fromY()) : leg;
     }
 
     private static Setting setting(Work work, int ends, boolean posts) {
@@ -116,15 +107,7 @@ record StepScene(Work work, BlockPicture picture, List<Tail> tails) {
 
     /** Enough for a few stitches; odd or even as in the whole warp, so that the edges are those of the whole warp. */
     private static int ends(Work work) {
-        YarnBlock block = work.block();
-        int wanted = ENDS;
-        if (block instanceof Soumak soumak) {
-            wanted = soumak.over() + 2 * (soumak.over() - soumak.under()) + 1;
-        } else if (block instanceof Twining twining) {
-            wanted = 4 * twining.endsPerGroup();
-        } else if (block instanceof HalfHitch hitch) {
-            wanted = 4 * hitch.endsPerGroup();
-        }
+        int wanted = work.block().endsToShow();
         int all = work.setting().ends();
         return Math.min(all, Math.max(ENDS, Math.min(MOST_ENDS, wanted + wanted % 2)) + all % 2);
     }
@@ -135,19 +118,19 @@ record StepScene(Work work, BlockPicture picture, List<Tail> tails) {
     }
 
     private static int usualRows(Work whole) {
-        if (whole.block() instanceof OrderingCord) {
+        if (whole.block().tied()) {
             return 3;
         }
-        return whole.block() instanceof PlainBand || whole.block() instanceof SpreadHeader ? 4 : 2;
+        return whole.block().plainWeave() ? 4 : 2;
     }
 
     private static Work shortened(Work whole, int most) {
-        Setting setting = setting(whole, ends(whole), whole.block() instanceof OrderingCord);
+        Setting setting = setting(whole, ends(whole), whole.block().tied());
         int rows = whole.rows().size();
         // as many rows, odd or even, as the whole block, so that the yarn ends at the right side
         int shown = rows <= most ? rows : most - (most - rows & 1);
         return new Work(
-                Rows.limited(whole.block(), shown),
+                whole.block().withRows(shown),
                 whole.yarn(),
                 setting,
                 whole.rows().subList(0, shown),
@@ -159,24 +142,24 @@ record StepScene(Work work, BlockPicture picture, List<Tail> tails) {
      *
      * @param ends number of warp ends to show
      */
-    static Optional<ClothPainter.Placed> below(EndPlan end, BlockPlan block, int ends) {
+    static Optional<ClothPainter.PlacedBlock> below(EndPlan end, BlockPlan block, int ends) {
         for (int i = end.blocks().indexOf(block) - 1; i >= 0; i--) {
             Optional<Work> work = end.blocks().get(i).work();
-            if (work.isPresent() && !(work.get().block() instanceof OrderingCord)) {
+            if (work.isPresent() && !work.get().block().tied()) {
                 return work.map(woven -> lastRows(woven, ends));
             }
         }
         return Optional.empty();
     }
 
-    private static ClothPainter.Placed lastRows(Work work, int ends) {
+    private static ClothPainter.PlacedBlock lastRows(Work work, int ends) {
         int all = work.rows().size();
         int count = Math.min(all, ROWS_BELOW);
         List<Row> last = work.rows().subList(all - count, all);
         Setting few = setting(work, ends, false);
-        Work small = new Work(Rows.limited(work.block(), count), work.yarn(), few, last, work.cut());
+        Work small = new Work(work.block().withRows(count), work.yarn(), few, last, work.cut());
         double height = small.block().height(few);
-        return new ClothPainter.Placed(BlockPicture.woven(small), -height, height);
+        return new ClothPainter.PlacedBlock(BlockPicture.woven(small), -height, height);
     }
 
     Setting setting() {

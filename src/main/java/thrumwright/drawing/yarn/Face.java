@@ -24,7 +24,7 @@ public enum Face {
         return this == FRONT ? 1 : -1;
     }
 
-    /** Turns a drawing of the front's coordinates round the middle of a warp of that span. */
+    /** Turns a drawing of the front's coordinates round the middle of a warp of that span, mm, 0 or more. */
     public AffineTransform turned(View view, double span) {
         return this == FRONT ? new AffineTransform() : new AffineTransform(-1, 0, 0, 1, view.x(0) + view.x(span), 0);
     }

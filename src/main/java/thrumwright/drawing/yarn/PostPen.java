@@ -34,7 +34,7 @@ public final class PostPen {
         this.palette = palette;
     }
 
-    /** Both posts from one height to another. */
+    /** Both posts from one height to another: mm, either sign. */
     public void draw(Setting setting, Posts posts, double fromY, double toY) {
         double away = posts.gap() + setting.warp() / 2;
         post(-away - posts.diameter(), posts.diameter(), fromY, toY);

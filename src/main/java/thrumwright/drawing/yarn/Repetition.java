@@ -2,10 +2,7 @@ package thrumwright.drawing.yarn;
 
 import java.util.ArrayList;
 import java.util.List;
-import thrumwright.block.HalfHitch;
 import thrumwright.block.Setting;
-import thrumwright.block.Soumak;
-import thrumwright.block.Twining;
 import thrumwright.block.YarnBlock;
 
 /**
@@ -50,37 +47,13 @@ record Repetition(int ends, int fewer, int edge, int step) {
     }
 
     static Repetition of(YarnBlock block, Setting setting) {
-        int period = period(block);
-        int edge = longest(block) + SPARE;
+        int period = block.period();
+        int edge = block.longestFloat() + SPARE;
         int step = (TOGETHER + period - 1) / period * period;
         int least = 2 * edge + 2 * step;
         int ends = setting.ends();
         int fewer = ends <= least ? ends : least + (ends - least) % period;
         return new Repetition(ends, fewer, edge, step);
-    }
-
-    /** After so many ends everything is as before, counted from either side. */
-    private static int period(YarnBlock block) {
-        if (block instanceof Twining twining) {
-            return 2 * twining.endsPerGroup();
-        } else if (block instanceof Soumak soumak) {
-            return soumak.over() - soumak.under();
-        } else if (block instanceof HalfHitch hitch) {
-            return hitch.endsPerGroup();
-        }
-        return 2;
-    }
-
-    /** How many ends a yarn passes at most before it changes sides. */
-    private static int longest(YarnBlock block) {
-        if (block instanceof Twining twining) {
-            return twining.endsPerGroup();
-        } else if (block instanceof Soumak soumak) {
-            return soumak.over();
-        } else if (block instanceof HalfHitch hitch) {
-            return hitch.endsPerGroup();
-        }
-        return 1;
     }
 
     boolean repeats() {

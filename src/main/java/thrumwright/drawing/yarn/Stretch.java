@@ -25,7 +25,11 @@ public record Stretch(
         double[] y,
         double[] width,
         double[] lift) {
-    /** A piece that no strand gave, standing out all along: a tail or a tie, whose beginning shows no round end. */
+    /**
+     * A piece that no strand gave, standing out all along: a tail or a tie, whose beginning shows no round end.
+     *
+     * @param thickness mm, 0 or more
+     */
     public static Stretch loose(double[] x, double[] y, double thickness) {
         double[] width = new double[x.length];
         double[] lift = new double[x.length];
@@ -39,10 +43,12 @@ public record Stretch(
         return length == 0;
     }
 
+    /** The least x of its middle line: mm from the first warp end, either sign. */
     public double lowX() {
         return least(x);
     }
 
+    /** The greatest x of its middle line: mm from the first warp end, either sign. */
     public double highX() {
         return greatest(x);
     }

@@ -63,7 +63,7 @@ public final class Stretches {
         for (int i = 0; i < legs; i++) {
             Leg leg = strand.legs().get(i);
             boolean jumps = i > 0 && Math.abs(leg.fromY() - reached) > HAIR;
-            boolean runsOn = jumps && leg.climbCounts() && leg.fromY() == leg.toY();
+            boolean runsOn = jumps && leg.fromY() == leg.toY();
             if (runsOn || tucked) {
                 finish(false);
             }
@@ -219,7 +219,7 @@ public final class Stretches {
 
         /** Of the part between two places seen from above. */
         double length(double from, double to) {
-            if (!leg.climbCounts() || whole == 0) {
+            if (whole == 0) {
                 return to - from;
             }
             double half = whole / 2;

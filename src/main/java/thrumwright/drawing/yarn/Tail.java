@@ -9,7 +9,7 @@ import thrumwright.block.Side;
 /**
  * An end of a yarn that leaves the edge and hangs.
  *
- * @param picture the block whose yarn it is
+ * @param yarn what it is of
  * @param side the side at which it hangs
  * @param x where its yarn ends in the cloth, mm
  * @param y how high that is above the lowest line of the picture, mm
@@ -19,14 +19,7 @@ import thrumwright.block.Side;
  * @param down how far it hangs down, mm
  */
 public record Tail(
-        BlockPicture picture,
-        Side side,
-        double x,
-        double y,
-        boolean inFront,
-        double thickness,
-        double out,
-        double down) {
+        DyedYarn yarn, Side side, double x, double y, boolean inFront, double thickness, double out, double down) {
     private static final int POINTS = 11;
     /** How far it reaches into the cloth, in thicknesses, so that no gap shows where the yarn bends. */
     private static final double OVERLAP = 0.15;
@@ -59,23 +52,23 @@ public record Tail(
             return this;
         }
         if (room >= 2.5 * thickness) {
-            return new Tail(picture, side, x, y, inFront, thickness, out, room);
+            return new Tail(yarn, side, x, y, inFront, thickness, out, room);
         }
-        return new Tail(picture, side, x, y, inFront, thickness, Math.max(out, below.out + touching), down);
+        return new Tail(yarn, side, x, y, inFront, thickness, Math.max(out, below.out + touching), down);
     }
 
-    /** The same tail, cut so that it doesn't hang below a line. */
+    /** The same tail, cut so that it doesn't hang below a line, which lies at any height, mm. */
     public Tail above(double line) {
         double most = Math.max(1.2 * thickness, y - line - thickness / 2);
-        return new Tail(picture, side, x, y, inFront, thickness, out, Math.min(down, most));
+        return new Tail(yarn, side, x, y, inFront, thickness, out, Math.min(down, most));
     }
 
-    /** The same tail with heights counted from a line that lies so far below. */
+    /** The same tail with heights counted from a line that lies so far below: mm, either sign. */
     public Tail raised(double mm) {
-        return new Tail(picture, side, x, y + mm, inFront, thickness, out, down);
+        return new Tail(yarn, side, x, y + mm, inFront, thickness, out, down);
     }
 
-    /** How far it reaches beyond the edge end, mm. */
+    /** How far it reaches beyond the edge end, mm, 0 or more. */
     public double reach() {
         return out + thickness;
     }

@@ -30,53 +30,53 @@ public final class WarpPen {
     }
 
     /**
-     * Ends from one height to another.
+     * Ends from one height to another, all lengths in mm.
      *
+     * @param spacing from one end to the next, more than 0
+     * @param diameter of an end, more than 0
      * @param first number of the first end to draw, from 0
      * @param last number of the last
      */
     public void draw(double spacing, double diameter, int first, int last, double fromY, double toY) {
         double width = view.length(diameter);
         double rim = Math.min(0.14, 0.8 / width + 0.02);
-        bars(spacing, width, first, last, fromY, toY, -0.5, 0.5, Palette.mixed(colour, Color.BLACK, 0.46));
-        bars(spacing, width, first, last, fromY, toY, rim - 0.5, 0.5 - rim, Palette.mixed(colour, Color.BLACK, 0.05));
+        Standing ends = new Standing(spacing, width, first, last, fromY, toY);
+        bars(ends, -0.5, 0.5, Palette.mixed(colour, Color.BLACK, 0.46));
+        bars(ends, rim - 0.5, 0.5 - rim, Palette.mixed(colour, Color.BLACK, 0.05));
         if (width >= LIGHT_FROM) {
-            bars(spacing, width, first, last, fromY, toY, -0.30, 0.16, Palette.mixed(colour, Color.WHITE, 0.25));
+            bars(ends, -0.30, 0.16, Palette.mixed(colour, Color.WHITE, 0.25));
         }
         if (width >= PLY_FROM) {
-            ply(spacing, width, first, last, fromY, toY);
+            ply(ends);
         }
     }
+
+    /** Neighbouring ends, from one height to another; {@code width} in page units. */
+    private record Standing(double spacing, double width, int first, int last, double fromY, double toY) {}
 
     /** On every end from one place across it to another, as shares of their thickness from the middle. */
-    private void bars(
-            double spacing,
-            double width,
-            int first,
-            int last,
-            double fromY,
-            double toY,
-            double left,
-            double right,
-            Color shade) {
+    private void bars(Standing ends, double left, double right, Color shade) {
         g.setColor(shade);
-        double high = view.y(fromY) - view.y(toY);
-        for (int end = first; end <= last; end++) {
-            double x = view.x(end * spacing);
-            g.fill(new Rectangle2D.Double(x + left * width, view.y(toY), (right - left) * width, high));
+        double width = ends.width();
+        double top = view.y(ends.toY());
+        double high = view.y(ends.fromY()) - top;
+        for (int end = ends.first(); end <= ends.last(); end++) {
+            double x = view.x(end * ends.spacing());
+            g.fill(new Rectangle2D.Double(x + left * width, top, (right - left) * width, high));
         }
     }
 
-    private void ply(double spacing, double width, int first, int last, double fromY, double toY) {
+    private void ply(Standing ends) {
         Path2D marks = new Path2D.Double();
+        double width = ends.width();
         double half = width * 0.36;
         double apart = PlyMarks.apart(width, plies);
         // counted from one height of the cloth, so that marks keep their place when the view moves
-        long lowest = (long) Math.ceil((fromY * view.scale() + half) / apart);
-        long highest = (long) Math.floor((toY * view.scale() - half) / apart);
-        for (int end = first; end <= last; end++) {
+        long lowest = (long) Math.ceil((ends.fromY() * view.scale() + half) / apart);
+        long highest = (long) Math.floor((ends.toY() * view.scale() - half) / apart);
+        for (int end = ends.first(); end <= ends.last(); end++) {
             for (long i = lowest; i <= highest; i++) {
-                PlyMarks.mark(marks, view.x(end * spacing), view.base() - i * apart, 0, 1, face.slant() * half);
+                PlyMarks.mark(marks, view.x(end * ends.spacing()), view.base() - i * apart, 0, 1, face.slant() * half);
             }
         }
         g.setColor(Palette.mixed(colour, Color.BLACK, 0.2));

@@ -8,7 +8,9 @@ import java.awt.Rectangle;
 import java.awt.RenderingHints;
 import javax.swing.JComponent;
 import javax.swing.UIManager;
-import thrumwright.drawing.View;
+import thrumwright.editor.canvas.painted.Division;
+import thrumwright.editor.canvas.painted.Hair;
+import thrumwright.editor.canvas.seen.CanvasMap;
 import thrumwright.editor.look.Ground;
 import thrumwright.editor.look.Pixels;
 
@@ -38,23 +40,22 @@ public final class WidthRule extends JComponent {
         g.setFont(UIManager.getFont("Label.font")
                 .deriveFont(UIManager.getFont("Label.font").getSize2D() - 1.5f));
         FontMetrics metrics = g.getFontMetrics();
-        View view = canvas.map().view();
-        Rectangle seen = canvas.pictured();
-        Ticks ticks = Ticks.of(
-                view.scale(),
+        CanvasMap map = canvas.map();
+        Rectangle seen = canvas.showing().pictured();
+        Division division = Division.of(
+                map.scale(),
                 metrics.stringWidth("000.0") + Pixels.of(8),
                 canvas.session().shown().shown());
-        double from = Math.max(0, view.clothX(seen.getMinX()));
-        double to = Math.min(canvas.picture().span(), view.clothX(seen.getMaxX()));
-        for (Ticks.Tick tick : ticks.between(from, to)) {
-            double x = view.x(tick.at());
-            boolean numbered = !tick.number().isEmpty();
+        double from = Math.max(0, map.across(seen.getMinX()));
+        double to = Math.min(map.picture().span(), map.across(seen.getMaxX()));
+        for (Division.Stroke stroke : division.between(from, to)) {
+            double x = map.x(stroke.at());
             g.setColor(UIManager.getColor("Thrumwright.quiet"));
-            Hair.upright(g, x, getHeight() - Pixels.of(numbered ? 8 : 4), getHeight(), 1);
-            if (numbered) {
+            Hair.upright(g, x, getHeight() - Pixels.of(stroke.numbered() ? 8 : 4), getHeight(), 1);
+            if (stroke.numbered()) {
                 g.drawString(
-                        tick.number(),
-                        (float) (x - metrics.stringWidth(tick.number()) / 2.0),
+                        stroke.number(),
+                        (float) (x - metrics.stringWidth(stroke.number()) / 2.0),
                         getHeight() - Pixels.of(10));
             }
         }

@@ -1,22 +1,11 @@
 package thrumwright.editor.edit;
 
-import java.util.Optional;
+import java.util.Map;
+import java.util.OptionalInt;
 import java.util.function.Supplier;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import thrumwright.block.Amount;
 import thrumwright.block.Block;
-import thrumwright.block.EdgeFinish;
-import thrumwright.block.HalfHitch;
-import thrumwright.block.HemFold;
-import thrumwright.block.OpenWarp;
-import thrumwright.block.OrderingCord;
 import thrumwright.block.PlainBand;
-import thrumwright.block.Setting;
-import thrumwright.block.Soumak;
-import thrumwright.block.SpreadHeader;
-import thrumwright.block.Twining;
-import thrumwright.block.WarpLoops;
 import thrumwright.block.YarnBlock;
 import thrumwright.measure.BadMeasure;
 import thrumwright.measure.Length;
@@ -27,45 +16,21 @@ import thrumwright.piece.Place;
 
 /** How much of a block there is: picks, rows or a height, whichever way it was typed. */
 public final class Amounts {
-    private static final Pattern COUNT = Pattern.compile("(\\d{1,6})\\s*(?:picks?|rows?)?");
-
     private Amounts() {}
 
     /** Whether a block has an amount at all; a fold and warp loops have none. */
     public static boolean has(Block block) {
-        return !(block instanceof HemFold || block instanceof WarpLoops);
+        return block.extent().isPresent();
     }
 
     /** Whether its amount is how high it stands, so that its edge can be dragged. */
     public static boolean hasHeight(Block block) {
-        return block instanceof YarnBlock || block instanceof OpenWarp;
+        return block.hasHeight();
     }
 
     /** As it could be typed here; empty if it has none. */
     public static String text(Block block) {
-        if (block instanceof PlainBand band) {
-            return Shown.here(band.amount().text());
-        } else if (block instanceof OrderingCord cord) {
-            return new Amount.Picks(cord.picks()).text();
-        } else if (block instanceof SpreadHeader header) {
-            return new Amount.Picks(header.picks()).text();
-        } else if (block instanceof OpenWarp open) {
-            return Shown.here(open.height().text());
-        } else if (block instanceof EdgeFinish finish) {
-            return finish.length().map(length -> Shown.here(length.text())).orElse("");
-        }
-        return rows(block).map(rows -> rows + (rows == 1 ? " row" : " rows")).orElse("");
-    }
-
-    private static Optional<Integer> rows(Block block) {
-        if (block instanceof Twining twining) {
-            return Optional.of(twining.rows());
-        } else if (block instanceof Soumak soumak) {
-            return Optional.of(soumak.rows());
-        } else if (block instanceof HalfHitch hitch) {
-            return Optional.of(hitch.rows());
-        }
-        return Optional.empty();
+        return block.extent().map(amount -> Shown.here(amount.text())).orElse("");
     }
 
     /**
@@ -76,64 +41,50 @@ public final class Amounts {
      */
     public static Block with(Block block, String typed, Piece piece, Place place) {
         String text = typed.strip();
-        UnitSystem units = piece.habits().units();
-        if (block instanceof OpenWarp open) {
-            return new OpenWarp(open.tag(), Length.parse(text, units.usual()));
-        } else if (block instanceof EdgeFinish finish) {
-            return finish.withLength(Length.parse(text, units.usual()));
-        } else if (block instanceof PlainBand band) {
-            return band.withAmount(counted(block, () -> Amount.parse(text)));
+        return block.woven()
+                .<Block>map(woven -> worked(woven, text, piece, place))
+                .orElseGet(() -> block.withExtent(new Amount.Height(
+                        Length.parse(text, piece.habits().units().usual()))));
+    }
+
+    private static YarnBlock worked(YarnBlock block, String text, Piece piece, Place place) {
+        if (block instanceof PlainBand band) {
+            return counted(band, () -> band.withAmount(Amount.parse(text)));
         }
-        Matcher count = COUNT.matcher(text);
-        if (count.matches()) {
-            return withRows(block, Integer.parseInt(count.group(1)));
-        }
-        return ofHeight(block, counted(block, () -> Length.parse(text)).mm(), piece, place);
+        OptionalInt count = Amount.counted(text);
+        return count.isPresent()
+                ? block.withRows(count.getAsInt())
+                : ofHeight(block, counted(block, () -> Length.parse(text)).mm(), piece, place);
     }
 
     /** What is no length may have been meant as a number: the reason says how to write one. */
-    private static <T> T counted(Block block, Supplier<T> read) {
+    private static <T> T counted(YarnBlock block, Supplier<T> read) {
         try {
             return read.get();
         } catch (BadMeasure e) {
-            boolean picks =
-                    block instanceof PlainBand || block instanceof OrderingCord || block instanceof SpreadHeader;
-            throw new BadMeasure(e.getMessage() + " Or say how many: “" + (picks ? "6 picks" : "2 rows") + "”.");
+            throw new BadMeasure(block.plainWeave() ? "amount.or-picks" : "amount.or-rows", Map.of("why", e.why()));
         }
-    }
-
-    private static Block withRows(Block block, int rows) {
-        if (block instanceof PlainBand band) {
-            return band.withAmount(new Amount.Picks(rows));
-        } else if (block instanceof OrderingCord cord) {
-            return cord.withPicks(rows);
-        } else if (block instanceof SpreadHeader header) {
-            return header.withPicks(rows);
-        } else if (block instanceof Twining twining) {
-            return twining.withRows(rows);
-        } else if (block instanceof Soumak soumak) {
-            return soumak.withRows(rows);
-        } else if (block instanceof HalfHitch hitch) {
-            return hitch.withRows(rows);
-        }
-        throw new BadMeasure("A fold line has no amount.");
     }
 
     /**
      * The same block as high as that, to whole picks or rows; open warp to whole millimetres or sixteenths of an inch.
      *
-     * @param mm height wanted; at least one row comes of it
+     * @param mm height wanted, mm; at least one row comes of it
+     * @throws IllegalArgumentException if it has no height
      */
     public static Block ofHeight(Block block, double mm, Piece piece, Place place) {
-        if (block instanceof OpenWarp open) {
-            return new OpenWarp(open.tag(), rounded(mm, piece.habits().units()));
+        if (!block.hasHeight()) {
+            throw new IllegalArgumentException("only what is woven, and open warp, has a height");
         }
-        if (!(block instanceof YarnBlock yarnBlock)) {
-            throw new BadMeasure("Only what is woven, and open warp, has a height.");
-        }
-        Setting setting = yarnBlock.worked(piece.setting(piece.yarnOf(yarnBlock, place)));
-        double each = ((YarnBlock) withRows(block, 1)).height(setting);
-        return withRows(block, (int) Math.max(1, Math.min(Amount.MOST_ROWS, Math.round(mm / each))));
+        return block.woven()
+                .<Block>map(woven -> ofHeight(woven, mm, piece, place))
+                .orElseGet(() -> block.withExtent(
+                        new Amount.Height(rounded(mm, piece.habits().units()))));
+    }
+
+    private static YarnBlock ofHeight(YarnBlock block, double mm, Piece piece, Place place) {
+        double each = block.withRows(1).height(block.worked(piece.setting(piece.yarnOf(block, place))));
+        return block.withRows((int) Math.max(1, Math.min(Amount.MOST_ROWS, Math.round(mm / each))));
     }
 
     private static Length rounded(double mm, UnitSystem units) {

@@ -1,9 +1,7 @@
 package thrumwright.editor.edit;
 
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
-import java.util.Objects;
 import java.util.Optional;
 import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.function.UnaryOperator;
@@ -17,26 +15,21 @@ import thrumwright.store.ClassFile;
  * One class being worked on: its looms, which of them is selected, its history and where it is on file. The piece is not
  * changed here: the class follows it. For one thread only.
  */
-public final class ClassSession {
-    /** The class and the selected loom before or after a step. */
-    private record State(ClassFile file, int selected) {}
-
-    private record Step(Object run, State before, State after) {}
+public final class ClassSession extends DocumentSession<ClassSession.ClassMoment> {
+    /** The class and its selected loom at one moment. */
+    record ClassMoment(ClassFile file, int selected) {}
 
     private final List<Runnable> listeners = new CopyOnWriteArrayList<>();
-    private final List<Step> steps = new ArrayList<>();
-    private int done;
-    private State state;
+    private ClassMoment state;
     private ClassSet saved;
-    private Optional<Path> path;
     private Optional<String> lost = Optional.empty();
     private ClassPlan plan;
 
     /** @param path where it was read from; empty for a class that is nowhere yet */
     public ClassSession(ClassFile file, Optional<Path> path) {
-        this.state = new State(file, 0);
+        super(path, (one, other) -> one.file().set().equals(other.file().set()));
+        this.state = new ClassMoment(file, 0);
         this.saved = file.set();
-        this.path = Objects.requireNonNull(path);
     }
 
     /** A class of one loom that is like the piece's, nowhere on file yet. */
@@ -52,10 +45,6 @@ public final class ClassSession {
     /** The class with whatever its file held beside it. */
     public ClassFile file() {
         return state.file();
-    }
-
-    public Optional<Path> path() {
-        return path;
     }
 
     /** What follows from the class; worked out when it is first wanted. */
@@ -75,7 +64,8 @@ public final class ClassSession {
         return set().members().get(selected());
     }
 
-    /** Whether the class differs from what was saved; the piece is saved by itself. */
+    /** The piece is saved by itself. */
+    @Override
     public boolean dirty() {
         return !(set().title().equals(saved.title())
                 && set().yarns().equals(saved.yarns())
@@ -89,7 +79,7 @@ public final class ClassSession {
 
     public void select(int index) {
         if (index != selected() && index >= 0 && index < set().members().size()) {
-            state = new State(state.file(), index);
+            state = new ClassMoment(state.file(), index);
             tell();
         }
     }
@@ -109,30 +99,10 @@ public final class ClassSession {
         if (after.equals(set())) {
             return;
         }
-        State before = state;
-        state = new State(state.file().with(after), select);
-        steps.subList(done, steps.size()).clear();
-        if (run != null && done > 0 && steps.get(done - 1).run() == run) {
-            before = steps.remove(--done).before();
-        }
-        steps.add(new Step(run, before, state));
-        done = steps.size();
+        ClassMoment before = state;
+        state = new ClassMoment(state.file().with(after), select);
+        history.add("", run, before, state);
         tell();
-    }
-
-    /** The next change is a step of its own. */
-    public void endRun() {
-        if (done > 0 && steps.get(done - 1).run() != null) {
-            Step last = steps.get(done - 1);
-            steps.set(done - 1, new Step(null, last.before(), last.after()));
-        }
-    }
-
-    /** Takes back what was done in a run that is still going on. */
-    public void dropRun(Object run) {
-        if (done > 0 && steps.get(done - 1).run() == run) {
-            goTo(steps.remove(--done).before());
-        }
     }
 
     /** Adds a loom like the piece's after the selected one, and selects it. */
@@ -154,27 +124,16 @@ public final class ClassSession {
     }
 
     public boolean canUndo() {
-        return done > 0;
+        return history.undoName().isPresent();
     }
 
     public boolean canRedo() {
-        return done < steps.size();
-    }
-
-    public void undo() {
-        if (canUndo()) {
-            goTo(steps.get(--done).before());
-        }
-    }
-
-    public void redo() {
-        if (canRedo()) {
-            goTo(steps.get(done++).after());
-        }
+        return history.redoName().isPresent();
     }
 
     /** Goes to another state of the class, with the piece as it is now if that can be. */
-    private void goTo(State other) {
+    @Override
+    void goTo(ClassMoment other) {
         Piece piece = set().piece();
         state = other;
         follow(piece);
@@ -184,7 +143,7 @@ public final class ClassSession {
     public void follow(Piece piece) {
         try {
             if (!piece.equals(set().piece())) {
-                state = new State(state.file().with(set().withPiece(piece)), selected());
+                state = new ClassMoment(state.file().with(set().withPiece(piece)), selected());
             }
             lost = Optional.empty();
         } catch (IllegalArgumentException e) {
@@ -199,19 +158,18 @@ public final class ClassSession {
      * @param written as it was written
      */
     public void saved(ClassFile written, Path where) {
-        state = new State(written, selected());
+        state = new ClassMoment(written, selected());
         saved = written.set();
-        path = Optional.of(where);
+        setPath(Optional.of(where));
         tell();
     }
 
     /** Begins anew with another class. */
     public void replace(ClassFile other, Optional<Path> where) {
-        state = new State(other, 0);
+        state = new ClassMoment(other, 0);
         saved = other.set();
-        path = where;
-        steps.clear();
-        done = 0;
+        setPath(where);
+        history.clear();
         lost = Optional.empty();
         tell();
     }

@@ -10,10 +10,6 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.UnaryOperator;
 import thrumwright.block.Block;
-import thrumwright.block.EdgeFinish;
-import thrumwright.block.Material;
-import thrumwright.block.MaterialRole;
-import thrumwright.block.TakesYarn;
 import thrumwright.measure.Phrases;
 import thrumwright.piece.End;
 import thrumwright.piece.Piece;
@@ -63,7 +59,7 @@ public final class Edits {
                     checkOwn(piece, place);
                     checkRoom(piece, place, 1);
                     Piece with = piece.withEnd(place, piece.end(place).with(index, added));
-                    return place == Place.START && Top.atTheStartOnly(added) ? leaving(with, added.id(), true) : with;
+                    return place == Place.START && added.startOnly() ? leaving(with, added.id(), true) : with;
                 })
                 .selecting(Selection.of(place, added.id()));
     }
@@ -95,19 +91,7 @@ public final class Edits {
 
     /** With an id that the end doesn't have, and with a yarn that the piece has. */
     private static Block fitted(Block block, Piece piece, End end, String stem) {
-        Block fitted = block.withTag(block.tag().withId(end.freeId(stem.replaceFirst("-\\d+$", ""))));
-        if (lacksYarn(fitted, piece)) {
-            TakesYarn yarn = (TakesYarn) fitted;
-            return yarn.withUse(yarn.use().with(new Material.Part(MaterialRole.WEFT)));
-        }
-        return fitted;
-    }
-
-    /** Whether a block is woven with a yarn that a piece doesn't have; put in there, it takes the stripe's. */
-    public static boolean lacksYarn(Block block, Piece piece) {
-        return block instanceof TakesYarn yarn
-                && yarn.use().material() instanceof Material.Own own
-                && piece.yarns().stream().noneMatch(known -> known.id().equals(own.yarnId()));
+        return piece.fitted(block.withTag(block.tag().withId(end.freeId(stem.replaceFirst("-\\d+$", "")))));
     }
 
     /** Takes blocks away; of a top that follows the start they are left out. */
@@ -163,7 +147,7 @@ public final class Edits {
             // a finish at the edge is no step on the way: it goes back to the edge, whatever that is then
             List<Block> all = new ArrayList<>(piece.end(moved.place()).blocks());
             List<Block> finishes =
-                    all.stream().filter(EdgeFinish.class::isInstance).toList();
+                    all.stream().filter(block -> block.finish().isPresent()).toList();
             all.removeAll(finishes);
             int from = by > 0 ? all.size() - 1 : 0;
             for (int i = from; i >= 0 && i < all.size(); i -= by) {
@@ -283,7 +267,7 @@ public final class Edits {
 
     /** The piece keeps its finishes at the edge. */
     private void checkMoves(List<Block> moved) {
-        if (!moved.isEmpty() && moved.stream().allMatch(EdgeFinish.class::isInstance)) {
+        if (!moved.isEmpty() && moved.stream().allMatch(block -> block.finish().isPresent())) {
             throw new IllegalArgumentException(
                     phrases.say("edit.refused.edge", Map.of("block", words.name(moved.get(0)))));
         }

@@ -3,14 +3,30 @@ package thrumwright.editor.edit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import thrumwright.piece.Piece;
+import java.util.function.BiPredicate;
 
-/** Everything that was done to a piece, each step with the moment before and after it; without limit. */
-public final class History {
-    private record Step(String name, Object run, Moment before, Moment after) {}
+/**
+ * Everything that was done to a document, each step with the moment before and after it; without limit.
+ *
+ * @param <S> what the document is at one moment
+ */
+public final class History<S> {
+    private record NamedStep<S>(String name, Object run, S before, S after) {}
 
-    private final List<Step> steps = new ArrayList<>();
+    private final List<NamedStep<S>> steps = new ArrayList<>();
+    private final BiPredicate<S, S> same;
     private int done;
+
+    /** @param same whether nothing was done between two moments */
+    History(BiPredicate<S, S> same) {
+        this.same = same;
+    }
+
+    /** Forgets everything. */
+    void clear() {
+        steps.clear();
+        done = 0;
+    }
 
     /**
      * Notes a step; what was undone before it is forgotten.
@@ -18,15 +34,15 @@ public final class History {
      * @param run steps in a row with the same run, such as the letters typed in one field, count as one; null: a step of
      *     its own
      */
-    void add(String name, Object run, Moment before, Moment after) {
+    void add(String name, Object run, S before, S after) {
         steps.subList(done, steps.size()).clear();
-        Step last = done == 0 ? null : steps.get(done - 1);
+        NamedStep<S> last = done == 0 ? null : steps.get(done - 1);
         if (run == null || last == null || last.run() != run) {
-            steps.add(new Step(name, run, before, after));
-        } else if (last.before().piece().equals(after.piece())) {
+            steps.add(new NamedStep<>(name, run, before, after));
+        } else if (same.test(last.before(), after)) {
             steps.remove(done - 1);
         } else {
-            steps.set(done - 1, new Step(name, run, last.before(), after));
+            steps.set(done - 1, new NamedStep<>(name, run, last.before(), after));
         }
         done = steps.size();
     }
@@ -34,13 +50,13 @@ public final class History {
     /** The next step is one of its own, whatever its run. */
     void endRun() {
         if (done > 0 && steps.get(done - 1).run() != null) {
-            Step last = steps.get(done - 1);
-            steps.set(done - 1, new Step(last.name(), null, last.before(), last.after()));
+            NamedStep<S> last = steps.get(done - 1);
+            steps.set(done - 1, new NamedStep<>(last.name(), null, last.before(), last.after()));
         }
     }
 
     /** Takes the last step away again if it belongs to that run: the moment before it. */
-    Optional<Moment> drop(Object run) {
+    Optional<S> drop(Object run) {
         if (done == 0 || steps.get(done - 1).run() != run) {
             return Optional.empty();
         }
@@ -49,12 +65,12 @@ public final class History {
     }
 
     /** One step back; empty at the beginning. */
-    Optional<Moment> undo() {
+    Optional<S> undo() {
         return done == 0 ? Optional.empty() : Optional.of(steps.get(--done).before());
     }
 
     /** One step on again; empty at the end. */
-    Optional<Moment> redo() {
+    Optional<S> redo() {
         return done == steps.size()
                 ? Optional.empty()
                 : Optional.of(steps.get(done++).after());
@@ -65,7 +81,7 @@ public final class History {
      *
      * @param count 0 to the number of steps
      */
-    Optional<Moment> jump(int count) {
+    Optional<S> jump(int count) {
         if (count < 0 || count > steps.size()) {
             throw new IllegalArgumentException("the history has " + steps.size() + " steps");
         }
@@ -78,20 +94,20 @@ public final class History {
                 back ? steps.get(count).before() : steps.get(count - 1).after());
     }
 
-    /** The piece where so many steps were done; empty if nothing was done to it yet. */
-    Optional<Piece> at(int count) {
+    /** The document where so many steps were done; empty if nothing was done to it yet. */
+    Optional<S> at(int count) {
         if (steps.isEmpty()) {
             return Optional.empty();
         }
-        return Optional.of((count < steps.size()
+        return Optional.of(
+                count < steps.size()
                         ? steps.get(count).before()
-                        : steps.get(count - 1).after())
-                .piece());
+                        : steps.get(count - 1).after());
     }
 
     /** The names of all steps, done or undone, from the first. */
     public List<String> names() {
-        return steps.stream().map(Step::name).toList();
+        return steps.stream().map(NamedStep::name).toList();
     }
 
     /** How many of the steps are done. */

@@ -24,7 +24,6 @@ import thrumwright.block.WarpLoops;
 import thrumwright.block.WrappedTassels;
 import thrumwright.measure.Length;
 import thrumwright.measure.UnitSystem;
-import thrumwright.plan.words.Words;
 
 /** One block of every kind, with amounts to begin from. */
 public final class NewBlocks {
@@ -60,10 +59,10 @@ public final class NewBlocks {
         return Length.parse(inches ? "3 in" : "8 cm");
     }
 
-    /** The one whose kind has that key (see {@link Words#key}). */
+    /** The one whose kind has that key (see {@link Block#key}). */
     public static Block ofKind(String key, UnitSystem units) {
         return all(units).stream()
-                .filter(block -> Words.key(block).equals(key))
+                .filter(block -> block.key().equals(key))
                 .findFirst()
                 .orElseThrow(() -> new IllegalArgumentException("there is no kind of block “" + key + "”"));
     }

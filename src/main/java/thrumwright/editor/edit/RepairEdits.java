@@ -1,26 +1,21 @@
 package thrumwright.editor.edit;
 
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.function.UnaryOperator;
-import thrumwright.block.Amount;
 import thrumwright.block.Block;
 import thrumwright.block.HemFold;
 import thrumwright.block.Material;
 import thrumwright.block.MaterialRole;
-import thrumwright.block.OrderingCord;
-import thrumwright.block.PlainBand;
-import thrumwright.block.SpreadHeader;
-import thrumwright.block.Turning;
 import thrumwright.block.YarnBlock;
-import thrumwright.measure.Length;
-import thrumwright.piece.Design;
 import thrumwright.piece.Habits;
-import thrumwright.piece.Loom;
 import thrumwright.piece.Piece;
 import thrumwright.piece.Place;
 import thrumwright.plan.Plan;
 import thrumwright.plan.finding.Finding;
+import thrumwright.plan.finding.Findings;
 import thrumwright.plan.finding.Repair;
 import thrumwright.plan.finding.Severity;
 import thrumwright.plan.words.RepairWords;
@@ -46,16 +41,17 @@ public final class RepairEdits {
     }
 
     private static boolean mends(Plan plan, Finding finding, Edit edit) {
-        Plan after;
+        List<Finding> after;
         try {
-            after = Plan.of(edit.change().apply(plan.piece()));
+            after = Findings.of(Plan.of(edit.change().apply(plan.piece()))).all();
         } catch (IllegalArgumentException refused) {
             return false;
         }
-        return after.findings().stream().noneMatch(other -> same(other, finding))
-                && after.findings().stream()
-                        .noneMatch(other -> matters(other, plan)
-                                && plan.findings().stream().noneMatch(before -> same(before, other)));
+        List<Finding> before = Findings.of(plan).all();
+        return after.stream().noneMatch(other -> same(other, finding))
+                && after.stream()
+                        .noneMatch(
+                                other -> matters(other, plan) && before.stream().noneMatch(had -> same(had, other)));
     }
 
     /** Whether two findings are about the same thing. */
@@ -94,86 +90,39 @@ public final class RepairEdits {
 
     private UnaryOperator<Piece> change(Repair repair) {
         if (repair instanceof Repair.StripeYarn yarn) {
-            return block(yarn.place(), yarn.id(), RepairEdits::withStripe);
+            return woven(yarn.place(), yarn.id(), block -> block.withMaterial(new Material.Part(MaterialRole.WEFT)));
         } else if (repair instanceof Repair.Picks picks) {
-            return block(picks.place(), picks.id(), block -> withPicks(block, picks.picks()));
+            return woven(picks.place(), picks.id(), block -> block.withRows(picks.picks()));
         } else if (repair instanceof Repair.NextShed shed) {
-            return block(shed.place(), shed.id(), RepairEdits::inNextShed);
+            return woven(shed.place(), shed.id(), block -> block.withFirstShed(Optional.empty()));
         } else if (repair instanceof Repair.FirstTurn turn) {
-            return block(turn.place(), turn.id(), block -> turning(block, turn.turn()));
+            return fold(turn.place(), turn.id(), fold -> HemEdits.withFirstTurn(fold, Optional.of(turn.turn())));
         } else if (repair instanceof Repair.BandWidth band) {
-            return block(band.place(), band.id(), block -> faced(block, band.width()));
+            return fold(band.place(), band.id(), fold -> HemEdits.withBandWidth(fold, Optional.of(band.width())));
         } else if (repair instanceof Repair.DesignHeight design) {
-            return piece -> piece.withDesign(withHeight(piece.design(), design.height()));
+            return piece -> piece.withDesign(piece.design().withHeight(design.height()));
         } else if (repair instanceof Repair.Clearance clearance) {
-            return piece -> piece.withLoom(withClearance(piece.loom(), clearance.clearance()));
+            return piece -> piece.withLoom(piece.loom().withClearance(clearance.clearance()));
         } else if (repair instanceof Repair.TopFollows) {
             return piece -> TopChange.following(piece).after();
         }
-        return piece -> piece.withHabits(byTheWarp(piece.habits()));
+        return piece -> piece.withHabits(piece.habits().withWidthsOf(Habits.WidthsOf.WARP));
     }
 
-    private UnaryOperator<Piece> block(Place place, String id, UnaryOperator<Block> change) {
+    private UnaryOperator<Piece> woven(Place place, String id, UnaryOperator<YarnBlock> change) {
+        return block(place, id, block -> block.woven().map(change));
+    }
+
+    private UnaryOperator<Piece> fold(Place place, String id, UnaryOperator<HemFold> change) {
+        return block(
+                place, id, block -> block instanceof HemFold fold ? Optional.of(change.apply(fold)) : Optional.empty());
+    }
+
+    /** @param change empty for a block of another sort, which then stays as it is */
+    private UnaryOperator<Piece> block(Place place, String id, Function<Block, Optional<? extends Block>> change) {
         return piece -> piece.block(place, id)
-                .map(block -> edits.replaced(piece, place, change.apply(block)))
+                .flatMap(change)
+                .map(block -> edits.replaced(piece, place, block))
                 .orElse(piece);
-    }
-
-    private static Block withStripe(Block block) {
-        return block instanceof YarnBlock yarn
-                ? yarn.withUse(yarn.use().with(new Material.Part(MaterialRole.WEFT)))
-                : block;
-    }
-
-    private static Block withPicks(Block block, int picks) {
-        return block instanceof PlainBand band ? band.withAmount(new Amount.Picks(picks)) : block;
-    }
-
-    /** The side at which it begins is kept where one is asked for. */
-    private static Block inNextShed(Block block) {
-        if (block instanceof PlainBand band) {
-            return new PlainBand(band.tag(), band.use(), band.purpose(), band.amount(), Optional.empty());
-        } else if (block instanceof OrderingCord cord) {
-            return new OrderingCord(cord.tag(), cord.use(), cord.picks(), Optional.empty());
-        } else if (block instanceof SpreadHeader header) {
-            return new SpreadHeader(header.tag(), header.use(), header.picks(), header.strands(), Optional.empty());
-        }
-        return block instanceof YarnBlock yarn ? yarn.unforced() : block;
-    }
-
-    private static Block turning(Block block, Length turn) {
-        return block instanceof HemFold fold ? fold.withTurning(new Turning.Twice(turn)) : block;
-    }
-
-    private static Block faced(Block block, Length width) {
-        return block instanceof HemFold fold && fold.turning() instanceof Turning.Faced band
-                ? fold.withTurning(new Turning.Faced(width, band.thickness()))
-                : block;
-    }
-
-    private static Design withHeight(Design design, Length height) {
-        return new Design(
-                height,
-                design.firstYarnId(),
-                design.lastYarnId(),
-                design.lastShed(),
-                design.lastSide(),
-                design.relaxing());
-    }
-
-    private static Loom withClearance(Loom loom, Length clearance) {
-        return new Loom(loom.name(), loom.open(), loom.uprights(), clearance, loom.workingRoom(), loom.warpPerEnd());
-    }
-
-    private static Habits byTheWarp(Habits habits) {
-        return new Habits(
-                habits.units(),
-                Habits.WidthsOf.WARP,
-                habits.step(),
-                habits.tail(),
-                habits.tie(),
-                habits.ease(),
-                habits.handful(),
-                habits.overlap());
     }
 }

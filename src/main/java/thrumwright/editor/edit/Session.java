@@ -8,26 +8,26 @@ import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.function.Consumer;
 import thrumwright.piece.Piece;
 import thrumwright.plan.Plan;
+import thrumwright.plan.finding.Findings;
 import thrumwright.store.PieceFile;
 
 /**
  * One piece being worked on: the piece, what is selected, its history and where it is on file. Whoever shows it listens
  * to its changes. For one thread only.
  */
-public final class Session {
+public final class Session extends DocumentSession<Moment> {
     private final List<Consumer<Change>> listeners = new CopyOnWriteArrayList<>();
-    private History history = new History();
     private PieceFile file;
-    private Optional<Path> path;
     private Piece piece;
     private Optional<Piece> preview = Optional.empty();
     private Selection selection = Selection.none();
     private Plan plan;
+    private Findings findings;
 
     /** @param path where it was read from; empty for a piece that is nowhere yet */
     public Session(PieceFile file, Optional<Path> path) {
+        super(path, (one, other) -> one.piece().equals(other.piece()));
         this.file = Objects.requireNonNull(file);
-        this.path = Objects.requireNonNull(path);
         this.piece = file.piece();
     }
 
@@ -45,19 +45,25 @@ public final class Session {
     public Plan plan() {
         if (plan == null || plan.piece() != shown()) {
             plan = Plan.of(shown());
+            findings = null;
         }
         return plan;
+    }
+
+    /** What the weaver should know of that plan; looked for when it is first wanted. */
+    public Findings findings() {
+        Plan now = plan();
+        if (findings == null) {
+            findings = Findings.of(now);
+        }
+        return findings;
     }
 
     public Selection selection() {
         return selection;
     }
 
-    public History history() {
-        return history;
-    }
-
-    /** Whether the piece differs from what was saved. */
+    @Override
     public boolean dirty() {
         return !piece.equals(file.piece());
     }
@@ -68,11 +74,8 @@ public final class Session {
      * @param count 0 to the number of steps
      */
     public boolean isOnFile(int count) {
-        return path.isPresent() && history.at(count).orElse(piece).equals(file.piece());
-    }
-
-    public Optional<Path> path() {
-        return path;
+        return path().isPresent()
+                && history.at(count).map(Moment::piece).orElse(piece).equals(file.piece());
     }
 
     /** The piece with whatever its file held beside it, for writing. */
@@ -83,15 +86,15 @@ public final class Session {
     /** Says that the piece as it is now is on file. */
     public void saved(Path where) {
         file = file.with(piece);
-        path = Optional.of(where);
+        setPath(Optional.of(where));
         tell(Change.FILE);
     }
 
     /** Begins anew with another piece. */
     public void replace(PieceFile other, Optional<Path> where) {
         file = other;
-        path = where;
-        history = new History();
+        setPath(where);
+        history.clear();
         preview = Optional.empty();
         piece = other.piece();
         selection = Selection.none();
@@ -128,16 +131,6 @@ public final class Session {
         tell(Change.PIECE);
     }
 
-    /** The next edit is a step of its own. */
-    public void endRun() {
-        history.endRun();
-    }
-
-    /** Takes back what was done in a run that is still going on. */
-    public void dropRun(Object run) {
-        history.drop(run).ifPresent(this::goTo);
-    }
-
     /**
      * Shows what an edit would do, without doing it.
      *
@@ -163,20 +156,8 @@ public final class Session {
         }
     }
 
-    public void undo() {
-        history.undo().ifPresent(this::goTo);
-    }
-
-    public void redo() {
-        history.redo().ifPresent(this::goTo);
-    }
-
-    /** To where so many steps of the history are done. */
-    public void jump(int count) {
-        history.jump(count).ifPresent(this::goTo);
-    }
-
-    private void goTo(Moment moment) {
+    @Override
+    void goTo(Moment moment) {
         preview = Optional.empty();
         piece = moment.piece();
         selection = moment.selection();

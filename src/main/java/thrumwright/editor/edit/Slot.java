@@ -3,7 +3,6 @@ package thrumwright.editor.edit;
 import java.util.List;
 import java.util.Objects;
 import thrumwright.block.Block;
-import thrumwright.block.EdgeFinish;
 import thrumwright.piece.End;
 import thrumwright.piece.Piece;
 import thrumwright.piece.Place;
@@ -40,12 +39,12 @@ public record Slot(Place place, int below) {
         List<Block> top = piece.end(Place.TOP).blocks();
         // finishes stand at the edge of either end, whatever lies there
         long outside = top.subList(below, top.size()).stream()
-                .filter(block -> !(block instanceof EdgeFinish))
+                .filter(block -> block.finish().isEmpty())
                 .count();
         List<Block> start = piece.start().blocks();
         long repeated = 0;
         for (int i = 0; i < start.size(); i++) {
-            boolean counts = !(start.get(i) instanceof EdgeFinish)
+            boolean counts = start.get(i).finish().isEmpty()
                     && !follows.leftOut().contains(start.get(i).id());
             if (counts && repeated++ == outside) {
                 return new Slot(Place.START, i);

@@ -9,9 +9,9 @@ import javax.swing.JPanel;
 import javax.swing.JRadioButton;
 import javax.swing.UIManager;
 import net.miginfocom.swing.MigLayout;
-import thrumwright.editor.Workroom;
 import thrumwright.editor.library.StructureChooser;
 import thrumwright.editor.look.Modal;
+import thrumwright.editor.settings.Workplace;
 import thrumwright.editor.text.Texts;
 import thrumwright.measure.UnitSystem;
 import thrumwright.piece.Beginnings;
@@ -28,7 +28,7 @@ final class BeginningDialog {
     private final StructureChooser chooser;
     private Optional<Beginning> answer = Optional.empty();
 
-    BeginningDialog(Component parent, Workroom room) {
+    BeginningDialog(Component parent, Workplace room) {
         this.texts = room.texts();
         this.modal = new Modal(parent, "begin", texts.say("begin.title"));
         this.metric = new JRadioButton(texts.say("units.metric"), true);

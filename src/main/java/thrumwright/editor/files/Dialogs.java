@@ -17,7 +17,7 @@ import javax.swing.JFileChooser;
 import javax.swing.JOptionPane;
 import javax.swing.filechooser.FileFilter;
 import javax.swing.filechooser.FileNameExtensionFilter;
-import thrumwright.editor.Workroom;
+import thrumwright.editor.settings.Workplace;
 import thrumwright.editor.text.Texts;
 import thrumwright.output.SheetForm;
 
@@ -25,11 +25,11 @@ import thrumwright.output.SheetForm;
 public final class Dialogs implements Questions {
     private final Component parent;
     private final Texts texts;
-    private final Workroom room;
+    private final Workplace room;
     private Path folder;
 
     /** @param folder where to begin looking for files */
-    public Dialogs(Component parent, Workroom room, Path folder) {
+    public Dialogs(Component parent, Workplace room, Path folder) {
         this.parent = parent;
         this.room = room;
         this.texts = room.texts();

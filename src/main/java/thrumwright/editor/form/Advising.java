@@ -2,6 +2,7 @@ package thrumwright.editor.form;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.stream.Collectors;
 import thrumwright.block.Support;
 import thrumwright.piece.Piece;
@@ -19,21 +20,21 @@ final class Advising {
 
     private Advising() {}
 
-    static String warp(Piece piece) {
-        Recommendations recommendations = new Recommendations(piece);
+    static String warp(Piece piece, Locale locale) {
+        Recommendations recommendations = new Recommendations(piece, locale);
         List<Advice> all = new ArrayList<>(recommendations.sett());
         all.add(recommendations.gap(piece.stripe(Place.START)));
         return told(all);
     }
 
-    static String yarn(Piece piece, Yarn yarn) {
-        Recommendations recommendations = new Recommendations(piece);
+    static String yarn(Piece piece, Yarn yarn, Locale locale) {
+        Recommendations recommendations = new Recommendations(piece, locale);
         return told(List.of(recommendations.picks(yarn), recommendations.coverage(yarn)));
     }
 
     /** How deep a hem must be for what it is to take; for none, what a strip would need. */
-    static String fold(Plan plan, Place place) {
-        Recommendations recommendations = new Recommendations(plan.piece());
+    static String fold(Plan plan, Place place, Locale locale) {
+        Recommendations recommendations = new Recommendations(plan.piece(), locale);
         return told(List.of(plan.end(place)
                 .hem()
                 .flatMap(Hem::sleeve)

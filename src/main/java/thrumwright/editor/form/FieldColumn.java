@@ -22,19 +22,24 @@ import net.miginfocom.swing.MigLayout;
 import thrumwright.editor.look.Column;
 import thrumwright.editor.look.Prose;
 import thrumwright.editor.text.Texts;
+import thrumwright.measure.Length;
 import thrumwright.measure.Shown;
+import thrumwright.measure.UnitSystem;
 
 /** Fields one under the other, with their labels beside them and, where it is needed, a reason under them. */
 class FieldColumn extends Column {
     private static final long serialVersionUID = 1L;
 
     private final transient Texts texts;
+    private final transient Supplier<UnitSystem> units;
     private final transient List<Field> fields = new ArrayList<>();
 
-    FieldColumn(Texts texts) {
+    /** @param units of a length that is typed without one */
+    FieldColumn(Texts texts, Supplier<UnitSystem> units) {
         super(new MigLayout(
                 "insets 10 12 12 12, wrap 2, hidemode 3, fillx", "[70:pref:]8[grow, fill, 90:100:]", "[]6[]"));
         this.texts = texts;
+        this.units = units;
     }
 
     /** What the fields about one thing are added to. */
@@ -115,6 +120,36 @@ class FieldColumn extends Column {
             return text(key, get.andThen(Shown::here), set);
         }
 
+        /** A whole number. */
+        Section<T> whole(String key, Function<T, Integer> get, BiFunction<T, Integer, T> set) {
+            text(key, get.andThen(String::valueOf), (part, typed) -> set.apply(part, new Typing(texts).whole(typed)));
+            return this;
+        }
+
+        Section<T> percent(String key, Function<T, Double> get, BiFunction<T, Double, T> set) {
+            measure(
+                    key,
+                    get.andThen(Typing::percent),
+                    (part, typed) -> set.apply(part, new Typing(texts).percent(typed)));
+            return this;
+        }
+
+        Section<T> length(String key, Function<T, Length> get, BiFunction<T, Length, T> set) {
+            measure(
+                    key,
+                    get.andThen(Length::text),
+                    (part, typed) -> set.apply(part, Typing.length(typed, units.get())));
+            return this;
+        }
+
+        /** A length that may be missing; the field is empty then. */
+        JTextField lengthOrNone(String key, Function<T, Optional<Length>> get, BiFunction<T, Optional<Length>, T> set) {
+            return measure(
+                    key,
+                    part -> get.apply(part).map(Length::text).orElse(""),
+                    (part, typed) -> set.apply(part, Typing.lengthOrNone(typed, units.get())));
+        }
+
         JTextArea lines(String key, Function<T, String> get, BiFunction<T, String, T> set) {
             JTextArea area = new JTextArea(3, 8);
             area.setLineWrap(true);
@@ -165,13 +200,14 @@ class FieldColumn extends Column {
         }
 
         /** A choice of an enum's values, with their names under a key. */
-        <V extends Enum<V>> void oneOf(
+        <V extends Enum<V>> Section<T> oneOf(
                 String key, String names, V[] values, Function<T, V> get, BiFunction<T, V, T> set) {
             choice(key, () -> named(names, values), get, set);
+            return this;
         }
 
         /** As {@link #oneOf}, with none of them as a choice too. */
-        <V extends Enum<V>> void oneOrNone(
+        <V extends Enum<V>> Section<T> oneOrNone(
                 String key,
                 String names,
                 String none,
@@ -189,6 +225,7 @@ class FieldColumn extends Column {
                     },
                     get,
                     set);
+            return this;
         }
 
         private <V extends Enum<V>> List<Choice<V>> named(String names, V[] values) {
@@ -199,7 +236,7 @@ class FieldColumn extends Column {
             return all;
         }
 
-        JCheckBox flag(String key, Predicate<T> get, BiFunction<T, Boolean, T> set) {
+        Section<T> flag(String key, Predicate<T> get, BiFunction<T, Boolean, T> set) {
             String text = texts.say("field." + key);
             JCheckBox box = new JCheckBox();
             box.setName("field." + key);
@@ -211,7 +248,7 @@ class FieldColumn extends Column {
             add(both, "span 2, growx, wmin 60");
             fields.add(new FlagField<>(holder, text, get, set, box));
             tip(key, box);
-            return box;
+            return this;
         }
 
         /** What a box is for, in as many lines as that takes; a click on it counts like one on the box. */

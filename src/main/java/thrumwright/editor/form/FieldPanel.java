@@ -7,7 +7,7 @@ final class FieldPanel extends FieldColumn {
     private final transient Desk desk;
 
     FieldPanel(Desk desk) {
-        super(desk.texts());
+        super(desk.texts(), () -> desk.session().piece().habits().units());
         this.desk = desk;
     }
 

@@ -91,7 +91,7 @@ public final class MemberForm {
     }
 
     private void build() {
-        fields = new FieldColumn(texts);
+        fields = new FieldColumn(texts, () -> piece().habits().units());
         FieldColumn.Section<ClassSet> whole = fields.about(holder("class", set -> set, (set, other) -> other));
         whole.text("class.title", ClassSet::title, (set, typed) -> set.withTitle(typed.strip()));
         fields.prose(() -> texts.say("class.loom.heading", Map.of("number", session.selected() + 1)));
@@ -108,7 +108,7 @@ public final class MemberForm {
                                 member.withLoom(Optional.of(typed.strip()).filter(text -> !text.isEmpty()))),
                 piece -> piece.loom().name());
         grey(
-                length(one, "member.width", ClassMember::width, ClassMember::withWidth),
+                one.lengthOrNone("member.width", ClassMember::width, ClassMember::withWidth),
                 piece -> Shown.here(piece.warp().width().text()));
         grey(
                 one.measure(
@@ -119,10 +119,10 @@ public final class MemberForm {
                 piece -> Shown.here(piece.warp().sett().text()));
         posts(one);
         grey(
-                length(one, "member.open", ClassMember::open, ClassMember::withOpen),
+                one.lengthOrNone("member.open", ClassMember::open, ClassMember::withOpen),
                 piece -> Shown.here(piece.loom().open().text()));
         grey(
-                length(one, "member.per-end", ClassMember::warpPerEnd, ClassMember::withWarpPerEnd),
+                one.lengthOrNone("member.per-end", ClassMember::warpPerEnd, ClassMember::withWarpPerEnd),
                 piece -> Shown.here(piece.loom().warpPerEnd().text()));
         one.choice("member.first", this::yarns, ClassMember::firstYarnId, ClassMember::withFirstYarn);
         one.choice("member.last", this::yarns, ClassMember::lastYarnId, ClassMember::withLastYarn);
@@ -132,17 +132,6 @@ public final class MemberForm {
         panel.add(scroll);
         panel.revalidate();
         panel.repaint();
-    }
-
-    private JTextField length(
-            FieldColumn.Section<ClassMember> one,
-            String key,
-            Function<ClassMember, Optional<Length>> get,
-            BiFunction<ClassMember, Optional<Length>, ClassMember> set) {
-        return one.measure(
-                key,
-                member -> get.apply(member).map(Length::text).orElse(""),
-                (member, typed) -> set.apply(member, Typing.lengthOrNone(typed, piece())));
     }
 
     private void posts(FieldColumn.Section<ClassMember> one) {
@@ -203,7 +192,8 @@ public final class MemberForm {
 
     /** Posts of its own with another measure; an empty field makes them as in the piece. */
     private ClassMember withPosts(ClassMember member, String typed, Function<Length, Loom.Uprights> with) {
-        return member.withPosts(Typing.lengthOrNone(typed, piece()).map(with).map(ClassMember.Posts::of));
+        return member.withPosts(
+                Typing.lengthOrNone(typed, piece().habits().units()).map(with).map(ClassMember.Posts::of));
     }
 
     private Piece piece() {

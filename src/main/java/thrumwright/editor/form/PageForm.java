@@ -30,7 +30,7 @@ public final class PageForm {
         this.setup = setup;
         this.texts = texts;
         this.units = units;
-        this.fields = new FieldColumn(texts);
+        this.fields = new FieldColumn(texts, units);
         build();
         setup.listen(fields::refresh);
         this.scroll = new JScrollPane(fields);

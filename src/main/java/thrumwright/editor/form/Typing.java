@@ -7,7 +7,7 @@ import thrumwright.editor.text.Texts;
 import thrumwright.measure.BadMeasure;
 import thrumwright.measure.Decimals;
 import thrumwright.measure.Length;
-import thrumwright.piece.Piece;
+import thrumwright.measure.UnitSystem;
 
 /** Reads what is typed into fields that aren't lengths only. */
 record Typing(Texts texts) {
@@ -32,12 +32,12 @@ record Typing(Texts texts) {
         return Decimals.plain(share * 100, 4, Locale.getDefault(Locale.Category.FORMAT)) + " %";
     }
 
-    /** A length in whatever unit, the piece's usual one where none is said. */
-    static Length length(String typed, Piece piece) {
-        return Length.parse(typed, piece.habits().units().usual());
+    /** A length in whatever unit, the usual one where none is said. */
+    static Length length(String typed, UnitSystem units) {
+        return Length.parse(typed, units.usual());
     }
 
-    static Optional<Length> lengthOrNone(String typed, Piece piece) {
-        return typed.isBlank() ? Optional.empty() : Optional.of(length(typed, piece));
+    static Optional<Length> lengthOrNone(String typed, UnitSystem units) {
+        return typed.isBlank() ? Optional.empty() : Optional.of(length(typed, units));
     }
 }

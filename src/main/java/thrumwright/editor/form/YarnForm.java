@@ -5,6 +5,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import javax.swing.DefaultListCellRenderer;
 import javax.swing.DefaultListModel;
 import javax.swing.JButton;
@@ -17,6 +19,7 @@ import thrumwright.editor.edit.Edit;
 import thrumwright.editor.look.Swatch;
 import thrumwright.measure.BadMeasure;
 import thrumwright.measure.Length;
+import thrumwright.measure.UnitSystem;
 import thrumwright.piece.Piece;
 import thrumwright.yarn.Colour;
 import thrumwright.yarn.Fibre;
@@ -155,7 +158,7 @@ final class YarnForm {
         for (int i = 2; has(piece, id); i++) {
             id = "yarn-" + i;
         }
-        boolean inches = piece.habits().units() == thrumwright.measure.UnitSystem.INCHES;
+        boolean inches = units() == UnitSystem.INCHES;
         Yarn yarn = new Yarn(
                 id,
                 desk.texts().say("yarns.new"),
@@ -222,10 +225,7 @@ final class YarnForm {
                 "yarn.used",
                 part -> part.usage().map(YarnForm::usage).orElse(""),
                 (part, typed) -> part.withUsage(usage(typed)));
-        yarn.measure(
-                "yarn.stock",
-                part -> part.stock().map(Length::text).orElse(""),
-                (part, typed) -> part.withStock(stock(typed)));
+        yarn.lengthOrNone("yarn.stock", Yarn::stock, Yarn::withStock);
         panel.prose(() -> desk.session().shown().yarns().stream()
                 .filter(known -> known.id().equals(id))
                 .findFirst()
@@ -235,7 +235,8 @@ final class YarnForm {
         panel.prose(() -> desk.session().shown().yarns().stream()
                 .filter(known -> known.id().equals(id))
                 .findFirst()
-                .map(known -> Advising.yarn(desk.session().shown(), known))
+                .map(known -> Advising.yarn(
+                        desk.session().shown(), known, desk.texts().locale()))
                 .orElse(""));
     }
 
@@ -251,33 +252,27 @@ final class YarnForm {
         if (typed.isBlank()) {
             return Optional.empty();
         }
-        java.util.regex.Matcher match = java.util.regex.Pattern.compile(
-                        "(.+?)\\s*(?:for|per|in|/)\\s*(\\d{1,5})\\s*(?:picks?)?")
+        Matcher match = Pattern.compile("(.+?)\\s*(?:for|per|in|/)\\s*(\\d{1,5})\\s*(?:picks?)?")
                 .matcher(typed.strip());
         if (!match.matches()) {
             throw new BadMeasure(desk.texts().say("reason.used", Map.of("typed", typed.strip())));
         }
-        return Optional.of(new Usage(
-                Integer.parseInt(match.group(2)),
-                Typing.length(match.group(1), desk.session().piece())));
+        return Optional.of(new Usage(Integer.parseInt(match.group(2)), Typing.length(match.group(1), units())));
     }
 
     private Optional<Sample> sample(String typed) {
         if (typed.isBlank()) {
             return Optional.empty();
         }
-        java.util.regex.Matcher match = java.util.regex.Pattern.compile(
-                        "(\\d{1,5})\\s*(?:picks?)?\\s*(?:in|per|/)\\s*(.+)")
+        Matcher match = Pattern.compile("(\\d{1,5})\\s*(?:picks?)?\\s*(?:in|per|/)\\s*(.+)")
                 .matcher(typed.strip());
         if (!match.matches()) {
             throw new BadMeasure(desk.texts().say("reason.sample", Map.of("typed", typed.strip())));
         }
-        return Optional.of(new Sample(
-                Integer.parseInt(match.group(1)),
-                Typing.length(match.group(2), desk.session().piece())));
+        return Optional.of(new Sample(Integer.parseInt(match.group(1)), Typing.length(match.group(2), units())));
     }
 
-    private Optional<Length> stock(String typed) {
-        return Typing.lengthOrNone(typed, desk.session().piece());
+    private UnitSystem units() {
+        return desk.session().piece().habits().units();
     }
 }

@@ -3,6 +3,7 @@ package thrumwright.editor.library;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import thrumwright.measure.Phrase;
 import thrumwright.piece.Structure;
 import thrumwright.store.FileProblem;
 import thrumwright.store.OwnStructures;
@@ -87,8 +88,8 @@ public final class Library {
     }
 
     private OwnStructures ownFolder() throws FileProblem {
-        return new OwnStructures(folder.orElseThrow(
-                () -> SafeFile.problem("There is no folder for structures of your own here.", null)));
+        return new OwnStructures(
+                folder.orElseThrow(() -> SafeFile.problem(new Phrase("file.no-own-structures"), null)));
     }
 
     private void reload() {

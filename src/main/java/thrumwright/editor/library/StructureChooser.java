@@ -24,8 +24,10 @@ import thrumwright.drawing.Palette;
 import thrumwright.editor.look.Prose;
 import thrumwright.editor.look.Typed;
 import thrumwright.editor.text.Texts;
+import thrumwright.measure.Phrases;
 import thrumwright.piece.Piece;
 import thrumwright.piece.Place;
+import thrumwright.piece.SearchWords;
 import thrumwright.piece.Structure;
 import thrumwright.plan.finding.StructureFit;
 import thrumwright.sheet.PictureWords;
@@ -39,6 +41,7 @@ public final class StructureChooser extends JPanel {
 
     private final transient Texts texts;
     private final transient StructureWords words;
+    private final transient SearchWords search;
     private final transient Runnable changed;
     private final transient Map<String, StructureFit> fits = new HashMap<>();
     private final DefaultListModel<Structure> model = new DefaultListModel<>();
@@ -57,6 +60,7 @@ public final class StructureChooser extends JPanel {
                 "insets 0, wrap 2, fill", "[260:320:360]14[grow, fill, 380:500]", "[][grow, fill, 300:480]"));
         this.texts = texts;
         this.words = new StructureWords(texts);
+        this.search = SearchWords.of(Phrases.of("thrumwright.piece.search", texts.locale()));
         this.picture = new StructurePicture(palette);
         this.piece = piece;
         this.place = place;
@@ -79,7 +83,7 @@ public final class StructureChooser extends JPanel {
         list.setName("structures");
         list.getAccessibleContext().setAccessibleName(texts.say("structure.list"));
         list.setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
-        list.setCellRenderer(new Row());
+        list.setCellRenderer(new StructureRow());
         list.addListSelectionListener(event -> describe());
         about.setName("structureAbout");
         add(label, "split 2");
@@ -141,7 +145,7 @@ public final class StructureChooser extends JPanel {
         Structure before = list.getSelectedValue();
         model.clear();
         structures.stream()
-                .filter(structure -> structure.answers(sought.getText()))
+                .filter(structure -> structure.answers(sought.getText(), search))
                 .forEach(model::addElement);
         int index = before == null ? -1 : model.indexOf(before);
         if (!model.isEmpty()) {
@@ -183,12 +187,12 @@ public final class StructureChooser extends JPanel {
     }
 
     /** A name, and under it how hard it is and how it fits. */
-    private final class Row implements ListCellRenderer<Structure> {
+    private final class StructureRow implements ListCellRenderer<Structure> {
         private final JPanel row = new JPanel(new MigLayout("insets 4 8 4 8, wrap 1, gapy 0"));
         private final JLabel name = new JLabel();
         private final JLabel brief = new JLabel();
 
-        Row() {
+        StructureRow() {
             name.setFont(UIManager.getFont("Label.font").deriveFont(Font.BOLD));
             brief.setFont(UIManager.getFont("small.font"));
             row.add(name);

@@ -97,12 +97,12 @@ final class StructurePicture extends JComponent {
     @Override
     public AccessibleContext getAccessibleContext() {
         if (accessibleContext == null) {
-            accessibleContext = new Described();
+            accessibleContext = new DescribedStructure();
         }
         return accessibleContext;
     }
 
-    private final class Described extends AccessibleJComponent {
+    private final class DescribedStructure extends AccessibleJComponent {
         private static final long serialVersionUID = 1L;
 
         @Override

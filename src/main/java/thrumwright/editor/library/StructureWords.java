@@ -10,6 +10,7 @@ import thrumwright.piece.Structure;
 import thrumwright.plan.finding.Finding;
 import thrumwright.plan.finding.Severity;
 import thrumwright.plan.finding.StructureFit;
+import thrumwright.plan.words.FindingWords;
 import thrumwright.yarn.Yarn;
 
 /** What is said of a structure on a piece. */
@@ -80,9 +81,10 @@ final class StructureWords {
 
     private Optional<String> findings(StructureFit fit) {
         List<String> found = new ArrayList<>();
+        FindingWords words = FindingWords.of(fit.plan().piece(), texts.locale());
         for (Finding finding : fit.findings()) {
             if (finding.severity() != Severity.NOTE) {
-                found.add(texts.name("severity", finding.severity()) + " " + finding.sentence());
+                found.add(texts.name("severity", finding.severity()) + " " + words.say(finding));
             }
         }
         return found.isEmpty() ? Optional.empty() : Optional.of(String.join("\n", found));

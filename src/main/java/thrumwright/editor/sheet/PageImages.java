@@ -11,7 +11,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ExecutorService;
 import java.util.function.IntConsumer;
-import thrumwright.output.PngFile;
+import thrumwright.output.page.PngFile;
 import thrumwright.output.page.SheetPages;
 
 /** Pictures of pages, painted beside the event thread in the order in which they are wanted. For the event thread. */

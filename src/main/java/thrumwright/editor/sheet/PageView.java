@@ -1,19 +1,15 @@
 package thrumwright.editor.sheet;
 
-import java.awt.BasicStroke;
-import java.awt.Color;
 import java.awt.Dimension;
 import java.awt.Graphics;
 import java.awt.Graphics2D;
 import java.awt.Point;
 import java.awt.Rectangle;
-import java.awt.RenderingHints;
 import java.awt.event.FocusEvent;
 import java.awt.event.FocusListener;
 import java.awt.event.MouseAdapter;
 import java.awt.event.MouseEvent;
 import java.awt.event.MouseWheelEvent;
-import java.awt.geom.AffineTransform;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -35,9 +31,6 @@ import thrumwright.output.page.SheetPages;
 /** The pages of a sheet one below the other, as they come out of a printer. */
 public final class PageView extends JComponent implements Scrollable {
     private static final long serialVersionUID = 1L;
-    /** A page with more pixels is painted only as far as it is seen. */
-    private static final long WHOLE_PIXELS = 5_000_000;
-
     private static final int UNIT = 40;
 
     private final transient Texts texts;
@@ -75,7 +68,7 @@ public final class PageView extends JComponent implements Scrollable {
                 repaint();
             }
         });
-        Hand hand = new Hand();
+        PageHand hand = new PageHand();
         addMouseListener(hand);
         addMouseMotionListener(hand);
     }
@@ -106,7 +99,7 @@ public final class PageView extends JComponent implements Scrollable {
         return pages != null
                 && current >= 0
                 && images.of(current)
-                        .filter(there -> there.of().covers(wanted(current, seen(current), density())))
+                        .filter(there -> there.of().covers(asSeen().wanted(current)))
                         .isPresent();
     }
 
@@ -234,7 +227,7 @@ public final class PageView extends JComponent implements Scrollable {
     }
 
     /** Drags the pages, and takes the keyboard. */
-    private final class Hand extends MouseAdapter {
+    private final class PageHand extends MouseAdapter {
         private Point grabbed;
         private Point from;
 
@@ -273,90 +266,17 @@ public final class PageView extends JComponent implements Scrollable {
                 : getGraphicsConfiguration().getDefaultTransform().getScaleX();
     }
 
-    /** What is seen of a page, pixels from its upper left corner. */
-    private Rectangle seen(int page) {
-        Rectangle place = column.page(page);
-        Rectangle seen = place.intersection(scroll.getViewport().getViewRect());
-        seen.translate(-place.x, -place.y);
-        return seen;
-    }
-
-    /** The picture of a page that shows this much of it. */
-    private PageImages.Wanted wanted(int page, Rectangle seen, double density) {
-        Rectangle whole = dots(new Rectangle(column.page(page).getSize()), density);
-        boolean small = (long) whole.width * whole.height <= WHOLE_PIXELS;
-        Rectangle part = small ? whole : dots(seen, density).intersection(whole);
-        return new PageImages.Wanted(pages, page, whole.width / column.width(), part);
-    }
-
-    private static Rectangle dots(Rectangle pixels, double density) {
-        int left = (int) Math.floor(pixels.x * density);
-        int top = (int) Math.floor(pixels.y * density);
-        int right = (int) Math.ceil((pixels.x + pixels.width) * density - 1e-6);
-        int bottom = (int) Math.ceil((pixels.y + pixels.height) * density - 1e-6);
-        return new Rectangle(left, top, right - left, bottom - top);
+    private PagesSeen asSeen() {
+        return new PagesSeen(pages, column, scroll.getViewport().getViewRect(), density());
     }
 
     @Override
     protected void paintComponent(Graphics g) {
         g.setColor(UIManager.getColor("Thrumwright.desk"));
         g.fillRect(0, 0, getWidth(), getHeight());
-        if (count() == 0) {
-            return;
+        if (count() > 0) {
+            new PagePainter(images, asSeen(), current, isFocusOwner()).paint((Graphics2D) g);
         }
-        Rectangle window = scroll.getViewport().getViewRect();
-        int first = column.pageAt(window.y);
-        int last = column.pageAt(window.y + (double) window.height);
-        List<PageImages.Wanted> wanted = new ArrayList<>();
-        for (int page = first; page <= last; page++) {
-            wanted.add(Math.max(0, page == current ? 0 : wanted.size()), wanted(page, seen(page), density()));
-            paintPage((Graphics2D) g.create(), page);
-        }
-        beside(wanted, first - 1);
-        beside(wanted, last + 1);
-        images.want(wanted);
-    }
-
-    /** Wants a page that is likely to be looked at next. */
-    private void beside(List<PageImages.Wanted> wanted, int page) {
-        if (page >= 0 && page < count()) {
-            PageImages.Wanted whole =
-                    wanted(page, new Rectangle(column.page(page).getSize()), density());
-            if ((long) whole.part().width * whole.part().height <= WHOLE_PIXELS) {
-                wanted.add(whole);
-            }
-        }
-    }
-
-    private void paintPage(Graphics2D g, int page) {
-        Rectangle place = column.page(page);
-        g.setColor(Color.WHITE);
-        g.fill(place);
-        images.of(page).ifPresent(there -> paintImage((Graphics2D) g.create(), place, there));
-        boolean chosen = page == current && isFocusOwner();
-        g.setColor(UIManager.getColor(chosen ? "Component.focusColor" : "Component.borderColor"));
-        g.setStroke(new BasicStroke(chosen ? 2 : 1));
-        g.drawRect(place.x - 1, place.y - 1, place.width + 1, place.height + 1);
-        g.dispose();
-    }
-
-    /** Dot for dot where the picture is as large as it is wanted; else as near to that as it goes. */
-    private void paintImage(Graphics2D g, Rectangle place, PageImages.Painted there) {
-        g.clip(place);
-        AffineTransform device = g.getTransform();
-        double density = device.getScaleX();
-        double scale = wanted(there.of().page(), new Rectangle(1, 1), density).scale()
-                / there.of().scale();
-        double x = Math.round(device.getTranslateX() + place.x * density);
-        double y = Math.round(device.getTranslateY() + place.y * density);
-        AffineTransform dots = new AffineTransform(scale, 0, 0, scale, x, y);
-        dots.translate(there.of().part().x, there.of().part().y);
-        g.setTransform(new AffineTransform());
-        if (Math.abs(scale - 1) > 1e-9) {
-            g.setRenderingHint(RenderingHints.KEY_INTERPOLATION, RenderingHints.VALUE_INTERPOLATION_BILINEAR);
-        }
-        g.drawImage(there.image(), dots, null);
-        g.dispose();
     }
 
     /** Paints no more. */
@@ -401,15 +321,15 @@ public final class PageView extends JComponent implements Scrollable {
     @Override
     public AccessibleContext getAccessibleContext() {
         if (accessibleContext == null) {
-            accessibleContext = new Described();
+            accessibleContext = new DescribedPages();
         }
         return accessibleContext;
     }
 
-    private final class Described extends AccessibleJComponent {
+    private final class DescribedPages extends AccessibleJComponent {
         private static final long serialVersionUID = 1L;
 
-        Described() {
+        DescribedPages() {
             listen(new Runnable() {
                 private String before = where();
 

@@ -2,6 +2,7 @@ package thrumwright.editor.shelf;
 
 import java.awt.BorderLayout;
 import java.awt.Dimension;
+import java.awt.Point;
 import java.awt.Rectangle;
 import java.awt.event.ActionEvent;
 import java.awt.event.MouseAdapter;
@@ -83,8 +84,8 @@ public final class BlockShelf extends JPanel {
         return heading;
     }
 
-    private void mouseAndKeys(Consumer<String> add, Carrying carrying, Runnable leave) {
-        Hand hand = new Hand(list, cell::picture, carrying);
+    private void mouseAndKeys(Consumer<String> add, CarryToCanvas carrying, Runnable leave) {
+        ShelfHand hand = new ShelfHand(list, cell::picture, carrying);
         list.setAutoscrolls(false);
         list.addMouseListener(hand);
         list.addMouseMotionListener(hand);
@@ -211,7 +212,7 @@ public final class BlockShelf extends JPanel {
 
         /** A press below the last kind means none. */
         @Override
-        public int locationToIndex(java.awt.Point point) {
+        public int locationToIndex(Point point) {
             int index = super.locationToIndex(point);
             Rectangle cell = index < 0 ? null : getCellBounds(index, index);
             return cell != null && cell.contains(point) ? index : -1;

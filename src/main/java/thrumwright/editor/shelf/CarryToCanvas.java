@@ -16,14 +16,16 @@ import javax.swing.JRootPane;
 import javax.swing.SwingUtilities;
 import javax.swing.UIManager;
 import thrumwright.block.Block;
-import thrumwright.editor.canvas.DropGesture;
 import thrumwright.editor.canvas.LabelColumn;
 import thrumwright.editor.canvas.PieceCanvas;
+import thrumwright.editor.canvas.gesture.DropGesture;
+import thrumwright.editor.canvas.gesture.Gaps;
+import thrumwright.editor.canvas.gesture.Landing;
 import thrumwright.editor.edit.Edits;
 import thrumwright.editor.look.Pixels;
 
 /** Carries a block to the canvas, with its picture and what letting go would do beside the pointer. */
-final class CarryToCanvas implements Carrying {
+final class CarryToCanvas {
     private static final int BESIDE = 16;
 
     private final PieceCanvas canvas;
@@ -39,39 +41,37 @@ final class CarryToCanvas implements Carrying {
         this.edits = edits;
     }
 
-    @Override
-    public void begin(Block block, Icon picture, MouseEvent event) {
+    void begin(Block block, Icon picture, MouseEvent event) {
         giveUp();
-        DropGesture gesture = new DropGesture(canvas, labels, edits, block);
+        Landing landing = new Landing(canvas, Gaps.of(canvas.map()), labels, labels.gaps());
+        DropGesture gesture = new DropGesture(canvas, landing, edits, block);
         Card card = new Card(picture, canvas.texts().words().name(block));
         carried = Optional.of(new Carried(gesture, card, event.getComponent()));
-        canvas.begin(gesture);
+        canvas.tracker().begin(gesture);
         JRootPane root = SwingUtilities.getRootPane(event.getComponent());
         root.getLayeredPane().add(card, JLayeredPane.DRAG_LAYER);
         event.getComponent().setCursor(Cursor.getPredefinedCursor(Cursor.MOVE_CURSOR));
         move(event);
     }
 
-    @Override
-    public void move(MouseEvent event) {
-        carried.filter(now -> !canvas.isUnderWay(now.gesture())).ifPresent(gone -> end());
+    void move(MouseEvent event) {
+        carried.filter(now -> !canvas.tracker().isUnderWay(now.gesture())).ifPresent(gone -> end());
         carried.ifPresent(now -> {
-            canvas.dragged(SwingUtilities.convertMouseEvent(event.getComponent(), event, canvas));
+            canvas.tracker().drag(SwingUtilities.convertMouseEvent(event.getComponent(), event, canvas));
             now.card().say(now.gesture().says());
             now.card().follow(event);
         });
     }
 
-    @Override
-    public void drop(MouseEvent event) {
+    void drop(MouseEvent event) {
         if (carried.isPresent()) {
             end();
-            canvas.released(SwingUtilities.convertMouseEvent(event.getComponent(), event, canvas));
+            canvas.tracker().release(SwingUtilities.convertMouseEvent(event.getComponent(), event, canvas));
         }
     }
 
-    @Override
-    public boolean giveUp() {
+    /** @return whether anything was carried */
+    boolean giveUp() {
         boolean was = carried.isPresent();
         if (was) {
             end();

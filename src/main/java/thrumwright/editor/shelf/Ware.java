@@ -19,7 +19,7 @@ record Ware(String key, String name, String about, Block block) {
     static List<Ware> all(UnitSystem units, Texts texts) {
         return NewBlocks.all(units).stream()
                 .map(block -> {
-                    String key = Words.key(block);
+                    String key = block.key();
                     return new Ware(key, texts.words().kind(block), texts.say("about." + key), block);
                 })
                 .toList();

@@ -57,13 +57,13 @@ final class WarePictures {
     }
 
     Icon of(Ware ware) {
-        return new Picture(ware);
+        return new WareIcon(ware);
     }
 
-    private final class Picture implements Icon {
+    private final class WareIcon implements Icon {
         private final Ware ware;
 
-        Picture(Ware ware) {
+        WareIcon(Ware ware) {
             this.ware = ware;
         }
 

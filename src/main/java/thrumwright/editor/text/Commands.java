@@ -1,6 +1,9 @@
 package thrumwright.editor.text;
 
+import java.awt.GraphicsEnvironment;
+import java.awt.Toolkit;
 import java.awt.event.ActionEvent;
+import java.awt.event.InputEvent;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
@@ -132,5 +135,13 @@ public final class Commands {
                 }
             }
         }
+    }
+
+    /** The key that goes with most of the commands on this system, as a {@code KeyStroke} names it. */
+    public static String menuKey() {
+        return GraphicsEnvironment.isHeadless()
+                        || Toolkit.getDefaultToolkit().getMenuShortcutKeyMaskEx() != InputEvent.META_DOWN_MASK
+                ? "ctrl"
+                : "meta";
     }
 }

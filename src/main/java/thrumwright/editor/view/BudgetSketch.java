@@ -19,7 +19,7 @@ import thrumwright.drawing.yarn.YarnPatch;
 import thrumwright.editor.edit.Selection;
 import thrumwright.editor.text.Texts;
 import thrumwright.editor.view.WarpParts.Slice;
-import thrumwright.editor.view.WarpParts.Stretch;
+import thrumwright.editor.view.WarpParts.WarpStretch;
 import thrumwright.measure.Shown;
 import thrumwright.plan.Budget;
 import thrumwright.plan.Plan;
@@ -40,8 +40,8 @@ final class BudgetSketch {
     private final Budget budget;
     private final Shown shown;
     private final WarpParts parts;
-    private final List<Label> names;
-    private final List<Label> lines;
+    private final List<SketchLabel> names;
+    private final List<SketchLabel> lines;
     private final int width;
 
     /** Pixels for a millimetre. */
@@ -56,7 +56,7 @@ final class BudgetSketch {
     private final double high;
 
     /** Words at a height above the lower bar, mm. */
-    private record Label(String text, double at, Color colour) {}
+    private record SketchLabel(String text, double at, Color colour) {}
 
     /**
      * @param width of the picture, pixels
@@ -71,7 +71,7 @@ final class BudgetSketch {
         this.shown = plan.piece().shown();
         this.parts = WarpParts.of(plan, palette);
         this.names = parts.stretches().stream()
-                .map(part -> new Label(name(part), part.middle(), palette.ink()))
+                .map(part -> new SketchLabel(name(part), part.middle(), palette.ink()))
                 .toList();
         this.lines = bothBarsAndLines();
         this.scale = Math.max(1, width - 2 * SIDE) / Math.max(1, Math.max(budget.open(), parts.reach()));
@@ -80,23 +80,23 @@ final class BudgetSketch {
         this.high = Math.max(BAR, Math.min(3 * BAR, height - above - below));
     }
 
-    private String name(Stretch part) {
+    private String name(WarpStretch part) {
         return texts.say("budget." + part.key(), Map.of("height", shown.height(part.height())));
     }
 
     /** From the lowest. */
-    private List<Label> bothBarsAndLines() {
-        List<Label> all = new ArrayList<>();
-        all.add(new Label(texts.say("budget.bar.lower"), 0, palette.ink()));
+    private List<SketchLabel> bothBarsAndLines() {
+        List<SketchLabel> all = new ArrayList<>();
+        all.add(new SketchLabel(texts.say("budget.bar.lower"), 0, palette.ink()));
         all.add(line("budget.line.start", budget.startLine(), palette.accent()));
         all.add(line("budget.line.stop", budget.stopLine(), palette.accent()));
         all.add(line("budget.bar.upper", budget.open(), palette.ink()));
-        all.sort(Comparator.comparingDouble(Label::at));
+        all.sort(Comparator.comparingDouble(SketchLabel::at));
         return all;
     }
 
-    private Label line(String key, double at, Color colour) {
-        return new Label(texts.say(key, Map.of("height", shown.height(at))), at, colour);
+    private SketchLabel line(String key, double at, Color colour) {
+        return new SketchLabel(texts.say(key, Map.of("height", shown.height(at))), at, colour);
     }
 
     /** All that it shows in words. */
@@ -136,7 +136,7 @@ final class BudgetSketch {
         return new Rectangle2D.Double(SIDE + from * scale, above, Math.max(1, (to - from) * scale), high);
     }
 
-    private void bar(Graphics2D g, Stretch part) {
+    private void bar(Graphics2D g, WarpStretch part) {
         Rectangle2D box = box(part.from(), part.to());
         g.setColor("design".equals(part.key()) ? palette.post() : palette.paper());
         g.fill(box);
@@ -167,7 +167,7 @@ final class BudgetSketch {
      * @param from where those lines begin
      * @param down 1 below, −1 above
      */
-    private void label(Graphics2D g, List<Label> labels, double from, int down) {
+    private void label(Graphics2D g, List<SketchLabel> labels, double from, int down) {
         int rows = rows(labels);
         double[] wanted =
                 labels.stream().mapToDouble(label -> SIDE + label.at() * scale).toArray();
@@ -188,7 +188,7 @@ final class BudgetSketch {
     }
 
     /** The middle of each label, pixels: as near to what it names as the others allow. */
-    private double[] placed(List<Label> labels, double[] wanted, int rows) {
+    private double[] placed(List<SketchLabel> labels, double[] wanted, int rows) {
         double widest = widest(labels);
         if (rows > 1) {
             return Spread.apart(wanted, (widest + BETWEEN) / rows, widest / 2 + 6, width - widest / 2 - 6);
@@ -209,16 +209,16 @@ final class BudgetSketch {
         return placed;
     }
 
-    private double width(Label label) {
+    private double width(SketchLabel label) {
         return metrics.stringWidth(label.text());
     }
 
-    private double widest(List<Label> labels) {
+    private double widest(List<SketchLabel> labels) {
         return labels.stream().mapToDouble(this::width).max().orElse(0);
     }
 
     /** On how many rows they have to stand, so that those on one row keep apart. */
-    private int rows(List<Label> labels) {
+    private int rows(List<SketchLabel> labels) {
         double widest = widest(labels);
         double needed = (widest + BETWEEN) * (labels.size() - 1);
         double room = Math.max(1, width - widest - BETWEEN);

@@ -28,7 +28,7 @@ import thrumwright.sheet.YarnLine;
  */
 public final class CutsView {
     private final Session session;
-    private final Model model;
+    private final CutModel model;
     private final Texts texts;
     private final JTable table;
     private final JComponent column = new Column(new MigLayout("insets 0, wrap 2, fillx, gapy 0", "[]8[grow, fill]"));
@@ -39,7 +39,7 @@ public final class CutsView {
     public CutsView(Session session, Texts texts) {
         this.session = session;
         this.texts = texts;
-        this.model = new Model(texts);
+        this.model = new CutModel(texts);
         this.table = new JTable(model);
         ReadTables.style(table);
         table.setName("cuts");
@@ -144,12 +144,12 @@ public final class CutsView {
         }
     }
 
-    private static final class Model extends LineModel<CutLine> {
+    private static final class CutModel extends LineModel<CutLine> {
         private static final long serialVersionUID = 1L;
 
         private final transient Texts texts;
 
-        Model(Texts texts) {
+        CutModel(Texts texts) {
             super(texts, List.of("cuts.step", "cuts.use", "cuts.end", "cuts.yarn", "cuts.cut", "cuts.widths"));
             this.texts = texts;
         }

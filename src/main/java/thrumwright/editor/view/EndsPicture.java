@@ -62,7 +62,7 @@ final class EndsPicture extends JPanel {
         this.texts = texts;
         this.palette = palette;
         setOpaque(false);
-        setLayout(new Rows());
+        setLayout(new PairRows());
         getAccessibleContext().setAccessibleName(texts.say("ends.picture"));
     }
 
@@ -130,7 +130,7 @@ final class EndsPicture extends JPanel {
     }
 
     /** Words in the middle, one pair under the other; the pictures take a quarter of the width each. */
-    private final class Rows implements LayoutManager {
+    private final class PairRows implements LayoutManager {
         @Override
         public void addLayoutComponent(String name, Component component) {
             // Every component is a pair.

@@ -31,16 +31,17 @@ final class FindingRow extends JPanel {
     private final transient Finding finding;
 
     /**
+     * @param said the finding as a sentence
      * @param go shows the block that it is about
      * @param mend does the repair
      */
-    FindingRow(Finding finding, Optional<Edit> repair, Texts texts, Runnable go, Runnable mend) {
+    FindingRow(Finding finding, String said, Optional<Edit> repair, Texts texts, Runnable go, Runnable mend) {
         super(new MigLayout("insets 5 10 5 8, wrap 2, gapy 3, fillx", "[]10[grow, fill, 60::]"));
         this.finding = finding;
         setName("finding." + finding.code());
         setFocusable(true);
         setOpaque(false);
-        Prose sentence = new Prose(texts.name("severity", finding.severity()) + " " + finding.sentence());
+        Prose sentence = new Prose(texts.name("severity", finding.severity()) + " " + said);
         add(new JLabel(new Mark(finding.severity())), "aligny top");
         add(sentence, "growx, wmin 60");
         repair.ifPresent(edit -> add(button(edit, texts, mend), "skip 1, growx 0, wmin 0"));

@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.stream.IntStream;
 import javax.accessibility.AccessibleContext;
 import javax.accessibility.AccessibleRole;
 import javax.swing.AbstractAction;
@@ -25,6 +26,7 @@ import thrumwright.editor.look.Column;
 import thrumwright.editor.look.Prose;
 import thrumwright.editor.text.Texts;
 import thrumwright.plan.finding.Finding;
+import thrumwright.plan.words.FindingWords;
 import thrumwright.plan.words.RepairWords;
 
 /** What the weaver should know: choosing a finding selects its block, and a button does the one right thing about it. */
@@ -34,12 +36,18 @@ public final class FindingsView {
     private final RepairEdits repairs;
     private final Runnable takeOver;
     private final Consumer<Integer> counted;
-    private final JComponent list = new Rows();
+    private final JComponent list = new FindingRows();
     private final JScrollPane scroll = Column.scrolling(list);
     private List<Offer> shown = List.of();
 
-    /** A finding with what would mend it. */
-    private record Offer(Finding finding, Optional<String> repair) {}
+    /** A finding as it is said, with what would mend it. */
+    private record Offer(Finding finding, String sentence, Optional<Edit> repair) {
+        boolean looksLike(Offer other) {
+            return RepairEdits.same(finding, other.finding)
+                    && sentence.equals(other.sentence)
+                    && repair.map(Edit::name).equals(other.repair.map(Edit::name));
+        }
+    }
 
     /**
      * @param takeOver commits the field that is being typed in
@@ -61,10 +69,10 @@ public final class FindingsView {
     }
 
     /** The findings one under the other. */
-    private static final class Rows extends Column {
+    private static final class FindingRows extends Column {
         private static final long serialVersionUID = 1L;
 
-        Rows() {
+        FindingRows() {
             super(new MigLayout("insets 0, wrap 1, gapy 0, fillx", "[grow, fill]"));
         }
 
@@ -90,30 +98,36 @@ public final class FindingsView {
 
     private void count(Change change) {
         if (change == Change.PIECE) {
-            counted.accept(session.plan().findings().size());
+            counted.accept(session.findings().all().size());
         }
     }
 
     private void refresh() {
         List<Offer> offers = new ArrayList<>();
-        List<Optional<Edit>> edits = new ArrayList<>();
-        for (Finding finding : session.plan().findings()) {
-            Optional<Edit> edit = repairs.of(session.plan(), finding);
-            edits.add(edit);
-            offers.add(new Offer(finding, edit.map(Edit::name)));
+        FindingWords words = FindingWords.of(session.plan().piece(), texts.locale());
+        for (Finding finding : session.findings().all()) {
+            offers.add(new Offer(finding, words.say(finding), repairs.of(session.plan(), finding)));
         }
-        if (!offers.equals(shown) || list.getComponentCount() == 0) {
+        if (!looksLike(offers) || list.getComponentCount() == 0) {
             shown = List.copyOf(offers);
-            fill(edits);
+            fill();
         }
     }
 
-    private void fill(List<Optional<Edit>> edits) {
+    private boolean looksLike(List<Offer> offers) {
+        return offers.size() == shown.size()
+                && IntStream.range(0, offers.size()).allMatch(i -> offers.get(i).looksLike(shown.get(i)));
+    }
+
+    private void fill() {
         int focused = focused();
         list.removeAll();
-        for (int i = 0; i < shown.size(); i++) {
-            Finding finding = shown.get(i).finding();
-            list.add(new FindingRow(finding, edits.get(i), texts, () -> go(finding), () -> mend(finding)), "wmin 0");
+        for (Offer offer : shown) {
+            Finding finding = offer.finding();
+            Runnable go = () -> go(finding);
+            list.add(
+                    new FindingRow(finding, offer.sentence(), offer.repair(), texts, go, () -> mend(finding)),
+                    "wmin 0");
         }
         if (shown.isEmpty()) {
             list.add(new Prose(texts.say("findings.none")), "wmin 60, gap 10 8 5 5");
@@ -132,7 +146,7 @@ public final class FindingsView {
     /** The piece may have changed since, by what was still being typed. */
     private void mend(Finding finding) {
         takeOver.run();
-        session.plan().findings().stream()
+        session.findings().all().stream()
                 .filter(now -> RepairEdits.same(now, finding))
                 .findFirst()
                 .flatMap(now -> repairs.of(session.plan(), now))

@@ -57,7 +57,7 @@ public final class HistoryView {
         this.jump = jump;
         list.setName("history");
         list.setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
-        list.setCellRenderer(new Step());
+        list.setCellRenderer(new StepLine());
         list.getAccessibleContext().setAccessibleName(texts.say("tab.history"));
         list.getAccessibleContext().setAccessibleDescription(texts.say("history.description"));
         list.addMouseListener(new MouseAdapter() {
@@ -121,7 +121,7 @@ public final class HistoryView {
         return count > done ? texts.say("history.undone", Map.of("step", said)) : said;
     }
 
-    private static final class Step extends DefaultListCellRenderer {
+    private static final class StepLine extends DefaultListCellRenderer {
         private static final long serialVersionUID = 1L;
 
         @Override

@@ -24,7 +24,7 @@ public final class KeysView {
 
     private final Texts texts;
     private final List<KeyLine> all;
-    private final Model model;
+    private final KeyModel model;
     private final JTable table;
     private final JTextField search = new JTextField(24);
     private final JLabel count = new JLabel();
@@ -33,7 +33,7 @@ public final class KeysView {
     public KeysView(Texts texts, List<KeyLine> all) {
         this.texts = texts;
         this.all = List.copyOf(all);
-        this.model = new Model(texts);
+        this.model = new KeyModel(texts);
         this.table = new Table(model);
         table.setName("keys");
         table.getAccessibleContext().setAccessibleName(texts.say("keys.title"));
@@ -88,7 +88,7 @@ public final class KeysView {
     private static final class Table extends JTable {
         private static final long serialVersionUID = 1L;
 
-        Table(Model model) {
+        Table(KeyModel model) {
             super(model);
         }
 
@@ -103,10 +103,10 @@ public final class KeysView {
         }
     }
 
-    private static final class Model extends LineModel<KeyLine> {
+    private static final class KeyModel extends LineModel<KeyLine> {
         private static final long serialVersionUID = 1L;
 
-        Model(Texts texts) {
+        KeyModel(Texts texts) {
             super(texts, List.of("keys.group", "keys.command", "keys.keys", "keys.does"));
         }
 

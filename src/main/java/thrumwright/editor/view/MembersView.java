@@ -22,14 +22,14 @@ import thrumwright.sheet.MemberNames;
 /** The looms of a class, one under the other; choosing a line selects its loom. What is a loom's own stands out. */
 public final class MembersView {
     private final ClassSession session;
-    private final Model model;
+    private final MemberModel model;
     private final JTable table;
     private final JScrollPane scroll;
     private boolean following;
 
     public MembersView(ClassSession session, Texts texts) {
         this.session = session;
-        this.model = new Model(texts);
+        this.model = new MemberModel(texts);
         this.table = new JTable(model);
         this.scroll = new JScrollPane(table);
         table.setName("members");
@@ -92,7 +92,7 @@ public final class MembersView {
         };
     }
 
-    private static final class Model extends AbstractTableModel {
+    private static final class MemberModel extends AbstractTableModel {
         private static final long serialVersionUID = 1L;
         private static final List<String> COLUMNS =
                 List.of("number", "name", "loom", "width", "sett", "ends", "posts", "open");
@@ -101,7 +101,7 @@ public final class MembersView {
         private transient ClassPlan plan;
         private transient MemberNames names;
 
-        Model(Texts texts) {
+        MemberModel(Texts texts) {
             this.texts = texts;
         }
 

@@ -11,12 +11,12 @@ abstract class PictureView extends JComponent {
     @Override
     public AccessibleContext getAccessibleContext() {
         if (accessibleContext == null) {
-            accessibleContext = new Described();
+            accessibleContext = new DescribedPicture();
         }
         return accessibleContext;
     }
 
-    private final class Described extends AccessibleJComponent {
+    private final class DescribedPicture extends AccessibleJComponent {
         private static final long serialVersionUID = 1L;
 
         @Override

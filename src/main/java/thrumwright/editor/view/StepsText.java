@@ -36,15 +36,15 @@ final class StepsText extends JTextPane {
     private static final String ANY_LANGUAGE = "multiByte";
 
     private transient List<Chapter> chapters = List.of();
-    private transient List<Stretch> stretches = List.of();
-    private transient List<Stretch> marked = List.of();
+    private transient List<SaidStretch> stretches = List.of();
+    private transient List<SaidStretch> marked = List.of();
 
     /**
      * Where a step stands in the text.
      *
      * @param to after its last letter
      */
-    record Stretch(Step step, int from, int to) {}
+    record SaidStretch(Step step, int from, int to) {}
 
     StepsText() {
         setEditorKit(new WrappedText());
@@ -87,30 +87,30 @@ final class StepsText extends JTextPane {
         return news;
     }
 
-    List<Stretch> stretches() {
+    List<SaidStretch> stretches() {
         return stretches;
     }
 
-    List<Stretch> marked() {
+    List<SaidStretch> marked() {
         return marked;
     }
 
     /** Marks some steps; those that are no longer there are passed over. */
-    void mark(List<Stretch> some) {
+    void mark(List<SaidStretch> some) {
         if (!some.equals(marked)) {
             marked = List.copyOf(some);
             repaint();
         }
     }
 
-    Optional<Stretch> at(int offset) {
+    Optional<SaidStretch> at(int offset) {
         return stretches.stream()
                 .filter(each -> each.from() <= offset && offset < each.to())
                 .findFirst();
     }
 
     /** Scrolls as little as needed. */
-    void reveal(Stretch stretch) {
+    void reveal(SaidStretch stretch) {
         box(stretch).ifPresent(this::scrollRectToVisible);
     }
 
@@ -121,7 +121,7 @@ final class StepsText extends JTextPane {
         StyleConstants.setFontFamily(usual, font.getFamily());
         StyleConstants.setFontSize(usual, font.getSize());
         StyleConstants.setForeground(usual, UIManager.getColor("Label.foreground"));
-        List<Stretch> all = new ArrayList<>();
+        List<SaidStretch> all = new ArrayList<>();
         try {
             for (Chapter chapter : chapters) {
                 heading(document, chapter.title(), usual);
@@ -131,7 +131,7 @@ final class StepsText extends JTextPane {
                 for (Step step : chapter.steps()) {
                     int from = document.getLength();
                     write(document, step, usual);
-                    all.add(new Stretch(step, from, document.getLength()));
+                    all.add(new SaidStretch(step, from, document.getLength()));
                 }
             }
         } catch (BadLocationException e) {
@@ -195,7 +195,7 @@ final class StepsText extends JTextPane {
     }
 
     /** From edge to edge, as high as the step's lines. */
-    private Optional<Rectangle> box(Stretch stretch) {
+    private Optional<Rectangle> box(SaidStretch stretch) {
         try {
             Rectangle2D first = modelToView2D(stretch.from());
             Rectangle2D last = modelToView2D(Math.max(stretch.from(), stretch.to() - 1));

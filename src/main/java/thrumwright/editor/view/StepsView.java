@@ -14,7 +14,7 @@ import javax.swing.SwingUtilities;
 import thrumwright.editor.edit.Selection;
 import thrumwright.editor.edit.Session;
 import thrumwright.editor.text.Texts;
-import thrumwright.editor.view.StepsText.Stretch;
+import thrumwright.editor.view.StepsText.SaidStretch;
 import thrumwright.sheet.Step;
 import thrumwright.sheet.StepSheet;
 
@@ -70,7 +70,7 @@ public final class StepsView {
     }
 
     private void go(int by) {
-        List<Stretch> all = text.stretches();
+        List<SaidStretch> all = text.stretches();
         if (all.isEmpty()) {
             return;
         }
@@ -81,7 +81,7 @@ public final class StepsView {
         text.reveal(all.get(next));
     }
 
-    private void choose(Stretch stretch) {
+    private void choose(SaidStretch stretch) {
         Optional<Step.Picture> picture = stretch.step().picture();
         without = picture.isPresent() ? 0 : stretch.step().number();
         choosing = true;
@@ -102,7 +102,7 @@ public final class StepsView {
         if (!session.selection().isEmpty()) {
             without = 0;
         }
-        List<Stretch> other = text.stretches().stream()
+        List<SaidStretch> other = text.stretches().stream()
                 .filter(stretch -> stretch.step().number() == without || isSelected(stretch.step()))
                 .toList();
         boolean news = !other.equals(text.marked());

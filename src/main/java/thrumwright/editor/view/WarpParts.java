@@ -17,7 +17,7 @@ import thrumwright.plan.Plan;
  * @param stretches one after the other, without gaps; none is empty
  * @param slices the blocks of both ends that have a height, from the lowest
  */
-record WarpParts(List<Stretch> stretches, List<Slice> slices) {
+record WarpParts(List<WarpStretch> stretches, List<Slice> slices) {
     /** Less isn't worth a name, mm. */
     private static final double LEAST = 0.05;
 
@@ -28,7 +28,7 @@ record WarpParts(List<Stretch> stretches, List<Slice> slices) {
      * @param from above the lower bar, mm
      * @param to above the lower bar, mm
      */
-    record Stretch(String key, double from, double to) {
+    record WarpStretch(String key, double from, double to) {
         double height() {
             return to - from;
         }
@@ -55,13 +55,13 @@ record WarpParts(List<Stretch> stretches, List<Slice> slices) {
         Budget budget = plan.budget();
         double topEnds = budget.designEnds() + budget.top();
         double spare = topEnds + Math.max(0, budget.left());
-        List<Stretch> stretches = new ArrayList<>();
-        stretches.add(new Stretch("clearance", 0, budget.clearance()));
-        stretches.add(new Stretch("start", budget.clearance(), budget.startLine()));
-        stretches.add(new Stretch("design", budget.startLine(), budget.designEnds()));
-        stretches.add(new Stretch("top", budget.designEnds(), topEnds));
-        stretches.add(new Stretch("left", topEnds, spare));
-        stretches.add(new Stretch("room", spare, spare + budget.workingRoom()));
+        List<WarpStretch> stretches = new ArrayList<>();
+        stretches.add(new WarpStretch("clearance", 0, budget.clearance()));
+        stretches.add(new WarpStretch("start", budget.clearance(), budget.startLine()));
+        stretches.add(new WarpStretch("design", budget.startLine(), budget.designEnds()));
+        stretches.add(new WarpStretch("top", budget.designEnds(), topEnds));
+        stretches.add(new WarpStretch("left", topEnds, spare));
+        stretches.add(new WarpStretch("room", spare, spare + budget.workingRoom()));
         stretches.removeIf(part -> part.height() < LEAST);
         List<Slice> slices = new ArrayList<>();
         add(slices, plan.start(), budget.clearance(), palette);

@@ -35,7 +35,7 @@ public final class JobBar {
 
     /** A long work; whatever it throws is handed on. */
     @FunctionalInterface
-    public interface Work<T> {
+    public interface LongWork<T> {
         public T run(Progress progress) throws Exception;
     }
 
@@ -90,7 +90,7 @@ public final class JobBar {
      * @param key of the text that tells how far it has come, of {@code page} and {@code count}
      * @param ended is told on the event thread how it ended
      */
-    public <T> void run(String key, Work<T> work, Consumer<Ended<T>> ended) {
+    public <T> void run(String key, LongWork<T> work, Consumer<Ended<T>> ended) {
         Running mine = new Running(key);
         Component before = KeyboardFocusManager.getCurrentKeyboardFocusManager().getFocusOwner();
         running = mine;
@@ -119,7 +119,7 @@ public final class JobBar {
      * weaver may stop waiting.
      */
     public <T> void after(Future<T> made, Consumer<Ended<T>> then) {
-        Work<T> waiting = progress -> await(made, progress);
+        LongWork<T> waiting = progress -> await(made, progress);
         if (made.isDone()) {
             then.accept(perform(waiting, Progress.UNWATCHED));
         } else {
@@ -154,7 +154,7 @@ public final class JobBar {
         }
     }
 
-    private static <T> Ended<T> perform(Work<T> work, Progress progress) {
+    private static <T> Ended<T> perform(LongWork<T> work, Progress progress) {
         try {
             return new Ended<>(work.run(progress), null);
         } catch (Exception thrown) {

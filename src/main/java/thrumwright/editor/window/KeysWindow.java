@@ -5,29 +5,30 @@ import java.util.List;
 import javax.swing.JComponent;
 import javax.swing.JFrame;
 import javax.swing.KeyStroke;
-import thrumwright.editor.Workroom;
 import thrumwright.editor.settings.Geometry;
+import thrumwright.editor.settings.Workplace;
+import thrumwright.editor.text.Commands;
 import thrumwright.editor.text.KeyLine;
 import thrumwright.editor.text.Texts;
 import thrumwright.editor.view.KeysView;
-import thrumwright.editor.window.piece.EditorWindow;
 
 /** The list of all keys in a window of its own, so that it can lie beside the work. */
 public final class KeysWindow {
     private static final Dimension USUAL = new Dimension(900, 620);
 
-    private final Workroom room;
+    private final Workplace room;
     private final JFrame frame = new JFrame();
     private final KeysView view;
 
-    public KeysWindow(Workroom room, List<KeyLine> lines) {
+    /** @param already how many other windows there are */
+    public KeysWindow(Workplace room, List<KeyLine> lines, int already) {
         this.room = room;
         Texts texts = room.texts();
         this.view = new KeysView(texts, lines);
         frame.setName("keysWindow");
         frame.setTitle(texts.say("keys.title"));
         frame.add(view.component());
-        for (String key : new String[] {"ESCAPE", "F1", EditorWindow.menuKey() + " W"}) {
+        for (String key : new String[] {"ESCAPE", "F1", Commands.menuKey() + " W"}) {
             frame.getRootPane()
                     .registerKeyboardAction(
                             event -> frame.setVisible(false),
@@ -35,7 +36,7 @@ public final class KeysWindow {
                             JComponent.WHEN_ANCESTOR_OF_FOCUSED_COMPONENT);
         }
         Geometry.least(frame, 480, 300);
-        geometry().restore(frame, room.windows().size());
+        geometry().restore(frame, already);
     }
 
     private Geometry geometry() {

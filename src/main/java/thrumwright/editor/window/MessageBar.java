@@ -7,10 +7,11 @@ import javax.swing.JPanel;
 import javax.swing.UIManager;
 import thrumwright.editor.look.Pixels;
 import thrumwright.editor.look.Prose;
+import thrumwright.editor.text.Messages;
 import thrumwright.editor.text.Texts;
 
 /** A sentence above the piece, until it is put away: what happened to a file, or what went wrong. */
-public final class MessageBar {
+public final class MessageBar implements Messages {
     private final JPanel panel = new JPanel(new BorderLayout(8, 0));
     private final Prose sentence = new Prose("");
 
@@ -32,10 +33,12 @@ public final class MessageBar {
         return panel;
     }
 
+    @Override
     public void say(String text) {
         show(text, "Label.foreground");
     }
 
+    @Override
     public void problem(String text) {
         show(text, "Thrumwright.reason");
     }
@@ -49,6 +52,7 @@ public final class MessageBar {
         panel.revalidate();
     }
 
+    @Override
     public void clear() {
         panel.setVisible(false);
     }

@@ -6,6 +6,7 @@ import java.util.stream.Stream;
 import thrumwright.drawing.Fonts;
 import thrumwright.drawing.Palette;
 import thrumwright.measure.Phrases;
+import thrumwright.output.page.Markup;
 import thrumwright.output.page.Progress;
 import thrumwright.output.page.Stopped;
 import thrumwright.plan.Plan;
@@ -119,7 +120,7 @@ public final class ClassHtml {
                             "tr",
                             "",
                             () -> names.forEach(
-                                    name -> html.raw("<th scope=\"col\">" + Html.escaped(name) + "</th>\n"))));
+                                    name -> html.raw("<th scope=\"col\">" + Markup.escaped(name) + "</th>\n"))));
             html.within("tbody", "", () -> rows.forEach(row -> html.within("tr", "", () -> cells(row, ticked))));
         });
     }

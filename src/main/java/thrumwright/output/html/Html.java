@@ -1,13 +1,14 @@
 package thrumwright.output.html;
 
 import java.util.Base64;
+import thrumwright.output.page.Markup;
 
 /** Writes HTML, line by line; texts are always escaped. */
-public final class Html {
+final class Html {
     private final StringBuilder text = new StringBuilder();
 
     /** A PNG and how wide it is shown. */
-    record Picture(byte[] png, int width, int height) {}
+    record Embedded(byte[] png, int width, int height) {}
 
     void raw(String markup) {
         text.append(markup);
@@ -18,14 +19,14 @@ public final class Html {
     }
 
     void line(String element, String kind, String content) {
-        text.append(begin(element, kind)).append(escaped(content)).append(end(element));
+        text.append(begin(element, kind)).append(Markup.escaped(content)).append(end(element));
     }
 
     /** A line with a box to tick. */
     void ticked(String element, String content) {
         text.append(begin(element, ""))
                 .append("<label><input type=\"checkbox\"/>")
-                .append(escaped(content))
+                .append(Markup.escaped(content))
                 .append("</label>")
                 .append(end(element));
     }
@@ -36,13 +37,13 @@ public final class Html {
         text.append(end(element));
     }
 
-    void picture(Picture picture, String says) {
+    void picture(Embedded picture, String says) {
         picture(picture, says, "");
     }
 
-    void picture(Picture picture, String says, String caption) {
+    void picture(Embedded picture, String says, String caption) {
         within("figure", "", () -> {
-            text.append("<img alt=\"").append(escaped(says));
+            text.append("<img alt=\"").append(Markup.escaped(says));
             text.append("\" width=\"").append(picture.width());
             text.append("\" height=\"").append(picture.height());
             text.append("\" src=\"data:image/png;base64,");
@@ -59,13 +60,6 @@ public final class Html {
 
     private static String end(String element) {
         return "</" + element + ">\n";
-    }
-
-    public static String escaped(String text) {
-        return text.replace("&", "&amp;")
-                .replace("<", "&lt;")
-                .replace(">", "&gt;")
-                .replace("\"", "&quot;");
     }
 
     @Override

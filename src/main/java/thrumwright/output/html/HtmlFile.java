@@ -11,6 +11,7 @@ import java.util.Optional;
 import thrumwright.drawing.Fonts;
 import thrumwright.drawing.Palette;
 import thrumwright.measure.Phrases;
+import thrumwright.output.page.Markup;
 import thrumwright.output.part.CutPart;
 import thrumwright.output.part.SlipPicture;
 import thrumwright.plan.BlockPlan;
@@ -124,7 +125,7 @@ public final class HtmlFile {
                     "",
                     () -> html.within("tr", "", () -> {
                         for (String key : List.of("cut.count", "cut.length", "cut.widths", "cut.yarn", "cut.for")) {
-                            html.raw("<th scope=\"col\">" + Html.escaped(phrases.say(key)) + "</th>\n");
+                            html.raw("<th scope=\"col\">" + Markup.escaped(phrases.say(key)) + "</th>\n");
                         }
                     }));
             html.within("tbody", "", () -> sheet.cuts().forEach(this::cut));

@@ -15,9 +15,9 @@ import thrumwright.drawing.Palette;
 import thrumwright.drawing.piece.PiecePicture;
 import thrumwright.drawing.step.StepPainter;
 import thrumwright.measure.Phrases;
-import thrumwright.output.PngFile;
 import thrumwright.output.page.PageSetup;
 import thrumwright.output.page.Part;
+import thrumwright.output.page.PngFile;
 import thrumwright.output.page.Type;
 import thrumwright.output.part.EndPart;
 import thrumwright.output.part.PiecePart;
@@ -49,15 +49,15 @@ final class HtmlPictures {
         this.picture = PiecePicture.of(plan);
     }
 
-    Html.Picture piece() {
+    Html.Embedded piece() {
         return part(new PiecePart(picture, palette, HIGHEST));
     }
 
-    Html.Picture end(Place place, Map<String, Integer> numbers) {
+    Html.Embedded end(Place place, Map<String, Integer> numbers) {
         return part(new EndPart(picture, place, numbers, type, palette, HIGHEST));
     }
 
-    Html.Picture step(EndPlan end, BlockPlan block) {
+    Html.Embedded step(EndPlan end, BlockPlan block) {
         Rectangle2D box = new Rectangle2D.Double(0, 0, STEP, STEP_HEIGHT);
         return draw(STEP, STEP_HEIGHT, g -> new StepPainter(g, palette, type.body()).paint(box, plan, end, block));
     }
@@ -66,16 +66,16 @@ final class HtmlPictures {
         return SlipPicture.both(plan, end, block, phrases, type, palette);
     }
 
-    Html.Picture draw(SlipPicture slip) {
+    Html.Embedded draw(SlipPicture slip) {
         Rectangle2D box = new Rectangle2D.Double(0.5, 0.5, SLIP - 1, SLIP_HEIGHT - 1);
         return draw(SLIP, SLIP_HEIGHT, g -> slip.paint(g, box));
     }
 
-    private static Html.Picture part(Part part) {
+    private static Html.Embedded part(Part part) {
         return draw(PAGE, part.height(PAGE), g -> part.paint(g, 0, 0, PAGE));
     }
 
-    private static Html.Picture draw(double width, double height, Consumer<Graphics2D> painting) {
+    private static Html.Embedded draw(double width, double height, Consumer<Graphics2D> painting) {
         int wide = (int) Math.ceil(width);
         int high = (int) Math.ceil(height);
         BufferedImage image =
@@ -93,6 +93,6 @@ final class HtmlPictures {
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
-        return new Html.Picture(out.toByteArray(), wide, high);
+        return new Html.Embedded(out.toByteArray(), wide, high);
     }
 }

@@ -1,6 +1,8 @@
 package thrumwright.output.page;
 
+import java.util.Map;
 import java.util.Objects;
+import thrumwright.measure.Refused;
 
 /**
  * How pages are set up.
@@ -15,13 +17,14 @@ public record PageSetup(Paper paper, boolean landscape, double margin, double di
     /** The margin unless said otherwise, mm. */
     public static final double USUAL_MARGIN = 14;
 
+    /** @throws IllegalArgumentException if the margin in mm or the distance in metres isn't within its limits */
     public PageSetup {
         Objects.requireNonNull(paper);
         if (!(margin >= 5 && margin <= 40)) {
-            throw new IllegalArgumentException("Margins are 5 to 40 mm wide, or ¼ to 1½ in.");
+            throw new Refused("page.margins", Map.of());
         }
         if (!(distance >= 0.4 && distance <= 2)) {
-            throw new IllegalArgumentException("The sheet hangs 0.4 to 2 m away, or 16 in to 6½ ft.");
+            throw new Refused("page.distance", Map.of());
         }
     }
 
@@ -30,17 +33,17 @@ public record PageSetup(Paper paper, boolean landscape, double margin, double di
         return new PageSetup(paper, false, USUAL_MARGIN, USUAL_DISTANCE);
     }
 
-    /** Of the page, in points. */
+    /** Of the page, in points, more than 0. */
     public double width() {
         return landscape ? paper.height() : paper.width();
     }
 
-    /** Of the page, in points. */
+    /** Of the page, in points, more than 0. */
     public double height() {
         return landscape ? paper.width() : paper.height();
     }
 
-    /** In points. */
+    /** In points, from 14 to 114. */
     public double marginPoints() {
         return margin * Paper.POINTS;
     }

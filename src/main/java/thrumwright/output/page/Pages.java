@@ -5,16 +5,17 @@ import java.util.List;
 
 /** Fills pages from the top. */
 public final class Pages {
-    /** Where a part lies on its page, in points. */
-    public record Placed(Part part, double x, double y, double width, double height) {}
+    /** A page of which less is taken has hardly anything on it. */
+    static final double NEARLY_EMPTY = 0.3;
 
     private final double left;
     private final double top;
     private final double width;
     private final double bottom;
-    private final List<List<Placed>> pages = new ArrayList<>();
+    private final List<List<PlacedPart>> pages = new ArrayList<>();
     private double y;
 
+    /** @param footer room for the line at the foot of every page, points, 0 or more */
     public Pages(PageSetup setup, double footer) {
         double margin = setup.marginPoints();
         this.left = margin;
@@ -24,11 +25,12 @@ public final class Pages {
         newPage();
     }
 
+    /** Between the margins: points, more than 0. */
     public double width() {
         return width;
     }
 
-    /** From the top margin to the footer. */
+    /** From the top margin to the footer: points, more than 0. */
     public double height() {
         return bottom - top;
     }
@@ -41,13 +43,14 @@ public final class Pages {
         y = top;
     }
 
+    /** Leaves points free, 0 or more, unless the page is still empty. */
     public void gap(double height) {
         if (y > top) {
             y += height;
         }
     }
 
-    /** What is left of this page. */
+    /** What is left of this page: points; less than 0 if a part is higher than a page. */
     public double left() {
         return bottom - y;
     }
@@ -67,7 +70,7 @@ public final class Pages {
      */
     public void addTogether(List<Part> parts) {
         double needed = height(parts);
-        if (parts.size() > 2 && needed > left() && (needed > height() || filled() < SheetPages.NEARLY_EMPTY)) {
+        if (parts.size() > 2 && needed > left() && (needed > height() || filled() < NEARLY_EMPTY)) {
             addTogether(parts.subList(0, 2));
             parts.subList(2, parts.size()).forEach(this::add);
             return;
@@ -81,7 +84,7 @@ public final class Pages {
         }
         for (Part part : parts) {
             double height = part.height(width);
-            pages.get(pages.size() - 1).add(new Placed(part, left, y, width, height));
+            pages.get(pages.size() - 1).add(new PlacedPart(part, left, y, width, height));
             y += height;
         }
     }
@@ -90,7 +93,7 @@ public final class Pages {
         return parts.stream().mapToDouble(part -> part.height(width)).sum();
     }
 
-    public List<List<Placed>> pages() {
+    public List<List<PlacedPart>> pages() {
         return pages.stream().filter(page -> !page.isEmpty()).map(List::copyOf).toList();
     }
 }

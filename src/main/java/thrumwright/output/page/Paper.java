@@ -18,12 +18,12 @@ public enum Paper {
         this.height = height;
     }
 
-    /** In points. */
+    /** In points, more than 0. */
     public double width() {
         return width * POINTS;
     }
 
-    /** In points. */
+    /** In points, more than 0. */
     public double height() {
         return height * POINTS;
     }

@@ -10,16 +10,13 @@ import thrumwright.drawing.Palette;
  * points.
  */
 public final class SheetPages {
-    /** A page of which less is taken has hardly anything on it. */
-    static final double NEARLY_EMPTY = 0.3;
-
     private final PageSetup setup;
     private final String title;
     private final Type type;
     private final Palette palette;
-    private final List<List<Pages.Placed>> pages;
+    private final List<List<PlacedPart>> pages;
 
-    public SheetPages(PageSetup setup, String title, Type type, Palette palette, List<List<Pages.Placed>> pages) {
+    public SheetPages(PageSetup setup, String title, Type type, Palette palette, List<List<PlacedPart>> pages) {
         this.setup = setup;
         this.title = title;
         this.type = type;
@@ -49,14 +46,14 @@ public final class SheetPages {
         double room = setup.height() - 2 * setup.marginPoints();
         return (int) pages.stream()
                 .filter(page -> {
-                    Pages.Placed last = page.get(page.size() - 1);
-                    return last.y() + last.height() - setup.marginPoints() < NEARLY_EMPTY * room;
+                    PlacedPart last = page.get(page.size() - 1);
+                    return last.y() + last.height() - setup.marginPoints() < Pages.NEARLY_EMPTY * room;
                 })
                 .count();
     }
 
     /** The parts of a page, for checks of the layout. */
-    public List<Pages.Placed> parts(int page) {
+    public List<PlacedPart> parts(int page) {
         return pages.get(page);
     }
 
@@ -67,7 +64,7 @@ public final class SheetPages {
      * @param page from 0
      */
     public void paint(Graphics2D g, int page) {
-        for (Pages.Placed placed : pages.get(page)) {
+        for (PlacedPart placed : pages.get(page)) {
             placed.part().paint(g, placed.x(), placed.y(), placed.width());
         }
         Structured.as(g, Role.ORNAMENT, () -> footer(g, page));

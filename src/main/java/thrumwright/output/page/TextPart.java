@@ -13,11 +13,12 @@ public record TextPart(String text, Font font, Color colour) implements Part {
     private static final FontRenderContext EXACT = new FontRenderContext(null, true, true);
     private static final double LEADING = 1.28;
 
+    /** How wide a text is without line breaks: points, 0 or more. */
     public static double width(String text, Font font) {
         return font.getStringBounds(text, EXACT).getWidth();
     }
 
-    /** The text, cut short with “…” where it would be wider. */
+    /** The text, cut short with “…” where it would be wider than so many points, 0 or more. */
     public static String shortened(String text, Font font, double width) {
         String shown = text;
         while (shown.length() > 1 && width(shown, font) > width) {

@@ -20,7 +20,7 @@ public record Type(Fonts fonts, double distance, double density) {
 
     private static final float LARGEST_HEADING = 34;
 
-    /** Capital height in mm that is seen under so many minutes of arc (NUREG-0700 rev. 2: H = distance × minutes × 6.283/21600). */
+    /** Capital height in mm, 0 or more, that is seen under so many minutes of arc (NUREG-0700 rev. 2: H = distance × minutes × 6.283/21600). */
     public static double capitalHeight(double metres, double minutes) {
         return metres * 1000 * minutes * 2 * Math.PI / 21600;
     }
@@ -34,7 +34,7 @@ public record Type(Fonts fonts, double distance, double density) {
         return (float) (capitalHeight(distance, minutes) / CAPITAL * Paper.POINTS);
     }
 
-    /** Side of a box to tick beside such type, points. */
+    /** Side of a box to tick beside such type: points, more than 0. */
     public static double box(Font beside) {
         return beside.getSize2D() * 0.72;
     }

@@ -68,8 +68,8 @@ public record CutPart(CutLine cut, Phrases phrases, Type type, Palette palette) 
         g.setStroke(new BasicStroke(0.4f));
         g.draw(new Line2D.Double(x, y, x + width, y));
         double at = y + 3;
-        Ticks.box(g, x + 1, at + 2, BOX, palette);
-        cut.yarn().ifPresent(yarn -> Ticks.dot(g, x + COLUMNS[4] * width, at + 3, 10, yarn.colour(), palette));
+        TickMarks.box(g, x + 1, at + 2, BOX, palette);
+        cut.yarn().ifPresent(yarn -> TickMarks.dot(g, x + COLUMNS[4] * width, at + 3, 10, yarn.colour(), palette));
         Structured.row(g, () -> cells(g, x, at, width));
     }
 

@@ -104,19 +104,19 @@ public record EndPart(
         numbers(g, view, x + width - columns() * (circle() + APART), y + 8, y + 8 + inner);
     }
 
-    private record Label(int number, double wanted) {}
+    private record NumberLabel(int number, double wanted) {}
 
     private void numbers(Graphics2D g, View view, double x, double top, double bottom) {
-        List<Label> labels = new ArrayList<>();
+        List<NumberLabel> labels = new ArrayList<>();
         for (BlockPlan block : end().blocks()) {
             Integer number = numbers.get(block.block().id());
             if (number != null) {
-                labels.add(new Label(number, view.y(block.bottom() + block.height() / 2)));
+                labels.add(new NumberLabel(number, view.y(block.bottom() + block.height() / 2)));
             }
         }
-        labels.sort(Comparator.comparingDouble(Label::wanted));
+        labels.sort(Comparator.comparingDouble(NumberLabel::wanted));
         double[] at = Spread.apart(
-                labels.stream().mapToDouble(Label::wanted).toArray(),
+                labels.stream().mapToDouble(NumberLabel::wanted).toArray(),
                 pitch(),
                 top + circle() / 2,
                 bottom - circle() / 2);

@@ -34,7 +34,7 @@ public record GaugePart(EndPlan end, double from, double to, Shown shown, Type t
     /** Heights that differ by less are the same, mm. */
     private static final double HAIR = 1e-9;
 
-    /** Strips that together cover an end, none with its labels higher than so many points. */
+    /** Strips that together cover an end, none with its labels higher than {@code most} points, which are more than 0. */
     public static List<Part> strips(EndPlan end, Shown shown, Type type, Palette palette, double most) {
         double longest = (most - 2 * PADDING) / Paper.POINTS;
         int labels = (int) Math.max(1, Math.floor((most - 2 * PADDING) / LABEL));

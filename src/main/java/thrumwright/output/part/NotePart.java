@@ -16,7 +16,7 @@ import thrumwright.output.page.Type;
 public record NotePart(String heading, List<String> sentences, Type type, Palette palette) implements Part {
     private static final double PADDING = 9;
 
-    /** As many frames as it takes for none to be higher than that; the heading stands in the first. */
+    /** As many frames as it takes for none to be wider or higher than so many points, above 0; the heading stands in the first. */
     public static List<Part> frames(
             String heading, List<String> sentences, Type type, Palette palette, double width, double most) {
         List<Part> frames = new ArrayList<>();

@@ -52,7 +52,7 @@ record RowsPart(List<RowLine> rows, double each, Type type, Palette palette) imp
     public void paint(Graphics2D g, double x, double y, double width) {
         for (int i = 0; i < rows.size(); i++) {
             double left = x + i * each;
-            Ticks.box(g, left + 1, y + type.large() * 0.28, box(type), palette);
+            TickMarks.box(g, left + 1, y + type.large() * 0.28, box(type), palette);
             Structured.item(new TextPart(text(rows.get(i)), type.essential(), palette.ink()))
                     .paint(g, left + box(type) + 8, y, width);
         }

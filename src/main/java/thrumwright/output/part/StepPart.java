@@ -39,7 +39,7 @@ public record StepPart(Step step, Plan plan, List<SlipPicture> slips, Type type,
     /**
      * All parts of a step, in order.
      *
-     * @param pageWidth what there is across a page, points
+     * @param pageWidth what there is across a page, points, more than 0
      * @param pageHeight what there is down a page, points; a head that is higher goes on in parts of its own
      */
     public static List<Part> all(
@@ -168,7 +168,7 @@ public record StepPart(Step step, Plan plan, List<SlipPicture> slips, Type type,
         g.setStroke(new BasicStroke(0.8f));
         g.draw(new Line2D.Double(x, y + GAP / 2, x + width, y + GAP / 2));
         double at = y + GAP;
-        Ticks.box(g, x + 1, at + type.heading().getSize2D() * 0.28, box(), palette);
+        TickMarks.box(g, x + 1, at + type.heading().getSize2D() * 0.28, box(), palette);
         title().paint(g, x + box() + 10, at, width - box() - 10);
         at += title().height(width - box() - 10);
         if (drawn()) {

@@ -17,12 +17,13 @@ import thrumwright.output.page.Type;
  *
  * @param columns where they stand
  */
-public record TableRowPart(List<String> cells, Columns columns, Kind kind, Type type, Palette palette) implements Part {
+public record TableRowPart(List<String> cells, Columns columns, RowKind kind, Type type, Palette palette)
+        implements Part {
     private static final double PADDING = 3;
     private static final double BOX = 12;
 
     /** What a row is. */
-    public enum Kind {
+    public enum RowKind {
         /** The names of the columns. */
         HEAD,
         PLAIN,
@@ -48,8 +49,8 @@ public record TableRowPart(List<String> cells, Columns columns, Kind kind, Type 
         }
     }
 
-    public static Font font(Kind kind, boolean strong, Type type) {
-        if (kind == Kind.HEAD) {
+    public static Font font(RowKind kind, boolean strong, Type type) {
+        if (kind == RowKind.HEAD) {
             return type.small();
         }
         return strong ? type.tableStrong() : type.table();
@@ -59,7 +60,7 @@ public record TableRowPart(List<String> cells, Columns columns, Kind kind, Type 
         return new TextPart(
                 cells.get(column),
                 font(kind, column < columns.strong(), type),
-                kind == Kind.HEAD ? palette.faint() : palette.ink());
+                kind == RowKind.HEAD ? palette.faint() : palette.ink());
     }
 
     @Override
@@ -73,13 +74,13 @@ public record TableRowPart(List<String> cells, Columns columns, Kind kind, Type 
 
     @Override
     public void paint(Graphics2D g, double x, double y, double width) {
-        if (kind != Kind.HEAD) {
+        if (kind != RowKind.HEAD) {
             g.setColor(palette.faint());
             g.setStroke(new BasicStroke(0.4f));
             g.draw(new Line2D.Double(x, y, x + width, y));
         }
-        if (kind == Kind.TICKED) {
-            Ticks.box(g, x + 1, y + PADDING + 1, BOX, palette);
+        if (kind == RowKind.TICKED) {
+            TickMarks.box(g, x + 1, y + PADDING + 1, BOX, palette);
         }
         Structured.row(g, () -> cells(g, x + columns.left(), y + PADDING));
     }
@@ -87,7 +88,7 @@ public record TableRowPart(List<String> cells, Columns columns, Kind kind, Type 
     private void cells(Graphics2D g, double x, double y) {
         double at = x;
         for (int i = 0; i < cells.size(); i++) {
-            Role role = kind == Kind.HEAD ? Role.HEAD : Role.CELL;
+            Role role = kind == RowKind.HEAD ? Role.HEAD : Role.CELL;
             Structured.part(role, text(i)).paint(g, at, y, columns.text(i));
             at += columns.widths().get(i);
         }

@@ -34,7 +34,7 @@ record TickRunPart(int rows, Palette palette) implements Part {
             int line = i / inLine;
             int place = i % inLine;
             int tens = place / 10;
-            Ticks.box(g, x + 1 + place * PITCH + tens * BETWEEN_TENS, y + line * LINE + 1, BOX, palette);
+            TickMarks.box(g, x + 1 + place * PITCH + tens * BETWEEN_TENS, y + line * LINE + 1, BOX, palette);
         }
     }
 }

@@ -16,7 +16,7 @@ public record TickedPart(Part part, Palette palette) implements Part {
 
     @Override
     public void paint(Graphics2D g, double x, double y, double width) {
-        Ticks.box(g, x + 1, y + 2, BOX, palette);
+        TickMarks.box(g, x + 1, y + 2, BOX, palette);
         part.paint(g, x + ROOM, y, width - ROOM);
     }
 }

@@ -25,7 +25,7 @@ public record YarnHeadingPart(String text, Optional<Colour> colour, Type type, P
 
     @Override
     public void paint(Graphics2D g, double x, double y, double width) {
-        colour.ifPresent(its -> Ticks.dot(g, x + 1, y + 3, 10, its, palette));
+        colour.ifPresent(its -> TickMarks.dot(g, x + 1, y + 3, 10, its, palette));
         words().paint(g, x + ROOM, y, width - ROOM);
     }
 }

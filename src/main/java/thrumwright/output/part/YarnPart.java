@@ -21,7 +21,7 @@ public record YarnPart(YarnLine line, Type type, Palette palette) implements Par
 
     @Override
     public void paint(Graphics2D g, double x, double y, double width) {
-        line.yarn().ifPresent(yarn -> Ticks.dot(g, x + 1, y + 3, 10, yarn.colour(), palette));
+        line.yarn().ifPresent(yarn -> TickMarks.dot(g, x + 1, y + 3, 10, yarn.colour(), palette));
         Structured.item(text()).paint(g, x + 18, y, width - 18);
     }
 }

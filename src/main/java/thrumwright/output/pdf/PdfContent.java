@@ -23,9 +23,9 @@ final class PdfContent {
     private final PdfPath path = new PdfPath();
     private final PdfStamps stamps;
     private final Set<Integer> stamped = new TreeSet<>();
-    private State state = new State();
+    private Pens state = new Pens();
     /** The state outside the clip that is open. */
-    private State outside;
+    private Pens outside;
 
     private Shape clip;
     /** What is being marked, and whether that has been told. */
@@ -38,7 +38,7 @@ final class PdfContent {
     }
 
     /** What the page is painted with at the moment. */
-    private static final class State implements Cloneable {
+    private static final class Pens implements Cloneable {
         private int fill = BLACK;
         private int line = BLACK;
         private int width = 100;
@@ -47,9 +47,9 @@ final class PdfContent {
         private float[] dash;
 
         @Override
-        protected State clone() {
+        protected Pens clone() {
             try {
-                return (State) super.clone();
+                return (Pens) super.clone();
             } catch (CloneNotSupportedException e) {
                 throw new AssertionError(e);
             }
@@ -60,7 +60,7 @@ final class PdfContent {
     void begin() {
         out.clear();
         stamped.clear();
-        state = new State();
+        state = new Pens();
         outside = null;
         clip = null;
         role = Role.ORNAMENT;

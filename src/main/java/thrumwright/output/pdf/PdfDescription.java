@@ -15,7 +15,7 @@ import org.apache.pdfbox.pdmodel.common.PDMetadata;
 import org.apache.pdfbox.pdmodel.documentinterchange.logicalstructure.PDMarkInfo;
 import org.apache.pdfbox.pdmodel.graphics.color.PDOutputIntent;
 import org.apache.pdfbox.pdmodel.interactive.viewerpreferences.PDViewerPreferences;
-import thrumwright.output.html.Html;
+import thrumwright.output.page.Markup;
 
 /** What a PDF says about itself: title, language, the standards it keeps, and what its colours mean. */
 final class PdfDescription {
@@ -77,7 +77,7 @@ final class PdfDescription {
         PDMarkInfo marked = new PDMarkInfo();
         marked.setMarked(true);
         catalog.setMarkInfo(marked);
-        byte[] metadata = METADATA.replace("{title}", Html.escaped(title)).getBytes(StandardCharsets.UTF_8);
+        byte[] metadata = METADATA.replace("{title}", Markup.escaped(title)).getBytes(StandardCharsets.UTF_8);
         catalog.setMetadata(new PDMetadata(document, new ByteArrayInputStream(metadata)));
         catalog.addOutputIntent(colours(document));
     }

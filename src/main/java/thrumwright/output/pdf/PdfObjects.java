@@ -22,7 +22,7 @@ final class PdfObjects {
     private static final byte[] HEADER = "%PDF-1.7\n%\u00E2\u00E3\u00CF\u00D3\n".getBytes(StandardCharsets.ISO_8859_1);
 
     private final OutputStream out;
-    private final MessageDigest digest = digest();
+    private final MessageDigest sum = digest();
     private final Deflater deflater = new Deflater(LEVEL);
     private final PdfBytes head = new PdfBytes(256);
     private final PdfBytes small = new PdfBytes(1 << 15);
@@ -40,7 +40,7 @@ final class PdfObjects {
         write(HEADER, HEADER.length);
     }
 
-    private static MessageDigest digest() {
+    static MessageDigest digest() {
         try {
             return MessageDigest.getInstance("SHA-256");
         } catch (NoSuchAlgorithmException e) {
@@ -126,7 +126,7 @@ final class PdfObjects {
 
     private void write(byte[] bytes, int length) throws IOException {
         out.write(bytes, 0, length);
-        digest.update(bytes, 0, length);
+        sum.update(bytes, 0, length);
         written += length;
     }
 
@@ -173,10 +173,10 @@ final class PdfObjects {
 
     /** The same for the same file (14.4). */
     private String id() {
-        byte[] sum = digest.digest();
+        byte[] whole = sum.digest();
         PdfBytes id = new PdfBytes(32);
         for (int i = 0; i < 16; i++) {
-            id.hex(sum[i]);
+            id.hex(whole[i]);
         }
         return id.toString();
     }

@@ -1,8 +1,9 @@
 package thrumwright.output.pdf;
 
 import java.io.IOException;
-import java.util.Arrays;
-import java.util.LinkedHashMap;
+import java.nio.ByteBuffer;
+import java.security.MessageDigest;
+import java.util.HashMap;
 import java.util.Map;
 
 /**
@@ -10,33 +11,13 @@ import java.util.Map;
  * then on only named. Their colour and pen are those of the place where they are stamped.
  */
 final class PdfStamps {
-    /** So many are remembered, those that came last. */
-    private static final int REMEMBERED = 256;
-
     private final PdfObjects objects;
+    private final MessageDigest digest = PdfObjects.digest();
     private final PdfBytes form = new PdfBytes(1 << 14);
-    private final Map<Shape, Integer> stamps = new LinkedHashMap<>(REMEMBERED, 0.75f, true);
+    private final Map<Mark, Integer> stamps = new HashMap<>();
 
-    /** What some figures look like, wherever they lie. */
-    private static final class Shape {
-        private final int[] shape;
-        private final int hash;
-
-        Shape(int[] shape) {
-            this.shape = shape;
-            this.hash = Arrays.hashCode(shape);
-        }
-
-        @Override
-        public int hashCode() {
-            return hash;
-        }
-
-        @Override
-        public boolean equals(Object other) {
-            return other instanceof Shape that && Arrays.equals(shape, that.shape);
-        }
-    }
+    /** Tells one shape from all others, and takes little room: the first 128 bits of its SHA-256. */
+    private record Mark(long first, long second) {}
 
     PdfStamps(PdfObjects objects) {
         this.objects = objects;
@@ -52,16 +33,21 @@ final class PdfStamps {
         int[] shape = path.shape(first, next);
         // a pen of no width draws the finest line there is, and fills nothing
         shape[0] = operator.equals("S\n") ? 1 + PdfBytes.hundredths(pen) : 0;
-        Shape key = new Shape(shape);
-        Integer form = stamps.get(key);
-        if (form == null) {
-            form = write(path, first, next, operator, pen);
-            stamps.put(key, form);
-            if (stamps.size() > REMEMBERED) {
-                stamps.remove(stamps.keySet().iterator().next());
-            }
+        Mark mark = mark(shape);
+        Integer known = stamps.get(mark);
+        if (known != null) {
+            return known;
         }
-        return form;
+        int fresh = write(path, first, next, operator, pen);
+        stamps.put(mark, fresh);
+        return fresh;
+    }
+
+    private Mark mark(int[] shape) {
+        ByteBuffer bytes = ByteBuffer.allocate(Integer.BYTES * shape.length);
+        bytes.asIntBuffer().put(shape);
+        ByteBuffer sum = ByteBuffer.wrap(digest.digest(bytes.array()));
+        return new Mark(sum.getLong(), sum.getLong());
     }
 
     private int write(PdfPath path, int first, int next, String operator, double pen) throws IOException {

@@ -13,8 +13,8 @@ import thrumwright.output.page.Role;
 final class PdfStructure {
     private final PdfObjects objects;
     private final int root;
-    private final Node whole;
-    private final Deque<Node> open = new ArrayDeque<>();
+    private final Element whole;
+    private final Deque<Element> open = new ArrayDeque<>();
     private final PdfBytes body = new PdfBytes(1 << 10);
     private final PdfBytes marksByPage = new PdfBytes(1 << 10);
     private final PdfBytes marks = new PdfBytes(1 << 10);
@@ -24,15 +24,15 @@ final class PdfStructure {
     private Leaf leaf;
 
     /** An element that holds others, and the last of those. */
-    private static final class Node {
+    private static final class Element {
         private final int number;
         private final Role role;
         private final int parent;
         private final PdfBytes kids = new PdfBytes(64);
         private Role lastRole;
-        private Node last;
+        private Element last;
 
-        Node(int number, Role role, int parent) {
+        Element(int number, Role role, int parent) {
             this.number = number;
             this.role = role;
             this.parent = parent;
@@ -60,7 +60,7 @@ final class PdfStructure {
     PdfStructure(PdfObjects objects) {
         this.objects = objects;
         root = objects.reserve();
-        whole = new Node(objects.reserve(), Role.DOCUMENT, root);
+        whole = new Element(objects.reserve(), Role.DOCUMENT, root);
         open.push(whole);
     }
 
@@ -94,10 +94,10 @@ final class PdfStructure {
     /** Begins an element that holds others, or goes on with the last one. */
     void open(Role role) throws IOException {
         finishLeaf();
-        Node parent = open.element();
+        Element parent = open.element();
         if (!(role.goesOn() && parent.lastRole == role)) {
             finish(parent.last);
-            parent.last = new Node(objects.reserve(), role, parent.number);
+            parent.last = new Element(objects.reserve(), role, parent.number);
             parent.lastRole = role;
             parent.kids.reference(parent.last.number).add(' ');
         }
@@ -112,7 +112,7 @@ final class PdfStructure {
     /** Adds an element that holds a stretch of the page; returns the number of that stretch on its page. */
     int mark(Role role) throws IOException {
         finishLeaf();
-        Node parent = open.element();
+        Element parent = open.element();
         finish(parent.last);
         parent.last = null;
         parent.lastRole = role;
@@ -150,7 +150,7 @@ final class PdfStructure {
         objects.small(root, body);
     }
 
-    private void finish(Node node) throws IOException {
+    private void finish(Element node) throws IOException {
         if (node == null) {
             return;
         }

@@ -10,7 +10,6 @@ import thrumwright.block.Lean;
 import thrumwright.block.Shed;
 import thrumwright.plan.BlockPlan;
 import thrumwright.plan.Work;
-import thrumwright.plan.words.Words;
 
 /**
  * A block of the start and the one that answers it in the top; one of them may be missing.
@@ -76,7 +75,7 @@ public record BlockPair(Optional<BlockPlan> start, Optional<BlockPlan> top, Set<
     }
 
     private static void compare(BlockPlan start, BlockPlan top, Set<Aspect> into) {
-        if (!Words.key(start.block()).equals(Words.key(top.block()))) {
+        if (!start.block().key().equals(top.block().key())) {
             into.add(Aspect.KIND);
         } else if (!Likeness.bare(start.block()).equals(Likeness.bare(top.block()))) {
             into.add(Aspect.WORKING);

@@ -1,18 +1,15 @@
 package thrumwright.plan.comparison;
 
 import java.util.ArrayList;
-import java.util.Collections;
 import java.util.List;
 import thrumwright.piece.Place;
 import thrumwright.plan.BlockPlan;
 import thrumwright.plan.Plan;
 import thrumwright.plan.comparison.Alignment.Line;
-import thrumwright.plan.words.ComparisonWords;
-import thrumwright.plan.words.Words;
 
 /**
  * The top beside the start. {@link #pairs()} tells how the weaving differs, block by block; {@link #front()} how the
- * finished ends differ for somebody who stands before the piece. {@link ComparisonWords} says both.
+ * finished ends differ for somebody who stands before the piece.
  *
  * @param pairs from the outer edges to the design: upwards in the start, downwards in the top
  * @param front from the outer edges to the design; empty if both look alike, which a true mirror does
@@ -38,10 +35,9 @@ public record EndComparison(List<BlockPair> pairs, List<FrontDifference> front) 
     }
 
     private static List<BlockPair> pairs(Plan plan) {
-        List<BlockPlan> downwards = new ArrayList<>(plan.top().blocks());
-        Collections.reverse(downwards);
         List<BlockPair> pairs = new ArrayList<>();
-        for (Line<BlockPlan> line : Alignment.of(plan.start().blocks(), downwards, EndComparison::likeness)) {
+        for (Line<BlockPlan> line :
+                Alignment.of(plan.start().inward(), plan.top().inward(), EndComparison::likeness)) {
             pairs.add(BlockPair.of(line.left(), line.right()));
         }
         return pairs;
@@ -51,7 +47,7 @@ public record EndComparison(List<BlockPair> pairs, List<FrontDifference> front) 
     private static int likeness(BlockPlan start, BlockPlan top) {
         int id = start.block().id().equals(top.block().id()) ? 4 : 0;
         boolean sort = start.block().getClass() == top.block().getClass();
-        int kind = Words.key(start.block()).equals(Words.key(top.block())) ? 2 : 0;
+        int kind = start.block().key().equals(top.block().key()) ? 2 : 0;
         return id + kind + (sort ? 1 : 0);
     }
 }

@@ -16,7 +16,7 @@ import thrumwright.plan.Finish;
 import thrumwright.plan.Hem;
 import thrumwright.plan.Work;
 import thrumwright.plan.comparison.Alignment.Line;
-import thrumwright.plan.comparison.FrontDifference.Aspect;
+import thrumwright.plan.comparison.FrontDifference.Sight;
 import thrumwright.yarn.Colour;
 
 /**
@@ -44,12 +44,8 @@ public record Front(List<FrontBand> bands, Optional<Double> hem, Optional<Finish
     }
 
     private static List<FrontBand> bands(EndPlan end, double line) {
-        List<BlockPlan> inward = new ArrayList<>(end.blocks());
-        if (end.place() == Place.TOP) {
-            Collections.reverse(inward);
-        }
         List<FrontBand> bands = new ArrayList<>();
-        for (BlockPlan block : inward) {
+        for (BlockPlan block : end.inward()) {
             band(end.place(), block, line).ifPresent(band -> {
                 FrontBand last = bands.isEmpty() ? null : bands.get(bands.size() - 1);
                 if (last != null && last.runsOnIn(band)) {
@@ -124,11 +120,11 @@ public record Front(List<FrontBand> bands, Optional<Double> hem, Optional<Finish
             found.add(new FrontDifference.Depths(hem, top.hem));
         }
         for (Line<FrontBand> line : Alignment.of(bands, top.bands, Front::likeness)) {
-            Set<Aspect> aspects = line.left().isEmpty() || line.right().isEmpty()
-                    ? Set.of(Aspect.MISSING)
+            Set<Sight> sights = line.left().isEmpty() || line.right().isEmpty()
+                    ? Set.of(Sight.MISSING)
                     : differing(line.left().get(), line.right().get());
-            if (!aspects.isEmpty()) {
-                found.add(new FrontDifference.Bands(line.left(), line.right(), aspects));
+            if (!sights.isEmpty()) {
+                found.add(new FrontDifference.Bands(line.left(), line.right(), sights));
             }
         }
         return found;
@@ -136,29 +132,29 @@ public record Front(List<FrontBand> bands, Optional<Double> hem, Optional<Finish
 
     /** Any two bands may answer each other: that one shows this and the other that is worth a sentence. */
     private static int likeness(FrontBand start, FrontBand top) {
-        Set<Aspect> differing = differing(start, top);
+        Set<Sight> differing = differing(start, top);
         return 1
-                + (differing.contains(Aspect.PATTERN) ? 0 : 8)
-                + (differing.contains(Aspect.COLOUR) ? 0 : 4)
-                + (differing.contains(Aspect.AMOUNT) ? 0 : 2)
-                + (differing.contains(Aspect.LEAN) ? 0 : 1);
+                + (differing.contains(Sight.PATTERN) ? 0 : 8)
+                + (differing.contains(Sight.COLOUR) ? 0 : 4)
+                + (differing.contains(Sight.AMOUNT) ? 0 : 2)
+                + (differing.contains(Sight.LEAN) ? 0 : 1);
     }
 
-    private static Set<Aspect> differing(FrontBand start, FrontBand top) {
-        Set<Aspect> aspects = EnumSet.noneOf(Aspect.class);
+    private static Set<Sight> differing(FrontBand start, FrontBand top) {
+        Set<Sight> sights = EnumSet.noneOf(Sight.class);
         if (!start.pattern().equals(top.pattern())) {
-            aspects.add(Aspect.PATTERN);
+            sights.add(Sight.PATTERN);
         }
         if (!start.sameColour(top)) {
-            aspects.add(Aspect.COLOUR);
+            sights.add(Sight.COLOUR);
         }
         boolean sameRows = Math.abs(start.rows() - top.rows()) < SEEN;
         if (!sameRows || Math.abs(start.height() - top.height()) >= SAME_HEIGHT) {
-            aspects.add(Aspect.AMOUNT);
+            sights.add(Sight.AMOUNT);
         }
         if (sameRows && !start.leans().equals(top.leans())) {
-            aspects.add(Aspect.LEAN);
+            sights.add(Sight.LEAN);
         }
-        return aspects;
+        return sights;
     }
 }

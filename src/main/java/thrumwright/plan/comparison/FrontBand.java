@@ -6,7 +6,6 @@ import java.util.Objects;
 import java.util.Optional;
 import thrumwright.block.Block;
 import thrumwright.block.Lean;
-import thrumwright.block.OpenWarp;
 import thrumwright.yarn.Yarn;
 
 /**
@@ -30,7 +29,7 @@ public record FrontBand(Block block, Block pattern, Optional<Yarn> yarn, double 
 
     /** Whether it is warp that stands open, where nothing was woven or what was woven comes out. */
     public boolean open() {
-        return pattern instanceof OpenWarp;
+        return yarn.isEmpty();
     }
 
     boolean sameColour(FrontBand other) {

@@ -8,7 +8,7 @@ import thrumwright.plan.Finish;
 /** Something in which the two finished ends differ when seen from the front. */
 public sealed interface FrontDifference {
     /** In what two bands can differ. */
-    enum Aspect {
+    enum Sight {
         /** One of the ends has no such band. */
         MISSING,
         /** How it is worked. */
@@ -25,14 +25,14 @@ public sealed interface FrontDifference {
      *
      * @param aspects at least one
      */
-    record Bands(Optional<FrontBand> start, Optional<FrontBand> top, Set<Aspect> aspects) implements FrontDifference {
+    record Bands(Optional<FrontBand> start, Optional<FrontBand> top, Set<Sight> aspects) implements FrontDifference {
         public Bands {
             Objects.requireNonNull(start);
             Objects.requireNonNull(top);
             aspects = Set.copyOf(aspects);
         }
 
-        public boolean only(Aspect aspect) {
+        public boolean only(Sight aspect) {
             return aspects.equals(Set.of(aspect));
         }
     }
@@ -43,18 +43,8 @@ public sealed interface FrontDifference {
      * @param start in mm; empty if that end has no hem
      * @param top in mm; empty if that end has no hem
      */
-    record Depths(Optional<Double> start, Optional<Double> top) implements FrontDifference {
-        public Depths {
-            Objects.requireNonNull(start);
-            Objects.requireNonNull(top);
-        }
-    }
+    record Depths(Optional<Double> start, Optional<Double> top) implements FrontDifference {}
 
     /** Fringes; empty where none hangs. */
-    record Fringes(Optional<Finish> start, Optional<Finish> top) implements FrontDifference {
-        public Fringes {
-            Objects.requireNonNull(start);
-            Objects.requireNonNull(top);
-        }
-    }
+    record Fringes(Optional<Finish> start, Optional<Finish> top) implements FrontDifference {}
 }

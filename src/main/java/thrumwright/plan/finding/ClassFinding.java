@@ -11,4 +11,9 @@ public record ClassFinding(Finding finding, List<Integer> members) {
     public ClassFinding {
         members = List.copyOf(members);
     }
+
+    /** Whether it is about the class as a whole. */
+    public boolean ofClass() {
+        return members.isEmpty();
+    }
 }

@@ -1,7 +1,9 @@
 package thrumwright.plan.finding;
 
+import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import thrumwright.block.Block;
 import thrumwright.piece.Place;
 
 /**
@@ -9,17 +11,12 @@ import thrumwright.piece.Place;
  *
  * @param code its lasting name, for programs
  * @param place the end that it is about; empty: the whole piece
- * @param blockId the block that it is about, if one
- * @param sentence what is the matter and what to do
+ * @param block the block that it is about, if one
+ * @param values what it goes by, each with its name
  * @param repair what to do in one step, where there is one right thing to do
  */
 public record Finding(
-        Severity severity,
-        Code code,
-        Optional<Place> place,
-        Optional<String> blockId,
-        String sentence,
-        Optional<Repair> repair) {
+        Code code, Optional<Place> place, Optional<Block> block, Map<String, Value> values, Optional<Repair> repair) {
     /** All kinds of findings. */
     public enum Code {
         TOO_THICK(Severity.PROBLEM),
@@ -71,11 +68,35 @@ public record Finding(
     }
 
     public Finding {
-        Objects.requireNonNull(severity);
         Objects.requireNonNull(code);
         Objects.requireNonNull(place);
-        Objects.requireNonNull(blockId);
-        Objects.requireNonNull(sentence);
+        Objects.requireNonNull(block);
+        values = Map.copyOf(values);
         Objects.requireNonNull(repair);
+    }
+
+    /** A finding about the whole piece. */
+    static Finding of(Code code, Map<String, Value> values) {
+        return new Finding(code, Optional.empty(), Optional.empty(), values, Optional.empty());
+    }
+
+    Finding at(Place where) {
+        return new Finding(code, Optional.of(where), block, values, repair);
+    }
+
+    Finding about(Block what) {
+        return new Finding(code, place, Optional.of(what), values, repair);
+    }
+
+    Finding mendedBy(Optional<Repair> by) {
+        return new Finding(code, place, block, values, by);
+    }
+
+    public Severity severity() {
+        return code.severity();
+    }
+
+    public Optional<String> blockId() {
+        return block.map(Block::id);
     }
 }

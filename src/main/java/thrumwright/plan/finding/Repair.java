@@ -2,23 +2,17 @@ package thrumwright.plan.finding;
 
 import java.util.List;
 import java.util.Objects;
+import thrumwright.block.Block;
 import thrumwright.measure.Length;
 import thrumwright.piece.Place;
-import thrumwright.plan.words.RepairWords;
-import thrumwright.plan.words.Words;
 
 /**
- * The one thing to do about a finding, where there is one: what it would change and to how much. {@link RepairWords}
- * says it; whoever edits pieces does it.
+ * The one thing to do about a finding, where there is one: what it would change and to how much. Whoever edits
+ * pieces does it.
  */
 public sealed interface Repair {
     /** Weave a block with the yarn of the design's stripe next to it. */
-    record StripeYarn(Place place, String id) implements Repair {
-        public StripeYarn {
-            Objects.requireNonNull(place);
-            Objects.requireNonNull(id);
-        }
-    }
+    record StripeYarn(Place place, String id) implements Repair {}
 
     /**
      * Give a plain band another number of picks.
@@ -26,59 +20,28 @@ public sealed interface Repair {
      * @param before how many it has
      * @param picks 1 or more
      */
-    record Picks(Place place, String id, int before, int picks) implements Repair {
-        public Picks {
-            Objects.requireNonNull(place);
-            Objects.requireNonNull(id);
-        }
-    }
+    record Picks(Place place, String id, int before, int picks) implements Repair {}
 
     /** Let a block begin in whatever shed is next. */
-    record NextShed(Place place, String id) implements Repair {
-        public NextShed {
-            Objects.requireNonNull(place);
-            Objects.requireNonNull(id);
-        }
-    }
+    record NextShed(Place place, String id) implements Repair {}
 
     /**
      * Put a block in.
      *
      * @param index where, from 0 (lowest on the loom)
-     * @param key its kind, as in {@link Words#key}
+     * @param key its kind, as in {@link Block#key}
      * @param rows picks or rows
      */
-    record Add(Place place, int index, String key, int rows) implements Repair {
-        public Add {
-            Objects.requireNonNull(place);
-            Objects.requireNonNull(key);
-        }
-    }
+    record Add(Place place, int index, String key, int rows) implements Repair {}
 
     /** Repeat a block of the start at the top, which follows it without that block. */
-    record RepeatAtTop(String id) implements Repair {
-        public RepeatAtTop {
-            Objects.requireNonNull(id);
-        }
-    }
+    record RepeatAtTop(String id) implements Repair {}
 
     /** Turn so much of a hem in first. */
-    record FirstTurn(Place place, String id, Length turn) implements Repair {
-        public FirstTurn {
-            Objects.requireNonNull(place);
-            Objects.requireNonNull(id);
-            Objects.requireNonNull(turn);
-        }
-    }
+    record FirstTurn(Place place, String id, Length turn) implements Repair {}
 
     /** Face a hem with a band of that width. */
-    record BandWidth(Place place, String id, Length width) implements Repair {
-        public BandWidth {
-            Objects.requireNonNull(place);
-            Objects.requireNonNull(id);
-            Objects.requireNonNull(width);
-        }
-    }
+    record BandWidth(Place place, String id, Length width) implements Repair {}
 
     /**
      * Take blocks away.
@@ -93,18 +56,10 @@ public sealed interface Repair {
     }
 
     /** Plan the design with that height. */
-    record DesignHeight(Length height) implements Repair {
-        public DesignHeight {
-            Objects.requireNonNull(height);
-        }
-    }
+    record DesignHeight(Length height) implements Repair {}
 
     /** Begin so far above the lower bar. */
-    record Clearance(Length clearance) implements Repair {
-        public Clearance {
-            Objects.requireNonNull(clearance);
-        }
-    }
+    record Clearance(Length clearance) implements Repair {}
 
     /** Let an empty top follow the start. */
     record TopFollows() implements Repair {}

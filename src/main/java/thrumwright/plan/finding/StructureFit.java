@@ -1,6 +1,5 @@
 package thrumwright.plan.finding;
 
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import thrumwright.piece.Piece;
@@ -16,10 +15,19 @@ import thrumwright.yarn.Yarn;
  * A structure tried on a piece, before it is chosen.
  *
  * @param plan of the piece with the structure in its place
+ * @param findings what there is to say of this end, and of the piece as a whole; the worst first
  */
-public record StructureFit(Structure structure, Place place, Plan plan) {
+public record StructureFit(Structure structure, Place place, Plan plan, List<Finding> findings) {
+    public StructureFit {
+        findings = List.copyOf(findings);
+    }
+
     public static StructureFit of(Structure structure, Piece piece, Place place) {
-        return new StructureFit(structure, place, Plan.of(structure.on(piece, place)));
+        Plan plan = Plan.of(structure.on(piece, place));
+        List<Finding> findings = Findings.of(plan).all().stream()
+                .filter(finding -> finding.place().isEmpty() || finding.place().get() == place)
+                .toList();
+        return new StructureFit(structure, place, plan, findings);
     }
 
     public EndPlan end() {
@@ -31,13 +39,13 @@ public record StructureFit(Structure structure, Place place, Plan plan) {
         return end().hem().filter(Hem::folds).map(Hem::depth);
     }
 
-    /** Free warp that its warp ends need beyond the edge, mm; 0 where they need none. */
+    /** Free warp that its warp ends need beyond the edge, mm, 0 or more; 0 where they need none. */
     public double freeWarp() {
         return end().finish().map(Finish::needed).orElse(0.0);
     }
 
     /**
-     * Warp that it takes in all, from the design outwards, mm: all that is woven, or what stays with the free warp beyond
+     * Warp that it takes in all, from the design outwards, mm, 0 or more: all that is woven, or what stays with the free warp beyond
      * it, whichever is more.
      */
     public double warp() {
@@ -45,12 +53,12 @@ public record StructureFit(Structure structure, Place place, Plan plan) {
         return Math.max(end().height(), staying + freeWarp());
     }
 
-    /** Warp cord to cut for it, mm. */
+    /** Warp cord to cut for it, mm, 0 or more. */
     public double cord() {
         return cut(plan.piece().yarn(plan.piece().cordId()));
     }
 
-    /** Yarn of that sort to cut for it, mm. */
+    /** Yarn of that sort to cut for it, mm, 0 or more. */
     public double cut(Yarn yarn) {
         return end().cut(yarn);
     }
@@ -60,16 +68,8 @@ public record StructureFit(Structure structure, Place place, Plan plan) {
         return plan.piece().yarns().stream().filter(yarn -> cut(yarn) > 0).toList();
     }
 
-    /** What there is to say of this end, and of the piece as a whole; the worst first. */
-    public List<Finding> findings() {
-        return plan.findings().stream()
-                .filter(finding -> finding.place().isEmpty() || finding.place().get() == place)
-                .sorted(Comparator.comparing(Finding::severity))
-                .toList();
-    }
-
     /** The worst that there is to say; empty where there is nothing. */
     public Optional<Severity> worst() {
-        return findings().stream().map(Finding::severity).findFirst();
+        return findings.stream().map(Finding::severity).findFirst();
     }
 }

@@ -1,23 +1,11 @@
 package thrumwright.plan.words;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
-import thrumwright.block.Block;
-import thrumwright.block.EdgeFinish;
-import thrumwright.block.HalfHitch;
-import thrumwright.block.HemFold;
-import thrumwright.block.KnotRows;
 import thrumwright.block.Lean;
-import thrumwright.block.PlainBand;
-import thrumwright.block.Soumak;
-import thrumwright.block.Turning;
-import thrumwright.block.Twining;
-import thrumwright.block.WarpLoops;
-import thrumwright.block.WrappedTassels;
 import thrumwright.measure.Phrases;
 import thrumwright.measure.Shown;
 import thrumwright.plan.BlockPlan;
@@ -35,6 +23,7 @@ public final class ComparisonWords {
     private final Phrases phrases;
     private final Words words;
     private final Shown shown;
+    private final WayWords ways;
 
     /**
      * @param locale the language wanted; where there is no text in it, English
@@ -44,6 +33,7 @@ public final class ComparisonWords {
         this.phrases = Phrases.of("thrumwright.plan.comparison", locale);
         this.words = new Words(locale);
         this.shown = shown;
+        this.ways = new WayWords(phrases, words, shown);
     }
 
     /** “Both ends look alike from the front.”, or one sentence for each difference. */
@@ -81,7 +71,7 @@ public final class ComparisonWords {
 
     /** @param more which words for the yarn that it is wrapped with, if it is */
     private String fringe(Finish finish, String more) {
-        String bare = fringe(finish.block());
+        String bare = ways.fringe(finish.block());
         return finish.wrapping()
                 .map(wrapping -> phrases.say(
                         "fringe.wrapped" + more,
@@ -102,21 +92,6 @@ public final class ComparisonWords {
                 .orElseGet(() -> phrases.say(keys.get(2), Map.of(one, top.orElseThrow())));
     }
 
-    private String fringe(EdgeFinish finish) {
-        String key = "fringe." + Words.key(finish);
-        return phrases.say(
-                phrases.has(key) ? key : "fringe.other",
-                Map.of(
-                        "name", decapitalised(words.kind(finish)),
-                        "length",
-                                finish.length()
-                                        .map(length -> shown.height(length.mm()))
-                                        .orElse(""),
-                        "rows", finish instanceof KnotRows knots ? knots.rows() : 1,
-                        "turns", finish instanceof WrappedTassels tassels ? tassels.turns() : 1,
-                        "ends", finish.endsPerGroup()));
-    }
-
     private String bands(FrontDifference.Bands bands) {
         if (bands.start().isEmpty() || bands.top().isEmpty()) {
             String key = bands.top().isEmpty() ? "front.start-only" : "front.top-only";
@@ -125,7 +100,7 @@ public final class ComparisonWords {
         }
         FrontBand start = bands.start().get();
         FrontBand top = bands.top().get();
-        if (bands.only(FrontDifference.Aspect.LEAN)) {
+        if (bands.only(FrontDifference.Sight.LEAN)) {
             return lean(start, top);
         }
         for (String key : List.of("seen", "seen.rows", "seen.way")) {
@@ -150,13 +125,12 @@ public final class ComparisonWords {
                         "yarn", band.yarn().orElseThrow().name(),
                         "colour", band.yarn().orElseThrow().colour().text(),
                         "rows", shown.halves(band.rows()),
-                        "way", way(band.block()).orElse("")));
+                        "way", band.block().of(ways).orElse("")));
     }
 
     /** What such a band is called in a sentence. */
     private String name(FrontBand band) {
-        String key = "band." + (band.pattern() instanceof PlainBand ? "plain" : Words.key(band.pattern()));
-        return phrases.has(key) ? phrases.say(key) : decapitalised(words.kind(band.block()));
+        return phrases.say("band." + band.pattern().key());
     }
 
     /** Leans as they are seen: those of the top, which are kept turned over, turned back. */
@@ -173,9 +147,9 @@ public final class ComparisonWords {
                 "front.lean",
                 Map.of(
                         "band", name(start),
-                        "start", lean(start.leans().get(0)),
-                        "wanted", lean(wanted.get(0)),
-                        "top", lean(there.get(0))));
+                        "start", ways.lean(start.leans().get(0)),
+                        "wanted", ways.lean(wanted.get(0)),
+                        "top", ways.lean(there.get(0))));
     }
 
     private static List<Lean> turnedOver(List<Lean> leans) {
@@ -186,17 +160,9 @@ public final class ComparisonWords {
         return leans.stream().map(lean -> lean == Lean.S ? "\\" : "/").collect(Collectors.joining(" "));
     }
 
-    private String lean(Lean lean) {
-        return phrases.say("lean." + lean.name().toLowerCase(Locale.ROOT));
-    }
-
     /** How the weaving of a pair differs on the loom, one sentence for each aspect. */
     public List<String> of(BlockPair pair) {
-        List<String> sentences = new ArrayList<>();
-        for (Aspect aspect : pair.differences()) {
-            sentences.add(of(pair, aspect));
-        }
-        return sentences;
+        return pair.differences().stream().map(aspect -> of(pair, aspect)).toList();
     }
 
     /** @param aspect in which the pair differs */
@@ -210,8 +176,9 @@ public final class ComparisonWords {
         return switch (aspect) {
             case KIND -> both("pair.kind", words.kind(start.block()), words.kind(top.block()));
             case WORKING ->
-                way(start.block())
-                        .flatMap(one -> way(top.block()).map(other -> both("pair.working", one, other)))
+                start.block()
+                        .of(ways)
+                        .flatMap(one -> top.block().of(ways).map(other -> both("pair.working", one, other)))
                         .orElseGet(() -> phrases.say("pair.working-otherwise"));
             case HEIGHT -> height(start, top);
             case YARN -> yarn(start.yarn().orElseThrow(), top.yarn().orElseThrow());
@@ -234,8 +201,8 @@ public final class ComparisonWords {
             case LEAN ->
                 both(
                         "pair.lean",
-                        lean(BlockPair.firstLean(start).orElseThrow()),
-                        lean(BlockPair.firstLean(top).orElseThrow()));
+                        ways.lean(BlockPair.firstLean(start).orElseThrow()),
+                        ways.lean(BlockPair.firstLean(top).orElseThrow()));
             case SHED ->
                 both(
                         "pair.shed",
@@ -260,50 +227,5 @@ public final class ComparisonWords {
 
     private String both(String key, Object start, Object top) {
         return phrases.say(key, Map.of("start", start, "top", top));
-    }
-
-    /** How a block is worked, where that can be put in a few words. */
-    private Optional<String> way(Block block) {
-        if (block instanceof Twining twining) {
-            return Optional.of(group(twining.endsPerGroup()));
-        } else if (block instanceof HalfHitch hitch) {
-            return Optional.of(group(hitch.endsPerGroup()));
-        } else if (block instanceof Soumak soumak) {
-            return Optional.of(phrases.say("way.soumak", Map.of("over", soumak.over(), "under", soumak.under())));
-        } else if (block instanceof WarpLoops loops) {
-            return Optional.of(phrases.say("way.loops", Map.of("held", words.held(loops, shown))));
-        } else if (block instanceof EdgeFinish finish) {
-            return Optional.of(fringe(finish));
-        } else if (block instanceof HemFold fold) {
-            return Optional.of(fold(fold));
-        }
-        return Optional.empty();
-    }
-
-    private String group(int ends) {
-        return phrases.say("way.group", Map.of("ends", ends));
-    }
-
-    private String fold(HemFold fold) {
-        String way = turning(fold.turning());
-        return fold.support()
-                .map(support ->
-                        phrases.say("way.fold-for", Map.of("way", way, "support", words.support(support, shown))))
-                .orElse(way);
-    }
-
-    private String turning(Turning turning) {
-        if (turning instanceof Turning.Twice twice) {
-            return phrases.say(
-                    "way.fold-twice", Map.of("turn", shown.height(twice.first().mm())));
-        } else if (turning instanceof Turning.Faced band) {
-            return phrases.say(
-                    "way.fold-faced", Map.of("width", shown.height(band.width().mm())));
-        }
-        return phrases.say(turning instanceof Turning.Mitred ? "way.fold-mitred" : "way.fold");
-    }
-
-    private static String decapitalised(String text) {
-        return text.isEmpty() ? text : text.substring(0, 1).toLowerCase(Locale.ROOT) + text.substring(1);
     }
 }

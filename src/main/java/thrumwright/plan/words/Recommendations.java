@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import thrumwright.block.Setting;
+import thrumwright.measure.Phrases;
 import thrumwright.measure.Shown;
 import thrumwright.measure.Unit;
 import thrumwright.measure.UnitSystem;
@@ -21,11 +22,13 @@ public final class Recommendations {
 
     private final Piece piece;
     private final Shown shown;
-    private final Words words = new Words(Locale.UK);
+    private final Phrases phrases;
 
-    public Recommendations(Piece piece) {
+    /** @param locale the language wanted; where there is no text in it, English */
+    public Recommendations(Piece piece, Locale locale) {
         this.piece = piece;
         this.shown = piece.shown();
+        this.phrases = Phrases.of("thrumwright.plan.advice", locale);
     }
 
     /**
@@ -77,7 +80,7 @@ public final class Recommendations {
     /**
      * Hem depth for a round bar, mm: (πb + 12 mm) ÷ 2 (quilt-guild and conservation guidance on hanging sleeves).
      *
-     * @param bar thickness in mm
+     * @param bar thickness, mm, more than 0
      */
     public Advice bar(double bar) {
         double depth = Hem.Sleeve.barDepth(bar);
@@ -91,7 +94,7 @@ public final class Recommendations {
     /**
      * Hem depth for a slat, mm: b + h + half the ease of a sleeve, since the hem goes round b + h on each side (derived).
      *
-     * @param wide and {@code thick}: its section in mm
+     * @param wide and {@code thick}: its section, mm, more than 0
      */
     public Advice slat(double wide, double thick) {
         double depth = Hem.Sleeve.slatDepth(wide, thick);
@@ -109,7 +112,7 @@ public final class Recommendations {
     /**
      * Hem depth behind a hook-and-loop strip, mm: the strip and 5 mm of its backing above and below (CCI Notes 13/4).
      *
-     * @param strip its height in mm
+     * @param strip its height, mm, more than 0
      */
     public Advice strip(double strip) {
         double depth = Hem.Sleeve.stripDepth(strip);
@@ -143,6 +146,6 @@ public final class Recommendations {
     }
 
     private Advice advice(Topic topic, double value, String key, Map<String, ?> values) {
-        return new Advice(topic, value, words.say("advice." + key, values), words.say("advice." + key + ".source"));
+        return new Advice(topic, value, phrases.say(key, values), phrases.say(key + ".source"));
     }
 }

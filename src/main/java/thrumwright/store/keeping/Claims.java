@@ -7,6 +7,7 @@ import java.util.HashMap;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import thrumwright.measure.Phrase;
 import thrumwright.store.FileProblem;
 import thrumwright.store.SafeFile;
 
@@ -41,7 +42,7 @@ public final class Claims {
             hold.ifPresent(held -> own.put(claim, held));
             return hold.isPresent();
         } catch (IOException e) {
-            throw SafeFile.problem("It can't be told whether another window works on " + file + ".", e);
+            throw SafeFile.problem(new Phrase("claim.unknown", Map.of("file", file)), e);
         }
     }
 
@@ -58,7 +59,7 @@ public final class Claims {
         try {
             hold.close();
         } catch (IOException e) {
-            throw SafeFile.problem("The claim on " + file + " can't be given up.", e);
+            throw SafeFile.problem(new Phrase("claim.not-freed", Map.of("file", file)), e);
         }
     }
 

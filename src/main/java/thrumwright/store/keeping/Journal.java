@@ -2,6 +2,8 @@ package thrumwright.store.keeping;
 
 import java.io.IOException;
 import java.nio.file.Files;
+import java.util.Map;
+import thrumwright.measure.Phrase;
 import thrumwright.store.FileProblem;
 import thrumwright.store.SafeFile;
 
@@ -35,7 +37,7 @@ public final class Journal implements AutoCloseable {
         try {
             Files.deleteIfExists(journals.file(id));
         } catch (IOException e) {
-            throw SafeFile.problem("The journal " + journals.file(id) + " can't be taken away.", e);
+            throw SafeFile.problem(new Phrase("file.not-removed", Map.of("file", journals.file(id))), e);
         }
     }
 
@@ -51,7 +53,7 @@ public final class Journal implements AutoCloseable {
         try {
             hold.close();
         } catch (IOException e) {
-            throw SafeFile.problem("The journal " + journals.file(id) + " can't be closed.", e);
+            throw SafeFile.problem(new Phrase("journal.not-closed", Map.of("file", journals.file(id))), e);
         } finally {
             journals.forget(id);
             journals.ended(id);

@@ -8,11 +8,13 @@ import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.UUID;
 import java.util.concurrent.ConcurrentHashMap;
+import thrumwright.measure.Phrase;
 import thrumwright.store.FileProblem;
 import thrumwright.store.SafeFile;
 
@@ -51,7 +53,7 @@ public final class Journals {
             return new Journal(this, id, hold);
         } catch (IOException e) {
             own.remove(id);
-            throw SafeFile.problem("No journal can be kept in " + folder + ".", e);
+            throw SafeFile.problem(new Phrase("journal.none", Map.of("folder", folder)), e);
         }
     }
 
@@ -85,7 +87,7 @@ public final class Journals {
             Files.deleteIfExists(file(id));
             Files.deleteIfExists(lock(id));
         } catch (IOException e) {
-            throw SafeFile.problem("The journal " + file(id) + " can't be taken away.", e);
+            throw SafeFile.problem(new Phrase("file.not-removed", Map.of("file", file(id))), e);
         }
     }
 
@@ -114,7 +116,7 @@ public final class Journals {
             }
             return ids;
         } catch (IOException e) {
-            throw SafeFile.problem("The journals in " + folder + " can't be looked at.", e);
+            throw SafeFile.problem(new Phrase("file.structures-unread", Map.of("folder", folder)), e);
         }
     }
 
@@ -129,7 +131,7 @@ public final class Journals {
             }
             return hold.isEmpty();
         } catch (IOException e) {
-            throw SafeFile.problem("The journal " + file(id) + " can't be looked at.", e);
+            throw SafeFile.problem(new Phrase("file.unread", Map.of("file", file(id))), e);
         }
     }
 

@@ -19,7 +19,7 @@ import java.util.Optional;
  * @param text the whole document
  */
 public record Unsaved(Optional<Path> file, Optional<Fingerprint> base, Instant when, String text) {
-    private static final String MARK = "thrumwright journal 1";
+    private static final String MARK = "thrumwright-journal-1";
 
     public Unsaved {
         Objects.requireNonNull(file);

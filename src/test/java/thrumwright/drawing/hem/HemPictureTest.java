@@ -22,6 +22,7 @@ import thrumwright.plan.Hem;
 import thrumwright.plan.Plan;
 import thrumwright.plan.words.Words;
 import thrumwright.testing.RandomPieces;
+import thrumwright.testing.Seeds;
 import thrumwright.testing.SeeingGraphics;
 import thrumwright.testing.SeeingGraphics.Seen;
 
@@ -100,7 +101,7 @@ class HemPictureTest {
         Words words = new Words(Locale.UK);
         Font font = new Font(Font.SANS_SERIF, Font.PLAIN, 13);
         int met = 0;
-        for (int i = 0; i < 150; i++) {
+        for (int i = 0; i < Seeds.of(150); i++) {
             Piece piece = pieces.next();
             Plan plan = Plan.of(piece);
             for (Place place : Place.values()) {
@@ -114,7 +115,7 @@ class HemPictureTest {
                 }
             }
         }
-        assertThat(met).isGreaterThan(40);
+        assertThat(met).isGreaterThan(Seeds.of(40));
     }
 
     /** Else it would run against the fold. */

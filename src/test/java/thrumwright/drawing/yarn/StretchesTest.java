@@ -31,6 +31,7 @@ import thrumwright.plan.Plan;
 import thrumwright.plan.Work;
 import thrumwright.testing.Pieces;
 import thrumwright.testing.RandomPieces;
+import thrumwright.testing.Seeds;
 
 /** What is drawn is what is computed: the stretches are the strands, cut where they pass the warp. */
 class StretchesTest {
@@ -42,7 +43,7 @@ class StretchesTest {
     void areAsLongTogetherAsTheStrands(Detail detail) {
         RandomPieces pieces = new RandomPieces(11);
         int blocks = 0;
-        for (int i = 0; i < 60; i++) {
+        for (int i = 0; i < Seeds.of(60, 12); i++) {
             for (Work work : works(Plan.of(pieces.next()))) {
                 List<Strand> strands = work.block().strands(work.setting(), work.rows());
                 double drawn = Stretches.of(work.setting(), strands, true, detail).stream()
@@ -53,7 +54,7 @@ class StretchesTest {
                 blocks++;
             }
         }
-        assertThat(blocks).isGreaterThan(200);
+        assertThat(blocks).isGreaterThan(Seeds.of(200));
     }
 
     @Test
@@ -77,7 +78,7 @@ class StretchesTest {
     @Test
     void plainPicksPassEndsAsTheirShedSays() {
         RandomGenerator random = new RandomPieces(5).random();
-        for (int i = 0; i < 40; i++) {
+        for (int i = 0; i < Seeds.of(40, 8); i++) {
             Setting setting = setting(random);
             Shed first = random.nextBoolean() ? Shed.OVER_FIRST : Shed.UNDER_FIRST;
             Course before = new Course(Optional.of(first), random.nextBoolean() ? Side.LEFT : Side.RIGHT);
@@ -110,7 +111,7 @@ class StretchesTest {
     @Test
     void twinedStitchesLeanLikeTheirLetterOnBothFaces() {
         RandomGenerator random = new RandomPieces(6).random();
-        for (int i = 0; i < 40; i++) {
+        for (int i = 0; i < Seeds.of(40, 8); i++) {
             Setting setting = setting(random);
             Lean lean = random.nextBoolean() ? Lean.S : Lean.Z;
             Twining twining = new Twining(
@@ -123,7 +124,7 @@ class StretchesTest {
     @Test
     void soumakFloatsLeanLikeTheirLetter() {
         RandomGenerator random = new RandomPieces(7).random();
-        for (int i = 0; i < 40; i++) {
+        for (int i = 0; i < Seeds.of(40, 8); i++) {
             Setting setting = setting(random);
             Lean lean = random.nextBoolean() ? Lean.S : Lean.Z;
             int under = random.nextInt(1, 3);
@@ -177,7 +178,7 @@ class StretchesTest {
     @Test
     void eachStaysOnItsSideAndIsOrderedAsWorked() {
         RandomPieces pieces = new RandomPieces(12);
-        for (int i = 0; i < 20; i++) {
+        for (int i = 0; i < Seeds.of(20, 4); i++) {
             for (Work work : works(Plan.of(pieces.next()))) {
                 List<Stretch> stretches = Stretches.of(
                         work.setting(), work.block().strands(work.setting(), work.rows()), true, Detail.FINE);

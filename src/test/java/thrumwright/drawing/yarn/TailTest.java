@@ -11,12 +11,13 @@ import thrumwright.piece.Place;
 import thrumwright.plan.Plan;
 import thrumwright.testing.Pieces;
 import thrumwright.testing.RandomPieces;
+import thrumwright.testing.Seeds;
 
 class TailTest {
     @Test
     void hangingTailsDontLieOnEachOther() {
         RandomPieces pieces = new RandomPieces(21);
-        for (int i = 0; i < 60; i++) {
+        for (int i = 0; i < Seeds.of(60); i++) {
             PiecePicture picture = PiecePicture.of(Plan.of(pieces.next()));
             for (Place place : Place.values()) {
                 checkApart(picture.tails(place));

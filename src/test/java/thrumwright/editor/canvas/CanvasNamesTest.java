@@ -15,6 +15,9 @@ import javax.swing.JViewport;
 import javax.swing.SwingUtilities;
 import org.junit.jupiter.api.Test;
 import thrumwright.drawing.Palette;
+import thrumwright.editor.canvas.painted.CanvasRules;
+import thrumwright.editor.canvas.painted.Showing;
+import thrumwright.editor.canvas.seen.Zoom;
 import thrumwright.editor.edit.Edit;
 import thrumwright.editor.edit.Session;
 import thrumwright.editor.text.Texts;
@@ -25,6 +28,7 @@ import thrumwright.store.PieceFile;
 import thrumwright.store.Unknown;
 import thrumwright.testing.LargePieces;
 import thrumwright.testing.RandomPieces;
+import thrumwright.testing.Seeds;
 import thrumwright.testing.SeeingGraphics;
 import thrumwright.testing.SeeingGraphics.Seen;
 
@@ -38,7 +42,7 @@ class CanvasNamesTest {
     void nothingWrittenLiesOverTheClothOrOverAnother() throws Exception {
         RandomPieces random = new RandomPieces(91);
         List<Piece> pieces = new ArrayList<>(List.of(LargePieces.demo().piece()));
-        for (int i = 0; i < 12; i++) {
+        for (int i = 0; i < Seeds.of(12, 4); i++) {
             pieces.add(random.next());
         }
         for (Piece piece : pieces) {
@@ -72,13 +76,13 @@ class CanvasNamesTest {
     private void look(Piece piece, int wide) {
         PieceCanvas canvas = canvas(piece, wide);
         for (Zoom zoom : List.of(
-                Zoom.fitting(Zoom.Kind.PIECE), Zoom.fitting(Zoom.Kind.WIDTH), Zoom.of(0.4), Zoom.of(3), Zoom.of(20))) {
+                Zoom.fitting(Zoom.Fit.PIECE), Zoom.fitting(Zoom.Fit.WIDTH), Zoom.of(0.4), Zoom.of(3), Zoom.of(20))) {
             canvas.setZoom(zoom);
             check(canvas);
         }
-        canvas.showEnd(Place.START);
+        canvas.looking().showEnd(Place.START);
         check(canvas);
-        canvas.showEnd(Place.TOP);
+        canvas.looking().showEnd(Place.TOP);
         check(canvas);
     }
 
@@ -90,15 +94,15 @@ class CanvasNamesTest {
         scroll.setSize(wide, TALL);
         scroll.addNotify();
         scroll.validate();
-        assertThat(canvas.ruled()).isTrue();
+        assertThat(canvas.showing().widths()).isPresent();
         return canvas;
     }
 
     private static void check(PieceCanvas canvas) {
         Rectangle window = canvas.getVisibleRect();
-        Rectangle2D cloth = canvas.pictured().createIntersection(cloth(canvas));
+        Rectangle2D cloth = canvas.showing().pictured().createIntersection(cloth(canvas));
         List<Seen> written = written(canvas);
-        if (canvas.zoom().kind() == Zoom.Kind.PIECE) {
+        if (canvas.zoom().fit() == Zoom.Fit.PIECE) {
             assertThat(written).extracting(Seen::text).contains("start line", "top begins");
         }
         for (int i = 0; i < written.size(); i++) {
@@ -130,10 +134,10 @@ class CanvasNamesTest {
     }
 
     private static List<Seen> written(PieceCanvas canvas) {
-        Rectangle window = canvas.getVisibleRect();
+        Showing showing = canvas.showing();
         return SeeingGraphics.of(canvas.getWidth(), canvas.getHeight(), Color.WHITE, g -> {
-                    g.clip(window);
-                    new CanvasRules(g, canvas).paint(window);
+                    g.clip(showing.seen());
+                    new CanvasRules(g, showing, showing.widths().orElseThrow()).paint();
                 })
                 .stream()
                 .filter(seen -> !seen.text().isEmpty())

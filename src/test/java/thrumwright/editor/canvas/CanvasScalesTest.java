@@ -16,6 +16,7 @@ import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import thrumwright.drawing.Palette;
+import thrumwright.editor.canvas.seen.Zoom;
 import thrumwright.editor.edit.Session;
 import thrumwright.editor.text.Texts;
 import thrumwright.store.FileProblem;
@@ -30,7 +31,7 @@ class CanvasScalesTest {
 
     @ParameterizedTest(name = "{0} device pixels a pixel, {1} pixels a mm")
     @CsvSource({"1, 3", "1.25, 3", "1.5, 3", "2, 3", "1.25, 0.7", "1.5, 17", "2, 0.7"})
-    @Timeout(60)
+    @Timeout(300)
     void isSharp(double density, double scale) throws Exception {
         SwingUtilities.invokeAndWait(() -> open(scale));
         BufferedImage shown = image(density);

@@ -16,6 +16,7 @@ import thrumwright.piece.Piece;
 import thrumwright.store.ClassFile;
 import thrumwright.testing.Pieces;
 import thrumwright.testing.RandomClasses;
+import thrumwright.testing.Seeds;
 
 class ClassSessionTest {
     private static final Piece PANEL = Pieces.panel();
@@ -49,7 +50,7 @@ class ClassSessionTest {
     void allStepsLeadBackAndForth() {
         RandomClasses classes = new RandomClasses(61);
         RandomGenerator random = classes.random();
-        for (int round = 0; round < 30; round++) {
+        for (int round = 0; round < Seeds.of(30, 10); round++) {
             ClassSession each = new ClassSession(ClassFile.fresh(classes.next()), Optional.empty());
             List<ClassSet> states = new ArrayList<>(List.of(each.set()));
             for (int i = 0; i < 12; i++) {

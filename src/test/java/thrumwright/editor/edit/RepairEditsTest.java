@@ -30,12 +30,14 @@ import thrumwright.piece.Top;
 import thrumwright.plan.Plan;
 import thrumwright.plan.finding.Finding;
 import thrumwright.plan.finding.Finding.Code;
+import thrumwright.plan.finding.Findings;
 import thrumwright.plan.finding.Severity;
 import thrumwright.plan.words.RepairWords;
 import thrumwright.store.PieceFile;
 import thrumwright.store.Unknown;
 import thrumwright.testing.Pieces;
 import thrumwright.testing.RandomPieces;
+import thrumwright.testing.Seeds;
 
 class RepairEditsTest {
     /** All others leave a choice to the weaver, or are nothing that a change of the piece could mend. */
@@ -72,10 +74,10 @@ class RepairEditsTest {
         RandomPieces pieces = new RandomPieces(41);
         Map<Code, Integer> named = new EnumMap<>(Code.class);
         Map<Code, Integer> offered = new EnumMap<>(Code.class);
-        for (int i = 0; i < 3000; i++) {
+        for (int i = 0; i < Seeds.of(3000, 1000); i++) {
             Piece piece = pieces.next();
             Plan plan = Plan.of(piece);
-            for (Finding finding : plan.findings()) {
+            for (Finding finding : Findings.of(plan).all()) {
                 finding.repair().ifPresent(repair -> named.merge(finding.code(), 1, Integer::sum));
                 repairs.of(plan, finding).ifPresent(edit -> {
                     offered.merge(finding.code(), 1, Integer::sum);
@@ -93,10 +95,11 @@ class RepairEditsTest {
 
     private static void checkMends(Plan before, Finding finding, Edit edit) {
         Plan after = Plan.of(edit.change().apply(before.piece()));
-        assertThat(after.findings()).as(edit.name()).noneMatch(other -> RepairEdits.same(other, finding));
-        assertThat(after.findings().stream()
+        assertThat(Findings.of(after).all()).as(edit.name()).noneMatch(other -> RepairEdits.same(other, finding));
+        assertThat(Findings.of(after).all().stream()
                         .filter(other -> other.severity() == Severity.PROBLEM)
-                        .filter(other -> before.findings().stream().noneMatch(had -> RepairEdits.same(had, other))))
+                        .filter(other ->
+                                Findings.of(before).all().stream().noneMatch(had -> RepairEdits.same(had, other))))
                 .as(edit.name())
                 .isEmpty();
         assertThat(edit.name()).isNotBlank().doesNotContain("{").doesNotEndWith(".");
@@ -105,7 +108,7 @@ class RepairEditsTest {
     /** The one repair of a piece's one finding, done. */
     private Piece repaired(Piece piece, Code code, String name) {
         Plan plan = Plan.of(piece);
-        Finding finding = plan.findings().stream()
+        Finding finding = Findings.of(plan).all().stream()
                 .filter(found -> found.code() == code)
                 .findFirst()
                 .orElseThrow();
@@ -222,11 +225,11 @@ class RepairEditsTest {
     void aRepairIsOneStepThatCanBeTakenBack() {
         Session session = new Session(
                 new PieceFile(withStart(panel.start().without(Set.of("waste"))), Unknown.none()), Optional.empty());
-        Finding finding = session.plan().findings().get(0);
+        Finding finding = session.findings().all().get(0);
         Edit edit = repairs.of(session.plan(), finding).orElseThrow();
         Piece before = session.piece();
         session.edit(edit);
-        assertThat(session.plan().findings()).isEmpty();
+        assertThat(session.findings().all()).isEmpty();
         assertThat(session.history().names()).isEqualTo(List.of("add a waste band of 12 picks outside the edge"));
         session.undo();
         assertThat(session.piece()).isEqualTo(before);

@@ -19,6 +19,7 @@ import thrumwright.piece.Place;
 import thrumwright.piece.Top;
 import thrumwright.testing.Pieces;
 import thrumwright.testing.RandomPieces;
+import thrumwright.testing.Seeds;
 
 class SlotTest {
     private final Texts texts = Texts.of(Locale.UK);
@@ -41,7 +42,7 @@ class SlotTest {
     void whereverABlockIsPutInAnEndItStandsThere() {
         RandomPieces pieces = new RandomPieces(17);
         int follow = 0;
-        for (int i = 0; i < 300; i++) {
+        for (int i = 0; i < Seeds.of(300); i++) {
             Piece piece = pieces.next();
             follow += piece.topFollows() ? 1 : 0;
             for (Place place : Place.values()) {

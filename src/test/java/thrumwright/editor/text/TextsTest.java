@@ -21,14 +21,13 @@ import thrumwright.editor.look.Theme;
 import thrumwright.measure.Phrases;
 import thrumwright.measure.UnitSystem;
 import thrumwright.plan.finding.Severity;
-import thrumwright.plan.words.Words;
 
 class TextsTest {
     private static final Path SOURCES = Path.of("src", "main", "java", "thrumwright", "editor");
     private static final Pattern SAID = Pattern.compile("say\\(\\s*\"([a-z0-9.-]+)\"\\s*[,)]");
     private static final Pattern HEADED = Pattern.compile("heading\\(\\s*\"([a-z0-9.-]+)\"\\s*\\)");
-    private static final Pattern FIELD =
-            Pattern.compile("\\.(?:text|lines|choice|oneOf|oneOrNone|flag)\\(\\s*\"([a-z.-]+)\"");
+    private static final Pattern FIELD = Pattern.compile(
+            "\\.(?:text|lines|measure|whole|percent|length|lengthOrNone|choice|oneOf|oneOrNone|flag)\\(\\s*\"([a-z.-]+)\"");
 
     private final Texts texts = Texts.of(Locale.UK);
 
@@ -81,11 +80,11 @@ class TextsTest {
     void everyKindOfBlockCanBeAddedAndExplained(UnitSystem units) {
         CommandTexts commands = new CommandTexts(Locale.UK, "ctrl");
         for (Block block : NewBlocks.all(units)) {
-            String key = Words.key(block);
+            String key = block.key();
             assertThat(texts.say("about." + key)).endsWith(".");
             assertThat(commands.get("add-" + key).text())
                     .isEqualTo(texts.words().kind(block));
-            assertThat(Words.key(NewBlocks.ofKind(key, units))).isEqualTo(key);
+            assertThat(NewBlocks.ofKind(key, units).key()).isEqualTo(key);
         }
     }
 

@@ -26,12 +26,12 @@ import org.junit.jupiter.params.provider.ValueSource;
 import thrumwright.drawing.Fonts;
 import thrumwright.drawing.Palette;
 import thrumwright.output.Pictures;
-import thrumwright.output.PngFile;
 import thrumwright.output.SheetLayout;
 import thrumwright.output.page.PageSetup;
-import thrumwright.output.page.Pages;
 import thrumwright.output.page.Paper;
 import thrumwright.output.page.Part;
+import thrumwright.output.page.PlacedPart;
+import thrumwright.output.page.PngFile;
 import thrumwright.output.page.Progress;
 import thrumwright.output.page.SheetPages;
 import thrumwright.output.page.Type;
@@ -65,7 +65,7 @@ class PdfCanvasTest {
         };
         PageSetup setup = PageSetup.usual(Paper.A4);
         Type type = new Type(FONTS, 1, 1);
-        List<Pages.Placed> placed = List.of(new Pages.Placed(part, 0, 0, 400, 400));
+        List<PlacedPart> placed = List.of(new PlacedPart(part, 0, 0, 400, 400));
         return new SheetPages(setup, "Page", type, Palette.onPaper(), List.of(placed));
     }
 

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
@@ -16,8 +17,10 @@ import thrumwright.piece.Piece;
 import thrumwright.plan.Plan;
 import thrumwright.plan.YarnTotal;
 import thrumwright.plan.finding.Finding.Code;
+import thrumwright.plan.words.FindingWords;
 import thrumwright.testing.Pieces;
 import thrumwright.testing.RandomClasses;
+import thrumwright.testing.Seeds;
 
 class ClassPlanTest {
     private static final Piece PANEL = Pieces.panel();
@@ -30,7 +33,7 @@ class ClassPlanTest {
     @Test
     void totalsAreTheSumsOfWhatEachLoomTakes() {
         RandomClasses classes = new RandomClasses(11);
-        for (int i = 0; i < 150; i++) {
+        for (int i = 0; i < Seeds.of(150); i++) {
             ClassSet set = classes.next();
             Map<String, double[]> sums = new TreeMap<>();
             for (ClassMember member : set.members()) {
@@ -65,7 +68,7 @@ class ClassPlanTest {
         assertThat(short_).singleElement().satisfies(found -> {
             assertThat(found.finding().code()).isEqualTo(Code.STOCK_SHORT);
             assertThat(found.members()).isEmpty();
-            assertThat(found.finding().sentence()).contains("there are 100 m");
+            assertThat(FindingWords.of(stocked, Locale.UK).say(found.finding())).contains("there are 100 m");
         });
     }
 

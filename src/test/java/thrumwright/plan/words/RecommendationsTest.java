@@ -21,7 +21,7 @@ import thrumwright.yarn.Yarn;
 
 class RecommendationsTest {
     private final Piece panel = Pieces.panel();
-    private final Recommendations advice = new Recommendations(panel);
+    private final Recommendations advice = new Recommendations(panel, Locale.UK);
     private final Yarn weft = panel.yarn("weft");
 
     /** 1 ÷ (0.786345 + 2) and 1 ÷ (0.786345 + 1). */
@@ -71,7 +71,7 @@ class RecommendationsTest {
     }
 
     private Recommendations withSett(String sett) {
-        return new Recommendations(panel.withWarp(panel.warp().withSett(Sett.parse(sett))));
+        return new Recommendations(panel.withWarp(panel.warp().withSett(Sett.parse(sett))), Locale.UK);
     }
 
     @Test
@@ -94,7 +94,9 @@ class RecommendationsTest {
         assertThat(advice.slat(30, 5).value()).isEqualTo(41);
         assertThat(advice.strip(20).value()).isEqualTo(30);
         Habits inches = Habits.usual(UnitSystem.INCHES);
-        assertThat(new Recommendations(panel.withHabits(inches)).strip(50.8).sentence())
+        assertThat(new Recommendations(panel.withHabits(inches), Locale.UK)
+                        .strip(50.8)
+                        .sentence())
                 .isEqualTo("A hook-and-loop strip of 2 in needs a hem 2⅜ in deep: 2 in + 2 × ³⁄₁₆ in of its backing.");
     }
 }

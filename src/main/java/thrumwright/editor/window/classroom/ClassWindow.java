@@ -18,21 +18,21 @@ import javax.swing.JScrollPane;
 import javax.swing.JSplitPane;
 import javax.swing.JTextArea;
 import javax.swing.JToolBar;
-import thrumwright.editor.Workroom;
 import thrumwright.editor.edit.Change;
 import thrumwright.editor.edit.ClassSession;
 import thrumwright.editor.form.MemberForm;
 import thrumwright.editor.look.Icons;
 import thrumwright.editor.look.Pixels;
 import thrumwright.editor.settings.Geometry;
+import thrumwright.editor.settings.Workplace;
 import thrumwright.editor.text.CommandTexts;
 import thrumwright.editor.text.Commands;
 import thrumwright.editor.text.Texts;
 import thrumwright.editor.view.MembersView;
 import thrumwright.editor.window.Bars;
 import thrumwright.editor.window.JobBar;
+import thrumwright.editor.window.MainWindow;
 import thrumwright.editor.window.MessageBar;
-import thrumwright.editor.window.piece.EditorWindow;
 import thrumwright.sheet.ClassSheet;
 import thrumwright.sheet.YarnLine;
 
@@ -40,7 +40,7 @@ import thrumwright.sheet.YarnLine;
 public final class ClassWindow {
     private static final Dimension USUAL = new Dimension(1160, 720);
 
-    private final EditorWindow editor;
+    private final MainWindow editor;
     private final ClassSession session;
     private final Texts texts;
     private final Geometry geometry;
@@ -54,15 +54,15 @@ public final class ClassWindow {
     private final ClassWork work;
     private final Runnable noLonger;
 
-    public ClassWindow(EditorWindow editor, ClassSession session) {
+    public ClassWindow(MainWindow editor, ClassSession session) {
         this.editor = editor;
         this.session = session;
-        Workroom room = editor.room();
+        Workplace room = editor.room();
         this.texts = room.texts();
         this.geometry = new Geometry(room.settings(), "class.window", USUAL);
         this.form = new MemberForm(session, texts);
         this.messages = new MessageBar(texts);
-        this.commands = new Commands(new CommandTexts(Locale.UK, EditorWindow.menuKey()), Icons::of, this::takeOver);
+        this.commands = new Commands(new CommandTexts(Locale.UK, Commands.menuKey()), Icons::of, this::takeOver);
         this.bars = new Bars(commands, texts);
         this.jobs = new JobBar(texts, commands::refresh);
         this.work = new ClassWork(editor, session, messages, form::unfinished);
@@ -79,9 +79,7 @@ public final class ClassWindow {
     }
 
     private void addCommands() {
-        commands.add("class-open", work::open);
-        commands.add("class-save", work::save);
-        commands.add("class-save-as", work::saveAs);
+        work.addTo(commands);
         commands.add("class-pdf", () -> work.export(jobs, false), this::ready);
         commands.add("class-pdfs", () -> work.export(jobs, true), this::ready);
         commands.add("class-close", this::hide);
@@ -179,7 +177,7 @@ public final class ClassWindow {
         boolean known = geometry.known();
         geometry.restore(frame, 0);
         if (!known) {
-            Rectangle piece = editor.frame().getBounds();
+            Rectangle piece = editor.bounds();
             frame.setLocation(Math.max(0, piece.x + piece.width - frame.getWidth()), piece.y + 40);
         }
     }

@@ -1,6 +1,5 @@
 package thrumwright.editor.window.classroom;
 
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
@@ -10,13 +9,12 @@ import java.util.Optional;
 import java.util.function.IntSupplier;
 import thrumwright.editor.edit.ClassSession;
 import thrumwright.editor.edit.Session;
-import thrumwright.editor.files.Questions;
-import thrumwright.editor.files.Stamp;
+import thrumwright.editor.files.OnFile;
+import thrumwright.editor.text.Commands;
+import thrumwright.editor.text.Messages;
 import thrumwright.editor.text.Texts;
 import thrumwright.editor.window.JobBar;
-import thrumwright.editor.window.MessageBar;
-import thrumwright.editor.window.piece.EditorWindow;
-import thrumwright.editor.window.piece.FileWork;
+import thrumwright.editor.window.MainWindow;
 import thrumwright.editor.window.sheet.SheetExport;
 import thrumwright.output.ClassSheets;
 import thrumwright.output.SheetForm;
@@ -26,75 +24,63 @@ import thrumwright.store.FileProblem;
 import thrumwright.store.SafeFile;
 
 /** The commands of a class that have to do with files. */
-public final class ClassWork {
-    private final EditorWindow editor;
+public final class ClassWork implements OnFile.Content {
+    private final MainWindow editor;
     private final ClassSession session;
-    private final MessageBar messages;
+    private final Messages messages;
     private final IntSupplier unfinished;
     private final Texts texts;
-    private Optional<Stamp> stamp;
+    private final OnFile onFile;
 
     /** @param unfinished how many fields hold something that can't be taken */
-    ClassWork(EditorWindow editor, ClassSession session, MessageBar messages, IntSupplier unfinished) {
+    ClassWork(MainWindow editor, ClassSession session, Messages messages, IntSupplier unfinished) {
         this.editor = editor;
         this.session = session;
         this.messages = messages;
         this.unfinished = unfinished;
         this.texts = editor.room().texts();
-        this.stamp = session.path().flatMap(Stamp::of);
+        this.onFile = new OnFile(this, editor.room(), editor::questions, messages);
     }
 
-    private Questions questions() {
-        return editor.files().questions();
-    }
-
-    void open() {
-        questions().fileToOpen().ifPresent(editor.files()::open);
+    void addTo(Commands commands) {
+        commands.add("class-open", () -> editor.questions().fileToOpen().ifPresent(editor::open));
+        commands.add("class-save", onFile::save);
+        commands.add("class-save-as", onFile::saveAs);
     }
 
     /** Another class takes the place of this one, unless the teacher stays with what isn't saved. */
     public void take(ClassFile file, Path path) {
         if (mayLeave()) {
             session.replace(file, Optional.of(path));
-            stamp = Stamp.of(path);
+            onFile.read();
             messages.clear();
         }
     }
 
-    /** @return whether the class is on file now */
-    boolean save() {
-        if (session.path().isEmpty()) {
-            return saveAs();
-        }
-        Path path = session.path().get();
-        boolean changed = stamp.isPresent() && !stamp.equals(Stamp.of(path)) && Files.exists(path);
-        return (!changed || questions().overOthersWork(path)) && write(path);
+    @Override
+    public Optional<Path> path() {
+        return session.path();
     }
 
-    boolean saveAs() {
-        return questions().fileToSave(stem(), ".json").map(this::write).orElse(false);
+    @Override
+    public boolean dirty() {
+        return session.dirty();
     }
 
-    private String stem() {
-        return FileWork.stem(ClassSheet.title(session.set(), Locale.UK));
+    @Override
+    public String title() {
+        return ClassSheet.title(session.set(), Locale.UK);
     }
 
-    private boolean write(Path path) {
-        try {
-            ClassFile file = withItsPiece(path);
-            SafeFile.write(path, file.checkedText());
-            session.saved(file, path);
-            stamp = Stamp.of(path);
-            editor.room().settings().used(path);
-            String key = unfinished.getAsInt() > 0
-                    ? "message.saved.unfinished"
-                    : file.pieceName().isPresent() ? "message.class.saved" : "message.class.saved-whole";
-            messages.say(texts.say(key, Map.of("file", path.toString(), "count", unfinished.getAsInt())));
-            return true;
-        } catch (FileProblem e) {
-            messages.problem(texts.say("message.not-saved", Map.of("why", e.getMessage())));
-            return false;
-        }
+    @Override
+    public String write(Path path) throws FileProblem {
+        ClassFile file = withItsPiece(path);
+        SafeFile.write(path, file.checkedText());
+        session.saved(file, path);
+        String key = unfinished.getAsInt() > 0
+                ? "message.saved.unfinished"
+                : file.pieceName().isPresent() ? "message.class.saved" : "message.class.saved-whole";
+        return texts.say(key, Map.of("file", path.toString(), "count", unfinished.getAsInt()));
     }
 
     /** A piece that is on file as it is, is named; otherwise the class keeps it itself, so that nothing is lost. */
@@ -120,8 +106,8 @@ public final class ClassWork {
     void export(JobBar jobs, boolean each) {
         ClassSheets sheets = new ClassSheets(
                 session.plan(), editor.sheetLook(), () -> editor.room().fonts(), Locale.UK);
-        questions()
-                .fileToSave(stem(), SheetForm.PDF.ending(), path -> each ? files(sheets, path) : List.of(path))
+        editor.questions()
+                .fileToSave(onFile.stem(), SheetForm.PDF.ending(), path -> each ? files(sheets, path) : List.of(path))
                 .ifPresent(path ->
                         new SheetExport(texts, editor.room().fonts(), jobs, messages).write(sheets, each, path));
     }
@@ -134,13 +120,6 @@ public final class ClassWork {
 
     /** Whether the class may be left: it is saved, or the teacher doesn't mind. */
     public boolean mayLeave() {
-        if (!session.dirty()) {
-            return true;
-        }
-        return switch (questions().unsaved(ClassSheet.title(session.set(), Locale.UK))) {
-            case SAVE -> save();
-            case LEAVE -> true;
-            case STAY -> false;
-        };
+        return onFile.mayLeave(() -> {});
     }
 }

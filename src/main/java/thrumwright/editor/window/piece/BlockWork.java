@@ -3,8 +3,8 @@ package thrumwright.editor.window.piece;
 import java.util.List;
 import java.util.function.Consumer;
 import thrumwright.block.Block;
-import thrumwright.editor.canvas.CanvasMap.Spot;
 import thrumwright.editor.canvas.PieceCanvas;
+import thrumwright.editor.canvas.seen.BlockSpot;
 import thrumwright.editor.edit.Edit;
 import thrumwright.editor.edit.Edits;
 import thrumwright.editor.edit.NewBlocks;
@@ -15,7 +15,6 @@ import thrumwright.editor.text.Commands;
 import thrumwright.measure.UnitSystem;
 import thrumwright.piece.End;
 import thrumwright.piece.Place;
-import thrumwright.plan.words.Words;
 
 /** The commands that have to do with blocks and with looking at them. */
 final class BlockWork {
@@ -34,7 +33,7 @@ final class BlockWork {
 
     void addTo(Commands commands) {
         for (Block block : NewBlocks.all(UnitSystem.METRIC)) {
-            String key = Words.key(block);
+            String key = block.key();
             commands.add("add-" + key, () -> add(key), this::mayAdd);
         }
         commands.add("delete", () -> doing.accept(edits.delete(session.piece(), session.selection())), this::any);
@@ -97,7 +96,7 @@ final class BlockWork {
     }
 
     private void step(int by) {
-        List<Spot> spots = canvas.map().spots();
+        List<BlockSpot> spots = canvas.map().spots();
         int now = -1;
         for (int i = 0; i < spots.size(); i++) {
             if (session.selection().lead().filter(spots.get(i).id()::equals).isPresent()
@@ -111,7 +110,7 @@ final class BlockWork {
 
     private void select(int index) {
         if (index >= 0 && index < canvas.map().spots().size()) {
-            Spot spot = canvas.map().spots().get(index);
+            BlockSpot spot = canvas.map().spots().get(index);
             session.select(Selection.of(spot.place(), spot.id()));
         }
     }

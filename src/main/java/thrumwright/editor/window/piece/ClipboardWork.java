@@ -9,29 +9,36 @@ import java.io.IOException;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Predicate;
 import thrumwright.block.Block;
+import thrumwright.editor.edit.Edit;
 import thrumwright.editor.edit.Edits;
 import thrumwright.editor.edit.Session;
 import thrumwright.editor.edit.Slot;
 import thrumwright.editor.text.Commands;
+import thrumwright.editor.text.Messages;
 import thrumwright.editor.text.Texts;
 import thrumwright.piece.End;
 import thrumwright.piece.Structure;
 import thrumwright.store.FileProblem;
+import thrumwright.store.FileSort;
 import thrumwright.store.StructureFile;
 
 /** Cuts, copies and pastes blocks. On the clipboard they are a structure's file, which can be read and kept as well. */
 final class ClipboardWork {
-    private final EditorWindow window;
     private final Session session;
     private final Edits edits;
     private final Texts texts;
+    private final Messages messages;
+    private final Predicate<Edit> doing;
 
-    ClipboardWork(EditorWindow window, Edits edits) {
-        this.window = window;
-        this.session = window.session();
+    /** @param doing does an edit, or says why it refuses; whether it was done */
+    ClipboardWork(Session session, Edits edits, Texts texts, Messages messages, Predicate<Edit> doing) {
+        this.session = session;
         this.edits = edits;
-        this.texts = window.room().texts();
+        this.texts = texts;
+        this.messages = messages;
+        this.doing = doing;
     }
 
     void addTo(Commands commands) {
@@ -59,14 +66,14 @@ final class ClipboardWork {
             clipboard().setContents(new StringSelection(text), null);
             return true;
         } catch (IllegalStateException e) {
-            window.problem(texts.say("clipboard.busy"));
+            messages.problem(texts.say("clipboard.busy"));
             return false;
         }
     }
 
     private void cut() {
         if (copy()) {
-            window.edit(edits.delete(session.piece(), session.selection()));
+            doing.test(edits.delete(session.piece(), session.selection()));
         }
     }
 
@@ -76,31 +83,31 @@ final class ClipboardWork {
             if (looksLikeJson(text)) {
                 paste(StructureFile.read(text).structure().end().blocks());
             } else {
-                window.problem(texts.say("clipboard.no-blocks"));
+                messages.problem(texts.say("clipboard.no-blocks"));
             }
         } catch (UnsupportedFlavorException | IOException e) {
-            window.problem(texts.say("clipboard.no-blocks"));
+            messages.problem(texts.say("clipboard.no-blocks"));
         } catch (FileProblem e) {
-            window.problem(texts.say("clipboard.unreadable", Map.of("why", e.getMessage())));
+            messages.problem(texts.say("clipboard.unreadable", Map.of("why", e.getMessage())));
         } catch (IllegalStateException e) {
-            window.problem(texts.say("clipboard.busy"));
+            messages.problem(texts.say("clipboard.busy"));
         }
     }
 
     /** Anything else is simply no blocks, whatever it is; of what may be meant as blocks it is said what is wrong. */
     private static boolean looksLikeJson(String text) {
         String begins = text.stripLeading();
-        return begins.startsWith("{") || begins.startsWith("[") || StructureFile.isMeant(text);
+        return begins.startsWith("{") || begins.startsWith("[") || FileSort.of(text) == FileSort.STRUCTURE;
     }
 
     private void paste(List<Block> blocks) {
         long strange = blocks.stream()
-                .filter(block -> Edits.lacksYarn(block, session.piece()))
+                .filter(block -> session.piece().lacksYarn(block))
                 .count();
         Slot slot = Slot.above(session.piece(), session.selection());
-        boolean done = window.edit(edits.paste(session.piece(), slot, blocks, "edit.paste"));
+        boolean done = doing.test(edits.paste(session.piece(), slot, blocks, "edit.paste"));
         if (done && strange > 0) {
-            window.messages().say(texts.say("clipboard.other-yarns", Map.of("count", strange)));
+            messages.say(texts.say("clipboard.other-yarns", Map.of("count", strange)));
         }
     }
 }

@@ -1,81 +1,61 @@
 package thrumwright.editor.window.piece;
 
 import java.awt.BorderLayout;
-import java.awt.Component;
 import java.awt.Point;
-import java.awt.Toolkit;
+import java.awt.Rectangle;
 import java.awt.event.ComponentAdapter;
 import java.awt.event.ComponentEvent;
 import java.awt.event.WindowAdapter;
 import java.awt.event.WindowEvent;
 import java.nio.file.Path;
-import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.Supplier;
+import javax.swing.Action;
 import javax.swing.BorderFactory;
-import javax.swing.InputMap;
 import javax.swing.JComponent;
 import javax.swing.JFrame;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
-import javax.swing.JScrollBar;
 import javax.swing.JScrollPane;
-import javax.swing.JTabbedPane;
-import javax.swing.JTable;
 import javax.swing.JViewport;
 import javax.swing.ScrollPaneConstants;
 import javax.swing.UIManager;
-import thrumwright.editor.Workroom;
 import thrumwright.editor.canvas.AmountEntry;
-import thrumwright.editor.canvas.Gesturing;
+import thrumwright.editor.canvas.gesture.Gesturing;
 import thrumwright.editor.canvas.LabelColumn;
 import thrumwright.editor.canvas.PieceCanvas;
 import thrumwright.editor.canvas.WidthRule;
 import thrumwright.editor.edit.Change;
-import thrumwright.editor.edit.ClassSession;
 import thrumwright.editor.edit.Edit;
 import thrumwright.editor.edit.Edits;
 import thrumwright.editor.edit.Session;
 import thrumwright.editor.files.Dialogs;
 import thrumwright.editor.files.FileDrop;
+import thrumwright.editor.files.Questions;
 import thrumwright.editor.form.Desk;
 import thrumwright.editor.form.FormTabs;
-import thrumwright.editor.look.Column;
 import thrumwright.editor.look.Icons;
 import thrumwright.editor.look.Pixels;
 import thrumwright.editor.settings.Geometry;
+import thrumwright.editor.settings.Workplace;
 import thrumwright.editor.shelf.BlockShelf;
 import thrumwright.editor.text.CommandTexts;
 import thrumwright.editor.text.Commands;
 import thrumwright.editor.text.Texts;
-import thrumwright.editor.view.BudgetView;
-import thrumwright.editor.view.CutsView;
-import thrumwright.editor.view.EndsView;
-import thrumwright.editor.view.FindingsView;
-import thrumwright.editor.view.HemsView;
-import thrumwright.editor.view.HistoryView;
-import thrumwright.editor.view.StepsView;
-import thrumwright.editor.view.WhenSeen;
-import thrumwright.editor.window.KeyList;
-import thrumwright.editor.window.KeysWindow;
+import thrumwright.editor.window.MainWindow;
 import thrumwright.editor.window.MessageBar;
 import thrumwright.editor.window.classroom.ClassWindow;
-import thrumwright.editor.window.sheet.SheetSettings;
 import thrumwright.editor.window.sheet.SheetWindow;
 import thrumwright.output.SheetLook;
 import thrumwright.store.ClassFile;
 
 /** One piece in a window. */
-public final class EditorWindow {
+public final class EditorWindow implements MainWindow, PieceWindow {
     /** A window lower than that has no room for everything, pixels. */
     private static final int LOW = 800;
 
-    /** The views in the order of their tabs; the history has a command of its own. */
-    private static final List<String> SHOWN = List.of("findings", "cuts", "hems", "ends", "budget", "steps");
-
-    private final Workroom room;
+    private final Workplace place;
+    private final OtherWindows windows;
     private final Session session;
     private final Texts texts;
     private final Desk desk;
@@ -84,7 +64,6 @@ public final class EditorWindow {
     private final PieceCanvas canvas;
     private final LabelColumn labels;
     private final FormTabs forms;
-    private final JTabbedPane views = new JTabbedPane();
     private final JLabel status = new JLabel();
     private final Commands commands;
     private final FileWork files;
@@ -93,49 +72,43 @@ public final class EditorWindow {
     private final AmountEntry amount;
     private final ClipboardWork clipboard;
     private final BlockShelf shelf;
-    private final HistoryView history;
+    private final ViewTabs views;
+    private final SideWindows beside;
     private final FileDrop drop;
+    private final Runnable noLonger;
     private Parts parts;
-    private SheetWindow sheet;
-    private KeysWindow keys;
-    private ClassWindow classWindow;
 
-    public EditorWindow(Workroom room, Session session) {
-        this.room = room;
+    public EditorWindow(Workplace place, OtherWindows windows, Session session) {
+        this.place = place;
+        this.windows = windows;
         this.session = session;
-        this.texts = room.texts();
+        this.texts = place.texts();
         Edits edits = new Edits(texts.phrases(), texts.words());
         this.desk = new Desk(session, edits, texts);
         this.messages = new MessageBar(texts);
-        this.canvas = new PieceCanvas(session, texts, room.theme().palette());
+        this.beside = new SideWindows(this, messages);
+        this.canvas = new PieceCanvas(session, texts, place.theme().palette());
         this.labels = new LabelColumn(canvas);
         this.forms = new FormTabs(desk);
-        this.commands = new Commands(new CommandTexts(texts.locale(), menuKey()), Icons::of, this::takeOver);
-        this.files = new FileWork(
-                this,
-                new Dialogs(
-                        frame,
-                        room,
-                        room.settings().recent().stream()
-                                .findFirst()
-                                .map(java.nio.file.Path::getParent)
-                                .orElse(java.nio.file.Path.of(System.getProperty("user.home")))));
+        this.commands = new Commands(new CommandTexts(texts.locale(), Commands.menuKey()), Icons::of, this::takeOver);
+        this.files = new FileWork(this, windows, place, beside, new Dialogs(frame, place, folder()));
         this.amount = new AmountEntry(labels, canvas, edits);
-        this.structures = new StructureWork(this, edits);
+        this.structures = new StructureWork(session, edits, place, beside, this::questions, frame);
         this.blocks = new BlockWork(session, edits, canvas, this::edit);
-        this.clipboard = new ClipboardWork(this, edits);
+        this.clipboard = new ClipboardWork(session, edits, texts, beside, this::edit);
         canvas.setGestures(new Gesturing(desk.edits(), this::takeOver, amount::open));
-        this.drop = new FileDrop(files::open);
-        this.history = new HistoryView(session, texts, this::jump);
+        this.drop = new FileDrop(this::open);
+        this.views = new ViewTabs(session, texts, commands, this::takeOver);
         this.shelf = new BlockShelf(canvas, labels, edits, key -> commands.run("add-" + key));
+        this.noLonger = place.whenLookChanges(this::lookChanged);
     }
 
-    public static String menuKey() {
-        return java.awt.GraphicsEnvironment.isHeadless()
-                        || Toolkit.getDefaultToolkit().getMenuShortcutKeyMaskEx()
-                                != java.awt.event.InputEvent.META_DOWN_MASK
-                ? "ctrl"
-                : "meta";
+    /** Where to begin looking for files: beside the last that was worked on. */
+    private Path folder() {
+        return place.settings().recent().stream()
+                .findFirst()
+                .map(Path::getParent)
+                .orElse(Path.of(System.getProperty("user.home")));
     }
 
     /** Puts everything in its place; once, before the window is shown. */
@@ -145,7 +118,7 @@ public final class EditorWindow {
         JComponent middle = middle();
         addCommands();
         Menus menus = new Menus(commands, texts);
-        frame.setJMenuBar(menus.bar(room, files));
+        frame.setJMenuBar(menus.bar(place, this::open));
         JPanel top = new JPanel(new BorderLayout());
         top.add(menus.toolBar());
         top.add(messages.component(), BorderLayout.SOUTH);
@@ -155,7 +128,7 @@ public final class EditorWindow {
         status.setBorder(BorderFactory.createEmptyBorder(Pixels.of(4), Pixels.of(12), Pixels.of(5), Pixels.of(12)));
         frame.add(status, BorderLayout.SOUTH);
         commands.add("block-menu", () -> {
-            Point at = canvas.selectedPoint();
+            Point at = canvas.looking().selectedPoint();
             menus.popup().show(canvas, at.x, at.y);
         });
         commands.bindWindow(frame.getRootPane());
@@ -175,55 +148,25 @@ public final class EditorWindow {
     }
 
     private JComponent middle() {
-        FindingsView findings = new FindingsView(session, desk.edits(), texts, this::takeOver, this::countFindings);
-        views.setName("views");
-        views.setTabLayoutPolicy(JTabbedPane.SCROLL_TAB_LAYOUT);
-        views.insertTab(texts.say("tab.findings"), null, findings.component(), null, 0);
-        addView("tab.cuts", () -> new CutsView(session, texts).component());
-        addView("tab.hems", () -> scrolling(new HemsView(session, texts, canvas::palette)));
-        addView(
-                "tab.ends",
-                () -> new EndsView(session, desk.edits(), texts, canvas::palette, commands::get).component());
-        addView("tab.budget", () -> scrolling(new BudgetView(session, texts, canvas::palette)));
-        addView("tab.steps", () -> new StepsView(session, texts).component());
-        views.addTab(texts.say("tab.history"), history.component());
-        FormTabs.leaveKeys(views);
-        countFindings(session.plan().findings().size());
+        views.build(desk.edits(), canvas);
         JPanel right = new JPanel(new BorderLayout());
         right.setName("formsAndShelf");
         right.add(forms.component());
         right.add(shelf, BorderLayout.SOUTH);
         openShelf();
-        parts = new Parts(new Geometry(room.settings()), canvasScroll(), views, right);
+        parts = new Parts(new Geometry(place.settings()), canvasScroll(), views.component(), right);
         parts.addTo(commands);
         return parts.component();
-    }
-
-    private void addView(String key, Supplier<JComponent> make) {
-        views.addTab(texts.say(key), new WhenSeen(make));
     }
 
     /** As it was left; in a low window it is folded away at first, since the fields need the room. */
     private void openShelf() {
         shelf.setOpen(
-                room.settings().get("shelf.open").map(Boolean::valueOf).orElse(frame.getHeight() >= Pixels.of(LOW)));
+                place.settings().get("shelf.open").map(Boolean::valueOf).orElse(frame.getHeight() >= Pixels.of(LOW)));
         shelf.whenFolded(open -> {
-            room.settings().put("shelf.open", String.valueOf(open));
+            place.settings().put("shelf.open", String.valueOf(open));
             commands.refresh();
         });
-    }
-
-    /** A picture that needs some height, in a low window too. */
-    private static JComponent scrolling(JComponent picture) {
-        Column column = new Column(new BorderLayout());
-        column.add(picture);
-        return Column.scrolling(column);
-    }
-
-    private void countFindings(int count) {
-        if (views.getTabCount() > 0) {
-            views.setTitleAt(0, texts.say("tab.findings.count", Map.of("count", count)));
-        }
     }
 
     private JScrollPane canvasScroll() {
@@ -251,60 +194,12 @@ public final class EditorWindow {
         commands.add("amount", amount::open, () -> !session.selection().isEmpty());
         commands.add("shelf", this::toShelf);
         commands.addSwitch("shelf-fold", () -> shelf.fold(shelf.isOpen()), shelf::isOpen);
-        new ViewWork(session, canvas, room).addTo(commands);
+        new ViewWork(session, canvas, place).addTo(commands);
         clipboard.addTo(commands);
-        for (int i = 0; i < SHOWN.size(); i++) {
-            int index = i;
-            commands.add("show-" + SHOWN.get(i), () -> toView(index));
-        }
-        commands.add("history", this::toHistory);
-        commands.add("sheet", () -> sheet().show());
-        commands.add("keys", () -> keys().show());
-        commands.add("class", () -> classWindow().show());
-        commands.add("print", () -> sheet().showAnd("sheet-print"));
-        commands.add("export", () -> sheet().showAnd("sheet-export"));
+        views.addCommands();
+        beside.addTo(commands, frame, windows::count);
         commands.add("undo", session::undo, () -> session.history().undoName().isPresent());
         commands.add("redo", session::redo, () -> session.history().redoName().isPresent());
-    }
-
-    /** Brings a view to the front and gives it the keyboard. */
-    private void toView(int index) {
-        views.setSelectedIndex(index);
-        JComponent first = firstForKeys((JComponent) views.getSelectedComponent());
-        (first == null ? views : first).requestFocusInWindow();
-    }
-
-    /** The first component within another that keys mean anything to; null if there is none. */
-    private static JComponent firstForKeys(JComponent component) {
-        boolean meant = hasKeys(component, JComponent.WHEN_FOCUSED)
-                || component instanceof JTable && hasKeys(component, JComponent.WHEN_ANCESTOR_OF_FOCUSED_COMPONENT);
-        if (meant && component.isFocusable() && component.isEnabled() && !(component instanceof JScrollBar)) {
-            return component;
-        }
-        for (Component child : component.getComponents()) {
-            JComponent first = child instanceof JComponent inner && inner.isVisible() ? firstForKeys(inner) : null;
-            if (first != null) {
-                return first;
-            }
-        }
-        return null;
-    }
-
-    private static boolean hasKeys(JComponent component, int condition) {
-        InputMap keys = component.getInputMap(condition);
-        return keys != null && keys.allKeys() != null;
-    }
-
-    private void toHistory() {
-        views.setSelectedComponent(history.component());
-        history.enter();
-    }
-
-    private void jump(int count) {
-        takeOver();
-        if (count <= session.history().names().size()) {
-            session.jump(count);
-        }
     }
 
     private void toShelf() {
@@ -322,23 +217,21 @@ public final class EditorWindow {
             session.edit(edit);
             return true;
         } catch (IllegalArgumentException e) {
-            problem(e.getMessage());
+            beside.problem(e.getMessage());
             return false;
         }
     }
 
     /** Takes over whatever is being typed anywhere in the window. */
+    @Override
     public void takeOver() {
         amount.take();
         desk.takeOver();
     }
 
     private void changed(Change change) {
-        String title = session.piece().title().isBlank()
-                ? texts.say("untitled")
-                : session.piece().title();
         String key = session.dirty() ? "window.unsaved" : "window";
-        frame.setTitle(texts.say(key, Map.of("title", title)));
+        frame.setTitle(texts.say(key, Map.of("title", files.title())));
         frame.getRootPane().putClientProperty("Window.documentModified", session.dirty());
         status.setText(Summary.of(session.plan(), texts));
         status.setToolTipText(status.getText());
@@ -357,26 +250,28 @@ public final class EditorWindow {
         name("redo", session.history().redoName().map(what -> texts.say("redo.of", Map.of("what", what))));
     }
 
-    private void name(String id, java.util.Optional<String> text) {
-        commands.get(id).putValue(javax.swing.Action.SHORT_DESCRIPTION, text.orElse(texts.say(id + ".nothing")));
+    private void name(String id, Optional<String> text) {
+        commands.get(id).putValue(Action.SHORT_DESCRIPTION, text.orElse(texts.say(id + ".nothing")));
     }
 
     private void size() {
         Geometry.least(frame, 683, 384);
-        new Geometry(room.settings()).restore(frame, room.windows().size() - 1);
+        new Geometry(place.settings()).restore(frame, windows.count() - 1);
     }
 
-    public void themeChanged() {
+    private void lookChanged() {
         drop.on(frame.getRootPane());
-        canvas.setPalette(room.theme().palette());
+        canvas.setPalette(place.theme().palette());
         frame.getRootPane().setBackground(UIManager.getColor("Panel.background"));
     }
 
+    @Override
     public void toFront() {
         show();
         frame.toFront();
     }
 
+    @Override
     public void show() {
         frame.setVisible(true);
         canvas.requestFocus();
@@ -386,104 +281,100 @@ public final class EditorWindow {
         return frame;
     }
 
+    @Override
+    public Rectangle bounds() {
+        return frame.getBounds();
+    }
+
+    @Override
     public Session session() {
         return session;
     }
 
-    public Workroom room() {
-        return room;
-    }
-
-    MessageBar messages() {
-        return messages;
+    @Override
+    public Workplace room() {
+        return place;
     }
 
     public Desk desk() {
         return desk;
     }
 
-    StructureWork structures() {
+    @Override
+    public void forgetTyping() {
+        desk.clear();
+    }
+
+    @Override
+    public int unfinished() {
+        return desk.unfinished();
+    }
+
+    public StructureWork structures() {
         return structures;
+    }
+
+    @Override
+    public void bringIn(Path structure) {
+        structures.bringIn(structure);
     }
 
     public FileWork files() {
         return files;
     }
 
+    @Override
+    public Questions questions() {
+        return files.questions();
+    }
+
+    @Override
+    public void open(Path file) {
+        files.open(file);
+    }
+
+    @Override
+    public String stem() {
+        return files.stem();
+    }
+
     /** The window of the step sheet; made when it is first wanted. */
     public SheetWindow sheet() {
-        if (sheet == null) {
-            sheet = new SheetWindow(this);
-        }
-        return sheet;
+        return beside.sheet();
     }
 
-    /** The list of all keys; made when it is first wanted. */
-    private KeysWindow keys() {
-        if (keys == null) {
-            CommandTexts declared = new CommandTexts(texts.locale(), menuKey());
-            keys = new KeysWindow(room, KeyList.of(declared, frame.getJMenuBar(), texts));
-        }
-        return keys;
-    }
-
-    /** How the sheet is set up, or was the last time. */
+    @Override
     public SheetLook sheetLook() {
-        return sheet != null
-                ? sheet.setup().choice().look()
-                : new SheetSettings(room.settings(), Locale.getDefault())
-                        .choice()
-                        .look();
+        return beside.sheetLook();
     }
 
     /** The window of the class that weaves this piece; made, with one loom, when it is first wanted. */
     public ClassWindow classWindow() {
-        if (classWindow == null) {
-            classWindow = new ClassWindow(this, ClassSession.of(session.piece()));
-        }
-        return classWindow;
+        return beside.classWindow();
     }
 
-    /** Shows a class that weaves this piece. */
+    @Override
     public void openClass(ClassFile file, Path path) {
-        if (classWindow == null) {
-            classWindow = new ClassWindow(this, new ClassSession(file, Optional.of(path)));
-        } else {
-            classWindow.work().take(file, path);
-        }
-        classWindow.session().follow(session.piece());
-        classWindow.show();
+        beside.openClass(file, path);
     }
 
-    /** Whether there is no class that the teacher wants to save or to go on with. */
-    boolean mayLeaveClass() {
-        return classWindow == null || classWindow.work().mayLeave();
+    @Override
+    public boolean mayLeaveClass() {
+        return beside.mayLeaveClass();
     }
 
     /** Tells a problem, where the weaver is: beside the piece or beside its sheet. */
     public void problem(String sentence) {
-        if (sheet != null && sheet.frame().isActive()) {
-            sheet.problem(sentence);
-        } else if (classWindow != null && classWindow.frame().isActive()) {
-            classWindow.problem(sentence);
-        } else {
-            messages.problem(sentence);
-        }
+        beside.problem(sentence);
     }
 
+    @Override
     public void dispose() {
-        new Geometry(room.settings()).remember(frame);
+        new Geometry(place.settings()).remember(frame);
         parts.remember();
-        if (keys != null) {
-            keys.dispose();
-        }
-        if (sheet != null) {
-            sheet.dispose();
-        }
-        if (classWindow != null) {
-            classWindow.dispose();
-        }
+        noLonger.run();
+        beside.dispose();
         frame.dispose();
-        room.closed(this);
+        windows.closed(this);
     }
 }

@@ -2,40 +2,47 @@ package thrumwright.editor.window.piece;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import thrumwright.editor.edit.Session;
+import thrumwright.editor.files.OnFile;
 import thrumwright.editor.files.Questions;
-import thrumwright.editor.files.Stamp;
+import thrumwright.editor.settings.Workplace;
 import thrumwright.editor.text.Commands;
+import thrumwright.editor.text.Messages;
 import thrumwright.editor.text.Texts;
 import thrumwright.piece.Beginnings;
 import thrumwright.piece.Piece;
 import thrumwright.store.ClassFile;
 import thrumwright.store.FileProblem;
+import thrumwright.store.FileSort;
 import thrumwright.store.PieceFile;
 import thrumwright.store.SafeFile;
-import thrumwright.store.StructureFile;
 import thrumwright.store.Unknown;
 
 /** The commands that have to do with files. */
-public final class FileWork {
-    private final EditorWindow window;
+public final class FileWork implements OnFile.Content {
+    private final PieceWindow window;
+    private final OtherWindows windows;
     private final Session session;
+    private final Workplace place;
     private final Texts texts;
+    private final Messages messages;
+    private final OnFile onFile;
     private Questions questions;
-    private Optional<Stamp> stamp;
 
-    FileWork(EditorWindow window, Questions questions) {
+    FileWork(PieceWindow window, OtherWindows windows, Workplace place, Messages messages, Questions questions) {
         this.window = window;
+        this.windows = windows;
         this.session = window.session();
-        this.texts = window.room().texts();
+        this.place = place;
+        this.texts = place.texts();
+        this.messages = messages;
         this.questions = questions;
-        this.stamp = session.path().flatMap(Stamp::of);
+        this.onFile = new OnFile(this, place, this::questions, messages);
     }
 
-    public Questions questions() {
+    Questions questions() {
         return questions;
     }
 
@@ -47,10 +54,10 @@ public final class FileWork {
     void addTo(Commands commands) {
         commands.add("new", this::begin);
         commands.add("open", () -> questions.fileToOpen().ifPresent(this::open));
-        commands.add("save", this::save);
-        commands.add("save-as", this::saveAs);
+        commands.add("save", onFile::save);
+        commands.add("save-as", onFile::saveAs);
         commands.add("close", this::close);
-        commands.add("close-all", window.room()::closeAll);
+        commands.add("close-all", windows::closeAll);
     }
 
     private void begin() {
@@ -66,40 +73,40 @@ public final class FileWork {
 
     /** A piece in a window, a class beside its piece; a structure goes into the library. */
     public void open(Path path) {
-        Optional<EditorWindow> already = window.room().showing(path);
+        Optional<PieceWindow> already = windows.showing(path);
         if (already.isPresent()) {
             already.get().toFront();
             return;
         }
         try {
-            String text = SafeFile.read(path);
-            if (StructureFile.isMeant(text)) {
-                window.structures().bringIn(path);
-                return;
-            }
-            if (ClassFile.isClass(text)) {
-                openClass(ClassFile.read(text, ClassFile.sourceFor(path)), path);
-                return;
-            }
-            PieceFile file = PieceFile.read(text);
-            window.room().settings().used(path);
-            take(file, Optional.of(path));
+            open(SafeFile.read(path), path);
         } catch (FileProblem e) {
             if (!Files.exists(path)) {
-                window.room().settings().forget(path);
+                place.settings().forget(path);
             }
-            window.problem(texts.say(
+            messages.problem(texts.say(
                     "message.not-opened", Map.of("file", String.valueOf(path.getFileName()), "why", e.getMessage())));
+        }
+    }
+
+    private void open(String text, Path path) throws FileProblem {
+        switch (FileSort.of(text)) {
+            case STRUCTURE -> window.bringIn(path);
+            case CLASS -> openClass(ClassFile.read(text, ClassFile.sourceFor(path)), path);
+            case PIECE -> {
+                PieceFile file = PieceFile.read(text);
+                place.settings().used(path);
+                take(file, Optional.of(path));
+            }
         }
     }
 
     /** Beside its piece: where that is open already, here if it is the same, else in a window of its own. */
     private void openClass(ClassFile file, Path path) {
-        window.room().settings().used(path);
+        place.settings().used(path);
         Optional<Path> piece = file.piecePath(path);
         boolean same = session.piece().equals(file.set().piece());
-        EditorWindow where =
-                piece.flatMap(window.room()::showing).orElseGet(() -> same ? window : take(file.piece(), piece));
+        PieceWindow where = piece.flatMap(windows::showing).orElseGet(() -> same ? window : take(file.piece(), piece));
         where.openClass(file, path);
     }
 
@@ -108,90 +115,58 @@ public final class FileWork {
      *
      * @return that window
      */
-    private EditorWindow take(PieceFile file, Optional<Path> path) {
+    private PieceWindow take(PieceFile file, Optional<Path> path) {
         boolean untouched = session.path().isEmpty()
                 && !session.dirty()
                 && session.history().names().isEmpty();
         if (untouched) {
-            window.desk().clear();
+            window.forgetTyping();
             session.replace(file, path);
-            stamp = path.flatMap(Stamp::of);
-            window.messages().clear();
+            onFile.read();
+            messages.clear();
             window.show();
             return window;
         }
-        EditorWindow other = window.room().open(new Session(file, path));
+        PieceWindow other = windows.open(new Session(file, path));
         other.show();
         return other;
     }
 
-    /** @return whether the piece is on file now */
-    boolean save() {
-        if (session.path().isEmpty()) {
-            return saveAs();
-        }
-        Path path = session.path().get();
-        boolean changed = stamp.isPresent() && !stamp.equals(Stamp.of(path)) && Files.exists(path);
-        return (!changed || questions.overOthersWork(path)) && write(path);
-    }
-
-    boolean saveAs() {
-        return questions.fileToSave(stem(), ".json").map(this::write).orElse(false);
-    }
-
     /** The piece's title as the name of a file. */
-    public String stem() {
-        String title = session.piece().title().isBlank()
+    String stem() {
+        return onFile.stem();
+    }
+
+    @Override
+    public Optional<Path> path() {
+        return session.path();
+    }
+
+    @Override
+    public boolean dirty() {
+        return session.dirty();
+    }
+
+    @Override
+    public String title() {
+        return session.piece().title().isBlank()
                 ? texts.say("untitled")
                 : session.piece().title();
-        return stem(title);
     }
 
-    /** A title as the name of a file. */
-    public static String stem(String title) {
-        return title.toLowerCase(Locale.ROOT).replaceAll("[^\\p{L}\\d]+", "-").replaceAll("^-|-$", "");
-    }
-
-    private boolean write(Path path) {
-        try {
-            SafeFile.write(path, session.toSave());
-            session.saved(path);
-            stamp = Stamp.of(path);
-            window.room().settings().used(path);
-            window.messages().say(saved(path));
-            return true;
-        } catch (FileProblem e) {
-            window.problem(texts.say("message.not-saved", Map.of("why", e.getMessage())));
-            return false;
-        }
-    }
-
-    private String saved(Path path) {
-        int unfinished = window.desk().unfinished();
+    @Override
+    public String write(Path path) throws FileProblem {
+        SafeFile.write(path, session.toSave());
+        session.saved(path);
+        int unfinished = window.unfinished();
         String key = unfinished == 0 ? "message.saved" : "message.saved.unfinished";
         return texts.say(key, Map.of("file", path.toString(), "count", unfinished));
     }
 
     /** Closes the window, if the weaver doesn't want to stay with what isn't saved. */
     public void close() {
-        if (!window.mayLeaveClass()) {
-            return;
-        }
-        if (!session.dirty()) {
+        if (window.mayLeaveClass() && onFile.mayLeave(window::show)) {
             window.dispose();
-            return;
-        }
-        String title = session.piece().title().isBlank()
-                ? texts.say("untitled")
-                : session.piece().title();
-        switch (questions.unsaved(title)) {
-            case SAVE -> {
-                if (save()) {
-                    window.dispose();
-                }
-            }
-            case LEAVE -> window.dispose();
-            case STAY -> window.show();
         }
     }
 }

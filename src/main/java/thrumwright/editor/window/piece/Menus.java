@@ -2,6 +2,8 @@ package thrumwright.editor.window.piece;
 
 import java.nio.file.Path;
 import java.util.List;
+import java.util.function.Consumer;
+import java.util.stream.Stream;
 import javax.swing.Box;
 import javax.swing.ButtonGroup;
 import javax.swing.JButton;
@@ -15,17 +17,21 @@ import javax.swing.event.MenuEvent;
 import javax.swing.event.MenuListener;
 import net.miginfocom.swing.MigLayout;
 import thrumwright.block.Block;
-import thrumwright.editor.Workroom;
 import thrumwright.editor.edit.NewBlocks;
 import thrumwright.editor.look.Theme;
+import thrumwright.editor.settings.Workplace;
 import thrumwright.editor.text.Commands;
 import thrumwright.editor.text.Texts;
 import thrumwright.editor.window.Bars;
 import thrumwright.measure.UnitSystem;
-import thrumwright.plan.words.Words;
 
 /** The menus and the row of buttons. */
 public final class Menus {
+    private static final String FILE = "| save save-as | sheet print export class | close close-all";
+    private static final String EDIT = "undo redo history | cut copy paste duplicate delete | select-all";
+    private static final String BLOCK = "| shelf amount | up down | top-follows top-own"
+            + " | use-structure keep-structure write-structure import-structure";
+
     private final Texts texts;
     private final Bars bars;
 
@@ -34,43 +40,36 @@ public final class Menus {
         this.bars = new Bars(commands, texts);
     }
 
-    JMenuBar bar(Workroom room, FileWork files) {
+    JMenuBar bar(Workplace room, Consumer<Path> open) {
         JMenuBar bar = new JMenuBar();
+        bar.add(file(room, open));
+        bar.add(bars.menu("menu.edit", ids(EDIT)));
+        bar.add(block());
+        bar.add(view(room));
+        bar.add(bars.menu("menu.help", "keys"));
+        return bar;
+    }
+
+    /** Ids of commands in order; a bar stands for the line between two groups, which is null. */
+    private static String[] ids(String line) {
+        return Stream.of(line.split(" ")).map(id -> id.equals("|") ? null : id).toArray(String[]::new);
+    }
+
+    private JMenu file(Workplace room, Consumer<Path> open) {
         JMenu file = bars.menu("menu.file", "new", "open");
-        file.add(recent(room, files));
-        bars.add(file, null, "save", "save-as", null, "sheet", "print", "export", "class", null, "close", "close-all");
-        bar.add(file);
-        bar.add(bars.menu(
-                "menu.edit",
-                "undo",
-                "redo",
-                "history",
-                null,
-                "cut",
-                "copy",
-                "paste",
-                "duplicate",
-                "delete",
-                null,
-                "select-all"));
+        file.add(recent(room, open));
+        bars.add(file, ids(FILE));
+        return file;
+    }
+
+    private JMenu block() {
         JMenu block = bars.menu("menu.block");
         block.add(kinds());
-        bars.add(
-                block,
-                null,
-                "shelf",
-                "amount",
-                "up",
-                "down",
-                null,
-                "top-follows",
-                "top-own",
-                null,
-                "use-structure",
-                "keep-structure",
-                "write-structure",
-                "import-structure");
-        bar.add(block);
+        bars.add(block, ids(BLOCK));
+        return block;
+    }
+
+    private JMenu view(Workplace room) {
         JMenu view = bars.menu("menu.view", "closer", "farther");
         view.add(shares());
         bars.add(view, "true-size", "measure-screen", null, "views-large", "fields-shown", "shelf-fold", "rules");
@@ -85,9 +84,7 @@ public final class Menus {
             themes.add(item);
             view.add(item);
         }
-        bar.add(view);
-        bar.add(bars.menu("menu.help", "keys"));
-        return bar;
+        return view;
     }
 
     /** The views below the picture, in the order of their tabs. */
@@ -114,7 +111,7 @@ public final class Menus {
         return dividers;
     }
 
-    private JMenu recent(Workroom room, FileWork files) {
+    private JMenu recent(Workplace room, Consumer<Path> open) {
         JMenu recent = new JMenu(texts.say("menu.recent"));
         recent.setName("recent");
         recent.addMenuListener(new MenuListener() {
@@ -123,7 +120,7 @@ public final class Menus {
                 recent.removeAll();
                 for (Path path : room.settings().recent()) {
                     JMenuItem item = new JMenuItem(path.getFileName() + " — " + path.getParent());
-                    item.addActionListener(chosen -> files.open(path));
+                    item.addActionListener(chosen -> open.accept(path));
                     recent.add(item);
                 }
                 if (recent.getItemCount() == 0) {
@@ -157,7 +154,7 @@ public final class Menus {
         List<Block> kinds = NewBlocks.all(UnitSystem.METRIC);
         menu.setLayout(new MigLayout("insets 0, gap 0, flowy, wrap " + (kinds.size() + 1) / 2, "[grow, fill]"));
         for (Block block : kinds) {
-            menu.add(bars.item("add-" + Words.key(block)));
+            menu.add(bars.item("add-" + block.key()));
         }
     }
 

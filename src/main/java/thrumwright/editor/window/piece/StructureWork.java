@@ -1,16 +1,21 @@
 package thrumwright.editor.window.piece;
 
+import java.awt.Component;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Supplier;
 import thrumwright.editor.edit.Edits;
 import thrumwright.editor.edit.Session;
+import thrumwright.editor.files.Questions;
 import thrumwright.editor.library.Handing;
 import thrumwright.editor.library.Library;
 import thrumwright.editor.library.StructureDialogs;
 import thrumwright.editor.library.StructureQuestions;
+import thrumwright.editor.settings.Workplace;
 import thrumwright.editor.text.Commands;
+import thrumwright.editor.text.Messages;
 import thrumwright.editor.text.Texts;
 import thrumwright.piece.End;
 import thrumwright.piece.Place;
@@ -21,21 +26,32 @@ import thrumwright.store.StructureFile;
 
 /** The commands that have to do with structures. */
 final class StructureWork implements Handing {
-    private final EditorWindow window;
     private final Session session;
     private final Edits edits;
     private final Texts texts;
     private final Library library;
+    private final Messages messages;
+    private final Supplier<Questions> files;
     private StructureQuestions questions;
 
-    StructureWork(EditorWindow window, Edits edits) {
-        this.window = window;
-        this.session = window.session();
+    /**
+     * @param files who is asked about files
+     * @param parent of dialogs
+     */
+    StructureWork(
+            Session session,
+            Edits edits,
+            Workplace place,
+            Messages messages,
+            Supplier<Questions> files,
+            Component parent) {
+        this.session = session;
         this.edits = edits;
-        this.texts = window.room().texts();
-        this.library = window.room().library();
-        this.questions = new StructureDialogs(
-                window.frame(), texts, () -> window.room().theme().palette(), library, this);
+        this.texts = place.texts();
+        this.library = place.library();
+        this.messages = messages;
+        this.files = files;
+        this.questions = new StructureDialogs(parent, texts, () -> place.theme().palette(), library, this);
     }
 
     /** Asks somebody else. */
@@ -47,9 +63,7 @@ final class StructureWork implements Handing {
         commands.add("use-structure", this::use);
         commands.add("keep-structure", this::keepEnd, this::something);
         commands.add("write-structure", this::writeEnd, this::something);
-        commands.add(
-                "import-structure",
-                () -> window.files().questions().fileToOpen().ifPresent(this::bringIn));
+        commands.add("import-structure", () -> files.get().fileToOpen().ifPresent(this::bringIn));
     }
 
     private Place place() {
@@ -107,9 +121,9 @@ final class StructureWork implements Handing {
                 : file;
         try {
             library.keep(kept);
-            window.messages().say(texts.say(message, Map.of("name", structure.name())));
+            messages.say(texts.say(message, Map.of("name", structure.name())));
         } catch (FileProblem e) {
-            window.problem(
+            messages.problem(
                     texts.say("message.structure.not-kept", Map.of("name", structure.name(), "why", e.getMessage())));
         }
     }
@@ -120,12 +134,12 @@ final class StructureWork implements Handing {
 
     @Override
     public void write(Structure structure) {
-        window.files().questions().fileToSave(structure.id(), ".json").ifPresent(path -> {
+        files.get().fileToSave(structure.id(), ".json").ifPresent(path -> {
             try {
                 SafeFile.write(path, library.toHandOn(structure).checkedText());
-                window.messages().say(texts.say("message.structure.written", Map.of("file", path.toString())));
+                messages.say(texts.say("message.structure.written", Map.of("file", path.toString())));
             } catch (FileProblem e) {
-                window.problem(texts.say("message.not-saved", Map.of("why", e.getMessage())));
+                messages.problem(texts.say("message.not-saved", Map.of("why", e.getMessage())));
             }
         });
     }
@@ -134,9 +148,9 @@ final class StructureWork implements Handing {
     public void reword(Structure structure) {
         try {
             library.keep(structure);
-            window.messages().say(texts.say("message.structure.kept", Map.of("name", structure.name())));
+            messages.say(texts.say("message.structure.kept", Map.of("name", structure.name())));
         } catch (FileProblem e) {
-            window.problem(
+            messages.problem(
                     texts.say("message.structure.not-kept", Map.of("name", structure.name(), "why", e.getMessage())));
         }
     }
@@ -145,9 +159,9 @@ final class StructureWork implements Handing {
     public void remove(Structure structure) {
         try {
             library.remove(structure.id());
-            window.messages().say(texts.say("message.structure.removed", Map.of("name", structure.name())));
+            messages.say(texts.say("message.structure.removed", Map.of("name", structure.name())));
         } catch (FileProblem e) {
-            window.problem(e.getMessage());
+            messages.problem(e.getMessage());
         }
     }
 
@@ -157,7 +171,7 @@ final class StructureWork implements Handing {
             StructureFile file = StructureFile.read(SafeFile.read(path));
             keep(file, "message.structure.brought");
         } catch (FileProblem e) {
-            window.problem(texts.say(
+            messages.problem(texts.say(
                     "message.not-opened", Map.of("file", String.valueOf(path.getFileName()), "why", e.getMessage())));
         }
     }

@@ -1,12 +1,12 @@
 package thrumwright.editor.window.piece;
 
 import java.awt.GraphicsConfiguration;
-import thrumwright.editor.Workroom;
 import thrumwright.editor.canvas.PieceCanvas;
-import thrumwright.editor.canvas.Zoom;
+import thrumwright.editor.canvas.seen.Zoom;
 import thrumwright.editor.edit.Session;
 import thrumwright.editor.settings.ScreenDialog;
 import thrumwright.editor.settings.ScreenScale;
+import thrumwright.editor.settings.Workplace;
 import thrumwright.editor.text.Commands;
 import thrumwright.piece.Place;
 
@@ -19,9 +19,9 @@ final class ViewWork {
 
     private final Session session;
     private final PieceCanvas canvas;
-    private final Workroom room;
+    private final Workplace room;
 
-    ViewWork(Session session, PieceCanvas canvas, Workroom room) {
+    ViewWork(Session session, PieceCanvas canvas, Workplace room) {
         this.session = session;
         this.canvas = canvas;
         this.room = room;
@@ -30,21 +30,21 @@ final class ViewWork {
     void addTo(Commands commands) {
         commands.add("closer", () -> canvas.setZoom(Zoom.from(canvas.scale(), 1)));
         commands.add("farther", () -> canvas.setZoom(Zoom.from(canvas.scale(), -1)));
-        commands.add("fit-piece", () -> canvas.setZoom(Zoom.fitting(Zoom.Kind.PIECE)));
-        commands.add("fit-width", () -> canvas.setZoom(Zoom.fitting(Zoom.Kind.WIDTH)));
-        commands.add("fit-start", () -> canvas.showEnd(Place.START));
-        commands.add("fit-top", () -> canvas.showEnd(Place.TOP));
-        commands.add("fit-end", () -> canvas.showEnd(canvas.placeSeen()));
-        commands.add("single-ends", () -> canvas.showSingleEnds());
+        commands.add("fit-piece", () -> canvas.setZoom(Zoom.fitting(Zoom.Fit.PIECE)));
+        commands.add("fit-width", () -> canvas.setZoom(Zoom.fitting(Zoom.Fit.WIDTH)));
+        commands.add("fit-start", () -> canvas.looking().showEnd(Place.START));
+        commands.add("fit-top", () -> canvas.looking().showEnd(Place.TOP));
+        commands.add("fit-end", () -> canvas.looking().showEnd(canvas.looking().placeSeen()));
+        commands.add("single-ends", () -> canvas.looking().showSingleEnds());
         commands.add("true-size", () -> canvas.setZoom(Zoom.of(scale().of(screen()))));
         commands.add("measure-screen", this::measure);
         commands.addSwitch("rules", () -> canvas.setRules(!canvas.rules()), canvas::rules);
-        commands.add("pan-left", () -> canvas.pan(-STEP, 0));
-        commands.add("pan-right", () -> canvas.pan(STEP, 0));
-        commands.add("pan-up", () -> canvas.pan(0, -STEP));
-        commands.add("pan-down", () -> canvas.pan(0, STEP));
-        commands.add("page-up", () -> canvas.pan(0, -PAGE));
-        commands.add("page-down", () -> canvas.pan(0, PAGE));
+        commands.add("pan-left", () -> canvas.looking().pan(-STEP, 0));
+        commands.add("pan-right", () -> canvas.looking().pan(STEP, 0));
+        commands.add("pan-up", () -> canvas.looking().pan(0, -STEP));
+        commands.add("pan-down", () -> canvas.looking().pan(0, STEP));
+        commands.add("page-up", () -> canvas.looking().pan(0, -PAGE));
+        commands.add("page-down", () -> canvas.looking().pan(0, PAGE));
     }
 
     private ScreenScale scale() {

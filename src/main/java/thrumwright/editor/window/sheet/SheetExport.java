@@ -2,8 +2,6 @@ package thrumwright.editor.window.sheet;
 
 import java.io.IOException;
 import java.nio.file.Path;
-import java.util.ArrayList;
-import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.concurrent.Future;
@@ -11,39 +9,37 @@ import java.util.function.Consumer;
 import java.util.function.IntFunction;
 import thrumwright.drawing.Fonts;
 import thrumwright.editor.files.SheetTarget;
+import thrumwright.editor.text.Messages;
 import thrumwright.editor.text.Texts;
 import thrumwright.editor.window.JobBar;
-import thrumwright.editor.window.MessageBar;
 import thrumwright.output.ClassSheets;
+import thrumwright.output.SheetFiles;
 import thrumwright.output.SheetForm;
 import thrumwright.output.SheetLook;
-import thrumwright.output.SheetWriter;
 import thrumwright.output.page.Progress;
 import thrumwright.output.page.SheetPages;
 import thrumwright.output.page.Stopped;
 import thrumwright.plan.Plan;
 import thrumwright.store.FileProblem;
-import thrumwright.store.SafeFile;
+import thrumwright.store.NewFiles;
 
 /** Writes a step sheet into files, all of them or, if that is stopped, none. */
 public final class SheetExport {
     private final Texts texts;
     private final Fonts fonts;
     private final JobBar jobs;
-    private final MessageBar messages;
+    private final Messages messages;
 
-    public SheetExport(Texts texts, Fonts fonts, JobBar jobs, MessageBar messages) {
+    public SheetExport(Texts texts, Fonts fonts, JobBar jobs, Messages messages) {
         this.texts = texts;
         this.fonts = fonts;
         this.jobs = jobs;
         this.messages = messages;
     }
 
-    private record Made(Path file, byte[] bytes) {}
-
     /** Makes the files of a sheet, or of several. */
     private interface Making {
-        void make(Progress progress, SheetWriter.Files<IOException> files) throws IOException;
+        void make(Progress progress, SheetFiles.Taker<FileProblem> files) throws IOException, FileProblem;
     }
 
     /** Goes on with pages as soon as they are made, unless the weaver doesn't want to wait for them. */
@@ -59,12 +55,12 @@ public final class SheetExport {
     }
 
     public void write(Plan plan, SheetLook look, SheetTarget target) {
-        SheetWriter writer = new SheetWriter(plan, look, () -> fonts, Locale.UK);
+        SheetFiles writer = new SheetFiles(plan, look, () -> fonts, Locale.UK);
         write(
                 target.form() == SheetForm.HTML ? "job.part" : "job.page",
                 target.path(),
                 (progress, files) ->
-                        writer.write(target.form(), name(target.path()), SheetWriter.USUAL_DPI, progress, files),
+                        writer.write(target.form(), name(target.path()), SheetFiles.USUAL_DPI, progress, files),
                 count -> said(target, count));
     }
 
@@ -75,9 +71,9 @@ public final class SheetExport {
                 path,
                 (progress, files) -> {
                     if (each) {
-                        sheets.each(SheetForm.PDF, name(path), SheetWriter.USUAL_DPI, progress, files);
+                        sheets.each(SheetForm.PDF, name(path), SheetFiles.USUAL_DPI, progress, files);
                     } else {
-                        sheets.together(SheetForm.PDF, name(path), SheetWriter.USUAL_DPI, progress, files);
+                        sheets.together(SheetForm.PDF, name(path), SheetFiles.USUAL_DPI, progress, files);
                     }
                 },
                 count -> texts.say(
@@ -96,18 +92,17 @@ public final class SheetExport {
         return String.valueOf(path.getFileName());
     }
 
-    /** Everything is made before anything is written, so that nothing lies about if the weaver stops it. */
+    /** Everything is whole before anything takes its place, so that nothing lies about if the weaver stops it. */
     private void write(String key, Path path, Making making, IntFunction<String> said) {
         messages.clear();
         jobs.run(
                 key,
                 progress -> {
-                    List<Made> files = new ArrayList<>();
-                    making.make(progress, (name, bytes) -> files.add(new Made(path.resolveSibling(name), bytes)));
-                    for (Made file : files) {
-                        SafeFile.write(file.file(), file.bytes());
+                    try (NewFiles files = new NewFiles()) {
+                        making.make(
+                                progress, (name, content) -> files.add(path.resolveSibling(name), content::writeTo));
+                        return files.keep();
                     }
-                    return files.size();
                 },
                 ended -> say(ended, said));
     }

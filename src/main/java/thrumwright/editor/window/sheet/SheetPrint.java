@@ -14,9 +14,9 @@ import javax.print.attribute.standard.MediaPrintableArea;
 import javax.print.attribute.standard.MediaSize;
 import javax.print.attribute.standard.MediaSizeName;
 import javax.print.attribute.standard.OrientationRequested;
+import thrumwright.editor.text.Messages;
 import thrumwright.editor.text.Texts;
 import thrumwright.editor.window.JobBar;
-import thrumwright.editor.window.MessageBar;
 import thrumwright.output.PrintPages;
 import thrumwright.output.page.PageSetup;
 import thrumwright.output.page.Paper;
@@ -31,10 +31,10 @@ public final class SheetPrint {
 
     private final Texts texts;
     private final JobBar jobs;
-    private final MessageBar messages;
+    private final Messages messages;
     private Printers printers;
 
-    SheetPrint(Texts texts, JobBar jobs, MessageBar messages, Printers printers) {
+    SheetPrint(Texts texts, JobBar jobs, Messages messages, Printers printers) {
         this.texts = texts;
         this.jobs = jobs;
         this.messages = messages;

@@ -11,13 +11,13 @@ import java.util.concurrent.Future;
 import javax.swing.JFrame;
 import javax.swing.JPanel;
 import javax.swing.Timer;
-import thrumwright.editor.Workroom;
 import thrumwright.editor.edit.Change;
 import thrumwright.editor.form.PageForm;
 import thrumwright.editor.look.Icons;
 import thrumwright.editor.look.Pixels;
 import thrumwright.editor.settings.Geometry;
 import thrumwright.editor.settings.ScreenScale;
+import thrumwright.editor.settings.Workplace;
 import thrumwright.editor.sheet.PageView;
 import thrumwright.editor.sheet.PageZoom;
 import thrumwright.editor.sheet.SheetMaker;
@@ -26,8 +26,8 @@ import thrumwright.editor.text.CommandTexts;
 import thrumwright.editor.text.Commands;
 import thrumwright.editor.text.Texts;
 import thrumwright.editor.window.JobBar;
+import thrumwright.editor.window.MainWindow;
 import thrumwright.editor.window.MessageBar;
-import thrumwright.editor.window.piece.EditorWindow;
 import thrumwright.output.page.Paper;
 import thrumwright.output.page.SheetPages;
 
@@ -41,7 +41,7 @@ public final class SheetWindow {
 
     private static final Dimension USUAL = new Dimension(980, 860);
 
-    private final EditorWindow editor;
+    private final MainWindow editor;
     private final Texts texts;
     private final SheetSettings remembered;
     private final Geometry geometry;
@@ -60,9 +60,9 @@ public final class SheetWindow {
     private SheetBar bar;
     private boolean stale = true;
 
-    public SheetWindow(EditorWindow editor) {
+    public SheetWindow(MainWindow editor) {
         this.editor = editor;
-        Workroom room = editor.room();
+        Workplace room = editor.room();
         this.texts = room.texts();
         this.remembered = new SheetSettings(room.settings(), Locale.getDefault());
         this.geometry = new Geometry(room.settings(), "sheet.window", USUAL);
@@ -71,7 +71,7 @@ public final class SheetWindow {
         this.form = new PageForm(
                 setup, texts, () -> editor.session().piece().habits().units());
         this.messages = new MessageBar(texts);
-        this.commands = new Commands(new CommandTexts(Locale.UK, EditorWindow.menuKey()), Icons::of, this::takeOver);
+        this.commands = new Commands(new CommandTexts(Locale.UK, Commands.menuKey()), Icons::of, this::takeOver);
         this.jobs = new JobBar(texts, commands::refresh);
         this.maker = new SheetMaker(room.fonts(), Locale.UK, this::laidOut);
         this.export = new SheetExport(texts, room.fonts(), jobs, messages);
@@ -141,7 +141,7 @@ public final class SheetWindow {
         boolean known = geometry.known();
         geometry.restore(frame, 0);
         if (!known) {
-            Rectangle piece = editor.frame().getBounds();
+            Rectangle piece = editor.bounds();
             frame.setLocation(Math.max(0, piece.x + piece.width - frame.getWidth()), piece.y);
         }
     }
@@ -208,15 +208,12 @@ public final class SheetWindow {
     }
 
     private void export(SheetPages pages) {
-        String name = editor.files().stem() + "-" + texts.say("files.sheet.suffix");
-        editor.files()
-                .questions()
-                .sheetFile(name, remembered.form(), pages.count())
-                .ifPresent(target -> {
-                    remembered.remember(target.form());
-                    remembered.remember(setup.choice());
-                    export.write(editor.session().plan(), setup.choice().look(), target);
-                });
+        String name = editor.stem() + "-" + texts.say("files.sheet.suffix");
+        editor.questions().sheetFile(name, remembered.form(), pages.count()).ifPresent(target -> {
+            remembered.remember(target.form());
+            remembered.remember(setup.choice());
+            export.write(editor.session().plan(), setup.choice().look(), target);
+        });
     }
 
     private void hide() {

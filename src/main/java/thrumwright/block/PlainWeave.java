@@ -1,0 +1,38 @@
+package thrumwright.block;
+
+import java.util.List;
+
+/** A block of plain weave: picks over and under the ends by turns, each in a shed. */
+public sealed interface PlainWeave extends YarnBlock permits OrderingCord, PlainBand, SpreadHeader {
+    @Override
+    default boolean plainWeave() {
+        return true;
+    }
+
+    /** n·t. */
+    @Override
+    default double height(Setting setting) {
+        return rowCount(setting) * setting.beaten();
+    }
+
+    /** n(N−1)ℓ + (n−1)·turn. */
+    @Override
+    default double length(Setting setting) {
+        return setting.plain(rowCount(setting));
+    }
+
+    @Override
+    default List<Row> rows(Setting setting, Course before) {
+        return Rows.plain(rowCount(setting), before, use().from(), firstShed());
+    }
+
+    @Override
+    default List<Strand> strands(Setting setting, List<Row> rows) {
+        return List.of(new Strand(PlainBand.plainLegs(setting, rows)));
+    }
+
+    @Override
+    default List<String> ownPlaces() {
+        return List.of("shed");
+    }
+}

@@ -1,0 +1,81 @@
+package thrumwright.commandline;
+
+import java.io.IOException;
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
+import java.util.Map;
+import thrumwright.measure.Phrase;
+import thrumwright.measure.UnitSystem;
+import thrumwright.piece.Beginnings;
+import thrumwright.piece.Piece;
+import thrumwright.piece.Structure;
+import thrumwright.plan.Plan;
+import thrumwright.plan.finding.ClassPlan;
+import thrumwright.store.ClassFile;
+import thrumwright.store.FileProblem;
+import thrumwright.store.NewFiles;
+import thrumwright.store.FileSort;
+import thrumwright.store.PieceFile;
+import thrumwright.store.SafeFile;
+import thrumwright.store.StructureFile;
+
+/** Input and output by name, where “-” is the standard one. */
+final class InAndOut {
+    private static final String STANDARD = "-";
+
+    private InAndOut() {}
+
+    /**
+     * What a file holds: by its content a class, a piece, or a structure, which is tried on a new piece. A class on the standard
+     * input names pieces as seen from here.
+     */
+    static Loaded work(String name, RootCommand.Console console) throws FileProblem {
+        String text = text(name, console);
+        return switch (FileSort.of(text)) {
+            case PIECE -> new Loaded.OfPiece(Plan.of(PieceFile.read(text).piece()));
+            case CLASS ->
+                new Loaded.OfClass(
+                        ClassPlan.of(ClassFile.read(text, pieces(name)).set()));
+            case STRUCTURE ->
+                new Loaded.OfPiece(Plan.of(tried(StructureFile.read(text).structure())));
+        };
+    }
+
+    private static ClassFile.PieceSource pieces(String name) throws FileProblem {
+        return name.equals(STANDARD) ? ClassFile.PieceSource.in(Path.of("")) : ClassFile.sourceFor(path(name));
+    }
+
+    private static Piece tried(Structure structure) {
+        return Beginnings.with(structure, UnitSystem.METRIC).withTitle(structure.name());
+    }
+
+    private static String text(String name, RootCommand.Console console) throws FileProblem {
+        if (!name.equals(STANDARD)) {
+            return SafeFile.read(path(name));
+        }
+        try {
+            return SafeFile.text(console.in(), Said.of("input.name"));
+        } catch (IOException e) {
+            throw SafeFile.problem(new Phrase("file.no-input"), e);
+        }
+    }
+
+    /** To a file, or to the standard output. */
+    static void write(String name, RootCommand.Console console, NewFiles.Content content)
+            throws FileProblem, IOException {
+        if (name.equals(STANDARD)) {
+            content.writeTo(console.out());
+        } else {
+            SafeFile.write(path(name), content);
+            console.err().println(Said.of("file.written", "name", name));
+        }
+    }
+
+    static Path path(String name) throws FileProblem {
+        try {
+            return Path.of(name);
+        } catch (InvalidPathException e) {
+            throw SafeFile.problem(new Phrase("file.bad-name", Map.of("name", name)), e);
+        }
+    }
+}

@@ -1,0 +1,117 @@
+package thrumwright.commandline;
+
+import java.io.InputStream;
+import java.io.PrintStream;
+import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+import thrumwright.store.FileProblem;
+
+/**
+ * All that can be asked on the command line.
+ *
+ * <p>Exit codes: 0 done, 1 the piece has a problem (only {@code check}), 2 asked wrongly, 3 a file can't be read or
+ * written, 4 the program itself failed.
+ */
+@Command(
+        name = "thrumwright",
+        description = {
+            "Plans, draws and prints both ends of a hand-woven tapestry.",
+            "Without a command it opens the window, with the piece in FILE if one is given."
+        },
+        mixinStandardHelpOptions = true,
+        subcommands = {
+            PlanCommand.class,
+            SheetCommand.class,
+            CheckCommand.class,
+            StructuresCommand.class,
+            BeginCommand.class
+        },
+        footer = {
+            "",
+            "A FILE of “-” is the standard input.",
+            "Exit codes: 0 done; 1 the piece has a problem (check); 2 asked wrongly; 3 a file can't be read or written; "
+                    + "4 the program itself failed."
+        },
+        exitCodeOnInvalidInput = RootCommand.ASKED_WRONGLY)
+public final class RootCommand implements Runnable {
+    static final int DONE = 0;
+    static final int PROBLEM_FOUND = 1;
+    static final int ASKED_WRONGLY = 2;
+    static final int FILE_TROUBLE = 3;
+    static final int OWN_FAULT = 4;
+
+    private final Console console;
+    private final Path ownStructures;
+
+    @CommandLine.Spec
+    private CommandLine.Model.CommandSpec spec;
+
+    private RootCommand(Console console, Path ownStructures) {
+        this.console = console;
+        this.ownStructures = ownStructures;
+    }
+
+    /** Where data and messages go, and where input comes from. */
+    record Console(InputStream in, PrintStream out, PrintStream err) {}
+
+    /**
+     * Does what the arguments ask for.
+     *
+     * @param ownStructures the folder of the weaver's own structures; it need not be there
+     * @param version what {@code --version} says
+     * @return the exit code
+     */
+    public static int run(
+            String[] arguments, InputStream in, PrintStream out, PrintStream err, Path ownStructures, String version) {
+        RootCommand commands = new RootCommand(new Console(in, out, err), ownStructures);
+        CommandLine line = new CommandLine(commands);
+        line.getCommandSpec().versionProvider(() -> new String[] {"Thrumwright " + version});
+        line.setOut(new PrintWriter(out, true, StandardCharsets.UTF_8));
+        line.setErr(new PrintWriter(err, true, StandardCharsets.UTF_8));
+        line.setCaseInsensitiveEnumValuesAllowed(true);
+        line.setExecutionExceptionHandler((problem, which, parsed) -> commands.trouble(problem));
+        int code = line.execute(arguments);
+        err.flush();
+        return arrived(out, err, code);
+    }
+
+    /**
+     * The exit code of something whose answer was printed.
+     *
+     * @param code the exit code if the answer arrived
+     * @return code, or that for trouble with a file if the answer, or a part of it, was lost on its way
+     */
+    public static int arrived(PrintStream out, PrintStream err, int code) {
+        if (!out.checkError()) {
+            return code;
+        }
+        err.println(Said.of("answer.lost"));
+        return FILE_TROUBLE;
+    }
+
+    private int trouble(Exception problem) {
+        if (problem instanceof FileProblem) {
+            console.err().println(problem.getMessage());
+            return FILE_TROUBLE;
+        }
+        console.err().println(Said.of("fault"));
+        console.err().println("  " + problem + ", in " + problem.getStackTrace()[0]);
+        return OWN_FAULT;
+    }
+
+    Console console() {
+        return console;
+    }
+
+    Path ownStructures() {
+        return ownStructures;
+    }
+
+    @Override
+    public void run() {
+        spec.commandLine().usage(spec.commandLine().getOut());
+    }
+}

@@ -1,0 +1,153 @@
+package thrumwright.editor.canvas;
+
+import java.awt.Point;
+import java.awt.Rectangle;
+import java.util.List;
+import java.util.Optional;
+import javax.swing.JComponent;
+import thrumwright.drawing.View;
+import thrumwright.editor.canvas.seen.BlockSpot;
+import thrumwright.editor.canvas.seen.Sight;
+import thrumwright.editor.canvas.seen.Standing;
+import thrumwright.editor.canvas.seen.Zoom;
+import thrumwright.editor.edit.Selection;
+import thrumwright.editor.edit.Session;
+import thrumwright.piece.Place;
+
+/** Looks at the piece from nearer or farther, and at this or that part of it. */
+public final class Looking {
+    private final JComponent canvas;
+    private final Sight sight;
+    private final Session session;
+    private final Scrolling scrolling;
+
+    Looking(JComponent canvas, Sight sight, Session session, Scrolling scrolling) {
+        this.canvas = canvas;
+        this.sight = sight;
+        this.session = session;
+        this.scrolling = scrolling;
+    }
+
+    /** From as near as that; what was in the middle stays there. */
+    void zoom(Zoom other) {
+        zoom(other, middle());
+    }
+
+    /** As {@link #zoom(Zoom)}, but a point of the canvas stays where it is. */
+    void zoom(Zoom other, Point fixed) {
+        zoom(other, fixed, sight.isHeld());
+    }
+
+    private void zoom(Zoom other, Point fixed, boolean held) {
+        Rectangle seen = canvas.getVisibleRect();
+        View before = sight.view();
+        sight.zoom(other);
+        canvas.revalidate();
+        scrolling.settle();
+        View after = sight.view();
+        scrolling.to(
+                after.x(before.clothX(fixed.x)) - (fixed.x - seen.x),
+                after.y(before.clothY(fixed.y)) - (fixed.y - seen.y));
+        sight.hold(held);
+        sight.tell();
+        canvas.repaint();
+    }
+
+    /** What was dragged is where it belongs now; so is the picture again. */
+    void letGo(Point pointer) {
+        Standing standing = standing();
+        double before = sight.lowered();
+        zoom(sight.zoom(), pointer, false);
+        sight.lower(before);
+        keep(standing);
+    }
+
+    /** What must stay where it is in the window. */
+    Standing standing() {
+        return Standing.of(sight.map(), canvas.getVisibleRect(), session.selection(), session.plan());
+    }
+
+    /** Scrolls, or moves the picture where the window has room for all of it. */
+    void keep(Standing standing) {
+        if (!scrolling.isPossible()) {
+            return;
+        }
+        scrolling.settle();
+        double top = standing.top(sight.map());
+        if (top != 0 && scrolling.showsFullHeight()) {
+            sight.lower(sight.framing().inside() - top);
+            sight.tell();
+            canvas.repaint();
+        } else {
+            scrolling.toHeight(top);
+        }
+    }
+
+    /** Shows one end so that its height fills the window, from its left edge. */
+    public void showEnd(Place place) {
+        if (session.selection().place() != place) {
+            session.select(new Selection(place, List.of()));
+        }
+        zoom(Zoom.fitting(Zoom.Fit.END));
+        double left = sight.map().x(-sight.picture().beside());
+        double middle = sight.map().y(place, session.plan().end(place).height() / 2);
+        toMiddle((int) left - sight.framing().room().left(), middle, canvas.getVisibleRect().width);
+    }
+
+    /** The end with the selected block; without one, the end that is nearest to the middle of the window. */
+    public Place placeSeen() {
+        return session.selection().isEmpty()
+                ? sight.map().placeAt(canvas.getVisibleRect().getCenterY())
+                : session.selection().place();
+    }
+
+    /** Comes so close that single warp ends can be told apart; a selected block comes to the middle. */
+    public void showSingleEnds() {
+        zoom(Zoom.of(sight.framing().singleEnds()));
+        lead().ifPresent(spot -> toMiddle(canvas.getVisibleRect().x, spot.middle(), 1));
+    }
+
+    private void toMiddle(int left, double middle, int width) {
+        int height = canvas.getVisibleRect().height;
+        canvas.scrollRectToVisible(new Rectangle(left, (int) middle - height / 2, width, height));
+    }
+
+    /**
+     * Moves the window.
+     *
+     * @param right by so many times its width, to the left below 0
+     * @param down by so many times its height, up below 0
+     */
+    public void pan(double right, double down) {
+        Rectangle seen = canvas.getVisibleRect();
+        seen.translate((int) Math.round(right * seen.width), (int) Math.round(down * seen.height));
+        canvas.scrollRectToVisible(seen);
+    }
+
+    /** Scrolls to a block if it can't be seen. */
+    void reveal(Place place, String id) {
+        sight.map()
+                .spot(place, id)
+                .ifPresent(spot -> canvas.scrollRectToVisible(new Rectangle(
+                        canvas.getVisibleRect().x, (int) spot.top() - 8, 1, (int) (spot.bottom() - spot.top()) + 16)));
+    }
+
+    private Optional<BlockSpot> lead() {
+        Selection selection = session.selection();
+        return selection.lead().flatMap(id -> sight.map().spot(selection.place(), id));
+    }
+
+    /** A point of the selected block that can be seen; without one, the middle of what is seen. */
+    public Point selectedPoint() {
+        Rectangle seen = canvas.getVisibleRect();
+        Point middle = middle();
+        return lead().map(spot -> Math.max(seen.y, Math.min(seen.getMaxY(), spot.middle())))
+                .map(height -> new Point(middle.x, (int) Math.round(height)))
+                .orElse(middle);
+    }
+
+    private Point middle() {
+        Rectangle seen = canvas.getVisibleRect();
+        return new Point((int) seen.getCenterX(), (int) seen.getCenterY());
+    }
+}

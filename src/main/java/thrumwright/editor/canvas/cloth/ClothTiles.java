@@ -1,0 +1,141 @@
+package thrumwright.editor.canvas.cloth;
+
+import java.awt.Graphics2D;
+import java.awt.GraphicsConfiguration;
+import java.awt.Rectangle;
+import java.awt.image.BufferedImage;
+import java.util.ArrayList;
+import java.util.List;
+import javax.swing.Timer;
+import thrumwright.editor.canvas.cloth.ClothWorkers.Job;
+
+/**
+ * The cloth on the screen, painted beside the event thread and kept in tiles of device pixels. Until all that is in the
+ * window is there, what was painted before is shown in its place: in another size while zooming, as it was while
+ * something changes. For the event thread only.
+ */
+public final class ClothTiles {
+    /** So many tiles are kept at least, and so many times as many as the window needs. */
+    private static final int LEAST_KEPT = 40;
+
+    private static final int KEPT = 3;
+
+    /** How large the picture of the whole cloth is at most, pixels along either side. */
+    private static final int SMALL = 900;
+
+    /** While the size changes more often than this, nothing is painted that would be out of date at once, ms. */
+    private static final int STILL = 40;
+
+    private final Runnable arrived;
+    private final ClothWorkers workers = new ClothWorkers(this::painted);
+    private final Timer still;
+    private PaintedCloth making;
+    private PaintedCloth shown;
+    private PaintedCloth small;
+    private PaintedCloth nextSmall;
+
+    /** @param arrived told when there is something new to show */
+    public ClothTiles(Runnable arrived) {
+        this.arrived = arrived;
+        this.still = new Timer(STILL, event -> arrived.run());
+        still.setRepeats(false);
+    }
+
+    /**
+     * Draws what there is of a cloth and has the rest painted.
+     *
+     * @param g in device pixels from the cloth's corner
+     * @param seen what is in the window
+     * @param screen null for none
+     */
+    public void draw(Graphics2D g, ClothScene scene, Rectangle seen, GraphicsConfiguration screen) {
+        want(scene, seen, screen);
+        boolean current = making.scene().same(scene);
+        boolean complete = current && making.complete();
+        if (!complete) {
+            before(g, scene, seen);
+        }
+        // a picture that differs is shown as a whole or not at all
+        if (complete || current && (shown == null || shown.scene().sameCloth(scene))) {
+            making.draw(g, scene.dots(), seen);
+        }
+    }
+
+    /** Whether all that is in the window is as sharp as it can be. */
+    public boolean sharp(ClothScene scene, Rectangle seen) {
+        return making != null && making.scene().same(scene) && making.seen().equals(seen) && making.complete();
+    }
+
+    /** What was painted before. */
+    private void before(Graphics2D g, ClothScene scene, Rectangle seen) {
+        if (shown == null || !shown.covers(seen, scene.dots())) {
+            g.setColor(scene.palette().paper());
+            g.fillRect(seen.x, seen.y, seen.width, seen.height);
+            if (small != null) {
+                small.draw(g, scene.dots(), seen);
+            }
+        }
+        if (shown != null) {
+            shown.draw(g, scene.dots(), seen);
+        }
+    }
+
+    private void want(ClothScene scene, Rectangle seen, GraphicsConfiguration screen) {
+        if (making == null || !making.scene().same(scene)) {
+            if (making != null && !making.complete() && !making.scene().sameCloth(scene)) {
+                // while something is dragged, each picture would be out of date before it is done
+                return;
+            }
+            if (shown != null) {
+                still.restart();
+            }
+            making = new PaintedCloth(scene);
+        }
+        making.see(seen);
+        if (making.complete()) {
+            shown = making;
+        }
+        boolean zooming = still.isRunning() && shown.scene().sameCloth(scene);
+        workers.ask(zooming ? List.of() : jobs(scene, seen), screen);
+    }
+
+    /** What the window needs; when all lies still, the whole cloth as a small picture and what is next to the window. */
+    private List<Job> jobs(ClothScene scene, Rectangle seen) {
+        List<Job> jobs = new ArrayList<>();
+        making.missing(seen).forEach(tile -> jobs.add(new Job(making, tile)));
+        if (still.isRunning()) {
+            return jobs;
+        }
+        if (small == null || !small.scene().sameCloth(scene)) {
+            if (nextSmall == null || !nextSmall.scene().sameCloth(scene)) {
+                nextSmall = new PaintedCloth(scene.small(SMALL));
+            }
+            jobs.add(new Job(nextSmall, nextSmall.scene().whole()));
+        }
+        Rectangle around = new Rectangle(seen);
+        around.grow(PaintedCloth.TILE / 2, PaintedCloth.TILE / 2);
+        for (Rectangle tile : making.missing(around)) {
+            if (!tile.intersects(seen)) {
+                jobs.add(new Job(making, tile));
+            }
+        }
+        return jobs;
+    }
+
+    private void painted(PaintedCloth cloth, Rectangle part, BufferedImage image) {
+        if (cloth == nextSmall) {
+            cloth.put(part, image, 1);
+            small = cloth;
+        } else if (cloth == making) {
+            int most = Math.max(
+                    LEAST_KEPT, KEPT * PaintedCloth.tiles(making.seen()).size());
+            making.put(part, image, most);
+            if (making.complete()) {
+                shown = making;
+            }
+            if (part.intersects(making.seen())) {
+                arrived.run();
+            }
+        }
+    }
+}

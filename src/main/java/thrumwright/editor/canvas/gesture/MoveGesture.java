@@ -1,0 +1,86 @@
+package thrumwright.editor.canvas.gesture;
+
+import java.awt.Graphics2D;
+import java.awt.Point;
+import java.awt.event.MouseEvent;
+import java.util.Map;
+import thrumwright.editor.canvas.painted.Bubble;
+import thrumwright.editor.canvas.painted.Showing;
+import thrumwright.editor.canvas.seen.BlockSpot;
+import thrumwright.editor.canvas.seen.Surface;
+import thrumwright.editor.edit.Edits;
+import thrumwright.editor.edit.Selection;
+import thrumwright.editor.edit.Session;
+import thrumwright.editor.edit.Slot;
+
+/** Drags the selected blocks to another place in their end or the other one; the piece shows at once what comes of it. */
+final class MoveGesture implements Gesture {
+    private final Surface canvas;
+    private final Session session;
+    private final Edits edits;
+    private final BlockSpot taken;
+    private final Point from;
+    private final Selection moved;
+    private final Gaps gaps;
+    private final Trial trial;
+    private final EdgeScroll scroll;
+    private boolean moving;
+    private Point pointer;
+
+    /** @param gaps the places to drop at, by the heights at which the pointer meets them */
+    MoveGesture(Surface canvas, Edits edits, Gaps gaps, BlockSpot taken, Point from) {
+        this.canvas = canvas;
+        this.session = canvas.session();
+        this.edits = edits;
+        this.taken = taken;
+        this.from = from;
+        this.pointer = from;
+        this.moved = session.selection();
+        this.gaps = gaps.without(moved::has);
+        this.trial = new Trial(session);
+        this.scroll = new EdgeScroll(canvas, this::drag);
+    }
+
+    @Override
+    public void drag(MouseEvent event) {
+        pointer = event.getPoint();
+        moving |= Gesture.isMeant(from, event);
+        if (moving) {
+            Slot slot = gaps.at(pointer.y);
+            trial.show(slot, edits.moveTo(session.piece(), moved, slot));
+            scroll.held(event);
+        }
+    }
+
+    @Override
+    public void release(MouseEvent event) {
+        scroll.stop();
+        if (moving) {
+            trial.commit();
+        } else {
+            session.select(Selection.of(taken.place(), taken.id()));
+        }
+    }
+
+    @Override
+    public void cancel() {
+        scroll.stop();
+        moving = false;
+        trial.end();
+    }
+
+    @Override
+    public void paint(Graphics2D g, Showing showing) {
+        if (moving) {
+            trial.paint(g, showing);
+            Bubble.paint(g, showing, pointer, trial.refused().orElseGet(this::what));
+        }
+    }
+
+    private String what() {
+        int count = moved.ids().size();
+        return count == 1
+                ? canvas.texts().words().name(taken.plan().block())
+                : canvas.texts().say("edit.blocks", Map.of("count", count));
+    }
+}

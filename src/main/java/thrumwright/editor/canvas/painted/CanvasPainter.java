@@ -1,0 +1,71 @@
+package thrumwright.editor.canvas.painted;
+
+import java.awt.Graphics2D;
+import java.awt.GraphicsConfiguration;
+import java.awt.RenderingHints;
+import java.awt.geom.AffineTransform;
+import thrumwright.drawing.View;
+import thrumwright.editor.canvas.cloth.ClothScene;
+import thrumwright.editor.canvas.cloth.ClothTiles;
+
+/** Paints the canvas: the cloth first, then what is shown over it and beside it. */
+public final class CanvasPainter {
+    private final ClothTiles cloth;
+
+    /** @param arrived told when more of the cloth has been painted */
+    public CanvasPainter(Runnable arrived) {
+        this.cloth = new ClothTiles(arrived);
+    }
+
+    /** Paints what there is of the cloth, and all else. */
+    public void paint(Graphics2D g, Showing showing, GraphicsConfiguration screen) {
+        tiles((Graphics2D) g.create(), showing, screen);
+        over(g, showing);
+    }
+
+    /** For a picture of the window, which can't wait for anything. */
+    public void paintAtOnce(Graphics2D g, Showing showing) {
+        Graphics2D own = (Graphics2D) g.create();
+        own.clip(showing.seen());
+        own.setColor(showing.palette().paper());
+        own.fill(showing.seen());
+        scene(showing, own.getTransform().getScaleX()).paint(own, showing.map().view());
+        own.dispose();
+        over(g, showing);
+    }
+
+    private static void over(Graphics2D g, Showing showing) {
+        g.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
+        g.setRenderingHint(RenderingHints.KEY_TEXT_ANTIALIASING, RenderingHints.VALUE_TEXT_ANTIALIAS_ON);
+        new CanvasMarks(g, showing).selected();
+        showing.widths().ifPresent(widths -> new CanvasRules((Graphics2D) g.create(), showing, widths).paint());
+        if (FirstStep.isAhead(showing.plan())) {
+            FirstStep.paint(g, showing);
+        }
+    }
+
+    private void tiles(Graphics2D g, Showing showing, GraphicsConfiguration screen) {
+        AffineTransform transform = g.getTransform();
+        double density = transform.getScaleX();
+        View view = showing.map().view();
+        int left = (int) Math.round(transform.getTranslateX() + view.left() * density);
+        int base = (int) Math.round(transform.getTranslateY() + view.base() * density);
+        g.setTransform(AffineTransform.getTranslateInstance(left, base));
+        cloth.draw(g, scene(showing, density), showing.map().dots(showing.seen(), density), screen);
+        g.dispose();
+    }
+
+    private static ClothScene scene(Showing showing, double density) {
+        return new ClothScene(
+                showing.picture(), showing.palette(), showing.map().scale(), density);
+    }
+
+    /**
+     * Whether all of the cloth that can be seen is there as sharp as it can be.
+     *
+     * @param density device pixels per pixel of the canvas, more than 0
+     */
+    public boolean sharp(Showing showing, double density) {
+        return cloth.sharp(scene(showing, density), showing.map().dots(showing.seen(), density));
+    }
+}

@@ -1,0 +1,140 @@
+package thrumwright.editor.canvas.painted;
+
+import java.awt.FontMetrics;
+import java.awt.Graphics2D;
+import java.awt.Rectangle;
+import java.awt.geom.Rectangle2D;
+import thrumwright.editor.canvas.seen.BlockSpot;
+import thrumwright.editor.canvas.seen.CanvasMap;
+import thrumwright.editor.look.Ground;
+import thrumwright.piece.Place;
+import thrumwright.plan.EndPlan;
+import thrumwright.plan.Plan;
+
+/**
+ * Heights above the lower bar at the right edge of the window, with the start line and the stop line and beyond them
+ * their names; at the left what parts of each end are. Never printed.
+ */
+public final class CanvasRules {
+    /** How far a numbered stroke reaches, pixels. */
+    private static final int STROKE = 9;
+
+    /** Warp to spare that is worth a line of its own, mm. */
+    private static final double SPARE = 0.05;
+
+    private final Graphics2D g;
+    private final Showing showing;
+    private final RuleWidths widths;
+    private final Plan plan;
+    private final CanvasMap map;
+    private final Rectangle seen;
+    private final FontMetrics metrics;
+    private final LineNames names;
+    /** The edge of the rule. */
+    private final double left;
+
+    public CanvasRules(Graphics2D g, Showing showing, RuleWidths widths) {
+        g.setFont(widths.font());
+        this.g = g;
+        this.showing = showing;
+        this.widths = widths;
+        this.plan = showing.plan();
+        this.map = showing.map();
+        this.seen = showing.seen();
+        this.metrics = g.getFontMetrics();
+        this.names = new LineNames(seen);
+        this.left = seen.getMaxX() - widths.rule();
+    }
+
+    public void paint() {
+        ground();
+        name(LineNames.START, plan.budget().startLine(), startLine());
+        name(LineNames.TOP, plan.budget().designEnds(), topLine());
+        if (spare()) {
+            name(LineNames.STOP, plan.budget().stopLine(), stopLine());
+        }
+        rule(Place.START, 0, plan.start().onLoom() + plan.start().height());
+        rule(Place.TOP, plan.top().onLoom(), plan.piece().loom().open().mm());
+        new SideNotes(g, showing).paint(widths.notes());
+        lines();
+        selected();
+    }
+
+    private void ground() {
+        Rectangle2D strip = new Rectangle2D.Double(left, seen.y, seen.getMaxX() - left, seen.height);
+        Ground.fill(g, strip, showing.palette().paper());
+        g.setColor(showing.palette().faint());
+        Hair.upright(g, left, seen.y, seen.getMaxY(), 1);
+    }
+
+    private double startLine() {
+        return map.y(Place.START, plan.start().height());
+    }
+
+    private double topLine() {
+        return map.y(Place.TOP, 0);
+    }
+
+    private boolean spare() {
+        return plan.budget().left() > SPARE;
+    }
+
+    /** Where the design must have ended at the latest: further up on the top's rule. */
+    private double stopLine() {
+        return map.y(Place.TOP, plan.budget().left());
+    }
+
+    private void name(String key, double height, double y) {
+        names.add(showing.texts().say(key), plan.piece().shown().height(height), y);
+    }
+
+    /**
+     * The start's rule goes down to the lower bar and the top's up to the upper one.
+     *
+     * @param lowest and highest above the lower bar, mm
+     */
+    private void rule(Place place, double lowest, double highest) {
+        EndPlan end = plan.end(place);
+        Division division =
+                Division.of(map.scale(), metrics.getHeight() + 4, plan.piece().shown());
+        double from = Math.max(lowest, end.onLoom() + map.above(place, seen.getMaxY()));
+        double to = Math.min(highest, end.onLoom() + map.above(place, seen.getMinY()));
+        for (Division.Stroke stroke : division.between(from, to)) {
+            stroke(stroke, map.y(place, stroke.at() - end.onLoom()));
+        }
+    }
+
+    private void stroke(Division.Stroke stroke, double y) {
+        g.setColor(showing.palette().faint());
+        Hair.level(g, left, left + (stroke.numbered() ? STROKE : STROKE - 4), y, 1);
+        if (stroke.numbered() && !names.crosses(y, metrics)) {
+            g.setColor(showing.palette().ink());
+            g.drawString(
+                    stroke.number(), (float) left + RuleWidths.NUMBERS, (float) (y + metrics.getAscent() / 2.0 - 1));
+        }
+    }
+
+    /** From the cloth to the rule, the stop line in dashes, and on to their names. */
+    private void lines() {
+        g.setColor(showing.palette().accent());
+        double from = Math.min(map.x(showing.picture().span()), left - 30);
+        Hair.level(g, from, left + STROKE, startLine(), Hair.LINE);
+        Hair.level(g, from, left + STROKE, topLine(), Hair.LINE);
+        if (spare()) {
+            for (double x = left - 26; x < left + STROKE; x += 10) {
+                Hair.level(g, x, Math.min(x + 6, left + STROKE), stopLine(), Hair.LINE);
+            }
+        }
+        names.paint(g, left + STROKE, left + widths.numbers());
+    }
+
+    /** Where the selected block begins and ends, on the rule. */
+    private void selected() {
+        for (BlockSpot spot : map.spots()) {
+            if (showing.selection().has(spot.place(), spot.id())) {
+                Ground.fill(
+                        g, new Rectangle2D.Double(left - 2, spot.top(), 5, Math.max(2, spot.high())), showing.accent());
+            }
+        }
+    }
+}

@@ -1,0 +1,107 @@
+package thrumwright.editor.form;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import thrumwright.block.Block;
+import thrumwright.block.Material;
+import thrumwright.block.MaterialRole;
+import thrumwright.block.Side;
+import thrumwright.block.TakesYarn;
+import thrumwright.block.YarnBlock;
+import thrumwright.editor.look.Swatch;
+import thrumwright.measure.UnitSystem;
+import thrumwright.piece.Piece;
+import thrumwright.piece.Place;
+
+/** Adds fields about one block to a panel. */
+final class BlockFields {
+    private final Desk desk;
+    private final FieldPanel panel;
+    private final Place place;
+    private final String id;
+
+    BlockFields(Desk desk, FieldPanel panel, Place place, String id) {
+        this.desk = desk;
+        this.panel = panel;
+        this.place = place;
+        this.id = id;
+    }
+
+    Desk desk() {
+        return desk;
+    }
+
+    UnitSystem units() {
+        return desk.session().piece().habits().units();
+    }
+
+    /** @param kind while the block is of that sort; else its fields show nothing */
+    <B extends Block> FieldPanel.Section<B> section(Class<B> kind) {
+        String name = desk.session()
+                .shown()
+                .block(place, id)
+                .map(desk.texts().words()::name)
+                .orElse("");
+        return panel.about(new Subject<B>(
+                place + "/" + id,
+                name,
+                piece -> piece.block(place, id).filter(kind::isInstance).map(kind::cast),
+                (piece, other) -> desk.edits().replaced(piece, place, other)));
+    }
+
+    /** What is recommended for the hem of this block's end. */
+    void foldAdvice() {
+        panel.prose(() -> Advising.fold(desk.session().plan(), place, desk.texts().locale()));
+    }
+
+    /** Which yarn it takes and from which side it comes. */
+    FieldPanel.Section<YarnBlock> yarn() {
+        FieldPanel.Section<YarnBlock> yarn = section(YarnBlock.class);
+        material(yarn);
+        return yarn.oneOrNone(
+                "block.from",
+                "side",
+                "choice.in-turn",
+                Side.values(),
+                part -> part.use().from(),
+                (part, side) -> part.withUse(part.use().withFrom(side)));
+    }
+
+    <B extends TakesYarn> FieldPanel.Section<B> material(FieldPanel.Section<B> section) {
+        section.choice("block.yarn", this::materials, part -> part.use().material(), BlockFields::withMaterial);
+        return section;
+    }
+
+    @SuppressWarnings("unchecked")
+    private static <B extends TakesYarn> B withMaterial(B part, Material material) {
+        return (B) part.withMaterial(material);
+    }
+
+    /** The parts that yarns play, then every yarn by itself. */
+    private List<Choice<Material>> materials() {
+        Piece piece = desk.session().shown();
+        List<Choice<Material>> all = new ArrayList<>();
+        for (MaterialRole role : MaterialRole.values()) {
+            Material part = new Material.Part(role);
+            String text = desk.texts()
+                    .say(
+                            "material." + key(role),
+                            Map.of("yarn", piece.yarnOf(part, place).name()));
+            all.add(new Choice<>(
+                    part, text, new Swatch(piece.yarnOf(part, place).colour())));
+        }
+        piece.yarns()
+                .forEach(
+                        own -> all.add(new Choice<>(new Material.Own(own.id()), own.name(), new Swatch(own.colour()))));
+        return all;
+    }
+
+    private String key(MaterialRole role) {
+        return switch (role) {
+            case WARP_CORD -> "cord";
+            case WASTE -> "waste";
+            case WEFT -> place == Place.START ? "weft.start" : "weft.top";
+        };
+    }
+}

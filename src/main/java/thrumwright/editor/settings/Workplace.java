@@ -1,0 +1,72 @@
+package thrumwright.editor.settings;
+
+import com.formdev.flatlaf.FlatLaf;
+import java.util.List;
+import java.util.Locale;
+import java.util.concurrent.CopyOnWriteArrayList;
+import java.util.stream.Stream;
+import thrumwright.drawing.Fonts;
+import thrumwright.editor.library.Library;
+import thrumwright.editor.look.Theme;
+import thrumwright.editor.text.Texts;
+
+/** What all windows share: settings, structures, texts, letters and the look, which somebody may change. */
+public final class Workplace {
+    private final Settings settings;
+    private final Library library;
+    private final Texts texts;
+    private final Fonts fonts = Fonts.load();
+    private final List<Runnable> listeners = new CopyOnWriteArrayList<>();
+    private Theme theme;
+
+    /** @param locale the language wanted; where there is no text in it, English */
+    public Workplace(Settings settings, Library library, Locale locale) {
+        this.settings = settings;
+        this.texts = Texts.of(locale);
+        this.library = library;
+        this.theme = settings.get("theme")
+                .flatMap(name -> Stream.of(Theme.values())
+                        .filter(known -> known.name().equals(name))
+                        .findFirst())
+                .orElse(Theme.LIGHT);
+        theme.apply(fonts);
+    }
+
+    public Settings settings() {
+        return settings;
+    }
+
+    public Texts texts() {
+        return texts;
+    }
+
+    public Fonts fonts() {
+        return fonts;
+    }
+
+    public Theme theme() {
+        return theme;
+    }
+
+    public Library library() {
+        return library;
+    }
+
+    public void setTheme(Theme other) {
+        theme = other;
+        settings.put("theme", other.name());
+        theme.apply(fonts);
+        FlatLaf.updateUI();
+        listeners.forEach(Runnable::run);
+    }
+
+    /**
+     * Tells whoever listens that the look is another.
+     *
+     * @return takes the listener away again
+     */
+    public Runnable whenLookChanges(Runnable listener) {
+        listeners.add(listener);
+        return () -> listeners.remove(listener);
+    }
+}

@@ -1,0 +1,60 @@
+package thrumwright.editor.shelf;
+
+import java.awt.Point;
+import java.awt.event.MouseAdapter;
+import java.awt.event.MouseEvent;
+import java.util.function.Function;
+import javax.swing.Icon;
+import javax.swing.JList;
+import javax.swing.SwingUtilities;
+
+/** Takes a kind from the shelf when the mouse draws it off. */
+final class ShelfHand extends MouseAdapter {
+    private static final int MEANT = 5;
+
+    private final JList<Ware> list;
+    private final Function<Ware, Icon> picture;
+    private final CarryToCanvas carrying;
+    private Ware held;
+    private Point from;
+    private boolean carried;
+
+    ShelfHand(JList<Ware> list, Function<Ware, Icon> picture, CarryToCanvas carrying) {
+        this.list = list;
+        this.picture = picture;
+        this.carrying = carrying;
+    }
+
+    @Override
+    public void mousePressed(MouseEvent event) {
+        int index = list.locationToIndex(event.getPoint());
+        boolean takes = SwingUtilities.isLeftMouseButton(event) && index >= 0;
+        held = takes ? list.getModel().getElementAt(index) : null;
+        from = event.getPoint();
+        carried = false;
+    }
+
+    @Override
+    public void mouseDragged(MouseEvent event) {
+        if (held == null) {
+            return;
+        }
+        // the list would choose whatever it is dragged over
+        list.setSelectedValue(held, false);
+        if (!carried && from.distance(event.getPoint()) >= MEANT) {
+            carried = true;
+            carrying.begin(held.block(), picture.apply(held), event);
+        } else if (carried) {
+            carrying.move(event);
+        }
+    }
+
+    @Override
+    public void mouseReleased(MouseEvent event) {
+        if (carried) {
+            carrying.drop(event);
+        }
+        held = null;
+        carried = false;
+    }
+}

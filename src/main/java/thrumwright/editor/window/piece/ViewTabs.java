@@ -1,0 +1,133 @@
+package thrumwright.editor.window.piece;
+
+import java.awt.BorderLayout;
+import java.awt.Component;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Supplier;
+import javax.swing.InputMap;
+import javax.swing.JComponent;
+import javax.swing.JScrollBar;
+import javax.swing.JTabbedPane;
+import javax.swing.JTable;
+import thrumwright.editor.canvas.PieceCanvas;
+import thrumwright.editor.edit.Edits;
+import thrumwright.editor.edit.Session;
+import thrumwright.editor.form.FormTabs;
+import thrumwright.editor.look.Column;
+import thrumwright.editor.text.Commands;
+import thrumwright.editor.text.Texts;
+import thrumwright.editor.view.BudgetView;
+import thrumwright.editor.view.CutsView;
+import thrumwright.editor.view.EndsView;
+import thrumwright.editor.view.FindingsView;
+import thrumwright.editor.view.HemsView;
+import thrumwright.editor.view.HistoryView;
+import thrumwright.editor.view.StepsView;
+import thrumwright.editor.view.WhenSeen;
+
+/** The views below the picture; each is made when it is first seen. */
+final class ViewTabs {
+    /** In the order of their tabs; the history has a command of its own. */
+    private static final List<String> SHOWN = List.of("findings", "cuts", "hems", "ends", "budget", "steps");
+
+    private final Session session;
+    private final Texts texts;
+    private final Commands commands;
+    private final Runnable takeOver;
+    private final JTabbedPane tabs = new JTabbedPane();
+    private final HistoryView history;
+
+    /** @param takeOver takes over what is being typed anywhere in the window */
+    ViewTabs(Session session, Texts texts, Commands commands, Runnable takeOver) {
+        this.session = session;
+        this.texts = texts;
+        this.commands = commands;
+        this.takeOver = takeOver;
+        this.history = new HistoryView(session, texts, this::jump);
+    }
+
+    JTabbedPane component() {
+        return tabs;
+    }
+
+    void build(Edits edits, PieceCanvas canvas) {
+        FindingsView findings = new FindingsView(session, edits, texts, takeOver, this::countFindings);
+        tabs.setName("views");
+        tabs.setTabLayoutPolicy(JTabbedPane.SCROLL_TAB_LAYOUT);
+        tabs.insertTab(texts.say("tab.findings"), null, findings.component(), null, 0);
+        add("tab.cuts", () -> new CutsView(session, texts).component());
+        add("tab.hems", () -> scrolling(new HemsView(session, texts, canvas::palette)));
+        add("tab.ends", () -> new EndsView(session, edits, texts, canvas::palette, commands::get).component());
+        add("tab.budget", () -> scrolling(new BudgetView(session, texts, canvas::palette)));
+        add("tab.steps", () -> new StepsView(session, texts).component());
+        tabs.addTab(texts.say("tab.history"), history.component());
+        FormTabs.leaveKeys(tabs);
+        countFindings(session.findings().all().size());
+    }
+
+    private void add(String key, Supplier<JComponent> make) {
+        tabs.addTab(texts.say(key), new WhenSeen(make));
+    }
+
+    /** A picture that needs some height, in a low window too. */
+    private static JComponent scrolling(JComponent picture) {
+        Column column = new Column(new BorderLayout());
+        column.add(picture);
+        return Column.scrolling(column);
+    }
+
+    private void countFindings(int count) {
+        if (tabs.getTabCount() > 0) {
+            tabs.setTitleAt(0, texts.say("tab.findings.count", Map.of("count", count)));
+        }
+    }
+
+    void addCommands() {
+        for (int i = 0; i < SHOWN.size(); i++) {
+            int index = i;
+            commands.add("show-" + SHOWN.get(i), () -> toView(index));
+        }
+        commands.add("history", this::toHistory);
+    }
+
+    /** Brings a view to the front and gives it the keyboard. */
+    private void toView(int index) {
+        tabs.setSelectedIndex(index);
+        JComponent first = firstForKeys((JComponent) tabs.getSelectedComponent());
+        (first == null ? tabs : first).requestFocusInWindow();
+    }
+
+    /** The first component within another that keys mean anything to; null if there is none. */
+    private static JComponent firstForKeys(JComponent component) {
+        boolean meant = hasKeys(component, JComponent.WHEN_FOCUSED)
+                || component instanceof JTable && hasKeys(component, JComponent.WHEN_ANCESTOR_OF_FOCUSED_COMPONENT);
+        if (meant && component.isFocusable() && component.isEnabled() && !(component instanceof JScrollBar)) {
+            return component;
+        }
+        for (Component child : component.getComponents()) {
+            JComponent first = child instanceof JComponent inner && inner.isVisible() ? firstForKeys(inner) : null;
+            if (first != null) {
+                return first;
+            }
+        }
+        return null;
+    }
+
+    private static boolean hasKeys(JComponent component, int condition) {
+        InputMap keys = component.getInputMap(condition);
+        return keys != null && keys.allKeys() != null;
+    }
+
+    private void toHistory() {
+        tabs.setSelectedComponent(history.component());
+        history.enter();
+    }
+
+    private void jump(int count) {
+        takeOver.run();
+        if (count <= session.history().names().size()) {
+            session.jump(count);
+        }
+    }
+}

@@ -1,0 +1,28 @@
+package thrumwright.output.part;
+
+import java.awt.BasicStroke;
+import java.awt.Graphics2D;
+import java.awt.geom.Ellipse2D;
+import java.awt.geom.Rectangle2D;
+import thrumwright.drawing.Palette;
+import thrumwright.yarn.Colour;
+
+/** Boxes to tick, and dots in a yarn's colour, or the grey that stands for it. */
+final class TickMarks {
+    private TickMarks() {}
+
+    static void box(Graphics2D g, double x, double y, double size, Palette palette) {
+        g.setColor(palette.ink());
+        g.setStroke(new BasicStroke((float) Math.max(0.9, size * 0.07)));
+        g.draw(new Rectangle2D.Double(x, y, size, size));
+    }
+
+    static void dot(Graphics2D g, double x, double y, double size, Colour colour, Palette palette) {
+        Ellipse2D dot = new Ellipse2D.Double(x, y, size, size);
+        g.setColor(palette.yarn(colour));
+        g.fill(dot);
+        g.setColor(palette.faint());
+        g.setStroke(new BasicStroke(0.7f));
+        g.draw(dot);
+    }
+}

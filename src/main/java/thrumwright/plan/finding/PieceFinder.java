@@ -1,0 +1,187 @@
+package thrumwright.plan.finding;
+
+import static thrumwright.plan.finding.Value.fine;
+import static thrumwright.plan.finding.Value.height;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import thrumwright.measure.Length;
+import thrumwright.piece.Habits;
+import thrumwright.piece.Piece;
+import thrumwright.piece.Place;
+import thrumwright.plan.Budget;
+import thrumwright.plan.ClosingShed;
+import thrumwright.plan.EndPlan;
+import thrumwright.plan.Hem;
+import thrumwright.plan.Plan;
+import thrumwright.plan.YarnTotal;
+import thrumwright.plan.comparison.Front;
+import thrumwright.plan.finding.Finding.Code;
+import thrumwright.plan.finding.Value.Grain;
+import thrumwright.plan.finding.Value.OfNumber;
+import thrumwright.plan.finding.Value.OfShed;
+import thrumwright.plan.finding.Value.OfSide;
+import thrumwright.plan.finding.Value.OfYarn;
+import thrumwright.yarn.Usage;
+import thrumwright.yarn.Yarn;
+
+/** Looks over what concerns the piece as a whole. */
+final class PieceFinder {
+    /** A cloth that draws in by more than this strains its edge ends (common practice, no source). */
+    private static final double MUCH_DRAW_IN = 0.1;
+
+    private final Plan plan;
+    private final Piece piece;
+    private final List<Finding> found = new ArrayList<>();
+
+    PieceFinder(Plan plan) {
+        this.plan = plan;
+        this.piece = plan.piece();
+    }
+
+    List<Finding> all() {
+        fit(plan.budget());
+        hemsAlike();
+        found.addAll(stock(plan.totals()));
+        lastPick();
+        closingShed();
+        reference();
+        wovenWidth();
+        for (Yarn yarn : piece.yarns()) {
+            piece.measuredEase(yarn)
+                    .filter(ease -> ease < Piece.LEAST_EASE || ease > Piece.MOST_EASE)
+                    .ifPresent(ease -> usedUnlikely(yarn, yarn.usage().orElseThrow()));
+        }
+        return found;
+    }
+
+    private void fit(Budget budget) {
+        double left = budget.left();
+        if (left >= -0.05) {
+            return;
+        }
+        Finding finding = budget.closed()
+                ? Finding.of(
+                        Code.LOOPS_DO_NOT_FIT, Map.of("short", height(-left), "stand", height(budget.open() - left)))
+                : Finding.of(
+                        Code.DOES_NOT_FIT,
+                        Map.of(
+                                "short", height(-left),
+                                "top", height(plan.top().height()),
+                                "room", height(budget.workingRoom())));
+        found.add(finding.mendedBy(lower(-left)));
+    }
+
+    /** A design as much shorter as the piece is too high. */
+    private Optional<Repair> lower(double tooHigh) {
+        double less = tooHigh / (1 + piece.design().relaxing());
+        return new RuleLengths(piece.habits().units())
+                .down(piece.design().height().mm() - less)
+                .map(Repair.DesignHeight::new);
+    }
+
+    private void hemsAlike() {
+        Optional<Hem> start = foldedHem(plan.start());
+        Optional<Hem> top = foldedHem(plan.top());
+        if (start.isEmpty() || top.isEmpty()) {
+            return;
+        }
+        double below = start.get().depth();
+        double above = top.get().depth();
+        if (Math.abs(below - above) >= Front.SAME_DEPTH) {
+            boolean bar = start.get().sleeve().isPresent() != top.get().sleeve().isPresent();
+            Map<String, Value> values = Map.of("below", height(below), "above", height(above));
+            found.add(
+                    bar
+                            ? Finding.of(Code.HEMS_DIFFER_FOR_A_BAR, values)
+                            : Finding.of(Code.HEMS_DIFFER, values)
+                                    .mendedBy(new RepairFinder(plan, plan.top()).hemsAlike(below, above)));
+        }
+    }
+
+    /** How deep a band lies can't be seen from the front, nor mended by picks. */
+    private static Optional<Hem> foldedHem(EndPlan end) {
+        return end.hem().filter(hem -> hem.band().isEmpty());
+    }
+
+    /** What there isn't enough of. */
+    static List<Finding> stock(List<YarnTotal> totals) {
+        List<Finding> found = new ArrayList<>();
+        for (YarnTotal total : totals) {
+            double stock = total.yarn().stock().map(Length::mm).orElse(Double.POSITIVE_INFINITY);
+            if (stock < total.length()) {
+                found.add(Finding.of(
+                        Code.STOCK_SHORT,
+                        Map.of(
+                                "yarn", new OfYarn(total.yarn()),
+                                "needed", new OfNumber(total.length(), Grain.TOTAL),
+                                "stock", new OfNumber(stock, Grain.TOTAL),
+                                "short", new OfNumber(total.length() - stock, Grain.TOTAL))));
+            }
+        }
+        return found;
+    }
+
+    private void lastPick() {
+        boolean known = piece.design().lastShed().isPresent()
+                && piece.design().lastSide().isPresent();
+        if (!known && !plan.top().blocks().isEmpty()) {
+            found.add(Finding.of(
+                    Code.LAST_PICK_ASSUMED,
+                    Map.of(
+                            "shed", new OfShed(plan.afterDesign().lastShed().orElseThrow()),
+                            "side", new OfSide(plan.afterDesign().side()))));
+        }
+    }
+
+    /** Towards loops at the top there is less and less room to weave. */
+    private void closingShed() {
+        plan.top().loops().ifPresent(loops -> {
+            ClosingShed shed = plan.closingShed();
+            Map<String, Value> values = Map.of(
+                    "hands", height(shed.hands()),
+                    "opening", height(ClosingShed.BUTTERFLY),
+                    "needle", height(shed.needle()),
+                    "thin", fine(ClosingShed.opening(shed.needle())));
+            found.add(Finding.of(Code.SHED_CLOSES, values).at(Place.TOP).about(loops));
+        });
+    }
+
+    private void reference() {
+        if (piece.habits().widthsOf() == Habits.WidthsOf.LOOM
+                && piece.loom().uprights().isEmpty()) {
+            found.add(Finding.of(Code.WIDTHS_OF_WARP, Map.of()).mendedBy(Optional.of(new Repair.WidthsOfWarp())));
+        }
+    }
+
+    /** What was measured on this piece and can't be right, or isn't as it should be. */
+    private void wovenWidth() {
+        piece.warp().woven().ifPresent(woven -> {
+            Map<String, Value> values = Map.of(
+                    "woven", new OfNumber(woven.mm(), Grain.CUT),
+                    "nominal", new OfNumber(piece.warp().nominalWidth(), Grain.CUT),
+                    "share", new OfNumber(piece.warp().drawIn(), Grain.SHARE));
+            if (!piece.warp().wovenLikely()) {
+                found.add(Finding.of(Code.WOVEN_WIDTH_UNLIKELY, values));
+            } else if (piece.warp().drawIn() > MUCH_DRAW_IN) {
+                found.add(Finding.of(Code.DRAWS_IN, values));
+            }
+        });
+    }
+
+    private void usedUnlikely(Yarn yarn, Usage usage) {
+        found.add(Finding.of(
+                Code.YARN_USED_UNLIKELY,
+                Map.of(
+                        "yarn",
+                        new OfYarn(yarn),
+                        "picks",
+                        new OfNumber(usage.picks(), Grain.COUNT),
+                        "used",
+                        new OfNumber(usage.length().mm(), Grain.CUT),
+                        "worked",
+                        new OfNumber(piece.setting(yarn).plain(usage.picks()), Grain.CUT))));
+    }
+}

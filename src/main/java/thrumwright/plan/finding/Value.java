@@ -1,0 +1,50 @@
+package thrumwright.plan.finding;
+
+import thrumwright.block.Shed;
+import thrumwright.block.Side;
+import thrumwright.block.Support;
+import thrumwright.block.WarpLoops;
+import thrumwright.yarn.Yarn;
+
+/** What a finding goes by: a number in its unit, or something in the piece. How it is put is said where it is shown. */
+public sealed interface Value {
+    /** What a number is, which says how far it may be rounded. */
+    enum Grain {
+        /** A height or a depth, mm. */
+        HEIGHT,
+        /** A length that must hardly be rounded, mm. */
+        FINE,
+        /** What is cut from a yarn or measured across the warp, mm. */
+        CUT,
+        /** All there is of a yarn, mm. */
+        TOTAL,
+        /** A share of 1. */
+        SHARE,
+        COUNT
+    }
+
+    /** @param number in the unit of its grain; any */
+    record OfNumber(double number, Grain grain) implements Value {}
+
+    record OfYarn(Yarn yarn) implements Value {}
+
+    record OfShed(Shed shed) implements Value {}
+
+    record OfSide(Side side) implements Value {}
+
+    /** What a hem is to take. */
+    record OfSupport(Support support) implements Value {}
+
+    /** What warp loops lie round. */
+    record OfLoops(WarpLoops loops) implements Value {}
+
+    /** @param mm a height or a depth, mm; any */
+    static Value height(double mm) {
+        return new OfNumber(mm, Grain.HEIGHT);
+    }
+
+    /** @param mm a length that must hardly be rounded, mm; any */
+    static Value fine(double mm) {
+        return new OfNumber(mm, Grain.FINE);
+    }
+}

@@ -1,0 +1,112 @@
+package thrumwright.plan.words;
+
+import java.util.Map;
+import java.util.Optional;
+import thrumwright.block.Block;
+import thrumwright.block.EdgeFinish;
+import thrumwright.block.HalfHitch;
+import thrumwright.block.HemFold;
+import thrumwright.block.KnotRows;
+import thrumwright.block.Lean;
+import thrumwright.block.Soumak;
+import thrumwright.block.Turning;
+import thrumwright.block.Twining;
+import thrumwright.block.UsualCases;
+import thrumwright.block.WarpLoops;
+import thrumwright.block.WrappedTassels;
+import thrumwright.measure.Phrases;
+import thrumwright.measure.Shown;
+
+/** Says how a block is worked, where that can be put in a few words. */
+final class WayWords extends UsualCases<Optional<String>> {
+    /** How often it goes over the same ends. */
+    private static final UsualCases<Integer> TIMES = new UsualCases<>() {
+        @Override
+        protected Integer usual(Block block) {
+            return 1;
+        }
+
+        @Override
+        public Integer knotRows(KnotRows knots) {
+            return knots.rows();
+        }
+
+        @Override
+        public Integer wrappedTassels(WrappedTassels tassels) {
+            return tassels.turns();
+        }
+    };
+
+    private final Phrases phrases;
+    private final Words words;
+    private final Shown shown;
+
+    WayWords(Phrases phrases, Words words, Shown shown) {
+        this.phrases = phrases;
+        this.words = words;
+        this.shown = shown;
+    }
+
+    @Override
+    protected Optional<String> usual(Block block) {
+        return block.finish().map(this::fringe);
+    }
+
+    @Override
+    public Optional<String> twining(Twining twining) {
+        return Optional.of(group(twining.endsPerGroup()));
+    }
+
+    @Override
+    public Optional<String> halfHitch(HalfHitch hitch) {
+        return Optional.of(group(hitch.endsPerGroup()));
+    }
+
+    @Override
+    public Optional<String> soumak(Soumak soumak) {
+        return Optional.of(phrases.say("way.soumak", Map.of("over", soumak.over(), "under", soumak.under())));
+    }
+
+    @Override
+    public Optional<String> warpLoops(WarpLoops loops) {
+        return Optional.of(phrases.say("way.loops", Map.of("held", words.held(loops, shown))));
+    }
+
+    @Override
+    public Optional<String> hemFold(HemFold fold) {
+        String way = turning(fold.turning());
+        return Optional.of(fold.support()
+                .map(support ->
+                        phrases.say("way.fold-for", Map.of("way", way, "support", words.support(support, shown))))
+                .orElse(way));
+    }
+
+    private String group(int ends) {
+        return phrases.say("way.group", Map.of("ends", ends));
+    }
+
+    private String turning(Turning turning) {
+        if (turning instanceof Turning.Twice twice) {
+            return phrases.say(
+                    "way.fold-twice", Map.of("turn", shown.height(twice.first().mm())));
+        } else if (turning instanceof Turning.Faced band) {
+            return phrases.say(
+                    "way.fold-faced", Map.of("width", shown.height(band.width().mm())));
+        }
+        return phrases.say(turning instanceof Turning.Mitred ? "way.fold-mitred" : "way.fold");
+    }
+
+    /** What becomes of the warp ends. */
+    String fringe(EdgeFinish finish) {
+        int times = finish.of(TIMES);
+        String length = finish.length().map(one -> shown.height(one.mm())).orElse("");
+        return phrases.say(
+                "fringe." + finish.key(),
+                Map.of("length", length, "rows", times, "turns", times, "ends", finish.endsPerGroup()));
+    }
+
+    /** “\\ like the stroke in S”. */
+    String lean(Lean lean) {
+        return phrases.say("lean." + Words.key(lean));
+    }
+}

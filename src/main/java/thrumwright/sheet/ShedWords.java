@@ -1,0 +1,28 @@
+package thrumwright.sheet;
+
+import java.util.Map;
+import thrumwright.block.Passing;
+import thrumwright.block.Side;
+import thrumwright.measure.Phrases;
+import thrumwright.plan.words.Words;
+
+/** How a pick is told: by the outermost end at the side where it begins, which is the first one that the hands meet. */
+final class ShedWords {
+    private final Phrases phrases;
+    private final Words words;
+
+    ShedWords(Phrases phrases, Words words) {
+        this.phrases = phrases;
+        this.words = words;
+    }
+
+    /** “over the left edge end”. */
+    String meets(Passing passing, Side from) {
+        return phrases.say("meets." + passing, Map.of("side", words.side(from)));
+    }
+
+    /** “over left edge”, for large type. */
+    String brief(Passing passing, Side from) {
+        return phrases.say("meets.brief." + passing, Map.of("side", words.side(from)));
+    }
+}

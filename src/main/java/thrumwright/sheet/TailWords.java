@@ -1,0 +1,62 @@
+package thrumwright.sheet;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
+import thrumwright.block.HalfHitch;
+import thrumwright.block.Twining;
+import thrumwright.measure.Phrases;
+import thrumwright.measure.Shown;
+import thrumwright.plan.BlockPlan;
+import thrumwright.plan.Plan;
+import thrumwright.plan.Work;
+
+/** What becomes of the tails that hang at the edges when the piece is off the loom. */
+final class TailWords {
+    /** How far a tail is run in, mm (common practice, no source). */
+    private static final double RUN_IN = 25;
+
+    private final List<Work> staying;
+    private final Shown shown;
+    private final Phrases phrases;
+
+    TailWords(Plan plan, Phrases phrases) {
+        this.staying = Stream.of(plan.start(), plan.top())
+                .flatMap(end -> end.blocks().stream())
+                .filter(BlockPlan::stays)
+                .flatMap(block -> block.work().stream())
+                .toList();
+        this.shown = plan.piece().shown();
+        this.phrases = phrases;
+    }
+
+    private static boolean holds(Work work) {
+        return work.block() instanceof Twining || work.block() instanceof HalfHitch;
+    }
+
+    private int tails(boolean holding) {
+        return staying.stream()
+                .filter(work -> holds(work) == holding)
+                .mapToInt(work -> work.tails().size())
+                .sum();
+    }
+
+    /** None where no tail stays. */
+    List<String> sentences() {
+        List<String> sentences = new ArrayList<>();
+        int holding = tails(true);
+        int weft = tails(false);
+        String run = shown.height(RUN_IN);
+        if (holding > 0) {
+            sentences.add(phrases.say("off.tails.holding", Map.of("count", holding, "run", run)));
+        }
+        if (weft > 0) {
+            sentences.add(phrases.say("off.tails.weft", Map.of("count", weft, "run", run)));
+        }
+        if (!sentences.isEmpty()) {
+            sentences.add(phrases.say("off.tails.design"));
+        }
+        return sentences;
+    }
+}

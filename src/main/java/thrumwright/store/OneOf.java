@@ -1,0 +1,72 @@
+package thrumwright.store;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import thrumwright.measure.Phrase;
+
+/**
+ * Fields of which an object has some or others, told apart by a field that marks each way.
+ *
+ * @param refusal said where none of the marks is there, or several
+ * @param foreign empty; or what is said, as in {@link Fields#without}, of fields of another way than the first whose mark is there
+ */
+record OneOf<T>(Phrase refusal, Optional<String> foreign, List<Way<T, ?>> ways) implements Format<T> {
+    OneOf(Phrase refusal, List<Way<T, ?>> ways) {
+        this(refusal, Optional.empty(), ways);
+    }
+
+    /** One way: its mark and the objects that go that way. */
+    record Way<T, S extends T>(String mark, Class<S> sort, Format<S> format) {
+        static <T, S extends T> Way<T, S> of(String mark, Class<S> sort, Format<S> format) {
+            return new Way<>(mark, sort, format);
+        }
+
+        private void write(T value, Writing out) {
+            format.write(sort.cast(value), out);
+        }
+    }
+
+    @Override
+    public Set<String> names() {
+        return ways.stream().flatMap(way -> way.format().names().stream()).collect(Collectors.toUnmodifiableSet());
+    }
+
+    @Override
+    public T make(Fields in) throws FileProblem {
+        return first(in).orElseThrow(() -> in.problem(refusal));
+    }
+
+    /** The same for objects that may go none of the ways. */
+    Format<Optional<T>> orNone() {
+        var maybe = new Declared<Optional<T>>();
+        maybe.written(names(), (value, out) -> value.ifPresent(there -> write(there, out)));
+        return maybe.as(this::first);
+    }
+
+    private Optional<T> first(Fields in) throws FileProblem {
+        List<Way<T, ?>> marked = new ArrayList<>();
+        for (Way<T, ?> way : ways) {
+            if (in.isMarked(way.mark())) {
+                marked.add(way);
+            }
+        }
+        if (marked.isEmpty()) {
+            return Optional.empty();
+        } else if (marked.size() > 1 && foreign.isEmpty()) {
+            throw in.problem(refusal);
+        }
+        T made = marked.get(0).format().make(in);
+        if (foreign.isPresent()) {
+            in.without(names(), foreign.get());
+        }
+        return Optional.of(made);
+    }
+
+    @Override
+    public void write(T value, Writing out) {
+        ways.stream().filter(way -> way.sort().isInstance(value)).forEach(way -> way.write(value, out));
+    }
+}

@@ -1,0 +1,25 @@
+package thrumwright.weaver;
+
+import java.util.List;
+import thrumwright.block.Side;
+
+/**
+ * What a block comes to in the warp, whoever made it: every row's crossings and where its tails are.
+ *
+ * @param tails in the order in which they come about
+ */
+record Cloth(List<ClothRow> rows, List<Tail> tails) {
+    Cloth {
+        rows = List.copyOf(rows);
+        tails = List.copyOf(tails);
+    }
+
+    /** How a yarn's end is left. */
+    enum Kept {
+        HANGING,
+        TIED_TO_A_POST,
+        TIED_ROUND_THE_EDGE_END
+    }
+
+    record Tail(Side side, Kept kept) {}
+}

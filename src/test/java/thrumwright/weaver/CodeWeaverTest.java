@@ -1,0 +1,114 @@
+package thrumwright.weaver;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.Collectors;
+import org.junit.jupiter.api.Test;
+import thrumwright.block.Block;
+import thrumwright.block.EdgeFinish;
+import thrumwright.block.Shed;
+import thrumwright.block.Side;
+import thrumwright.block.WarpLoops;
+import thrumwright.measure.Phrases;
+import thrumwright.piece.End;
+import thrumwright.piece.Piece;
+import thrumwright.piece.Top;
+import thrumwright.plan.BlockPlan;
+import thrumwright.plan.EndPlan;
+import thrumwright.plan.Plan;
+import thrumwright.sheet.PlainText;
+import thrumwright.sheet.StepSheet;
+import thrumwright.testing.RandomPieces;
+
+/** Whoever does just what the sheet says gets the cloth that was planned. */
+class CodeWeaverTest {
+    private static final int SEEDS = Integer.getInteger("thrumwright.seeds", 40);
+    private static final Phrases HEADINGS = Phrases.of("thrumwright.sheet.steps", Locale.UK);
+
+    @Test
+    void whoeverDoesJustWhatTheSheetSaysGetsTheClothThatWasPlanned() {
+        List<String> wrong = new ArrayList<>();
+        for (int seed = 0; seed < SEEDS; seed++) {
+            Piece piece = inOurWords(new RandomPieces(seed).next());
+            for (String difference : differences(Plan.of(piece))) {
+                wrong.add("Piece " + seed + ": " + difference);
+            }
+        }
+        assertThat(wrong.stream().limit(20).collect(Collectors.joining("\n"))).isEmpty();
+    }
+
+    /** Own wordings are the weaver's own affair. */
+    static Piece inOurWords(Piece piece) {
+        Piece start = piece.withStart(inOurWords(piece.start()));
+        return piece.top() instanceof Top.OnItsOwn own ? start.withTop(new Top.OnItsOwn(inOurWords(own.end()))) : start;
+    }
+
+    private static End inOurWords(End end) {
+        List<Block> blocks = new ArrayList<>();
+        for (Block block : end.blocks()) {
+            blocks.add(block.withTag(block.tag().withWords("")));
+        }
+        return new End(blocks);
+    }
+
+    static String text(Plan plan) {
+        return PlainText.of(StepSheet.of(plan, Locale.UK), HEADINGS);
+    }
+
+    static List<String> differences(Plan plan) {
+        return differences(plan, text(plan));
+    }
+
+    /** @param text the sheet to weave from */
+    static List<String> differences(Plan plan, String text) {
+        List<String> differences = new ArrayList<>();
+        CodeWeaver weaver = new CodeWeaver(text);
+        try {
+            compare(plan.start(), weaver.start(), differences);
+            compare(plan.top(), weaver.top(), differences);
+            compare(plan, weaver, differences);
+        } catch (Unclear unclear) {
+            differences.add(unclear.getMessage());
+        }
+        return differences;
+    }
+
+    private static void compare(EndPlan end, List<Cloth> woven, List<String> differences) {
+        List<BlockPlan> blocks = end.blocks().stream()
+                .filter(block -> !(block.block() instanceof EdgeFinish) || block.block() instanceof WarpLoops)
+                .toList();
+        assertThat(woven).hasSameSizeAs(blocks);
+        for (int i = 0; i < blocks.size(); i++) {
+            Cloth planned = blocks.get(i).work().map(PlannedCloth::of).orElse(new Cloth(List.of(), List.of()));
+            if (!planned.equals(woven.get(i))) {
+                differences.add(blocks.get(i).block() + " in " + end.place() + ": planned " + planned + "\n  woven "
+                        + woven.get(i));
+            }
+        }
+    }
+
+    private static void compare(Plan plan, CodeWeaver weaver, List<String> differences) {
+        int ends = plan.piece().warp().ends();
+        Side side = plan.start().after().side();
+        Shed next = plan.start().after().nextShed();
+        CodeWeaver.EdgePick begins = new CodeWeaver.EdgePick(side, over(next, side, ends));
+        if (!weaver.designBegins().equals(begins)) {
+            differences.add("The design begins with " + begins + ", not " + weaver.designBegins());
+        }
+        Side from = plan.afterDesign().side().other();
+        CodeWeaver.EdgePick last =
+                new CodeWeaver.EdgePick(from, over(plan.afterDesign().lastShed().orElseThrow(), from, ends));
+        weaver.designEnds()
+                .filter(said -> !said.equals(last))
+                .ifPresent(said -> differences.add("The design ends with " + last + ", not " + said));
+    }
+
+    /** At the right edge a pick is over where the left one is over and there is an odd number of ends, or neither. */
+    private static boolean over(Shed shed, Side side, int ends) {
+        boolean left = shed == Shed.OVER_FIRST;
+        return side == Side.LEFT ? left : left == (ends % 2 == 1);
+    }
+}

@@ -1,0 +1,189 @@
+package thrumwright.weaver;
+
+import java.util.ArrayList;
+import java.util.List;
+import thrumwright.block.Leg;
+import thrumwright.block.OrderingCord;
+import thrumwright.block.Row;
+import thrumwright.block.Setting;
+import thrumwright.block.Side;
+import thrumwright.block.Soumak;
+import thrumwright.block.Strand;
+import thrumwright.block.Twining;
+import thrumwright.cord.Route;
+import thrumwright.cord.Sense;
+import thrumwright.cord.Visit;
+import thrumwright.plan.Work;
+
+/** The cloth that a block's strands make: the pegs that they visit, told as passes in front of warp ends and behind them. */
+final class PlannedCloth {
+    private final Work work;
+    private final Setting setting;
+    private final List<Strand> strands;
+
+    private PlannedCloth(Work work) {
+        this.work = work;
+        this.setting = work.setting();
+        this.strands = work.block().strands(setting, work.rows());
+    }
+
+    static Cloth of(Work work) {
+        PlannedCloth planned = new PlannedCloth(work);
+        return new Cloth(planned.rows(), planned.tails());
+    }
+
+    private List<Cloth.Tail> tails() {
+        if (!work.block().tied()) {
+            return work.tails().stream()
+                    .map(side -> new Cloth.Tail(side, Cloth.Kept.HANGING))
+                    .toList();
+        }
+        Cloth.Kept kept = setting.posts().isPresent() ? Cloth.Kept.TIED_TO_A_POST : Cloth.Kept.TIED_ROUND_THE_EDGE_END;
+        return List.of(new Cloth.Tail(work.begins(), kept), new Cloth.Tail(work.ends(), kept));
+    }
+
+    private List<ClothRow> rows() {
+        List<List<List<Leg>>> perStrand = strands.stream().map(this::rowsOf).toList();
+        List<ClothRow> rows = new ArrayList<>();
+        for (Row row : work.rows()) {
+            int index = row.number() - 1;
+            List<List<Leg>> legs =
+                    perStrand.stream().map(each -> each.get(index)).toList();
+            List<Passes> yarns = legs.stream()
+                    .map(each -> passes(each).fromSideToSide(row.from(), setting.ends()))
+                    .toList();
+            rows.add(new ClothRow(row.from(), yarns, comesUp(row, legs)));
+        }
+        return rows;
+    }
+
+    /** A strand's legs, row by row: without the turns between rows, the fold before them and what is tied. */
+    private List<List<Leg>> rowsOf(Strand strand) {
+        List<List<Leg>> rows = new ArrayList<>(List.of(new ArrayList<>()));
+        boolean everyLegARow = work.block() instanceof OrderingCord;
+        for (Leg leg : strand.legs()) {
+            List<Leg> row = rows.get(rows.size() - 1);
+            boolean tie = everyLegARow && round(leg.route());
+            if (turn(leg.route()) || tie) {
+                if (!row.isEmpty()) {
+                    rows.add(new ArrayList<>());
+                }
+            } else if (everyLegARow && !row.isEmpty()) {
+                rows.add(new ArrayList<>(List.of(leg)));
+            } else {
+                row.add(leg);
+            }
+        }
+        if (rows.size() < work.rows().size()) {
+            rows.add(new ArrayList<>());
+        }
+        return rows;
+    }
+
+    /** Half way round one warp end. */
+    private static boolean turn(Route route) {
+        return route.visits().size() == 1 && route.visits().get(0).extraTurns() == 0;
+    }
+
+    /** Once round one warp end. */
+    private static boolean round(Route route) {
+        return route.visits().size() == 1 && route.visits().get(0).extraTurns() > 0;
+    }
+
+    private Passes passes(List<Leg> legs) {
+        Passes passes = new Passes();
+        legs.forEach(leg -> add(passes, leg.route()));
+        return passes;
+    }
+
+    private void add(Passes passes, Route route) {
+        List<Visit> visits = route.visits();
+        route.from().ifPresent(angle -> atAngle(passes, visits.get(0), angle));
+        if (round(route)) {
+            atAngle(passes, visits.get(0), -route.from().orElseThrow());
+        }
+        for (int i = 1; i < visits.size(); i++) {
+            run(passes, visits.get(i - 1), visits.get(i));
+        }
+        route.to().ifPresent(angle -> atAngle(passes, visits.get(visits.size() - 1), angle));
+    }
+
+    private void atAngle(Passes passes, Visit visit, double angle) {
+        if (isEnd(visit) && Math.abs(Math.sin(angle)) > 0.5) {
+            passes.past(end(visit), Math.sin(angle) > 0);
+        }
+    }
+
+    /** From peg to peg: on one face past all that stand between, or across a gap to the other face. */
+    private void run(Passes passes, Visit from, Visit to) {
+        boolean rightward = to.x() > from.x();
+        boolean leaves = front(from, rightward);
+        boolean arrives = front(to, rightward);
+        if (leaves == arrives && isEnd(from) && isEnd(to)) {
+            passes.past(end(from), end(to), leaves);
+            return;
+        }
+        if (isEnd(from) && isEnd(to) && Math.abs(end(from) - end(to)) != 1) {
+            throw new IllegalStateException("between ends that are no neighbours a strand can't change its face");
+        }
+        if (isEnd(from)) {
+            passes.past(end(from), leaves);
+        }
+        if (isEnd(to)) {
+            passes.past(end(to), arrives);
+        }
+    }
+
+    private static boolean front(Visit visit, boolean rightward) {
+        return (visit.sense() == Sense.CLOCKWISE) == rightward;
+    }
+
+    private boolean isEnd(Visit visit) {
+        return visit.x() > -0.5 * setting.spacing() && visit.x() < setting.span() + 0.5 * setting.spacing();
+    }
+
+    private int end(Visit visit) {
+        return (int) Math.round(visit.x() / setting.spacing());
+    }
+
+    private List<ClothRow.ComesUp> comesUp(Row row, List<List<Leg>> legs) {
+        if (work.block() instanceof Twining) {
+            return crossings(row, legs);
+        } else if (work.block() instanceof Soumak) {
+            return legs.get(0).stream()
+                    .filter(leg -> !leg.route().visits().isEmpty() && wraps(leg, row.from()))
+                    .map(leg -> leg.toY() < leg.fromY() ? ClothRow.ComesUp.BELOW : ClothRow.ComesUp.ABOVE)
+                    .toList();
+        }
+        return List.of();
+    }
+
+    /** Whether a leg goes back behind, against the row's way. */
+    private static boolean wraps(Leg leg, Side from) {
+        List<Visit> visits = leg.route().visits();
+        return round(leg.route())
+                || visits.size() > 1 && (visits.get(1).x() > visits.get(0).x()) != (from == Side.LEFT);
+    }
+
+    /** Gap by gap, where the strand that comes to the front passes the other. */
+    private List<ClothRow.ComesUp> crossings(Row row, List<List<Leg>> legs) {
+        List<Leg> coming = legs.stream()
+                .flatMap(List::stream)
+                .filter(this::comesToTheFront)
+                .toList();
+        return coming.stream()
+                .sorted((one, other) -> Double.compare(along(one, row), along(other, row)))
+                .map(leg -> leg.middleY() < leg.fromY() ? ClothRow.ComesUp.BELOW : ClothRow.ComesUp.ABOVE)
+                .toList();
+    }
+
+    private static double along(Leg leg, Row row) {
+        double x = leg.route().visits().get(0).x();
+        return row.from() == Side.LEFT ? x : -x;
+    }
+
+    private boolean comesToTheFront(Leg leg) {
+        Passes passes = passes(List.of(leg));
+        return !passes.first().front() && passes.last().front();
+    }
+}
