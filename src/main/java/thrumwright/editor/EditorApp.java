@@ -13,7 +13,7 @@ import thrumwright.editor.settings.Settings;
 import thrumwright.editor.window.piece.EditorWindow;
 import thrumwright.store.FileProblem;
 import thrumwright.store.UserFolder;
-import thrumwright.store.keeping.Keeper;
+import thrumwright.store.keeping.Keeping;
 
 /** Opens the window. */
 public final class EditorApp {
@@ -24,9 +24,9 @@ public final class EditorApp {
      * component: until there is one, the look, the fonts, the piece and its plan need not keep the event thread busy.
      */
     public static void open(Optional<Path> file) {
-        Keeper keeper = Keeper.in(UserFolder.state().resolve("journals"));
-        Runtime.getRuntime().addShutdownHook(new Thread(keeper::flush, "last moment"));
-        open(file, new Workroom(Settings.ofUser(), Library.of(UserFolder.structures()), Locale.UK, keeper));
+        Keeping keeping = Keeping.in(UserFolder.state());
+        Runtime.getRuntime().addShutdownHook(new Thread(keeping.keeper()::flush, "last moment"));
+        open(file, new Workroom(Settings.ofUser(), Library.of(UserFolder.structures()), Locale.UK, keeping));
     }
 
     /** The same with what somebody else likes and has. */

@@ -20,7 +20,7 @@ import thrumwright.store.FileSort;
 import thrumwright.store.PieceFile;
 import thrumwright.store.SafeFile;
 import thrumwright.store.keeping.Fingerprint;
-import thrumwright.store.keeping.Keeper;
+import thrumwright.store.keeping.Keeping;
 
 /** All windows of pieces that are open. */
 final class Workroom implements OtherWindows {
@@ -29,12 +29,12 @@ final class Workroom implements OtherWindows {
 
     /** A room in which nothing is kept but what is saved. */
     Workroom(Settings settings, Library library) {
-        this(settings, library, Locale.UK, Keeper.nowhere());
+        this(settings, library, Locale.UK, Keeping.nowhere());
     }
 
     /** @param locale the language wanted; where there is no text in it, English */
-    Workroom(Settings settings, Library library, Locale locale, Keeper keeper) {
-        this.place = new Workplace(settings, library, locale, keeper);
+    Workroom(Settings settings, Library library, Locale locale, Keeping keeping) {
+        this.place = new Workplace(settings, library, locale, keeping);
     }
 
     /** What all windows share. */

@@ -21,6 +21,7 @@ import thrumwright.piece.ClassMember;
 import thrumwright.store.BuiltIn;
 import thrumwright.store.PieceFile;
 import thrumwright.store.keeping.Keeper;
+import thrumwright.store.keeping.Keeping;
 import thrumwright.testing.WindowTest;
 
 /** What wasn't saved when the program ended is offered beside what is saved, and neither is lost. */
@@ -46,7 +47,7 @@ class RecoveryIT {
 
     private void open(Optional<Path> file) {
         onEventThread(() -> {
-            room = new Workroom(new Settings(Optional.empty()), Rooms.LIBRARY, Locale.UK, keeper);
+            room = new Workroom(new Settings(Optional.empty()), Rooms.LIBRARY, Locale.UK, new Keeping(keeper, Optional.empty(), Optional.empty()));
             editor = room.open(file);
             editor.files().setQuestions(answers);
             editor.show();
@@ -59,6 +60,7 @@ class RecoveryIT {
         keeper.flush();
         Path left = home.resolve("state-" + starts++);
         Files.createDirectories(left);
+        Files.createDirectories(state);
         try (Stream<Path> files = Files.list(state)) {
             for (Path file : files.filter(each -> each.toString().endsWith(".journal")).toList()) {
                 Files.copy(file, left.resolve(file.getFileName()));

@@ -60,6 +60,8 @@ public final class OnFile {
     private final Supplier<Questions> questions;
     private final Messages messages;
     private final Kept kept;
+    private final Claim claim;
+    private final OutsideLook outside = new OutsideLook();
     private Object keptLast;
 
     /** @param questions who is asked at that moment */
@@ -68,12 +70,37 @@ public final class OnFile {
         this.place = place;
         this.questions = questions;
         this.messages = messages;
-        this.kept = place.keeper().begin(why -> EventQueue.invokeLater(() -> messages.problem(why.getMessage())));
+        this.kept = place.keeping().keeper().begin(why -> EventQueue.invokeLater(() -> messages.problem(why.getMessage())));
+        this.claim = new Claim(place.keeping().claims());
+        EventQueue.invokeLater(this::claim);
+    }
+
+    private void claim() {
+        Optional<Path> path = content.session().path();
+        try {
+            if (claim.meetsAnother(path)) {
+                messages.problem(place.texts()
+                        .say("message.open-elsewhere", Map.of("file", path.orElseThrow().toString())));
+            }
+        } catch (FileProblem e) {
+            messages.problem(e.getMessage());
+        }
+    }
+
+    /** Looks whether somebody has changed the file or taken it away since, and tells it once. */
+    public void lookAgain() {
+        DocumentSession<?> session = content.session();
+        if (session.path().isPresent() && session.base().isPresent()) {
+            Path path = session.path().get();
+            outside.news(path, session.base().get())
+                    .ifPresent(key -> messages.problem(place.texts().say(key, Map.of("file", path.toString()))));
+        }
     }
 
     /** Keeps the document as it is now, if it isn't saved. */
     public void changed() {
         DocumentSession<?> session = content.session();
+        claim();
         if (!session.dirty()) {
             keptLast = null;
             kept.saved();
@@ -97,6 +124,11 @@ public final class OnFile {
     /** The document is open no longer, saved or given up. */
     public void closed() {
         kept.close();
+        try {
+            claim.free();
+        } catch (FileProblem e) {
+            messages.problem(e.getMessage());
+        }
     }
 
     /** The title as the name of a file, without an ending. */
@@ -113,31 +145,45 @@ public final class OnFile {
             return saveAs();
         }
         Path path = content.session().path().get();
+        if (!mayWrite(path)) {
+            return saveAs();
+        }
         return (!changedElsewhere(path) || questions.get().overOthersWork(path)) && write(path);
     }
 
     private boolean changedElsewhere(Path path) {
         Optional<Fingerprint> base = content.session().base();
-        return base.isPresent() && Files.exists(path) && !base.equals(fingerprint(path));
+        return base.isPresent() && Files.exists(path) && !base.equals(OutsideLook.held(path));
     }
 
-    /** Empty if it can't be read; whatever it is, it isn't what was read here. */
-    private static Optional<Fingerprint> fingerprint(Path path) {
+    /** Not where somebody else works on it: that would be lost, or what is saved here. */
+    private boolean mayWrite(Path path) {
         try {
-            return Optional.of(Fingerprint.of(SafeFile.read(path)));
+            if (claim.mayWrite(path)) {
+                return true;
+            }
+            messages.problem(place.texts().say("message.open-elsewhere", Map.of("file", path.toString())));
         } catch (FileProblem e) {
-            return Optional.empty();
+            messages.problem(e.getMessage());
         }
+        return false;
     }
 
     /** @return whether the document is on file now */
     public boolean saveAs() {
-        return questions.get().fileToSave(stem(), ".json").map(this::write).orElse(false);
+        return questions
+                .get()
+                .fileToSave(stem(), ".json")
+                .map(path -> mayWrite(path) && write(path))
+                .orElse(false);
     }
 
     private boolean write(Path path) {
         try {
             Draft draft = content.draft(path);
+            if (place.keeping().earlier().isPresent()) {
+                place.keeping().earlier().get().keep(path);
+            }
             SafeFile.write(path, draft.text());
             content.session().setBase(Optional.of(Fingerprint.of(draft.text())));
             String said = draft.written().get();

@@ -115,6 +115,11 @@ public final class ClassWindow {
         frame.setDefaultCloseOperation(JFrame.DO_NOTHING_ON_CLOSE);
         frame.addWindowListener(new WindowAdapter() {
             @Override
+            public void windowActivated(WindowEvent event) {
+                work.lookAgain();
+            }
+
+            @Override
             public void windowClosing(WindowEvent event) {
                 hide();
             }

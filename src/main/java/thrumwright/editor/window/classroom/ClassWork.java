@@ -129,6 +129,11 @@ public final class ClassWork implements OnFile.Content {
         onFile.takeOver(left);
     }
 
+    /** Somebody comes back to this window. */
+    void lookAgain() {
+        onFile.lookAgain();
+    }
+
     /** The class is open no longer. */
     void closed() {
         onFile.closed();

@@ -141,6 +141,11 @@ public final class EditorWindow implements MainWindow, PieceWindow {
         frame.setDefaultCloseOperation(JFrame.DO_NOTHING_ON_CLOSE);
         frame.addWindowListener(new WindowAdapter() {
             @Override
+            public void windowActivated(WindowEvent event) {
+                files.lookAgain();
+            }
+
+            @Override
             public void windowClosing(WindowEvent event) {
                 takeOver();
                 files.close();

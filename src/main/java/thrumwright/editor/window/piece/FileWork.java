@@ -192,6 +192,11 @@ public final class FileWork implements OnFile.Content {
                 .orElseGet(() -> take(saved, path, held));
     }
 
+    /** Somebody comes back to this window. */
+    void lookAgain() {
+        onFile.lookAgain();
+    }
+
     /** The window is no longer there. */
     void closed() {
         onFile.closed();

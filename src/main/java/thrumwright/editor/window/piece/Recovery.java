@@ -52,7 +52,7 @@ final class Recovery {
     /** Asks for one after the other. */
     void offer() {
         try {
-            for (Journals.Left left : place.keeper().left()) {
+            for (Journals.Left left : place.keeping().keeper().left()) {
                 offer(left);
             }
         } catch (FileProblem e) {
@@ -76,7 +76,7 @@ final class Recovery {
     private void offer(Journals.Left left, PieceFile unsaved) throws FileProblem {
         Optional<PieceFile> saved = savedPiece(left.unsaved());
         if (saved.isPresent() && saved.get().piece().equals(unsaved.piece())) {
-            place.keeper().forget(left);
+            place.keeping().keeper().forget(left);
             return;
         }
         String title = unsaved.piece().title();
@@ -85,7 +85,7 @@ final class Recovery {
         switch (ask(left.unsaved(), title, differs, saved.isPresent())) {
             case UNSAVED -> goOn(left, saved, unsaved);
             case SAVED -> files.open(left.unsaved().file().orElseThrow());
-            case FORGET -> place.keeper().forget(left);
+            case FORGET -> place.keeping().keeper().forget(left);
             case LATER -> {}
         }
     }
@@ -116,7 +116,7 @@ final class Recovery {
     private void offer(Journals.Left left, ClassFile unsaved) throws FileProblem {
         Optional<ReadClass> saved = savedClass(left.unsaved());
         if (saved.isPresent() && saved.get().file().set().equals(unsaved.set())) {
-            place.keeper().forget(left);
+            place.keeping().keeper().forget(left);
             return;
         }
         ClassSet set = unsaved.set();
@@ -126,7 +126,7 @@ final class Recovery {
         switch (ask(left.unsaved(), title, differs, saved.isPresent())) {
             case UNSAVED -> goOn(left, saved, unsaved);
             case SAVED -> files.open(left.unsaved().file().orElseThrow());
-            case FORGET -> place.keeper().forget(left);
+            case FORGET -> place.keeping().keeper().forget(left);
             case LATER -> {}
         }
     }
