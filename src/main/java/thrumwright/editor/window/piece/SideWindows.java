@@ -20,6 +20,7 @@ import thrumwright.editor.window.sheet.SheetSettings;
 import thrumwright.editor.window.sheet.SheetWindow;
 import thrumwright.output.SheetLook;
 import thrumwright.store.ClassFile;
+import thrumwright.store.keeping.Fingerprint;
 
 /**
  * The windows beside that of a piece: its step sheet, its class and the list of keys, each made when it is first wanted. What
@@ -82,11 +83,13 @@ final class SideWindows implements Messages {
         return classWindow;
     }
 
-    void openClass(ClassFile file, Path path) {
+    void openClass(ClassFile file, Path path, Fingerprint held) {
         if (classWindow == null) {
-            classWindow = new ClassWindow(editor, new ClassSession(file, Optional.of(path)));
+            ClassSession session = new ClassSession(file, Optional.of(path));
+            session.setBase(Optional.of(held));
+            classWindow = new ClassWindow(editor, session);
         } else {
-            classWindow.work().take(file, path);
+            classWindow.work().take(file, path, held);
         }
         classWindow.session().follow(editor.session().piece());
         classWindow.show();
