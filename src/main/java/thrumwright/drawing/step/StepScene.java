@@ -147,9 +147,7 @@ record StepScene(Work work, BlockPicture picture, List<Tail> tails) {
     static Optional<ClothPainter.PlacedBlock> below(EndPlan end, BlockPlan block, int ends) {
         for (int i = end.blocks().indexOf(block) - 1; i >= 0; i--) {
             Optional<Work> work = end.blocks().get(i).work();
-            boolean stands = work.filter(woven -> woven.block().lap(woven.setting()) == 0)
-                    .isPresent();
-            if (stands && !work.get().block().tied()) {
+            if (work.filter(Work::stands).isPresent() && !work.get().block().tied()) {
                 return work.map(woven -> lastRows(woven, ends));
             }
         }
@@ -187,7 +185,7 @@ record StepScene(Work work, BlockPicture picture, List<Tail> tails) {
     private static Optional<ClothPainter.PlacedBlock> above(EndPlan end, BlockPlan block, int ends) {
         return end.blocks().subList(end.blocks().indexOf(block) + 1, end.blocks().size()).stream()
                 .flatMap(next -> next.work().stream())
-                .filter(next -> next.block().lap(next.setting()) == 0)
+                .filter(Work::stands)
                 .findFirst()
                 .map(next -> rows(next, 0, Math.min(next.rows().size(), ROWS_BELOW), ends));
     }
