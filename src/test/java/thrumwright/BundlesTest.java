@@ -35,7 +35,8 @@ class BundlesTest {
             CODE.add(Files.readString(file));
         }
         for (Path file : files(TEXTS, ".properties")) {
-            if (!file.startsWith(TEXTS.resolve("app/version.properties")) && !file.startsWith(TEXTS.resolve("editor/themes"))) {
+            if (!file.startsWith(TEXTS.resolve("app/version.properties"))
+                    && !file.startsWith(TEXTS.resolve("editor/themes"))) {
                 Properties bundle = new Properties();
                 bundle.load(Files.newBufferedReader(file));
                 KEYS.addAll(bundle.stringPropertyNames());

@@ -40,15 +40,15 @@ class HemstitchingStepTest {
     private Piece piece(Optional<Shed> firstAbove) {
         return Pieces.panel()
                 .withTop(new Top.FollowsStart(Set.of()))
-                .withStart(new End(List.of(
-                        band("waste", Optional.of(Shed.OVER_FIRST)), stitching, band("first", firstAbove))));
+                .withStart(new End(
+                        List.of(band("waste", Optional.of(Shed.OVER_FIRST)), stitching, band("first", firstAbove))));
     }
 
     private static Step step(StepSheet sheet, Place place) {
         return sheet.steps().stream()
                 .filter(step -> step.picture()
-                        .filter(picture -> picture.place() == place
-                                && picture.blockId().equals("hemstitching"))
+                        .filter(picture ->
+                                picture.place() == place && picture.blockId().equals("hemstitching"))
                         .isPresent())
                 .findFirst()
                 .orElseThrow();
@@ -64,8 +64,7 @@ class HemstitchingStepTest {
                 .isEqualTo("Don’t work it yet: first weave 2 picks of what comes above it. Then go round them.");
         assertThat(start.sentences())
                 .contains("Then lead it up behind 2 picks, and bring it to the front in the next gap.");
-        assertThat(top.sentences().get(0))
-                .isEqualTo("It goes round 2 picks below it, which are woven already.");
+        assertThat(top.sentences().get(0)).isEqualTo("It goes round 2 picks below it, which are woven already.");
         assertThat(top.sentences())
                 .contains("Then lead it down behind 2 picks, and bring it to the front in the next gap.");
         assertThat(start.cautions()).hasSize(1).isEqualTo(top.cautions());
@@ -83,8 +82,7 @@ class HemstitchingStepTest {
     }
 
     private Hemstitching.Round put(Edits edits, Piece piece, Place place) {
-        Piece after =
-                edits.add(piece, new Slot(place, 3), stitching).change().apply(piece);
+        Piece after = edits.add(piece, new Slot(place, 3), stitching).change().apply(piece);
         return ((Hemstitching) after.end(place).block("hemstitching").orElseThrow()).round();
     }
 
@@ -104,8 +102,8 @@ class HemstitchingStepTest {
                 .findFirst()
                 .orElseThrow();
 
-        assertThat(same.repair()).hasValueSatisfying(repair -> assertThat(repair)
-                .isInstanceOfSatisfying(Repair.Picks.class, picks -> {
+        assertThat(same.repair())
+                .hasValueSatisfying(repair -> assertThat(repair).isInstanceOfSatisfying(Repair.Picks.class, picks -> {
                     assertThat(picks.id()).isEqualTo("waste");
                     assertThat(picks.before()).isEqualTo(4);
                     assertThat(picks.picks()).isEqualTo(5);
