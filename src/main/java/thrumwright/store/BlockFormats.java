@@ -218,8 +218,8 @@ final class BlockFormats {
         var picks = stitching.usual("picks", Types.whole(1, Hemstitching.MOST_PICKS), 2, Hemstitching::picks);
         var round = stitching.usual("round", ROUND, Hemstitching.Round.FIRST, Hemstitching::round);
         var use = stitching.together(USE, Hemstitching::use);
-        return stitching.made(in ->
-                new Hemstitching(stitching.tag.of(in), use.of(in), group.of(in), picks.of(in), round.of(in)));
+        return stitching.made(
+                in -> new Hemstitching(stitching.tag.of(in), use.of(in), group.of(in), picks.of(in), round.of(in)));
     }
 
     private static Kind<HemFold> hemFold() {
