@@ -47,6 +47,7 @@ final class KindFields implements Cases<Section<? extends Block>> {
                         PlainBand.Purpose.values(),
                         PlainBand::purpose,
                         PlainBand::withPurpose);
+        fields.wasteAdvice();
         shed(fields.section(YarnBlock.class));
         return yarn();
     }
