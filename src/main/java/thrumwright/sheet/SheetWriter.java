@@ -13,6 +13,7 @@ import thrumwright.measure.Phrases;
 import thrumwright.measure.Shown;
 import thrumwright.piece.Piece;
 import thrumwright.piece.Place;
+import thrumwright.piece.Warp;
 import thrumwright.plan.BlockPlan;
 import thrumwright.plan.Butterflies;
 import thrumwright.plan.EndPlan;
@@ -86,6 +87,7 @@ final class SheetWriter {
                                 shown.height(plan.finishedWidth()),
                                 "height",
                                 shown.height(plan.finishedHeight())))));
+        facts.add(fact("assumed", assumed()));
         hemFact(facts, plan.start(), "hem.start");
         hemFact(facts, plan.top(), "hem.top");
         facts.add(fact(
@@ -101,6 +103,20 @@ final class SheetWriter {
             facts.add(fact("note", piece.note()));
         }
         return facts;
+    }
+
+    /** What the finished size goes by. */
+    private String assumed() {
+        double relaxing = piece.design().relaxing();
+        Map<String, Object> values = Map.of(
+                "usual", shown.height(piece.warp().usualWidth()),
+                "draw", shown.decimals(100 * Warp.USUAL_DRAW_IN, 0),
+                "share", shown.decimals(100 * relaxing, 1));
+        String width = piece.warp().wovenKnown() ? "fact.assumed.width.measured" : "fact.assumed.width.usual";
+        String height = relaxing > 0 ? "fact.assumed.height.relaxing" : "fact.assumed.height.none";
+        return phrases.say(
+                "fact.assumed.value",
+                Map.of("width", phrases.say(width, values), "height", phrases.say(height, values)));
     }
 
     private void hemFact(List<Fact> facts, EndPlan end, String key) {
