@@ -153,6 +153,7 @@ public final class EditorWindow implements MainWindow, PieceWindow {
         });
         session.listen(this::changed);
         changed(Change.FILE);
+        files.tellUnknown();
     }
 
     private JComponent middle() {
