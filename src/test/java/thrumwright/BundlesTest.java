@@ -35,7 +35,9 @@ class BundlesTest {
             CODE.add(Files.readString(file));
         }
         for (Path file : files(TEXTS, ".properties")) {
-            if (!file.startsWith(TEXTS.resolve("app")) && !file.startsWith(TEXTS.resolve("editor/themes"))) {
+            if (!file.endsWith("version.properties")
+                    && !file.startsWith(TEXTS.resolve("editor/themes"))
+                    && !file.endsWith("usage.properties")) {
                 Properties bundle = new Properties();
                 bundle.load(Files.newBufferedReader(file));
                 KEYS.addAll(bundle.stringPropertyNames());

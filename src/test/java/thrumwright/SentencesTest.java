@@ -10,7 +10,6 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.ResourceBundle;
 import java.util.Set;
 import java.util.regex.MatchResult;
 import java.util.regex.Matcher;
@@ -44,15 +43,12 @@ class SentencesTest {
                     + ")$",
             Pattern.DOTALL);
 
-    /** What is written for a machine: the layout of a window, or HTML. */
-    private static final Pattern MACHINE =
-            Pattern.compile("(?:font: |insets|wrap|span|split|skip|grow|push|gap|aligny?|wmin|\\[|[^<]*<[a-zA-Z!/]).*");
+    /** What is written for a machine: the layout of a window or of a menu, or HTML. */
+    private static final Pattern MACHINE = Pattern.compile(
+            "(?:font: |.*[|] |insets|wrap|span|split|skip|grow|push|gap|aligny?|wmin|\\[|[^<]*<[a-zA-Z!/]).*");
 
     /** Whole files, and rooms, with the reason. */
     private static final List<String> EXCEPTIONS = List.of(
-            // what the commands say on a terminal stands beside them: their annotations take constants alone
-            "commandline/",
-            "app/",
             // the names that a new piece and its yarns get, the weaver's to change
             "piece/Beginnings.java",
             // how a measure can be typed
@@ -121,7 +117,7 @@ class SentencesTest {
     /** Every phrase in the source has its sentence, and every place of that sentence its value. */
     @Test
     void whatIsRefusedCanBeSaid() throws IOException {
-        ResourceBundle bundle = ResourceBundle.getBundle(Phrase.TEXTS, Locale.ROOT);
+        Phrases bundle = Phrases.of(Phrase.TEXTS, Locale.ROOT);
         Pattern phrase =
                 Pattern.compile("new (?:Phrase|BadMeasure|Refused|FileProblem)\\(\\s*\"([a-z.-]+)\"(?=[,)]([^;]*);)");
         Set<String> keys = new HashSet<>();
@@ -130,7 +126,7 @@ class SentencesTest {
                 keys.add(each.group(1));
                 Set<String> values = new HashSet<>();
                 LITERAL.matcher(each.group(2)).results().forEach(value -> values.add(value.group(1)));
-                assertThat(values).as(each.group(1)).containsAll(Phrases.places(bundle.getString(each.group(1))));
+                assertThat(values).as(each.group(1)).containsAll(Phrases.places(bundle.unfilled(each.group(1))));
             }
         }
 

@@ -83,7 +83,7 @@ public sealed interface EdgeFinish extends Block permits WarpFinish, KnotRows, T
     double freeWarp(Setting warp);
 
     /**
-     * How far it reaches beyond the edge once it is done, mm.
+     * How far it reaches beyond the edge once it is done, mm, 0 or more.
      *
      * @param warp the warp yarn on its own warp
      */
@@ -116,7 +116,7 @@ public sealed interface EdgeFinish extends Block permits WarpFinish, KnotRows, T
         return (ends + count - 1) / count;
     }
 
-    /** Diameter of one group's bundle, mm. */
+    /** Diameter of one group's bundle, mm, more than 0; as is that of a warp end. */
     default double bundle(double warpDiameter) {
         return warpDiameter * Packing.ratio(endsPerGroup());
     }

@@ -52,7 +52,7 @@ public record KnotRows(Tag tag, int rows, int endsPerGroup, boolean split, Optio
             return end >= first && end < first + count;
         }
 
-        /** Where it hangs, mm from the first end. */
+        /** Where it hangs, mm from the left edge end. */
         public double middle(Setting warp) {
             return (first + (count - 1) / 2.0) * warp.spacing();
         }
@@ -81,7 +81,7 @@ public record KnotRows(Tag tag, int rows, int endsPerGroup, boolean split, Optio
         return bunch.first() + (bunch.count() + 1) / 2;
     }
 
-    /** How high a knot stands, mm. */
+    /** How high a knot stands, mm, more than 0. */
     public double knotHeight(Setting warp) {
         return KNOT_HIGH * widest(warp);
     }
@@ -90,7 +90,7 @@ public record KnotRows(Tag tag, int rows, int endsPerGroup, boolean split, Optio
         return warp.warp() * Packing.ratio(largestGroup(warp.ends()));
     }
 
-    /** From the middle of one row's knots to the next one's, mm. */
+    /** From the middle of one row's knots to the next one's, mm, more than 0. */
     public double step(Setting warp) {
         return Math.max(knotHeight(warp), apart.map(Length::mm).orElse(0.0));
     }

@@ -5,8 +5,8 @@ import java.util.Objects;
 /** Which yarn a block is woven with. */
 public sealed interface Material {
     /** Whatever yarn plays that part in the piece. */
-    record Part(MaterialRole role) implements Material {
-        public Part {
+    record OfRole(MaterialRole role) implements Material {
+        public OfRole {
             Objects.requireNonNull(role);
         }
     }

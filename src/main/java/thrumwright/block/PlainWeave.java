@@ -23,12 +23,17 @@ public sealed interface PlainWeave extends YarnBlock permits OrderingCord, Plain
 
     @Override
     default List<Row> rows(Setting setting, Course before) {
-        return Rows.plain(rowCount(setting), before, use().from(), firstShed());
+        return RowList.plain(rowCount(setting), before, use().from(), firstShed());
     }
 
     @Override
     default List<Strand> strands(Setting setting, List<Row> rows) {
         return List.of(new Strand(PlainBand.plainLegs(setting, rows)));
+    }
+
+    /** The key of the sentence that tells how its picks go. */
+    default String weaving(Setting setting) {
+        return rowCount(setting) > 1 ? "plain.weave" : "plain.weave-one";
     }
 
     @Override

@@ -6,7 +6,7 @@ import java.util.Optional;
  * A yarn on a warp: all that a block's geometry needs to know.
  *
  * @param ends number N of warp ends, 2 or more
- * @param spacing s from one end's middle to the next, mm
+ * @param spacing s from one end's middle to the next, mm, more than 0
  * @param warp diameter D_w of a warp end, mm
  * @param relaxed diameter d of the yarn, mm
  * @param beaten thickness t of the yarn in the packed cloth, mm
@@ -29,7 +29,7 @@ public record Setting(int ends, double spacing, double warp, double relaxed, dou
         return warp + beaten;
     }
 
-    /** Radius of the yarn's middle line on a warp end, mm. */
+    /** Radius of the yarn's middle line on a warp end, mm, more than 0. */
     public double radius() {
         return gauge() / 2;
     }
@@ -58,7 +58,7 @@ public record Setting(int ends, double spacing, double warp, double relaxed, dou
         return 2 * weavingRadius() * (angle + 1 / Math.tan(angle));
     }
 
-    /** Yarn in so many plain picks over the whole warp, mm: n(N−1)ℓ + (n−1)·turn(t). */
+    /** Yarn in so many plain picks over the whole warp, mm, more than 0: n(N−1)ℓ + (n−1)·turn(t). */
     public double plain(int picks) {
         return (double) picks * (ends - 1) * space() + (picks - 1) * turn(beaten);
     }
@@ -72,7 +72,7 @@ public record Setting(int ends, double spacing, double warp, double relaxed, dou
         return Math.hypot(Math.PI * gauge() / 2, climb);
     }
 
-    /** From the first end's middle to the last one's, mm, more than 0. */
+    /** From the left edge end's middle to the last one's, mm, more than 0. */
     public double span() {
         return (ends - 1) * spacing;
     }

@@ -42,7 +42,7 @@ public record Soumak(Tag tag, Use use, int rows, int over, int under, Lean first
         return (setting.ends() - backUnder(setting) + advance() - 1) / advance() + 1;
     }
 
-    /** Of one row: d(1 + f/(f−u))/2; floats that pile up on a rib each add half a diameter. */
+    /** Of one row, mm, more than 0: d(1 + f/(f−u))/2; floats that pile up on a rib each add half a diameter. */
     public double rowHeight(Setting setting) {
         return setting.relaxed() * (1 + (double) over / advance()) / 2;
     }
@@ -77,7 +77,7 @@ public record Soumak(Tag tag, Use use, int rows, int over, int under, Lean first
 
     @Override
     public List<Row> rows(Setting setting, Course before) {
-        return Rows.worked(rows, before, use, Optional.of(first), countered);
+        return RowList.worked(rows, before, use, Optional.of(first), countered);
     }
 
     @Override
@@ -111,6 +111,29 @@ public record Soumak(Tag tag, Use use, int rows, int over, int under, Lean first
             legs.add(Leg.climbing(way.flat(foot, next, true), early, late));
             head = next;
         }
+    }
+
+    @Override
+    public Map<String, Integer> counts() {
+        return Map.of("over", over, "under", under);
+    }
+
+    @Override
+    public boolean crossesItself() {
+        return true;
+    }
+
+    @Override
+    public List<String> told(Setting setting) {
+        List<String> told = new ArrayList<>(List.of("soumak.begin", "soumak.stitch", "soumak.lean"));
+        if (rows > 1) {
+            told.add(countered ? "soumak.countered" : "soumak.again");
+        }
+        if (rows > 2) {
+            told.add("rows.list");
+        }
+        told.add("plain.end");
+        return told;
     }
 
     @Override
@@ -155,7 +178,7 @@ public record Soumak(Tag tag, Use use, int rows, int over, int under, Lean first
 
     @Override
     public Soumak mirrored() {
-        return withFirst(Rows.mirroredFirst(first, rows, countered));
+        return withFirst(RowList.mirroredFirst(first, rows, countered));
     }
 
     @Override

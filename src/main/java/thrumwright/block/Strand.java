@@ -8,7 +8,7 @@ public record Strand(List<Leg> legs) {
         legs = List.copyOf(legs);
     }
 
-    /** The length by the peg engine, mm. */
+    /** The length by the peg engine, mm, 0 or more. */
     public double length() {
         double sum = 0;
         for (Leg leg : legs) {

@@ -16,11 +16,11 @@ public record Use(Material material, boolean comesOut, Optional<Side> from) {
     }
 
     public static Use of(MaterialRole role) {
-        return new Use(new Material.Part(role), false, Optional.empty());
+        return new Use(new Material.OfRole(role), false, Optional.empty());
     }
 
     public static Use comingOut(MaterialRole role) {
-        return new Use(new Material.Part(role), true, Optional.empty());
+        return new Use(new Material.OfRole(role), true, Optional.empty());
     }
 
     /** The same use of another material. */

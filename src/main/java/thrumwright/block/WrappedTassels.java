@@ -37,18 +37,18 @@ public record WrappedTassels(Tag tag, Use use, int endsPerGroup, int turns, Leng
         EdgeFinish.checkLength(hanging);
     }
 
-    /** How high the wrapping is, mm: the turns lie side by side. */
+    /** How high the wrapping is, mm, more than 0: the turns lie side by side. */
     public double wrapped(Setting yarn) {
         return turns * yarn.beaten();
     }
 
-    /** Diameter of the largest group's bundle, mm. */
+    /** Diameter of the largest group's bundle, mm, more than 0. */
     public double widest(Setting yarn) {
         return yarn.warp() * Packing.ratio(largestGroup(yarn.ends()));
     }
 
     /**
-     * Yarn in the wrapping of the largest group, mm: n√((π(d_g + t))² + t²), a helix on its bundle.
+     * Yarn in the wrapping of the largest group, mm, more than 0: n√((π(d_g + t))² + t²), a helix on its bundle.
      *
      * @param yarn the wrapping yarn on the warp
      */

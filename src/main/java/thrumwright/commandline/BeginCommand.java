@@ -7,7 +7,6 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
-import picocli.CommandLine.ParentCommand;
 import picocli.CommandLine.Spec;
 import thrumwright.measure.UnitSystem;
 import thrumwright.piece.Beginnings;
@@ -17,35 +16,31 @@ import thrumwright.store.PieceFile;
 import thrumwright.store.Structures;
 import thrumwright.store.Unknown;
 
-@Command(
-        name = "begin",
-        description = "Begins a new piece with a structure at its start; the top follows it.",
-        mixinStandardHelpOptions = true)
+@Command(name = "begin", mixinStandardHelpOptions = true)
 final class BeginCommand implements Callable<Integer> {
+    private final RootCommand commands;
+
     @Spec
     private CommandSpec spec;
 
-    @ParentCommand
-    private RootCommand commands;
-
-    @Parameters(index = "0", paramLabel = "ID", description = "The structure, or the name of its file.")
+    @Parameters(index = "0", paramLabel = "ID", descriptionKey = "id")
     private String id;
 
     @Option(
             names = {"-o", "--to"},
             paramLabel = "NAME",
-            description = "Where to write it; “-” for the standard output. A file that is there is left alone.",
             defaultValue = "-")
     private String to;
 
-    @Option(names = "--title", description = "What to call it; default “${DEFAULT-VALUE}”.", defaultValue = "New piece")
+    @Option(names = "--title", defaultValue = "${bundle:thrumwright.begin.usual-title}")
     private String title;
 
-    @Option(
-            names = "--units",
-            description = "${COMPLETION-CANDIDATES}; default ${DEFAULT-VALUE}.",
-            defaultValue = "METRIC")
+    @Option(names = "--units", defaultValue = "METRIC")
     private UnitSystem units;
+
+    BeginCommand(RootCommand commands) {
+        this.commands = commands;
+    }
 
     @Override
     public Integer call() throws Exception {

@@ -5,7 +5,6 @@ import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import picocli.CommandLine.ParentCommand;
 import thrumwright.plan.Plan;
 import thrumwright.plan.finding.ClassFinding;
 import thrumwright.plan.finding.ClassPlan;
@@ -14,19 +13,19 @@ import thrumwright.plan.finding.Severity;
 import thrumwright.plan.words.FindingWords;
 import thrumwright.sheet.MemberNames;
 
-@Command(
-        name = "check",
-        description = "Looks a piece or a class over. Exit code 1 if it has a problem.",
-        mixinStandardHelpOptions = true)
+@Command(name = "check", mixinStandardHelpOptions = true)
 final class CheckCommand implements Callable<Integer> {
-    @ParentCommand
-    private RootCommand commands;
+    private final RootCommand commands;
 
-    @Parameters(index = "0", paramLabel = "FILE", description = "The piece or class; “-” for the standard input.")
+    @Parameters(index = "0", paramLabel = "FILE", descriptionKey = "file")
     private String file;
 
-    @Option(names = "--strict", description = "Exit code 1 for a caution too.")
+    @Option(names = "--strict")
     private boolean strict;
+
+    CheckCommand(RootCommand commands) {
+        this.commands = commands;
+    }
 
     @Override
     public Integer call() throws Exception {
@@ -53,7 +52,7 @@ final class CheckCommand implements Callable<Integer> {
     }
 
     private void tell(Severity severity, String sentence) {
-        commands.console().out().println(severity.name().toLowerCase(Locale.ROOT) + ": " + sentence);
+        commands.console().out().println(Said.finding(severity, sentence));
     }
 
     private int code(boolean problem, boolean caution) {

@@ -5,26 +5,24 @@ import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import picocli.CommandLine.ParentCommand;
 import thrumwright.plan.finding.ClassPlan;
 import thrumwright.sheet.ClassSheet;
 import thrumwright.sheet.ClassText;
 import thrumwright.store.JsonText;
 
-@Command(
-        name = "plan",
-        description =
-                "Shows what follows from a piece: rows, heights, cuts, hems, warp; or the common lists of a class.",
-        mixinStandardHelpOptions = true)
+@Command(name = "plan", mixinStandardHelpOptions = true)
 final class PlanCommand implements Callable<Integer> {
-    @ParentCommand
-    private RootCommand commands;
+    private final RootCommand commands;
 
-    @Parameters(index = "0", paramLabel = "FILE", description = "The piece or class; “-” for the standard input.")
+    @Parameters(index = "0", paramLabel = "FILE", descriptionKey = "file")
     private String file;
 
-    @Option(names = "--json", description = "As JSON for other programs; lengths in mm, masses in g.")
+    @Option(names = "--json")
     private boolean json;
+
+    PlanCommand(RootCommand commands) {
+        this.commands = commands;
+    }
 
     @Override
     public Integer call() throws Exception {

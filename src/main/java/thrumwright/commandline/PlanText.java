@@ -2,15 +2,18 @@ package thrumwright.commandline;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
+import java.util.TreeMap;
 import thrumwright.measure.Shown;
 import thrumwright.piece.Piece;
 import thrumwright.plan.BlockPlan;
 import thrumwright.plan.Budget;
 import thrumwright.plan.Cut;
 import thrumwright.plan.EndPlan;
+import thrumwright.plan.Finish;
+import thrumwright.plan.Hem;
 import thrumwright.plan.Plan;
 import thrumwright.plan.Work;
-import thrumwright.plan.Wrapping;
 import thrumwright.plan.YarnTotal;
 import thrumwright.plan.finding.Finding;
 import thrumwright.plan.finding.Findings;
@@ -19,6 +22,8 @@ import thrumwright.plan.words.Words;
 
 /** A plan in a few lines of text. */
 public final class PlanText {
+    private static final String INDENT = "  ";
+
     private final Plan plan;
     private final Shown shown;
     private final Words words = new Words(Locale.UK);
@@ -39,73 +44,109 @@ public final class PlanText {
     private void write() {
         Piece piece = plan.piece();
         line(piece.title());
-        line("  warp      " + piece.warp().ends() + " ends of "
-                + piece.warpYarn().name() + ", "
-                + piece.warp().sett() + ", " + shown.cut(piece.warp().nominalWidth()) + " wide, "
-                + shown.total(plan.warpYarn()) + " in all");
-        line("  finished  " + shown.cut(plan.finishedWidth()) + " × " + shown.cut(plan.finishedHeight()));
+        warp(piece);
         budget(plan.budget());
-        end(plan.start(), "Start");
-        end(plan.top(), "Top" + (piece.topFollows() ? ", following the start" : ""));
+        end(plan.start(), "plan.start");
+        end(plan.top(), piece.topFollows() ? "plan.follows" : "plan.top");
         line("");
-        line("Yarn, without the design");
+        line(Said.of("plan.yarns"));
         for (YarnTotal total : plan.totals()) {
-            line("  " + pad(total.yarn().name(), 24) + pad(shown.total(total.length()), 10)
-                    + shown.mass(total.grams()));
+            String length = pad(shown.total(total.length()), 10);
+            line(INDENT + pad(total.yarn().name(), 24) + length + shown.mass(total.grams()));
         }
-        List<Finding> findings = Findings.of(plan).all();
-        if (!findings.isEmpty()) {
-            FindingWords said = FindingWords.of(piece, Locale.UK);
-            line("");
-            line("Findings");
-            for (Finding finding : findings) {
-                line("  " + finding.severity().name().toLowerCase(Locale.ROOT) + ": " + said.say(finding));
-            }
-        }
+        findings(Findings.of(plan).all());
+    }
+
+    private void warp(Piece piece) {
+        item(
+                "plan.warp",
+                Map.of(
+                        "ends", piece.warp().ends(),
+                        "yarn", piece.warpYarn().name(),
+                        "sett", piece.warp().sett(),
+                        "width", shown.cut(piece.warp().nominalWidth()),
+                        "total", shown.total(plan.warpYarn())));
+        item(
+                "plan.finished",
+                Map.of("width", shown.height(plan.finishedWidth()), "height", shown.height(plan.finishedHeight())));
     }
 
     private void budget(Budget budget) {
-        line("  on loom   design from " + shown.height(budget.startLine()) + " to "
-                + shown.height(budget.designEnds()) + ", at most " + shown.height(budget.stopLine())
-                + (budget.left() < 0
-                        ? "; " + shown.height(-budget.left()) + " too high"
-                        : "; " + shown.height(budget.left()) + " to spare"));
+        item(
+                budget.left() < 0 ? "plan.loom-short" : "plan.loom-spare",
+                Map.of(
+                        "from", shown.height(budget.startLine()),
+                        "to", shown.height(budget.designEnds()),
+                        "most", shown.height(budget.stopLine()),
+                        "rest", shown.height(Math.abs(budget.left()))));
     }
 
-    private void end(EndPlan end, String name) {
+    private void findings(List<Finding> findings) {
+        if (findings.isEmpty()) {
+            return;
+        }
+        FindingWords said = FindingWords.of(plan.piece(), Locale.UK);
         line("");
-        line(name + ", " + shown.height(end.height()) + " on the loom"
-                + end.hem()
-                        .map(hem -> ", hem " + shown.height(hem.depth()) + " deep in " + hem.layers() + " layers of "
-                                + shown.fine(hem.thickness()))
-                        .orElse(""));
+        line(Said.of("plan.findings"));
+        findings.forEach(finding -> line(INDENT + Said.finding(finding.severity(), said.say(finding))));
+    }
+
+    private void end(EndPlan end, String key) {
+        line("");
+        String height = shown.height(end.height());
+        line(end.hem()
+                .map(hem -> Said.of(key + "-hem", hem(hem, height)))
+                .orElseGet(() -> Said.of(key, "height", height)));
         for (BlockPlan block : end.blocks()) {
-            line("  " + pad(words.name(block.block()), 24)
-                    + pad(block.height() == 0 ? "" : shown.height(block.height()), 10)
+            String high = pad(block.height() == 0 ? "" : shown.height(block.height()), 10);
+            line(INDENT
+                    + pad(words.name(block.block()), 24)
+                    + high
                     + block.work().map(this::work).orElse(""));
         }
-        end.finish()
-                .ifPresent(finish -> line("  free warp " + shown.height(finish.free()) + ", needed "
-                        + shown.height(finish.needed()) + ", " + finish.groups().size() + " groups"
-                        + finish.wrapping().map(this::wrapping).orElse("")));
+        end.finish().ifPresent(this::finish);
     }
 
-    private String wrapping(Wrapping wrapping) {
-        return ", cut " + wrapping.count() + " × " + shown.cut(wrapping.each().length()) + " of "
-                + wrapping.yarn().name();
+    private Map<String, Object> hem(Hem hem, String height) {
+        return Map.of(
+                "height", height,
+                "depth", shown.height(hem.depth()),
+                "layers", hem.layers(),
+                "thickness", shown.fine(hem.thickness()));
+    }
+
+    private void finish(Finish finish) {
+        Map<String, Object> values = new TreeMap<>(Map.of(
+                "free", shown.height(finish.free()),
+                "needed", shown.height(finish.needed()),
+                "groups", finish.groups().size()));
+        finish.wrapping().ifPresent(wrapping -> {
+            values.put("count", wrapping.count());
+            values.put("each", shown.cut(wrapping.each().length()));
+            values.put("yarn", wrapping.yarn().name());
+        });
+        item(finish.wrapping().isPresent() ? "plan.free-wrapped" : "plan.free", values);
     }
 
     private String work(Work work) {
-        Cut cut = work.cut();
-        int rows = work.rows().size();
-        String shared = cut.butterflies().count() == 1
-                ? ""
-                : ", " + cut.butterflies().count() + " butterflies of "
-                        + shown.cut(cut.butterflies().each());
-        return pad(rows + (rows == 1 ? " row" : " rows"), 10)
-                + pad(words.side(work.begins()) + " to " + words.side(work.ends()), 16) + "cut "
-                + shown.cut(cut.length()) + " (" + shown.halves(cut.widths()) + " ×) of "
-                + work.yarn().name() + shared;
+        String rows = Said.of("plan.rows", "rows", work.rows().size());
+        String way = Said.of("plan.way", Map.of("from", words.side(work.begins()), "to", words.side(work.ends())));
+        return pad(rows, 10) + pad(way, 16) + cut(work.cut(), work.yarn().name());
+    }
+
+    private String cut(Cut cut, String yarn) {
+        return Said.of(
+                cut.butterflies().count() == 1 ? "plan.cut" : "plan.cut-shared",
+                Map.of(
+                        "length", shown.cut(cut.length()),
+                        "widths", shown.halves(cut.widths()),
+                        "yarn", yarn,
+                        "count", cut.butterflies().count(),
+                        "each", shown.cut(cut.butterflies().each())));
+    }
+
+    private void item(String key, Map<String, ?> values) {
+        line(INDENT + Said.of(key, values));
     }
 
     private void line(String line) {

@@ -5,6 +5,8 @@ import java.io.PrintStream;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.util.Locale;
+import java.util.ResourceBundle;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import thrumwright.store.FileProblem;
@@ -17,26 +19,12 @@ import thrumwright.store.FileProblem;
  */
 @Command(
         name = "thrumwright",
-        description = {
-            "Plans, draws and prints both ends of a hand-woven tapestry.",
-            "Without a command it opens the window, with the piece in FILE if one is given."
-        },
         mixinStandardHelpOptions = true,
-        subcommands = {
-            PlanCommand.class,
-            SheetCommand.class,
-            CheckCommand.class,
-            StructuresCommand.class,
-            BeginCommand.class
-        },
-        footer = {
-            "",
-            "A FILE of “-” is the standard input.",
-            "Exit codes: 0 done; 1 the piece has a problem (check); 2 asked wrongly; 3 a file can't be read or written; "
-                    + "4 the program itself failed."
-        },
         exitCodeOnInvalidInput = RootCommand.ASKED_WRONGLY)
 public final class RootCommand implements Runnable {
+    /** What the help says of each command and option, by the keys that the parser asks for. */
+    static final String USAGE = "thrumwright.commandline.usage";
+
     static final int DONE = 0;
     static final int PROBLEM_FOUND = 1;
     static final int ASKED_WRONGLY = 2;
@@ -67,7 +55,13 @@ public final class RootCommand implements Runnable {
     public static int run(
             String[] arguments, InputStream in, PrintStream out, PrintStream err, Path ownStructures, String version) {
         RootCommand commands = new RootCommand(new Console(in, out, err), ownStructures);
-        CommandLine line = new CommandLine(commands);
+        CommandLine line = new CommandLine(commands)
+                .addSubcommand(new PlanCommand(commands))
+                .addSubcommand(new SheetCommand(commands))
+                .addSubcommand(new CheckCommand(commands))
+                .addSubcommand(new StructuresCommand(commands))
+                .addSubcommand(new BeginCommand(commands));
+        line.setResourceBundle(ResourceBundle.getBundle(USAGE, Locale.ROOT));
         line.getCommandSpec().versionProvider(() -> new String[] {"Thrumwright " + version});
         line.setOut(new PrintWriter(out, true, StandardCharsets.UTF_8));
         line.setErr(new PrintWriter(err, true, StandardCharsets.UTF_8));

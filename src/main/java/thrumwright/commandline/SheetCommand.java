@@ -9,7 +9,6 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
-import picocli.CommandLine.ParentCommand;
 import picocli.CommandLine.Spec;
 import thrumwright.drawing.Fonts;
 import thrumwright.measure.Phrase;
@@ -23,64 +22,49 @@ import thrumwright.output.page.Progress;
 import thrumwright.store.FileProblem;
 import thrumwright.store.SafeFile;
 
-@Command(
-        name = "sheet",
-        description = "Writes the step sheet of a piece, or all sheets of a class.",
-        mixinStandardHelpOptions = true)
+@Command(name = "sheet", mixinStandardHelpOptions = true)
 final class SheetCommand implements Callable<Integer> {
+    private final RootCommand commands;
+
     @Spec
     private CommandSpec spec;
 
-    @ParentCommand
-    private RootCommand commands;
-
-    @Parameters(index = "0", paramLabel = "FILE", description = "The piece or class; “-” for the standard input.")
+    @Parameters(index = "0", paramLabel = "FILE", descriptionKey = "file")
     private String file;
 
     @Option(
             names = {"-o", "--to"},
             paramLabel = "NAME",
-            description =
-                    "Where to write it; “-” for the standard output. PNG and SVG pages are numbered: NAME-1.png …",
             defaultValue = "-")
     private String to;
 
-    @Option(
-            names = "--each",
-            description = "A class: a file for its lists and one for each loom: NAME-0-lists.pdf, NAME-1-asta.pdf …")
+    @Option(names = "--each")
     private boolean each;
 
-    @Option(names = "--as", description = "${COMPLETION-CANDIDATES}; otherwise by the ending of NAME, else TEXT.")
+    @Option(names = "--as")
     private SheetForm form;
 
-    @Option(names = "--paper", description = "${COMPLETION-CANDIDATES}; default ${DEFAULT-VALUE}.", defaultValue = "A4")
+    @Option(names = "--paper", defaultValue = "A4")
     private Paper paper;
 
-    @Option(
-            names = "--distance",
-            paramLabel = "METRES",
-            description = "From the eye to the hanging sheet, 0.4 to 2; default ${DEFAULT-VALUE}.",
-            defaultValue = "1")
+    @Option(names = "--distance", paramLabel = "METRES", defaultValue = "1")
     private double distance;
 
-    @Option(names = "--landscape", description = "The paper on its side.")
+    @Option(names = "--landscape")
     private boolean landscape;
 
-    @Option(
-            names = "--margin",
-            paramLabel = "MM",
-            description = "Margins, 5 to 40; default ${DEFAULT-VALUE}.",
-            defaultValue = "14")
+    @Option(names = "--margin", paramLabel = "MM", defaultValue = "14")
     private double margin;
 
-    @Option(names = "--grey", description = "Without colours.")
+    @Option(names = "--grey")
     private boolean grey;
 
-    @Option(
-            names = "--dpi",
-            description = "Dots per inch of PNG pages, 30 to 600; default ${DEFAULT-VALUE}.",
-            defaultValue = "150")
+    @Option(names = "--dpi", defaultValue = "150")
     private int dpi;
+
+    SheetCommand(RootCommand commands) {
+        this.commands = commands;
+    }
 
     @Override
     public Integer call() throws Exception {

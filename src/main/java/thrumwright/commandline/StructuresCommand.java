@@ -8,7 +8,6 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
-import picocli.CommandLine.ParentCommand;
 import picocli.CommandLine.Spec;
 import thrumwright.block.Block;
 import thrumwright.piece.Structure;
@@ -18,23 +17,19 @@ import thrumwright.store.SafeFile;
 import thrumwright.store.StructureFile;
 import thrumwright.store.Structures;
 
-@Command(
-        name = "structures",
-        description = "Lists the ways to begin a piece, or tells more of one.",
-        mixinStandardHelpOptions = true)
+@Command(name = "structures", mixinStandardHelpOptions = true)
 final class StructuresCommand implements Callable<Integer> {
+    private final RootCommand commands;
+
     @Spec
     private CommandSpec spec;
 
-    @ParentCommand
-    private RootCommand commands;
-
-    @Parameters(
-            index = "0",
-            arity = "0..1",
-            paramLabel = "ID",
-            description = "The one to tell more of, or the name of its file.")
+    @Parameters(index = "0", arity = "0..1", paramLabel = "ID", descriptionKey = "id")
     private String id;
+
+    StructuresCommand(RootCommand commands) {
+        this.commands = commands;
+    }
 
     @Override
     public Integer call() throws FileProblem {

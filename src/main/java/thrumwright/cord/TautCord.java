@@ -10,9 +10,9 @@ import java.util.List;
  * √(c² − (r₁+r₂)²) where they differ (the open and the crossed belt). A peg that the cord would have to be pushed
  * against from the wrong side isn't touched and is left out.
  *
- * @param sections in order; arcs of no length are kept out
+ * @param sections in order; arcs of no length are kept out, but for a cord that stays at one place
  */
-public record TautCord(List<Section> sections) {
+public record TautCord(List<PathSection> sections) {
     /** Angles closer than this to nothing or to half a turn are taken for it: rounding, not geometry. */
     private static final double HAIR = 1e-9;
 
@@ -23,7 +23,7 @@ public record TautCord(List<Section> sections) {
     /** The whole length of the middle line, mm, 0 or more. */
     public double length() {
         double sum = 0;
-        for (Section section : sections) {
+        for (PathSection section : sections) {
             sum += section.length();
         }
         return sum;
@@ -70,8 +70,8 @@ public record TautCord(List<Section> sections) {
         return along > 0 && along < dx * dx + dz * dz;
     }
 
-    private static List<Section> sections(Route route, List<Visit> visits) {
-        List<Section> sections = new ArrayList<>();
+    private static List<PathSection> sections(Route route, List<Visit> visits) {
+        List<PathSection> sections = new ArrayList<>();
         int last = visits.size() - 1;
         for (int i = 0; i <= last; i++) {
             Visit visit = visits.get(i);
@@ -82,12 +82,14 @@ public record TautCord(List<Section> sections) {
             addArc(sections, visit, from, to);
             if (i < last) {
                 sections.add(run(visit, visits.get(i + 1)));
+            } else if (sections.isEmpty()) {
+                sections.add(new PathSection.Arc(visit.x(), visit.z(), visit.radius(), from, 0));
             }
         }
         return sections;
     }
 
-    private static void addArc(List<Section> sections, Visit visit, double arrives, double leaves) {
+    private static void addArc(List<PathSection> sections, Visit visit, double arrives, double leaves) {
         double sweep = wrapped(leaves - arrives) * visit.sense().sign();
         if (Math.abs(sweep) < HAIR) {
             sweep = 0;
@@ -96,7 +98,7 @@ public record TautCord(List<Section> sections) {
         }
         double whole = sweep + 2 * Math.PI * visit.extraTurns();
         if (whole > 0) {
-            sections.add(new Section.Arc(
+            sections.add(new PathSection.Arc(
                     visit.x(),
                     visit.z(),
                     visit.radius(),
@@ -105,11 +107,11 @@ public record TautCord(List<Section> sections) {
         }
     }
 
-    private static Section run(Visit from, Visit to) {
+    private static PathSection run(Visit from, Visit to) {
         double direction = direction(from, to);
         double leaves = pointAngle(from, direction);
         double arrives = pointAngle(to, direction);
-        return new Section.Run(
+        return new PathSection.Run(
                 from.x() + from.radius() * Math.cos(leaves),
                 from.z() + from.radius() * Math.sin(leaves),
                 to.x() + to.radius() * Math.cos(arrives),

@@ -6,15 +6,7 @@ import java.awt.geom.Line2D;
 import java.awt.geom.Path2D;
 
 /** Draws arrows in ink, with a little paper round them so that they stand out from whatever they cross. */
-public final class Arrow {
-    private final Graphics2D g;
-    private final Palette palette;
-
-    public Arrow(Graphics2D g, Palette palette) {
-        this.g = g;
-        this.palette = palette;
-    }
-
+public record Arrow(Graphics2D g, Palette palette) {
     /**
      * From one place on the page to another at the same height.
      *

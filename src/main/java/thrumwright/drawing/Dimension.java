@@ -7,21 +7,14 @@ import java.awt.Graphics2D;
 import java.awt.geom.Line2D;
 import java.awt.geom.Path2D;
 
-/** Draws a measure: a line between two short bars, with what it comes to beside it. */
-public final class Dimension {
+/**
+ * Draws a measure: a line between two short bars, with what it comes to beside it.
+ *
+ * @param font null for no words
+ */
+public record Dimension(Graphics2D g, Color ink, Font font) {
     private static final double BAR = 4;
     private static final double TIP = 3.5;
-
-    private final Graphics2D g;
-    private final Color ink;
-    private final Font font;
-
-    /** @param font null for no words */
-    public Dimension(Graphics2D g, Color ink, Font font) {
-        this.g = g;
-        this.ink = ink;
-        this.font = font;
-    }
 
     /** From one height on the page to another, in any page units, the words to the right of it. */
     public void upright(double x, double from, double to, String measure) {

@@ -21,7 +21,7 @@ public final class Decimals {
     /**
      * {@code value} with at most {@code places} decimals, halves rounded up, no trailing zeros and no grouping.
      *
-     * @param value any finite number
+     * @param value any finite number, in whatever unit
      */
     public static String plain(double value, int places, Locale locale) {
         BigDecimal rounded = BigDecimal.valueOf(value).setScale(places, RoundingMode.HALF_UP);

@@ -52,7 +52,7 @@ public record Shown(UnitSystem system, Locale locale) {
                 : decimals(mm / 1000, 1) + " m";
     }
 
-    /** A length, mm, that must not be rounded away: to a hundredth of a millimetre, or a thousandth of an inch. */
+    /** A length, mm, 0 or more, that must not be rounded away: to a hundredth of a millimetre, or a thousandth of an inch. */
     public String fine(double mm) {
         return system == UnitSystem.INCHES
                 ? decimals(mm / Unit.INCH.millimetres(), 3) + " in"

@@ -16,17 +16,10 @@ import thrumwright.output.page.Stopped;
 /**
  * Laid-out pages for a printer, at true size: the whole paper is theirs, since they keep their own margins, and nothing is
  * scaled to what a printer can reach.
+ *
+ * @param progress is told of every page that is begun; printing that is asked to stop is aborted
  */
-public final class PrintPages implements Pageable, Printable {
-    private final SheetPages pages;
-    private final Progress progress;
-
-    /** @param progress is told of every page that is begun; printing that is asked to stop is aborted */
-    public PrintPages(SheetPages pages, Progress progress) {
-        this.pages = pages;
-        this.progress = progress;
-    }
-
+public record PrintPages(SheetPages pages, Progress progress) implements Pageable, Printable {
     @Override
     public int getNumberOfPages() {
         return pages.count();

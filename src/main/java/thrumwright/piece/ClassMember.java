@@ -24,7 +24,7 @@ public record ClassMember(
         Optional<String> loom,
         Optional<Length> width,
         Optional<Sett> sett,
-        Optional<Posts> posts,
+        Optional<OwnPosts> posts,
         Optional<Length> open,
         Optional<Length> warpPerEnd,
         Optional<String> firstYarnId,
@@ -37,11 +37,11 @@ public record ClassMember(
      *
      * @param uprights empty on a loom without any
      */
-    public record Posts(Optional<Loom.Uprights> uprights) {
-        public static final Posts NONE = new Posts(Optional.empty());
+    public record OwnPosts(Optional<Loom.Uprights> uprights) {
+        public static final OwnPosts NONE = new OwnPosts(Optional.empty());
 
-        public static Posts of(Loom.Uprights uprights) {
-            return new Posts(Optional.of(uprights));
+        public static OwnPosts of(Loom.Uprights uprights) {
+            return new OwnPosts(Optional.of(uprights));
         }
     }
 
@@ -92,7 +92,7 @@ public record ClassMember(
         Loom usual = piece.loom();
         return usual.withName(loom.orElse(usual.name()))
                 .withOpen(open.orElse(usual.open()))
-                .withUprights(posts.map(Posts::uprights)
+                .withUprights(posts.map(OwnPosts::uprights)
                         .orElseGet(() -> usual.uprights().map(beside -> moved(beside, piece, warp))))
                 .withWarpPerEnd(warpPerEnd.orElseGet(() -> warpPerEnd(piece)));
     }
@@ -151,7 +151,7 @@ public record ClassMember(
         return new ClassMember(name, loom, width, other, posts, open, warpPerEnd, firstYarnId, lastYarnId);
     }
 
-    public ClassMember withPosts(Optional<Posts> other) {
+    public ClassMember withPosts(Optional<OwnPosts> other) {
         return new ClassMember(name, loom, width, sett, other, open, warpPerEnd, firstYarnId, lastYarnId);
     }
 

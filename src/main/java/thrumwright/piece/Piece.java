@@ -23,6 +23,7 @@ import thrumwright.yarn.Yarn;
  *
  * @param title what the weaver calls it
  * @param note anything that the weaver wants to keep with it
+ * @param madeFor what it is for; empty if nobody said so
  * @param yarns all yarns, with different ids
  * @param cordId yarn of the stiff parts
  * @param wasteId yarn of what comes out again
@@ -30,6 +31,7 @@ import thrumwright.yarn.Yarn;
 public record Piece(
         String title,
         String note,
+        Optional<MadeFor> madeFor,
         Loom loom,
         Warp warp,
         List<Yarn> yarns,
@@ -48,6 +50,7 @@ public record Piece(
     public Piece {
         Objects.requireNonNull(title);
         Objects.requireNonNull(note);
+        Objects.requireNonNull(madeFor);
         Objects.requireNonNull(loom);
         Objects.requireNonNull(habits);
         Objects.requireNonNull(top);
@@ -91,7 +94,7 @@ public record Piece(
     /** The same block for this piece: a yarn that the piece doesn't have gives way to the stripe's. */
     public Block fitted(Block block) {
         return lacksYarn(block)
-                ? block.takesYarn().orElseThrow().withMaterial(new Material.Part(MaterialRole.WEFT))
+                ? block.takesYarn().orElseThrow().withMaterial(new Material.OfRole(MaterialRole.WEFT))
                 : block;
     }
 
@@ -121,7 +124,7 @@ public record Piece(
         if (material instanceof Material.Own own) {
             return yarn(own.yarnId());
         }
-        MaterialRole role = ((Material.Part) material).role();
+        MaterialRole role = ((Material.OfRole) material).role();
         return switch (role) {
             case WARP_CORD -> yarn(cordId);
             case WASTE -> yarn(wasteId);
@@ -144,7 +147,7 @@ public record Piece(
                 loom.posts().map(posts -> new Posts(posts.diameter(), Math.max(0, posts.gap() + moved))));
     }
 
-    /** Share of a yarn's length that is laid in before beating: as measured in use, else as is usual. */
+    /** The share of a yarn's length that is laid in before beating, 0 or more: as measured in use, else as is usual. */
     public double ease(Yarn yarn) {
         return measuredEase(yarn)
                 .filter(ease -> ease >= LEAST_EASE && ease <= MOST_EASE)
@@ -179,7 +182,7 @@ public record Piece(
         return new Shown(habits.units());
     }
 
-    /** What a cut is held against when counting widths, mm. */
+    /** What a cut is held against when counting widths, mm, more than 0. */
     public double reference() {
         double nominal = warp.nominalWidth();
         if (habits.widthsOf() == Habits.WidthsOf.WARP) {
@@ -202,47 +205,51 @@ public record Piece(
     }
 
     public Piece withTitle(String other) {
-        return new Piece(other, note, loom, warp, yarns, cordId, wasteId, design, habits, start, top);
+        return new Piece(other, note, madeFor, loom, warp, yarns, cordId, wasteId, design, habits, start, top);
     }
 
     public Piece withNote(String other) {
-        return new Piece(title, other, loom, warp, yarns, cordId, wasteId, design, habits, start, top);
+        return new Piece(title, other, madeFor, loom, warp, yarns, cordId, wasteId, design, habits, start, top);
+    }
+
+    public Piece withMadeFor(Optional<MadeFor> other) {
+        return new Piece(title, note, other, loom, warp, yarns, cordId, wasteId, design, habits, start, top);
     }
 
     public Piece withLoom(Loom other) {
-        return new Piece(title, note, other, warp, yarns, cordId, wasteId, design, habits, start, top);
+        return new Piece(title, note, madeFor, other, warp, yarns, cordId, wasteId, design, habits, start, top);
     }
 
     public Piece withWarp(Warp other) {
-        return new Piece(title, note, loom, other, yarns, cordId, wasteId, design, habits, start, top);
+        return new Piece(title, note, madeFor, loom, other, yarns, cordId, wasteId, design, habits, start, top);
     }
 
     public Piece withYarns(List<Yarn> other) {
-        return new Piece(title, note, loom, warp, other, cordId, wasteId, design, habits, start, top);
+        return new Piece(title, note, madeFor, loom, warp, other, cordId, wasteId, design, habits, start, top);
     }
 
     public Piece withCord(String otherId) {
-        return new Piece(title, note, loom, warp, yarns, otherId, wasteId, design, habits, start, top);
+        return new Piece(title, note, madeFor, loom, warp, yarns, otherId, wasteId, design, habits, start, top);
     }
 
     public Piece withWaste(String otherId) {
-        return new Piece(title, note, loom, warp, yarns, cordId, otherId, design, habits, start, top);
+        return new Piece(title, note, madeFor, loom, warp, yarns, cordId, otherId, design, habits, start, top);
     }
 
     public Piece withDesign(Design other) {
-        return new Piece(title, note, loom, warp, yarns, cordId, wasteId, other, habits, start, top);
+        return new Piece(title, note, madeFor, loom, warp, yarns, cordId, wasteId, other, habits, start, top);
     }
 
     public Piece withHabits(Habits other) {
-        return new Piece(title, note, loom, warp, yarns, cordId, wasteId, design, other, start, top);
+        return new Piece(title, note, madeFor, loom, warp, yarns, cordId, wasteId, design, other, start, top);
     }
 
     public Piece withStart(End other) {
-        return new Piece(title, note, loom, warp, yarns, cordId, wasteId, design, habits, other, top);
+        return new Piece(title, note, madeFor, loom, warp, yarns, cordId, wasteId, design, habits, other, top);
     }
 
     public Piece withTop(Top other) {
-        return new Piece(title, note, loom, warp, yarns, cordId, wasteId, design, habits, start, other);
+        return new Piece(title, note, madeFor, loom, warp, yarns, cordId, wasteId, design, habits, start, other);
     }
 
     /** Another stack for an end; a top that followed the start stands on its own from then on. */

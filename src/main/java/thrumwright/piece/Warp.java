@@ -46,7 +46,7 @@ public record Warp(Length width, Sett sett, String yarnId, Optional<Length> wove
         return (int) Math.round(width.mm() * sett.perMillimetre());
     }
 
-    /** Nominal width W = N·s in mm. */
+    /** Nominal width W = N·s, mm, more than 0. */
     public double nominalWidth() {
         return ends() * sett.spacing();
     }
@@ -68,12 +68,12 @@ public record Warp(Length width, Sett sett, String yarnId, Optional<Length> wove
         return woven.isPresent() && wovenLikely() ? measuredDrawIn() : 0;
     }
 
-    /** From one end's middle to the next in the cloth, mm: s·(1 − δ). */
+    /** From one end's middle to the next in the cloth, mm, more than 0: s·(1 − δ). */
     public double spacing() {
         return sett.spacing() * (1 - drawIn());
     }
 
-    /** Width of the cloth in mm: N·s·(1 − δ). */
+    /** Width of the cloth, mm, more than 0: N·s·(1 − δ). */
     public double clothWidth() {
         return ends() * spacing();
     }

@@ -19,7 +19,7 @@ import thrumwright.yarn.Yarn;
  * @param after what the next row after it goes on from
  * @param edge height above its lowest line where the finished piece ends, mm: the outer line of the outermost block
  *     that stays
- * @param free warp between the edge and the loom's bar, mm
+ * @param free warp between the edge and the loom's bar, mm; negative where the end doesn't fit
  */
 public record EndPlan(
         Place place,

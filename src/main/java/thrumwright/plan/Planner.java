@@ -11,13 +11,7 @@ import thrumwright.piece.Place;
 import thrumwright.yarn.Yarn;
 
 /** Plans a whole piece: the start, then the design's last pick, then the top. */
-final class Planner {
-    private final Piece piece;
-
-    Planner(Piece piece) {
-        this.piece = piece;
-    }
-
+record Planner(Piece piece) {
     Plan plan() {
         EndPlanner startPlanner = new EndPlanner(piece, Place.START);
         EndPlanner topPlanner = new EndPlanner(piece, Place.TOP);
@@ -34,7 +28,7 @@ final class Planner {
         return new Plan(piece, start, top, afterDesign, budget, totals(start, top));
     }
 
-    /** What isn't known is assumed: the last pick went under the first end and came out at the right. */
+    /** What isn't known is assumed: the last pick went under the left edge end and came out at the right. */
     private Course afterDesign() {
         return new Course(
                 piece.design().lastShed().or(() -> Optional.of(Shed.UNDER_FIRST)),

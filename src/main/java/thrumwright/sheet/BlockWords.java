@@ -5,15 +5,9 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import thrumwright.block.HalfHitch;
 import thrumwright.block.Lean;
-import thrumwright.block.OrderingCord;
-import thrumwright.block.PlainBand;
 import thrumwright.block.Row;
 import thrumwright.block.Side;
-import thrumwright.block.Soumak;
-import thrumwright.block.SpreadHeader;
-import thrumwright.block.Twining;
 import thrumwright.measure.Phrases;
 import thrumwright.measure.Shown;
 import thrumwright.piece.Habits;
@@ -66,7 +60,7 @@ final class BlockWords {
 
     /** What to do, in order. */
     List<String> sentences(Work work) {
-        List<String> keys = new ArrayList<>(way(work));
+        List<String> keys = new ArrayList<>(work.block().told(work.setting()));
         if (work.cut().butterflies().count() > work.block().together()) {
             keys.add("butterfly.join");
         }
@@ -77,71 +71,9 @@ final class BlockWords {
         return keys.stream().map(each -> phrases.say(each, values)).toList();
     }
 
-    private static List<String> way(Work work) {
-        boolean more = work.rows().size() > 1;
-        if (work.block() instanceof OrderingCord) {
-            return cord(work.setting().posts().isPresent(), more);
-        } else if (work.block() instanceof SpreadHeader header) {
-            return header(header.strands() > 1, more);
-        } else if (work.block() instanceof PlainBand) {
-            String weave = more ? "plain.weave" : "plain.weave-one";
-            return List.of("plain.begin", weave, "plain.arc", work.block().key() + ".why", "plain.end");
-        } else if (work.block() instanceof Twining twining) {
-            return twining(twining, work);
-        } else if (work.block() instanceof Soumak soumak) {
-            List<String> keys = new ArrayList<>(List.of("soumak.begin", "soumak.stitch", "soumak.lean"));
-            addRowChange(keys, soumak.rows(), soumak.countered(), "soumak");
-            keys.add("plain.end");
-            return keys;
-        }
-        List<String> keys = new ArrayList<>(List.of("half-hitch.begin", "half-hitch.stitch", "half-hitch.go-on"));
-        if (more) {
-            keys.add("half-hitch.back");
-        }
-        keys.add("plain.end");
-        return keys;
-    }
-
-    private static List<String> cord(boolean posts, boolean more) {
-        List<String> keys = new ArrayList<>();
-        keys.add(posts ? "ordering-cord.tie" : "ordering-cord.tie-without");
-        keys.add("ordering-cord.weave");
-        if (more) {
-            keys.add(posts ? "ordering-cord.round" : "ordering-cord.back");
-        }
-        keys.add(posts ? "ordering-cord.tie-end" : "ordering-cord.tie-end-without");
-        keys.add("ordering-cord.even");
-        return keys;
-    }
-
-    private static List<String> header(boolean several, boolean more) {
-        List<String> keys = new ArrayList<>();
-        if (several) {
-            keys.add("spread-header.strands");
-        }
-        keys.add("plain.begin");
-        keys.add(more ? "plain.weave" : "plain.weave-one");
-        keys.addAll(List.of("spread-header.weave", "spread-header.even", "spread-header.instead", "plain.end"));
-        return keys;
-    }
-
-    private static List<String> twining(Twining twining, Work work) {
-        List<String> keys = new ArrayList<>(List.of("twining.fold", "twining.cross", "twining.lean"));
-        addRowChange(keys, twining.rows(), twining.countered(), "twining");
-        if (twining.rows() > 1 && work.setting().ends() % twining.endsPerGroup() > 0) {
-            keys.add("twining.anew");
-        }
-        keys.add("twining.end");
-        return keys;
-    }
-
-    private static void addRowChange(List<String> keys, int rows, boolean countered, String kind) {
-        if (rows > 1) {
-            keys.add(kind + (countered ? ".countered" : ".again"));
-        }
-        if (rows > 2) {
-            keys.add("rows.list");
-        }
+    /** What may hurt in it. */
+    List<String> cautions(Work work) {
+        return work.block().cautions().stream().map(phrases::say).toList();
     }
 
     private Map<String, Object> values(Work work) {
@@ -179,21 +111,17 @@ final class BlockWords {
     }
 
     private void ofKind(Work work, Map<String, Object> values) {
-        if (work.block() instanceof Twining twining) {
-            groups(twining.endsPerGroup(), work, values);
-        } else if (work.block() instanceof SpreadHeader header) {
-            values.put("strands", header.strands());
-            values.put("gauge", shown.fine(work.setting().gauge()));
-        } else if (work.block() instanceof Soumak soumak) {
-            int under = Math.min(soumak.under(), work.setting().ends());
-            values.put("over", soumak.over());
+        Map<String, Integer> counts = work.block().counts();
+        values.putAll(counts);
+        values.put("gauge", shown.fine(work.setting().gauge()));
+        Optional.ofNullable(counts.get("group")).ifPresent(size -> groups(size, work, values));
+        Optional.ofNullable(counts.get("under")).ifPresent(size -> {
+            int under = Math.min(size, work.setting().ends());
             values.put("under", under);
             values.put("underOf", under == 1 ? "" : " " + under);
             values.put("underThe", ends(under));
             outermost(under, work, values);
-        } else if (work.block() instanceof HalfHitch hitch) {
-            groups(hitch.endsPerGroup(), work, values);
-        }
+        });
     }
 
     private void groups(int size, Work work, Map<String, Object> values) {
@@ -233,7 +161,7 @@ final class BlockWords {
         List<RowLine> lines = new ArrayList<>();
         int told = rows.size() <= ROWS_TOLD ? rows.size() : 2;
         for (Row row : rows.subList(0, told)) {
-            lines.add(new RowLine(Integer.toString(row.number()), 1, Optional.of(row.from()), text(row), brief(row)));
+            lines.add(new RowLine(Integer.toString(row.number()), 1, Optional.of(row.from()), text(work, row), brief(work, row)));
         }
         if (told < rows.size()) {
             lines.add(new RowLine(
@@ -246,18 +174,18 @@ final class BlockWords {
         return lines;
     }
 
-    private String text(Row row) {
+    private String text(Work work, Row row) {
         if (row.shed().isPresent()) {
             return sheds.meets(row.meets(ends).orElseThrow(), row.from());
         }
-        return row.lean().map(lean -> leaning("row.lean", row, lean)).orElse(phrases.say("row.hitches"));
+        return row.lean().map(lean -> leaning("row.lean", row, lean)).orElseGet(() -> phrases.say("row." + work.block().key()));
     }
 
-    private String brief(Row row) {
+    private String brief(Work work, Row row) {
         if (row.shed().isPresent()) {
             return sheds.brief(row.meets(ends).orElseThrow(), row.from());
         }
-        return row.lean().map(lean -> leaning("row.lean.brief", row, lean)).orElse(phrases.say("row.hitches.brief"));
+        return row.lean().map(lean -> leaning("row.lean.brief", row, lean)).orElseGet(() -> phrases.say("row." + work.block().key() + ".brief"));
     }
 
     private String leaning(String key, Row row, Lean lean) {

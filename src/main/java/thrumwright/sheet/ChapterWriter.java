@@ -5,11 +5,9 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import thrumwright.block.Block;
 import thrumwright.block.Course;
 import thrumwright.block.EdgeFinish;
 import thrumwright.block.HemFold;
-import thrumwright.block.OpenWarp;
 import thrumwright.block.Side;
 import thrumwright.block.WarpLoops;
 import thrumwright.measure.Phrases;
@@ -103,7 +101,7 @@ final class ChapterWriter {
         List<Step> steps = new ArrayList<>();
         for (BlockPlan block : end.blocks()) {
             // warp ends are finished off the loom; on the loom there is nothing to do for them, but for loops
-            if (!(block.block() instanceof EdgeFinish) || block.block() instanceof WarpLoops) {
+            if (block.block().finish().map(EdgeFinish::closed).orElse(true)) {
                 steps.add(step(end, block));
             }
         }
@@ -137,9 +135,9 @@ final class ChapterWriter {
                     blockWords.rows(block.work().get()),
                     reach(end, block),
                     shown.height(end.reach(block)),
-                    List.of());
+                    blockWords.cautions(block.work().get()));
         }
-        List<String> sentences = withoutYarn(end, block.block());
+        List<String> sentences = withoutYarn(end, block);
         boolean open = block.height() > 0;
         return new Step(
                 ++number,
@@ -154,14 +152,13 @@ final class ChapterWriter {
                 List.of());
     }
 
-    private List<String> withoutYarn(EndPlan end, Block block) {
-        if (block instanceof OpenWarp gap) {
-            return List.of(phrases.say(
-                    "open-warp.do", Map.of("height", shown.height(gap.height().mm()))));
-        } else if (block instanceof WarpLoops loops) {
-            return new LoopWords(plan, phrases, words).onLoom(end, loops);
+    private List<String> withoutYarn(EndPlan end, BlockPlan plan) {
+        if (plan.block() instanceof WarpLoops loops) {
+            return new LoopWords(this.plan, phrases, words).onLoom(end, loops);
+        } else if (plan.fold().isPresent()) {
+            return fold(end, plan.fold().get());
         }
-        return fold(end, (HemFold) block);
+        return List.of(phrases.say("open-warp.do", Map.of("height", shown.height(plan.height()))));
     }
 
     private List<String> fold(EndPlan end, HemFold fold) {

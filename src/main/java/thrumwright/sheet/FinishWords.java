@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import thrumwright.block.EdgeFinish;
+import thrumwright.block.FinishCases;
 import thrumwright.block.KnotRows;
 import thrumwright.block.TurnedEnds;
 import thrumwright.block.WarpFinish;
@@ -19,17 +20,7 @@ import thrumwright.plan.Finish;
 import thrumwright.plan.words.Words;
 
 /** What to do with the warp ends, and what to take care of. */
-final class FinishWords {
-    private final Shown shown;
-    private final Phrases phrases;
-    private final Words words;
-
-    FinishWords(Shown shown, Phrases phrases, Words words) {
-        this.shown = shown;
-        this.phrases = phrases;
-        this.words = words;
-    }
-
+record FinishWords(Shown shown, Phrases phrases, Words words) {
     /** What the sentences may name. */
     Map<String, Object> values(Finish finish) {
         EdgeFinish block = finish.block();
@@ -68,12 +59,22 @@ final class FinishWords {
     }
 
     /** The sentences' keys, in order. */
-    List<String> keys(Finish finish) {
-        List<String> keys = new ArrayList<>();
-        EdgeFinish block = finish.block();
-        if (block instanceof KnotRows knots) {
-            keys.add(groupsKey(finish));
-            keys.add("knot-rows.first");
+    static List<String> keys(Finish finish) {
+        String groups = alike(finish) ? "off.finish.groups-alike" : "off.finish.groups";
+        return finish.block().of(new Keys(groups));
+    }
+
+    /** The keys for each kind; where ends are worked in groups it begins with what says how to divide them. */
+    private record Keys(String groups) implements FinishCases<List<String>> {
+        @Override
+        public List<String> warpFinish(WarpFinish finish) {
+            List<String> told = List.of(finish.key() + ".do", finish.key() + ".end");
+            return finish.kind() == WarpFinish.Kind.DARNED ? told : List.of(groups, told.get(0), told.get(1));
+        }
+
+        @Override
+        public List<String> knotRows(KnotRows knots) {
+            List<String> keys = new ArrayList<>(List.of(groups, "knot-rows.first"));
             if (knots.rows() > 1) {
                 keys.add((knots.split() ? "knot-rows.split" : "knot-rows.same")
                         + (knots.apart().isPresent() ? ".apart" : ".close"));
@@ -83,7 +84,11 @@ final class FinishWords {
             }
             keys.add("knot-rows.end");
             return keys;
-        } else if (block instanceof TurnedEnds turned) {
+        }
+
+        @Override
+        public List<String> turnedEnds(TurnedEnds turned) {
+            List<String> keys = new ArrayList<>();
             keys.add(turned.over() == 1 ? "turned-ends.lay.one" : "turned-ends.lay.several");
             keys.add("turned-ends.go-on");
             if (turned.bothWays()) {
@@ -91,23 +96,22 @@ final class FinishWords {
             }
             keys.add("turned-ends.end");
             return keys;
-        } else if (block instanceof WrappedTassels) {
+        }
+
+        @Override
+        public List<String> wrappedTassels(WrappedTassels tassels) {
             return List.of(
-                    groupsKey(finish),
+                    groups,
                     "wrapped-tassels.loop",
                     "wrapped-tassels.wrap",
                     "wrapped-tassels.draw",
                     "wrapped-tassels.end");
         }
-        if (block instanceof WarpLoops) {
-            return keys;
+
+        @Override
+        public List<String> warpLoops(WarpLoops loops) {
+            return List.of();
         }
-        if (((WarpFinish) block).kind() != WarpFinish.Kind.DARNED) {
-            keys.add(groupsKey(finish));
-        }
-        keys.add(block.key() + ".do");
-        keys.add(block.key() + ".end");
-        return keys;
     }
 
     List<String> cautions(EdgeFinish block) {
@@ -116,10 +120,6 @@ final class FinishWords {
 
     private static boolean alike(Finish finish) {
         return finish.groups().stream().distinct().count() == 1;
-    }
-
-    private static String groupsKey(Finish finish) {
-        return alike(finish) ? "off.finish.groups-alike" : "off.finish.groups";
     }
 
     /** “3 ends each” or “22 of 4 ends and 2 of 5 ends”. */

@@ -17,19 +17,7 @@ import thrumwright.plan.SewnBand;
 import thrumwright.plan.words.Words;
 
 /** How to fold a hem and sew it down: which sentences, and what they name. */
-final class HemWords {
-    private final Plan plan;
-    private final Shown shown;
-    private final Phrases phrases;
-    private final Words words;
-
-    HemWords(Plan plan, Shown shown, Phrases phrases, Words words) {
-        this.plan = plan;
-        this.shown = shown;
-        this.phrases = phrases;
-        this.words = words;
-    }
-
+record HemWords(Plan plan, Shown shown, Phrases phrases, Words words) {
     Map<String, Object> values(EndPlan end, Hem hem) {
         Map<String, Object> values = new HashMap<>();
         values.put("place", words.place(end.place()));

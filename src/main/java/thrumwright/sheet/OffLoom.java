@@ -9,7 +9,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import thrumwright.block.EdgeFinish;
-import thrumwright.block.WarpLoops;
 import thrumwright.measure.Phrases;
 import thrumwright.measure.Shown;
 import thrumwright.piece.Place;
@@ -70,8 +69,8 @@ final class OffLoom {
         for (EndPlan end : ends) {
             end.hem().filter(Hem::folds).ifPresent(hem -> hem(end, hem));
         }
-        HangingWords hanging = new HangingWords(plan, phrases, words);
-        addTitled("off.hang", Optional.empty(), hanging.values(), hanging.keys(), hanging.cautions());
+        DestinyWords destiny = new DestinyWords(plan, phrases, words);
+        addTitled(destiny.titleKey(), Optional.empty(), destiny.values(), destiny.keys(), destiny.cautions());
         return steps;
     }
 
@@ -192,11 +191,12 @@ final class OffLoom {
         List<String> own = end.block(block.id())
                 .map(plan -> ownWording.sentences(end, plan))
                 .orElse(List.of());
-        if (block instanceof WarpLoops loops) {
+        if (end.loops().isPresent()) {
             // own words of loops are for the loom
-            sentences.addAll(new LoopWords(plan, phrases, words).offLoom(end, loops));
+            sentences.addAll(
+                    new LoopWords(plan, phrases, words).offLoom(end, end.loops().get()));
         } else {
-            sentences.addAll(own.isEmpty() ? sentences(told.keys(finish), values) : own);
+            sentences.addAll(own.isEmpty() ? sentences(FinishWords.keys(finish), values) : own);
         }
         steps.add(step(
                 phrases.say("off.finish.title", Map.of("block", words.name(block), "place", words.place(end.place()))),

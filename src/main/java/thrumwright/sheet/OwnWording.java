@@ -8,12 +8,9 @@ import java.util.Map;
 import java.util.Optional;
 import thrumwright.block.Block;
 import thrumwright.block.EdgeFinish;
-import thrumwright.block.HalfHitch;
 import thrumwright.block.KnotRows;
 import thrumwright.block.OwnWords;
 import thrumwright.block.Row;
-import thrumwright.block.Soumak;
-import thrumwright.block.Twining;
 import thrumwright.block.WrappedTassels;
 import thrumwright.measure.Phrases;
 import thrumwright.measure.Shown;
@@ -91,14 +88,7 @@ public final class OwnWording {
         first.meets(work.setting().ends())
                 .ifPresent(passing -> values.put("shed", new ShedWords(phrases, words).meets(passing, first.from())));
         first.lean().ifPresent(lean -> values.put("lean", phrases.say("lean." + lean)));
-        if (work.block() instanceof Twining twining) {
-            values.put("group", twining.endsPerGroup());
-        } else if (work.block() instanceof Soumak soumak) {
-            values.put("over", soumak.over());
-            values.put("under", soumak.under());
-        } else if (work.block() instanceof HalfHitch hitch) {
-            values.put("group", hitch.endsPerGroup());
-        }
+        values.putAll(work.block().counts());
     }
 
     private void hem(Optional<Hem> hem, Map<String, Object> values) {

@@ -4,9 +4,11 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import thrumwright.block.EdgeFinish;
+import thrumwright.block.Block;
+import thrumwright.block.Cases;
 import thrumwright.block.HemFold;
 import thrumwright.block.OpenWarp;
+import thrumwright.block.UsualCases;
 import thrumwright.block.WarpLoops;
 import thrumwright.measure.Phrases;
 import thrumwright.piece.Place;
@@ -17,6 +19,29 @@ import thrumwright.plan.words.Words;
 
 /** What the drawings of a sheet show, in words, for those who hear it read. */
 public final class PictureWords {
+    private static final Cases<String> KEY = new UsualCases<>() {
+        @Override
+        public String usual(Block block) {
+            return block.finish().isPresent() ? "finish" : "rows";
+        }
+
+        @Override
+        public String hemFold(HemFold fold) {
+            String faced = fold.band().isPresent() ? "fold-faced" : "fold";
+            return fold.mitred() ? "fold-mitred" : faced;
+        }
+
+        @Override
+        public String openWarp(OpenWarp gap) {
+            return "gap";
+        }
+
+        @Override
+        public String warpLoops(WarpLoops loops) {
+            return "loops";
+        }
+    };
+
     private final Plan plan;
     private final Phrases phrases;
     private final Words words;
@@ -57,21 +82,8 @@ public final class PictureWords {
     /** A block of an end, as its step shows it. */
     String step(EndPlan end, BlockPlan block) {
         return phrases.say(
-                "picture." + kind(block),
+                "picture." + block.block().of(KEY),
                 Map.of("block", words.name(block.block()), "place", words.place(end.place())));
-    }
-
-    private static String kind(BlockPlan block) {
-        if (block.block() instanceof HemFold fold) {
-            String faced = fold.band().isPresent() ? "fold-faced" : "fold";
-            return fold.mitred() ? "fold-mitred" : faced;
-        } else if (block.block() instanceof OpenWarp) {
-            return "gap";
-        }
-        if (block.block() instanceof WarpLoops) {
-            return "loops";
-        }
-        return block.block() instanceof EdgeFinish ? "finish" : "rows";
     }
 
     private String names(EndPlan end, Map<String, Integer> numbers) {

@@ -7,15 +7,7 @@ import thrumwright.measure.Phrases;
 import thrumwright.plan.words.Words;
 
 /** How a pick is told: by the outermost end at the side where it begins, which is the first one that the hands meet. */
-final class ShedWords {
-    private final Phrases phrases;
-    private final Words words;
-
-    ShedWords(Phrases phrases, Words words) {
-        this.phrases = phrases;
-        this.words = words;
-    }
-
+record ShedWords(Phrases phrases, Words words) {
     /** “over the left edge end”. */
     String meets(Passing passing, Side from) {
         return phrases.say("meets." + passing, Map.of("side", words.side(from)));

@@ -177,7 +177,7 @@ final class SheetWriter {
                 finish.block().id(),
                 Optional.of(wrapping.yarn()),
                 wrapping.yarn().name(),
-                finish.block() instanceof TakesYarn block ? role(block) : "",
+                finish.block().takesYarn().map(this::role).orElse(""),
                 words.name(finish.block()),
                 step,
                 wrapping.count(),
@@ -210,7 +210,7 @@ final class SheetWriter {
     }
 
     private String role(TakesYarn block) {
-        return block.use().material() instanceof Material.Part part ? phrases.say("role." + part.role()) : "";
+        return block.use().material() instanceof Material.OfRole part ? phrases.say("role." + part.role()) : "";
     }
 
     private List<YarnLine> yarns() {

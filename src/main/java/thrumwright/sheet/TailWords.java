@@ -4,8 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
-import thrumwright.block.HalfHitch;
-import thrumwright.block.Twining;
 import thrumwright.measure.Phrases;
 import thrumwright.measure.Shown;
 import thrumwright.plan.BlockPlan;
@@ -31,13 +29,9 @@ final class TailWords {
         this.phrases = phrases;
     }
 
-    private static boolean holds(Work work) {
-        return work.block() instanceof Twining || work.block() instanceof HalfHitch;
-    }
-
     private int tails(boolean holding) {
         return staying.stream()
-                .filter(work -> holds(work) == holding)
+                .filter(work -> work.block().holds() == holding)
                 .mapToInt(work -> work.tails().size())
                 .sum();
     }

@@ -9,6 +9,7 @@ import thrumwright.block.Amount;
 import thrumwright.block.Block;
 import thrumwright.block.HalfHitch;
 import thrumwright.block.HemFold;
+import thrumwright.block.Hemstitching;
 import thrumwright.block.KnotRows;
 import thrumwright.block.Lean;
 import thrumwright.block.Material;
@@ -31,9 +32,12 @@ import thrumwright.piece.End;
 
 /** How blocks stand in a file: one declaration a kind. */
 final class BlockFormats {
-    private static final Type<Integer> ROWS = Types.whole(1, Amount.MOST_ROWS);
-    private static final Type<Integer> GROUP = Types.whole(1, 24);
-    private static final Type<Integer> SEVERAL = Types.whole(2, 24);
+    private static final ValueType<Integer> ROWS = Types.whole(1, Amount.MOST_ROWS);
+    private static final ValueType<Integer> GROUP = Types.whole(1, 24);
+    private static final ValueType<Integer> SEVERAL = Types.whole(2, 24);
+    private static final Choices<Hemstitching.Round> ROUND = new Choices<Hemstitching.Round>()
+            .with("first picks", Hemstitching.Round.FIRST)
+            .with("last picks", Hemstitching.Round.LAST);
     private static final Format<Tag> TAG = tag();
     private static final Format<Material> MATERIAL = material();
     private static final Format<Use> USE = use();
@@ -47,6 +51,7 @@ final class BlockFormats {
             twining(),
             soumak(),
             halfHitches(),
+            hemstitching(),
             hemFold(),
             openWarp(),
             warpFinish(),
@@ -55,7 +60,7 @@ final class BlockFormats {
             wrappedTassels(),
             warpLoops());
 
-    private static final Type<String> KEY = Types.text(new Phrase(
+    private static final ValueType<String> KEY = Types.text(new Phrase(
             "like.one-of",
             Map.of("names", Choices.oneOf(KINDS.stream().map(Kind::key).toList()))));
 
@@ -89,8 +94,8 @@ final class BlockFormats {
     };
 
     /** A stack of blocks. */
-    static final Type<End> END = new Type<>() {
-        private final Type<List<Block>> blocks = Types.list(BLOCK, "block", End.MOST_BLOCKS, Optional.of(Block::id));
+    static final ValueType<End> END = new ValueType<>() {
+        private final ValueType<List<Block>> blocks = Types.list(BLOCK, "block", End.MOST_BLOCKS, Optional.of(Block::id));
 
         @Override
         public Phrase like() {
@@ -125,7 +130,7 @@ final class BlockFormats {
     private static final class OfKind<B extends Block> extends Declared<B> {
         private final String key;
         private final Class<B> sort;
-        private final Field<Tag> tag;
+        private final Entry<Tag> tag;
 
         OfKind(String key, Class<B> sort) {
             this.key = key;
@@ -205,6 +210,16 @@ final class BlockFormats {
         var group = hitches.usual("group", GROUP, 1, HalfHitch::endsPerGroup);
         var use = hitches.together(USE, HalfHitch::use);
         return hitches.made(in -> new HalfHitch(hitches.tag.of(in), use.of(in), rows.of(in), group.of(in)));
+    }
+
+    private static Kind<Hemstitching> hemstitching() {
+        var stitching = new OfKind<>("hemstitching", Hemstitching.class);
+        var group = stitching.usual("group", GROUP, 4, Hemstitching::endsPerGroup);
+        var picks = stitching.usual("picks", Types.whole(1, Hemstitching.MOST_PICKS), 2, Hemstitching::picks);
+        var round = stitching.usual("round", ROUND, Hemstitching.Round.FIRST, Hemstitching::round);
+        var use = stitching.together(USE, Hemstitching::use);
+        return stitching.made(in ->
+                new Hemstitching(stitching.tag.of(in), use.of(in), group.of(in), picks.of(in), round.of(in)));
     }
 
     private static Kind<HemFold> hemFold() {
@@ -287,15 +302,15 @@ final class BlockFormats {
     }
 
     private static Format<Material> material() {
-        var part = new Declared<Material.Part>();
-        var role = part.needed("of", Choices.ROLE, Material.Part::role);
+        var part = new Declared<Material.OfRole>();
+        var role = part.needed("of", Choices.ROLE, Material.OfRole::role);
         var own = new Declared<Material.Own>();
         var yarn = own.needed("yarn", Types.YARN, Material.Own::yarnId);
         return new OneOf<>(
                 new Phrase("file.material", Map.of("parts", Choices.ROLE.like())),
                 List.of(
-                        OneOf.Way.of("of", Material.Part.class, part.as(in -> new Material.Part(role.of(in)))),
-                        OneOf.Way.of("yarn", Material.Own.class, own.as(in -> new Material.Own(yarn.of(in))))));
+                        OneOf.Branch.of("of", Material.OfRole.class, part.as(in -> new Material.OfRole(role.of(in)))),
+                        OneOf.Branch.of("yarn", Material.Own.class, own.as(in -> new Material.Own(yarn.of(in))))));
     }
 
     private static Format<Amount> amount() {
@@ -306,7 +321,7 @@ final class BlockFormats {
         return new OneOf<>(
                 new Phrase("file.amount"),
                 List.of(
-                        OneOf.Way.of("picks", Amount.Picks.class, picks.as(in -> new Amount.Picks(count.of(in)))),
-                        OneOf.Way.of("height", Amount.Height.class, tall.as(in -> new Amount.Height(height.of(in))))));
+                        OneOf.Branch.of("picks", Amount.Picks.class, picks.as(in -> new Amount.Picks(count.of(in)))),
+                        OneOf.Branch.of("height", Amount.Height.class, tall.as(in -> new Amount.Height(height.of(in))))));
     }
 }

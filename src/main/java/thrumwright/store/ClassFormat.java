@@ -54,7 +54,7 @@ final class ClassFormat {
     }
 
     /** @param check refuses a member that can't be */
-    private static Type<List<ClassMember>> members(Consumer<ClassMember> check) {
+    private static ValueType<List<ClassMember>> members(Consumer<ClassMember> check) {
         return Types.list(member(check), "member", ClassSet.MOST_MEMBERS, Optional.empty());
     }
 
@@ -93,8 +93,8 @@ final class ClassFormat {
     }
 
     /** The piece that a class weaves: the name of its file, or the piece itself. */
-    private record Woven(ClassFile.PieceSource pieces) implements Type<Named> {
-        private static final Type<String> NAME = Types.text("like.text");
+    private record Woven(ClassFile.PieceSource pieces) implements ValueType<Named> {
+        private static final ValueType<String> NAME = Types.text("like.text");
 
         @Override
         public Phrase like() {
@@ -133,7 +133,7 @@ final class ClassFormat {
     }
 
     /** The posts of a loom, or that it has none. */
-    private record PostsOrNone() implements Type<ClassMember.Posts> {
+    private record PostsOrNone() implements ValueType<ClassMember.OwnPosts> {
         private static final Node.Text NONE = Node.Text.of("none");
 
         @Override
@@ -142,17 +142,17 @@ final class ClassFormat {
         }
 
         @Override
-        public ClassMember.Posts read(Fields in, String field) throws FileProblem {
+        public ClassMember.OwnPosts read(Fields in, String field) throws FileProblem {
             if (!(in.node(field) instanceof Node.Text text)) {
-                return ClassMember.Posts.of(LoomFormats.POSTS.read(in, field));
+                return ClassMember.OwnPosts.of(LoomFormats.POSTS.read(in, field));
             } else if (text.value().equals(NONE.value())) {
-                return ClassMember.Posts.NONE;
+                return ClassMember.OwnPosts.NONE;
             }
             throw in.problem(field, new Phrase("file.posts", Map.of("typed", text.value())), null);
         }
 
         @Override
-        public Node node(ClassMember.Posts posts, Unknown around, String field) {
+        public Node node(ClassMember.OwnPosts posts, Unknown around, String field) {
             return posts.uprights()
                     .<Node>map(beside -> LoomFormats.POSTS.node(beside, around, field))
                     .orElse(NONE);

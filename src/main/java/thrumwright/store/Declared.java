@@ -17,7 +17,7 @@ class Declared<T> {
     private final List<BiConsumer<T, Writing>> written = new ArrayList<>();
 
     /** A field that was declared, to be asked for while the object is made. */
-    interface Field<V> {
+    interface Entry<V> {
         V of(Fields in) throws FileProblem;
     }
 
@@ -27,26 +27,26 @@ class Declared<T> {
     }
 
     /** A field that every object has. */
-    final <V> Field<V> needed(String name, Type<V> type, Function<? super T, ? extends V> kept) {
+    final <V> Entry<V> needed(String name, ValueType<V> type, Function<? super T, ? extends V> kept) {
         written(name, (value, out) -> out.put(name, type, kept.apply(value)));
         return in -> in.needed(name, type);
     }
 
     /** A field that may be left out, and is where there is nothing to say. */
-    final <V> Field<Optional<V>> optional(
-            String name, Type<V> type, Function<? super T, ? extends Optional<? extends V>> kept) {
+    final <V> Entry<Optional<V>> optional(
+            String name, ValueType<V> type, Function<? super T, ? extends Optional<? extends V>> kept) {
         written(name, (value, out) -> kept.apply(value).ifPresent(there -> out.put(name, type, there)));
         return in -> in.optional(name, type);
     }
 
     /** A field that may be left out, but is always written. */
-    final <V> Field<V> usual(String name, Type<V> type, V usual, Function<? super T, ? extends V> kept) {
+    final <V> Entry<V> usual(String name, ValueType<V> type, V usual, Function<? super T, ? extends V> kept) {
         needed(name, type, kept);
         return in -> in.optional(name, type).orElse(usual);
     }
 
     /** A field that is left out where it holds what is usual. */
-    final <V> Field<V> spare(String name, Type<V> type, V usual, Function<? super T, ? extends V> kept) {
+    final <V> Entry<V> spare(String name, ValueType<V> type, V usual, Function<? super T, ? extends V> kept) {
         optional(name, type, value -> Optional.<V>of(kept.apply(value)).filter(there -> !there.equals(usual)));
         return in -> in.optional(name, type).orElse(usual);
     }
@@ -57,13 +57,13 @@ class Declared<T> {
     }
 
     /** The version of a whole document, to be asked for first. */
-    final Field<Integer> version(String name, int known, String what) {
+    final Entry<Integer> version(String name, int known, String what) {
         written(name, (value, out) -> out.put(name, Node.Num.of(known)));
         return in -> in.version(name, known, what);
     }
 
     /** Fields that make a value together, beside the others. */
-    final <V> Field<V> together(Format<V> format, Function<? super T, ? extends V> kept) {
+    final <V> Entry<V> together(Format<V> format, Function<? super T, ? extends V> kept) {
         written(format.names(), (value, out) -> format.write(kept.apply(value), out));
         return format::make;
     }

@@ -134,12 +134,12 @@ final class Fields {
         return object.fields().get(name);
     }
 
-    <V> V needed(String name, Type<V> type) throws FileProblem {
+    <V> V needed(String name, ValueType<V> type) throws FileProblem {
         Optional<V> value = optional(name, type);
         return value.orElseThrow(() -> problem(new Phrase("file.missing", Map.of("name", name, "like", type.like()))));
     }
 
-    <V> Optional<V> optional(String name, Type<V> type) throws FileProblem {
+    <V> Optional<V> optional(String name, ValueType<V> type) throws FileProblem {
         asked.add(name);
         return has(name) ? Optional.of(type.read(this, name)) : Optional.empty();
     }

@@ -4,7 +4,7 @@ import java.util.Set;
 import thrumwright.measure.Phrase;
 
 /** How objects of one sort stand in a file, field by field. */
-interface Format<T> extends Type<T> {
+interface Format<T> extends ValueType<T> {
     /** All fields that it knows. */
     Set<String> names();
 

@@ -55,13 +55,13 @@ final class HemFormats {
         return new OneOf<Support>(
                         new Phrase("file.support"),
                         List.of(
-                                OneOf.Way.of(
+                                OneOf.Branch.of(
                                         "bar",
                                         Support.RoundBar.class,
                                         bar.as(in -> new Support.RoundBar(diameter.of(in)))),
-                                OneOf.Way.of(
+                                OneOf.Branch.of(
                                         "strip", Support.Strip.class, strip.as(in -> new Support.Strip(width.of(in)))),
-                                OneOf.Way.of("slat", Support.Slat.class, flat.as(slat::of))))
+                                OneOf.Branch.of("slat", Support.Slat.class, flat.as(slat::of))))
                 .orNone();
     }
 

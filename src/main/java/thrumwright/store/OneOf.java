@@ -13,15 +13,15 @@ import thrumwright.measure.Phrase;
  * @param refusal said where none of the marks is there, or several
  * @param foreign empty; or what is said, as in {@link Fields#without}, of fields of another way than the first whose mark is there
  */
-record OneOf<T>(Phrase refusal, Optional<String> foreign, List<Way<T, ?>> ways) implements Format<T> {
-    OneOf(Phrase refusal, List<Way<T, ?>> ways) {
+record OneOf<T>(Phrase refusal, Optional<String> foreign, List<Branch<T, ?>> ways) implements Format<T> {
+    OneOf(Phrase refusal, List<Branch<T, ?>> ways) {
         this(refusal, Optional.empty(), ways);
     }
 
     /** One way: its mark and the objects that go that way. */
-    record Way<T, S extends T>(String mark, Class<S> sort, Format<S> format) {
-        static <T, S extends T> Way<T, S> of(String mark, Class<S> sort, Format<S> format) {
-            return new Way<>(mark, sort, format);
+    record Branch<T, S extends T>(String mark, Class<S> sort, Format<S> format) {
+        static <T, S extends T> Branch<T, S> of(String mark, Class<S> sort, Format<S> format) {
+            return new Branch<>(mark, sort, format);
         }
 
         private void write(T value, Writing out) {
@@ -47,8 +47,8 @@ record OneOf<T>(Phrase refusal, Optional<String> foreign, List<Way<T, ?>> ways) 
     }
 
     private Optional<T> first(Fields in) throws FileProblem {
-        List<Way<T, ?>> marked = new ArrayList<>();
-        for (Way<T, ?> way : ways) {
+        List<Branch<T, ?>> marked = new ArrayList<>();
+        for (Branch<T, ?> way : ways) {
             if (in.isMarked(way.mark())) {
                 marked.add(way);
             }

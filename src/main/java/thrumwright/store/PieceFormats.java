@@ -38,6 +38,7 @@ final class PieceFormats {
         var version = piece.version("thrumwright", PieceFile.VERSION, "piece");
         var title = piece.needed("title", Types.text("like.title"), Piece::title);
         var note = piece.spare("note", Types.text("like.text"), "", Piece::note);
+        var madeFor = piece.optional("for", Choices.MADE_FOR, Piece::madeFor);
         var loom = piece.needed("loom", LoomFormats.LOOM, Piece::loom);
         var warped = piece.needed("warp", LoomFormats.WARP, Piece::warp);
         var yarns = piece.needed("yarns", YarnFormats.YARNS, Piece::yarns);
@@ -57,6 +58,7 @@ final class PieceFormats {
             return new Piece(
                     title.of(in),
                     note.of(in),
+                    madeFor.of(in),
                     loom.of(in),
                     warp,
                     all,
@@ -114,10 +116,10 @@ final class PieceFormats {
         return new OneOf<>(
                 new Phrase("file.top"),
                 List.of(
-                        OneOf.Way.of("follows", Top.FollowsStart.class, follows.as(in -> {
+                        OneOf.Branch.of("follows", Top.FollowsStart.class, follows.as(in -> {
                             start.of(in);
                             return new Top.FollowsStart(Set.copyOf(leftOut.of(in)));
                         })),
-                        OneOf.Way.of("blocks", Top.OnItsOwn.class, own.as(in -> new Top.OnItsOwn(blocks.of(in))))));
+                        OneOf.Branch.of("blocks", Top.OnItsOwn.class, own.as(in -> new Top.OnItsOwn(blocks.of(in))))));
     }
 }

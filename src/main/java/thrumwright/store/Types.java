@@ -14,19 +14,19 @@ import thrumwright.measure.Sett;
 
 /** The sorts of values that stand in files by themselves. */
 final class Types {
-    static final Type<Length> LENGTH = parsed("like.length", Length::parse, Length::text);
-    static final Type<Sett> SETT = parsed("like.sett", Sett::parse, Sett::text);
+    static final ValueType<Length> LENGTH = parsed("like.length", Length::parse, Length::text);
+    static final ValueType<Sett> SETT = parsed("like.sett", Sett::parse, Sett::text);
 
     /** The id of one of the yarns, where it is known which there are. */
-    static final Type<String> YARN = new Single<>(
+    static final ValueType<String> YARN = new Single<>(
             new Phrase("like.yarn"),
             (in, name, node) -> in.yarn(name, string(in, name, node, new Phrase("like.yarn"))),
             Node.Text::of);
 
-    static final Type<Boolean> FLAG = single(
+    static final ValueType<Boolean> FLAG = single(
             new Phrase("like.flag"), node -> node instanceof Node.Flag flag ? flag.value() : null, Node.Flag::of);
 
-    static final Type<List<String>> TEXTS = new Single<>(
+    static final ValueType<List<String>> TEXTS = new Single<>(
             new Phrase("like.items"),
             (in, name, node) -> in.texts(name),
             texts -> Node.Arr.of(texts.stream().<Node>map(Node.Text::of).toList()));
@@ -38,7 +38,7 @@ final class Types {
     private Types() {}
 
     /** A value that is one node. */
-    private record Single<V>(Phrase like, Reading<V> reading, Function<V, Node> writing) implements Type<V> {
+    private record Single<V>(Phrase like, Reading<V> reading, Function<V, Node> writing) implements ValueType<V> {
         @Override
         public V read(Fields in, String name) throws FileProblem {
             return reading.of(in, name, in.node(name));
@@ -55,7 +55,7 @@ final class Types {
     }
 
     /** @param reader gives null for what is no such value */
-    static <V> Type<V> single(Phrase like, Function<Node, V> reader, Function<V, Node> writer) {
+    static <V> ValueType<V> single(Phrase like, Function<Node, V> reader, Function<V, Node> writer) {
         return new Single<>(
                 like,
                 (in, name, node) -> {
@@ -69,11 +69,11 @@ final class Types {
     }
 
     /** @param like the key of what the text says */
-    static Type<String> text(String like) {
+    static ValueType<String> text(String like) {
         return text(new Phrase(like));
     }
 
-    static Type<String> text(Phrase like) {
+    static ValueType<String> text(Phrase like) {
         return new Single<>(like, (in, name, node) -> string(in, name, node, like), Node.Text::of);
     }
 
@@ -89,7 +89,7 @@ final class Types {
     }
 
     /** What others refer to an object by. */
-    static Type<String> id(String like) {
+    static ValueType<String> id(String like) {
         Phrase right = new Phrase(like);
         return new Single<>(
                 right,
@@ -104,7 +104,7 @@ final class Types {
     }
 
     /** One text and no other. */
-    static Type<String> only(String text) {
+    static ValueType<String> only(String text) {
         Phrase like = new Phrase("like.quoted", Map.of("name", text));
         return single(
                 like,
@@ -113,7 +113,7 @@ final class Types {
     }
 
     /** A value that is written as text and read by what refuses with a sentence. */
-    static <V> Type<V> parsed(String like, Function<String, V> reader, Function<V, String> writer) {
+    static <V> ValueType<V> parsed(String like, Function<String, V> reader, Function<V, String> writer) {
         Phrase right = new Phrase(like);
         return new Single<>(
                 right,
@@ -129,7 +129,7 @@ final class Types {
     }
 
     /** A whole number between two, both included. */
-    static Type<Integer> whole(int least, int most) {
+    static ValueType<Integer> whole(int least, int most) {
         return single(
                 new Phrase("like.whole", Map.of("least", least, "most", most)),
                 node -> node instanceof Node.Num number
@@ -142,7 +142,7 @@ final class Types {
     }
 
     /** A number between two, both included. */
-    static Type<Double> number(double least, double most) {
+    static ValueType<Double> number(double least, double most) {
         return single(
                 new Phrase("like.number", Map.of("least", plain(least), "most", plain(most))),
                 node -> node instanceof Node.Num number
@@ -165,12 +165,12 @@ final class Types {
      * @param most how many may stand there
      * @param id by which each is known; empty: by its position
      */
-    static <V> Type<List<V>> list(Format<V> each, String what, int most, Optional<Function<V, String>> id) {
+    static <V> ValueType<List<V>> list(Format<V> each, String what, int most, Optional<Function<V, String>> id) {
         return new Objects<>(each, what, most, id);
     }
 
     private record Objects<V>(Format<V> each, String what, int most, Optional<Function<V, String>> id)
-            implements Type<List<V>> {
+            implements ValueType<List<V>> {
         @Override
         public Phrase like() {
             return new Phrase("like.items");

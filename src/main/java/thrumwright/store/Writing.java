@@ -16,7 +16,7 @@ final class Writing {
         fields.put(name, value);
     }
 
-    <V> void put(String name, Type<V> type, V value) {
+    <V> void put(String name, ValueType<V> type, V value) {
         put(name, type.node(value, unknown, name));
     }
 

@@ -14,8 +14,8 @@ import thrumwright.yarn.Yarn;
 final class YarnFormats {
     static final int MOST_YARNS = 200;
 
-    private static final Type<Integer> PICKS = Types.whole(1, 100_000);
-    static final Type<List<Yarn>> YARNS = Types.list(yarn(), "yarn", MOST_YARNS, Optional.of(Yarn::id));
+    private static final ValueType<Integer> PICKS = Types.whole(1, 100_000);
+    static final ValueType<List<Yarn>> YARNS = Types.list(yarn(), "yarn", MOST_YARNS, Optional.of(Yarn::id));
 
     private YarnFormats() {}
 
@@ -30,6 +30,7 @@ final class YarnFormats {
         var sample = yarn.optional("sample", sample(), Yarn::sample);
         var stock = yarn.optional("stock", Types.LENGTH, Yarn::stock);
         var used = yarn.optional("used", usage(), Yarn::usage);
+        var also = yarn.optional("also", thickness(), Yarn::alsoTold);
         return yarn.as(in -> new Yarn(
                 id.of(in),
                 name.of(in).orElse(id.of(in)),
@@ -39,7 +40,8 @@ final class YarnFormats {
                 firmness.of(in),
                 sample.of(in),
                 stock.of(in),
-                used.of(in)));
+                used.of(in),
+                also.of(in)));
     }
 
     private static Format<Sample> sample() {
@@ -66,15 +68,15 @@ final class YarnFormats {
                 new Phrase("file.thickness"),
                 Optional.of("thickness"),
                 List.of(
-                        OneOf.Way.of(
+                        OneOf.Branch.of(
                                 "diameter",
                                 Thickness.Measured.class,
                                 measured.as(in -> new Thickness.Measured(diameter.of(in)))),
-                        OneOf.Way.of(
+                        OneOf.Branch.of(
                                 "wraps",
                                 Thickness.Wraps.class,
                                 wound.as(in -> new Thickness.Wraps(wraps.of(in), over.of(in)))),
-                        OneOf.Way.of("count", Thickness.Counted.class, counted())));
+                        OneOf.Branch.of("count", Thickness.Counted.class, counted())));
     }
 
     private static Format<Thickness.Counted> counted() {

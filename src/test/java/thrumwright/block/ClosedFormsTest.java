@@ -99,7 +99,7 @@ class ClosedFormsTest {
     private static YarnBlock block(String kind, RandomGenerator random) {
         Tag tag = Tag.of("a");
         Use use = new Use(
-                new Material.Part(MaterialRole.WEFT),
+                new Material.OfRole(MaterialRole.WEFT),
                 random.nextBoolean(),
                 random.nextBoolean() ? Optional.of(Side.RIGHT) : Optional.empty());
         Optional<Shed> shed = random.nextBoolean() ? Optional.of(Shed.UNDER_FIRST) : Optional.empty();

@@ -112,13 +112,13 @@ class TautCordTest {
         }
     }
 
-    private static void assertJoined(Section before, Section after) {
-        Section.Spot end = before.at(1);
-        Section.Spot begin = after.at(0);
+    private static void assertJoined(PathSection before, PathSection after) {
+        PathSection.Spot end = before.at(1);
+        PathSection.Spot begin = after.at(0);
         assertThat(Math.hypot(end.x() - begin.x(), end.z() - begin.z())).isLessThan(1e-9);
         double hair = 1e-5;
-        Section.Spot earlier = before.at(1 - hair / before.length());
-        Section.Spot later = after.at(hair / after.length());
+        PathSection.Spot earlier = before.at(1 - hair / before.length());
+        PathSection.Spot later = after.at(hair / after.length());
         double corner = Math.atan2(end.z() - earlier.z(), end.x() - earlier.x())
                 - Math.atan2(later.z() - begin.z(), later.x() - begin.x());
         assertThat(Math.abs(Math.IEEEremainder(corner, 2 * Math.PI))).isLessThan(1e-3);

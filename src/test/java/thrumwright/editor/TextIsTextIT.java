@@ -81,6 +81,7 @@ class TextIsTextIT {
                 name,
                 name,
                 known.difficulty(),
+                false,
                 List.of(name),
                 name,
                 known.end());

@@ -167,7 +167,9 @@ final class SourceFigures {
                 methods.add(new Method(where(tree.getName()), lines(tree), isCanonical(tree) ? 0 : parameters(tree)));
             }
             if (canBeCalled(tree) && hasDouble(tree)) {
-                String says = Objects.toString(trees.getDocComment(getCurrentPath()), "");
+                // a record says at its head what its components are
+                TreePath said = isCanonical(tree) ? getCurrentPath().getParentPath() : getCurrentPath();
+                String says = Objects.toString(trees.getDocComment(said), "");
                 measured.add(new Measured(where(tree.getName()), says));
             }
             return super.visitMethod(tree, nothing);
@@ -202,7 +204,8 @@ final class SourceFigures {
 
         private boolean allPublic(TreePath path) {
             for (Tree tree : path) {
-                if (tree instanceof ClassTree type && !type.getModifiers().getFlags().contains(Modifier.PUBLIC)) {
+                if (tree instanceof ClassTree type
+                        && !type.getModifiers().getFlags().contains(Modifier.PUBLIC)) {
                     return false;
                 }
             }

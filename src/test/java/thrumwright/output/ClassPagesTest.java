@@ -106,7 +106,7 @@ class ClassPagesTest {
         for (int i = 0; i < members; i++) {
             all.add(ClassMember.named("W".repeat(ClassMember.LONGEST_NAME))
                     .withLoom(Optional.of("M".repeat(ClassMember.LONGEST_NAME - 1) + i % 2))
-                    .withPosts(i == 0 ? Optional.of(ClassMember.Posts.NONE) : Optional.empty()));
+                    .withPosts(i == 0 ? Optional.of(ClassMember.OwnPosts.NONE) : Optional.empty()));
         }
         ClassPlan plan =
                 ClassPlan.of(new ClassSet("W".repeat(ClassMember.LONGEST_NAME), Pieces.panel(), List.of(), all));

@@ -50,7 +50,7 @@ class ClassSetTest {
                 .isInstanceOf(BadMeasure.class)
                 .hasMessage("A warp of 31 cm doesn't fit between the posts of the piece's loom. Give this loom's own "
                         + "posts, or say that it has none.");
-        assertThat(on(wide.withPosts(Optional.of(ClassMember.Posts.NONE)))
+        assertThat(on(wide.withPosts(Optional.of(ClassMember.OwnPosts.NONE)))
                         .loom()
                         .uprights())
                 .isEmpty();

@@ -87,7 +87,7 @@ class ClassSheetTest {
     @Test
     void equalLengthsOfOneYarnAreCutTogether() {
         ClassMember wide = ClassMember.named("Cai")
-                .withPosts(Optional.of(ClassMember.Posts.NONE))
+                .withPosts(Optional.of(ClassMember.OwnPosts.NONE))
                 .withWidth(Optional.of(Length.parse("28 cm")));
         ClassSheet sheet = sheet(set(PANEL, ClassMember.named("Asta"), wide, ClassMember.named("")));
         assertThat(lines(sheet))
@@ -124,7 +124,7 @@ class ClassSheetTest {
     void theTableTellsWhatDiffersAndTheHeadWhatIsAlike() {
         ClassMember fenna = ClassMember.named("Fenna")
                 .withWidth(Optional.of(Length.parse("18 cm")))
-                .withPosts(Optional.of(ClassMember.Posts.NONE));
+                .withPosts(Optional.of(ClassMember.OwnPosts.NONE));
         ClassSheet sheet = sheet(set(PANEL, ClassMember.named("Asta"), fenna));
         assertThat(sheet.columns())
                 .containsExactly("no.", "Name", "Width", "Warp ends", "Posts", "Warp in all", "Finished size");

@@ -103,7 +103,7 @@ class StepSheetTest {
     private static String emerging(Lean lean, Side from) {
         Soumak soumak = new Soumak(
                 Tag.of("s"),
-                new Use(new Material.Part(MaterialRole.WEFT), false, Optional.of(from)),
+                new Use(new Material.OfRole(MaterialRole.WEFT), false, Optional.of(from)),
                 1,
                 2,
                 1,

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.random.RandomGenerator;
 import java.util.random.RandomGeneratorFactory;
@@ -94,15 +95,7 @@ class PieceFileTest {
 
     private static Piece withThickness(Piece piece, Thickness thickness) {
         return piece.withYarns(piece.yarns().stream()
-                .map(yarn -> new Yarn(
-                        yarn.id(),
-                        yarn.name(),
-                        yarn.colour(),
-                        yarn.fibre(),
-                        thickness,
-                        yarn.firmness(),
-                        yarn.sample(),
-                        yarn.stock()))
+                .map(yarn -> yarn.withThickness(thickness))
                 .toList());
     }
 

@@ -22,7 +22,7 @@ public final class LongTexts {
     public static final Locale LOCALE = Locale.forLanguageTag("en-XA");
 
     private static final List<String> BUNDLES =
-            List.of("editor/texts", "editor/commands", "plan/words", "plan/comparison", "plan/repairs", "sheet/steps");
+            List.of("blocks", "editor/texts", "editor/commands", "plan/words", "plan/comparison", "plan/repairs", "sheet/steps");
 
     private static final String PLAIN = "aeiouyAEIOU";
     private static final String ACCENTED = "áéîöûýÁÉÎÖÛ";

@@ -86,10 +86,10 @@ public final class RandomClasses {
                 maybe(yarn(piece)));
     }
 
-    private ClassMember.Posts posts() {
+    private ClassMember.OwnPosts posts() {
         return random.nextInt(3) == 0
-                ? ClassMember.Posts.NONE
-                : ClassMember.Posts.of(
+                ? ClassMember.OwnPosts.NONE
+                : ClassMember.OwnPosts.of(
                         new Loom.Uprights(Length.of(random.nextInt(8, 40), Unit.MILLIMETRE), Length.parse("1/2 in")));
     }
 

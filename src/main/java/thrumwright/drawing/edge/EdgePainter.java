@@ -15,19 +15,12 @@ import thrumwright.piece.Place;
 import thrumwright.plan.EndPlan;
 import thrumwright.plan.Plan;
 
-/** What becomes of a few warp ends at the edge, hanging down at the start, standing up at the top. */
-public final class EdgePainter {
-    private final Graphics2D g;
-    private final Palette palette;
-    private final boolean slipped;
-
-    /** @param slipped whether to show what beginners get wrong */
-    public EdgePainter(Graphics2D g, Palette palette, boolean slipped) {
-        this.slipped = slipped;
-        this.g = g;
-        this.palette = palette;
-    }
-
+/**
+ * What becomes of a few warp ends at the edge, hanging down at the start, standing up at the top.
+ *
+ * @param slipped whether to show what beginners get wrong
+ */
+public record EdgePainter(Graphics2D g, Palette palette, boolean slipped) {
     public void paint(Rectangle2D box, Plan plan, EndPlan end, EdgeFinish finish) {
         AffineTransform kept = g.getTransform();
         if (end.place() == Place.TOP) {

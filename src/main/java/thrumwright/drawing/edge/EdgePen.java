@@ -19,15 +19,7 @@ import thrumwright.plan.EndPlan;
 import thrumwright.plan.Plan;
 
 /** Draws what is seen where warp ends are finished: the edge of the cloth, ends as cords, knots. */
-final class EdgePen {
-    private final Graphics2D g;
-    private final Palette palette;
-
-    EdgePen(Graphics2D g, Palette palette) {
-        this.g = g;
-        this.palette = palette;
-    }
-
+record EdgePen(Graphics2D g, Palette palette) {
     /** The edge of the cloth, in the design's yarn on as many ends. */
     void cloth(Rectangle2D box, double edge, double left, double pitch, int ends, Plan plan, EndPlan end) {
         double thick = Math.min(pitch * 0.6, (edge - box.getMinY()) * 0.3);

@@ -6,16 +6,11 @@ import java.awt.geom.Path2D;
 import thrumwright.block.WarpFinish;
 
 /** Some warp ends that are worked together, or side by side, beyond the edge of the cloth. */
-final class FringeGroup {
-    private final Graphics2D g;
-    private final EdgePen pen;
-    private final Color warp;
-    private final Hanging at;
-
+record FringeGroup(Graphics2D g, EdgePen pen, Color warp, Hanging at) {
     /**
      * Where it hangs, page units.
      *
-     * @param first x of its first end
+     * @param first x of its leftmost end
      * @param pitch from one end to the next
      * @param size number of ends
      * @param edge y of the cloth's edge
@@ -31,13 +26,6 @@ final class FringeGroup {
         double thick(boolean darned) {
             return Math.min(pitch * (darned ? 0.3 : 0.55), (bottom - edge) * (darned ? 0.3 : 0.07));
         }
-    }
-
-    FringeGroup(Graphics2D g, EdgePen pen, Color warp, Hanging at) {
-        this.g = g;
-        this.pen = pen;
-        this.warp = warp;
-        this.at = at;
     }
 
     /** @param last number within the group, from 0, of the last end of all; beyond the group if it is in a later one */

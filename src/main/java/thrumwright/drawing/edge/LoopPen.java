@@ -22,36 +22,17 @@ import thrumwright.yarn.Yarn;
 /**
  * Draws the loops of a closed warp and what they lie round. Round a rod one end of each loop comes down in front and the
  * other goes up behind; round a nail both lie in the plane of the warp.
+ *
+ * @param view with y = 0 at the edge of the cloth
+ * @param warp any yarn on the warp
+ * @param outward the way from the cloth to the loops: −1 down, +1 up
  */
-public final class LoopPen {
+public record LoopPen(Graphics2D g, Palette palette, View view, Setting warp, Yarn yarn, Face face, int outward) {
     /** How far a rod or a cord runs beyond the edge ends, in distances between ends. */
     private static final double BEYOND = 1.1;
 
     /** How far a tied end hangs below what it is tied to, in thicknesses of the warp. */
     private static final double TAIL = 3;
-
-    private final Graphics2D g;
-    private final Palette palette;
-    private final Setting warp;
-    private final Yarn yarn;
-    private final Face face;
-    private final View view;
-    private final int outward;
-
-    /**
-     * @param view with y = 0 at the edge of the cloth
-     * @param warp any yarn on the warp
-     * @param outward the way from the cloth to the loops: −1 down, +1 up
-     */
-    public LoopPen(Graphics2D g, Palette palette, View view, Setting warp, Yarn yarn, Face face, int outward) {
-        this.g = g;
-        this.palette = palette;
-        this.view = view;
-        this.warp = warp;
-        this.yarn = yarn;
-        this.face = face;
-        this.outward = outward;
-    }
 
     /** How far loops and tails reach beyond the edge of the cloth round what is {@code thick} mm thick: mm, 0 or more. */
     public static double reach(Setting warp, double thick) {

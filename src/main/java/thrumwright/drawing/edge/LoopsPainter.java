@@ -12,18 +12,10 @@ import thrumwright.plan.EndPlan;
 import thrumwright.plan.Plan;
 
 /** A closed edge, a few warp ends wide: the cloth, the loops below it, and what they lie round. */
-final class LoopsPainter {
+record LoopsPainter(Graphics2D g, Palette palette) {
     private static final int ENDS = 7;
     /** Share of the box above the edge. */
     private static final double CLOTH = 0.42;
-
-    private final Graphics2D g;
-    private final Palette palette;
-
-    LoopsPainter(Graphics2D g, Palette palette) {
-        this.g = g;
-        this.palette = palette;
-    }
 
     void paint(Rectangle2D box, Plan plan, EndPlan end, WarpLoops loops) {
         // odd or even as the whole warp, so that its yarn ends where it does

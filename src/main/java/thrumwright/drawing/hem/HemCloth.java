@@ -16,19 +16,7 @@ import thrumwright.plan.Plan;
 import thrumwright.plan.Work;
 
 /** The cloth of a hem, cut along the first warp end: the warp as a line, yarns as sections. */
-final class HemCloth {
-    private final Graphics2D g;
-    private final Palette palette;
-    private final HemPlacing placing;
-    private final HemLine bend;
-
-    HemCloth(Graphics2D g, Palette palette, HemPlacing placing, HemLine bend) {
-        this.g = g;
-        this.palette = palette;
-        this.placing = placing;
-        this.bend = bend;
-    }
-
+record HemCloth(Graphics2D g, Palette palette, HemPlacing placing, HemLine bend) {
     /** @param shownFront how much of the front is shown beyond the fold, mm */
     void draw(Plan plan, EndPlan end, Hem hem, double shownFront) {
         double first = hem.band().map(band -> -band.ends()).orElse(0.0);

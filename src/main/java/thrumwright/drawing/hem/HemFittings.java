@@ -16,21 +16,9 @@ import thrumwright.plan.Plan;
 import thrumwright.plan.SewnBand;
 
 /** What is sewn to a hem or slides into it: seam, band, bar, slat or strip. */
-final class HemFittings {
+record HemFittings(Graphics2D g, Palette palette, HemPlacing placing, HemLine bend) {
     /** How thick the thread of a seam is drawn, page units. */
     private static final float SEAM = 1.5f;
-
-    private final Graphics2D g;
-    private final Palette palette;
-    private final HemPlacing placing;
-    private final HemLine bend;
-
-    HemFittings(Graphics2D g, Palette palette, HemPlacing placing, HemLine bend) {
-        this.g = g;
-        this.palette = palette;
-        this.placing = placing;
-        this.bend = bend;
-    }
 
     void draw(Plan plan, Hem hem) {
         hem.band().ifPresentOrElse(band -> band(plan, hem, band), () -> seam(hem));

@@ -19,19 +19,10 @@ import thrumwright.plan.Plan;
 /**
  * A corner of a hem turned in at 45°, seen from the back before the hem is folded: where it was, dashed; where it lies now; the
  * fold line; and how far from the side it is turned in.
+ *
+ * @param font null for no words
  */
-public final class MitrePainter {
-    private final Graphics2D g;
-    private final Palette palette;
-    private final Font font;
-
-    /** @param font null for no words */
-    public MitrePainter(Graphics2D g, Palette palette, Font font) {
-        this.g = g;
-        this.palette = palette;
-        this.font = font;
-    }
-
+public record MitrePainter(Graphics2D g, Palette palette, Font font) {
     /** From mm beside the side and outwards of the fold line to the page. */
     private record CornerPlacing(double left, double fold, double scale, int outward) {
         double x(double mm) {

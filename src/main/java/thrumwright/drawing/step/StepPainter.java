@@ -36,23 +36,14 @@ import thrumwright.yarn.Yarn;
  * The move of one step, large: a few warp ends wide, with what was woven before in grey below it and an arrow where each
  * of the first rows sets out. The yarn runs by the same strands as in the whole picture. It can be read in a box as
  * small as 35 mm × 25 mm.
+ *
+ * @param font for the few words in a drawing
  */
-public final class StepPainter {
+public record StepPainter(Graphics2D g, Palette palette, Font font) {
     /** Length of an arrow, in distances between ends. */
     private static final double ARROW = 1.15;
     /** Share of the box below the step. */
     private static final double BELOW = 0.24;
-
-    private final Graphics2D g;
-    private final Palette palette;
-    private final Font font;
-
-    /** @param font for the few words in a drawing */
-    public StepPainter(Graphics2D g, Palette palette, Font font) {
-        this.g = g;
-        this.palette = palette;
-        this.font = font;
-    }
 
     /** Draws a step into a box; nothing goes outside it. */
     public void paint(Rectangle2D box, Plan plan, EndPlan end, BlockPlan block) {
@@ -65,7 +56,7 @@ public final class StepPainter {
                 box,
                 painter -> block.work()
                         .ifPresentOrElse(
-                                work -> painter.alone(box, plan, StepScene.of(work)),
+                                work -> painter.kind(box, plan, end, block, StepScene.of(work)),
                                 () -> painter.draw(box, plan, end, block)));
     }
 
@@ -117,17 +108,23 @@ public final class StepPainter {
     private static View middle(Rectangle2D box, StepScene scene) {
         Setting few = scene.setting();
         double beside = scene.tied() ? scene.reach(Side.LEFT) : few.spacing();
-        double scale = Math.min(box.getWidth() / (few.span() + 2 * beside), box.getHeight() * 0.7 / scene.height());
+        double scale = Math.min(box.getWidth() / (few.span() + 2 * beside), box.getHeight() * 0.7 / (scene.height() + Math.abs(scene.lap())));
         double left = box.getCenterX() - scale * few.span() / 2;
-        return new View(scale, left, box.getCenterY() + scale * scene.height() / 2);
+        return new View(scale, left, box.getCenterY() + scale * (scene.height() + scene.lap()) / 2);
     }
 
     private void alone(Rectangle2D box, Plan plan, StepScene scene) {
-        Setting few = scene.setting();
-        View view = middle(box, scene);
-        List<ClothPainter.PlacedBlock> placed =
-                List.of(new ClothPainter.PlacedBlock(scene.picture(), 0, scene.height()));
-        cloth(view, placed, List.of(), few, plan.piece().warpYarn(), box);
+        alone(box, plan, scene, Optional.empty());
+    }
+
+    private void kind(Rectangle2D box, Plan plan, EndPlan end, BlockPlan block, StepScene scene) {
+        alone(box, plan, scene, scene.cloth(plan, end, block));
+    }
+
+    private void alone(Rectangle2D box, Plan plan, StepScene scene, Optional<ClothPainter.PlacedBlock> cloth) {
+        List<ClothPainter.PlacedBlock> placed = new ArrayList<>(cloth.stream().toList());
+        placed.add(new ClothPainter.PlacedBlock(scene.picture(), 0, scene.height()));
+        cloth(middle(box, scene), placed, List.of(), scene.setting(), plan.piece().warpYarn(), box);
     }
 
     private void draw(Rectangle2D box, Plan plan, EndPlan end, BlockPlan block) {
@@ -166,12 +163,15 @@ public final class StepPainter {
         double left = scene.reach(Side.LEFT) + arrowRoom(scene, Side.LEFT);
         double right = scene.reach(Side.RIGHT) + arrowRoom(scene, Side.RIGHT);
         double wide = few.span() + left + right;
-        double scale = Math.min(box.getWidth() / wide, box.getHeight() * (1 - BELOW) / (scene.height() * 1.2));
+        double scale = Math.min(box.getWidth() / wide, box.getHeight() * (1 - BELOW) / ((scene.height() + Math.max(0, scene.lap())) * 1.2));
         double spare = box.getWidth() - wide * scale;
         double below = Math.max(BELOW * box.getHeight() / scale, scene.rowHeight());
         View view = new View(scale, box.getMinX() + spare / 2 + scale * left, box.getMaxY() - below * scale);
         List<ClothPainter.PlacedBlock> placed = new ArrayList<>();
-        StepScene.below(end, block, few.ends()).ifPresent(placed::add);
+        if (scene.lap() >= 0) {
+            StepScene.below(end, block, few.ends()).ifPresent(placed::add);
+        }
+        scene.cloth(plan, end, block).ifPresent(placed::add);
         placed.add(new ClothPainter.PlacedBlock(scene.picture(), 0, scene.height()));
         cloth(view, placed, scene.tails(), few, plan.piece().warpYarn(), box);
         for (Row row : scene.arrows()) {
@@ -202,7 +202,7 @@ public final class StepPainter {
         double long_ = ARROW * few.spacing();
         int way = row.from() == Side.LEFT ? 1 : -1;
         double edge = row.from() == Side.LEFT ? 0 : few.span();
-        double y = (row.number() - scene.arrows().get(0).number() + 0.5) * scene.rowHeight();
+        double y = (row.number() - scene.arrows().get(0).number() + 0.5) * scene.rowHeight() + scene.lap();
         double tip = scene.reach(row.from()) + 0.2 * few.spacing();
         if (scene.tied()) {
             boolean first = row.equals(scene.arrows().get(0));

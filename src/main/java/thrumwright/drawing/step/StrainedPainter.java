@@ -16,17 +16,9 @@ import thrumwright.drawing.yarn.YarnPen;
 import thrumwright.yarn.Yarn;
 
 /** A block on warp ends that don't stand as they should, by the strands that it has where they do. */
-final class StrainedPainter {
+record StrainedPainter(Graphics2D g, Palette palette) {
     /** Points of a warp end for each height of the block. */
     private static final int STEPS = 12;
-
-    private final Graphics2D g;
-    private final Palette palette;
-
-    StrainedPainter(Graphics2D g, Palette palette) {
-        this.g = g;
-        this.palette = palette;
-    }
 
     /** @param view with y = 0 at the block's lower edge */
     void paint(View view, BlockPicture picture, Yarn warp, Strain strain, double low, double high) {

@@ -10,7 +10,7 @@ import thrumwright.drawing.Palette;
 import thrumwright.drawing.View;
 
 /** Draws a loom's posts as round uprights, lightly. */
-public final class PostPen {
+public record PostPen(Graphics2D g, View view, Palette palette) {
     /** Where light falls on it, as a share of its width from the left. */
     private static final double RIDGE = 0.36;
 
@@ -23,16 +23,6 @@ public final class PostPen {
     private static final double RIM = 0.42;
 
     private static final double LIGHT = 0.62;
-
-    private final Graphics2D g;
-    private final View view;
-    private final Palette palette;
-
-    public PostPen(Graphics2D g, View view, Palette palette) {
-        this.g = g;
-        this.view = view;
-        this.palette = palette;
-    }
 
     /** Both posts from one height to another: mm, either sign. */
     public void draw(Setting setting, Posts posts, double fromY, double toY) {

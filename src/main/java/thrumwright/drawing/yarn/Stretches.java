@@ -6,7 +6,7 @@ import java.util.List;
 import thrumwright.block.Leg;
 import thrumwright.block.Setting;
 import thrumwright.block.Strand;
-import thrumwright.cord.Section;
+import thrumwright.cord.PathSection;
 import thrumwright.cord.TautCord;
 
 /**
@@ -78,8 +78,12 @@ public final class Stretches {
     private void add(Leg leg, double begun, double share) {
         TautCord cord = TautCord.along(leg.route());
         Climb climb = new Climb(leg, cord.length());
+        if (climb.whole() == 0) {
+            upright(leg, cord.sections().get(0), begun);
+            return;
+        }
         double gone = 0;
-        for (Section section : cord.sections()) {
+        for (PathSection section : cord.sections()) {
             List<Double> cuts = cuts(section);
             for (int i = 1; i < cuts.size(); i++) {
                 double from = cuts.get(i - 1);
@@ -94,14 +98,23 @@ public final class Stretches {
         }
     }
 
+    /** A leg that goes straight up or down where it is. */
+    private void upright(Leg leg, PathSection place, double begun) {
+        side(place, 0, 0);
+        order = begun;
+        add(place.at(0), leg.fromY());
+        add(place.at(0), leg.toY());
+        length += Math.abs(leg.toY() - leg.fromY());
+    }
+
     /** Where along a section it begins, passes the plane of the warp, and ends. */
-    private static List<Double> cuts(Section section) {
+    private static List<Double> cuts(PathSection section) {
         List<Double> cuts = new ArrayList<>(List.of(0.0, 1.0));
-        if (section instanceof Section.Run run) {
+        if (section instanceof PathSection.Run run) {
             if (run.fromZ() * run.toZ() < 0) {
                 cuts.add(run.fromZ() / (run.fromZ() - run.toZ()));
             }
-        } else if (section instanceof Section.Arc arc && Math.abs(arc.z()) < arc.radius()) {
+        } else if (section instanceof PathSection.Arc arc && Math.abs(arc.z()) < arc.radius()) {
             double dip = Math.asin(-arc.z() / arc.radius());
             for (double angle : new double[] {dip, Math.PI - dip}) {
                 crossings(arc, angle, cuts);
@@ -111,7 +124,7 @@ public final class Stretches {
         return cuts;
     }
 
-    private static void crossings(Section.Arc arc, double angle, List<Double> cuts) {
+    private static void crossings(PathSection.Arc arc, double angle, List<Double> cuts) {
         double turn = 2 * Math.PI / Math.abs(arc.sweep());
         double first = (angle - arc.start()) / arc.sweep();
         double least = first - Math.floor(first / turn) * turn;
@@ -125,7 +138,7 @@ public final class Stretches {
     }
 
     /** Begins anew where the yarn changes sides. */
-    private void side(Section section, double from, double to) {
+    private void side(PathSection section, double from, double to) {
         double middle = section.at((from + to) / 2).z();
         boolean nowFront = Math.abs(middle) < HAIR ? front : middle > 0;
         if (nowFront != front) {
@@ -134,18 +147,18 @@ public final class Stretches {
         }
     }
 
-    private void sample(Section section, double from, double to, double gone, Climb climb) {
-        int steps = section instanceof Section.Arc arc
+    private void sample(PathSection section, double from, double to, double gone, Climb climb) {
+        int steps = section instanceof PathSection.Arc arc
                 ? (int) Math.max(1, Math.ceil(Math.abs(arc.sweep()) * (to - from) / ARC_STEP))
                 : RUN_STEPS;
         for (int step = 0; step <= steps; step++) {
             double share = from + (to - from) * step / steps;
-            Section.Spot spot = section.at(share);
+            PathSection.Spot spot = section.at(share);
             add(spot, climb.height(gone + section.length() * share));
         }
     }
 
-    private void add(Section.Spot spot, double y) {
+    private void add(PathSection.Spot spot, double y) {
         double raised = Math.min(1, Math.abs(spot.z()) / setting.radius());
         boolean squeezed = spot.x() > 0 && spot.x() < setting.span();
         double width = squeezed ? width(raised) : setting.relaxed();
@@ -207,11 +220,11 @@ public final class Stretches {
     /**
      * How a leg climbs.
      *
-     * @param whole its length seen from above, mm
+     * @param whole its length seen from above, mm, more than 0
      */
     private record Climb(Leg leg, double whole) {
         double height(double along) {
-            double share = whole == 0 ? 0 : along / whole;
+            double share = along / whole;
             return share < 0.5
                     ? leg.fromY() + (leg.middleY() - leg.fromY()) * share * 2
                     : leg.middleY() + (leg.toY() - leg.middleY()) * (share * 2 - 1);
@@ -219,9 +232,6 @@ public final class Stretches {
 
         /** Of the part between two places seen from above. */
         double length(double from, double to) {
-            if (whole == 0) {
-                return to - from;
-            }
             double half = whole / 2;
             double early = Math.min(half, to) - Math.min(half, from);
             double late = Math.max(half, to) - Math.max(half, from);

@@ -9,32 +9,18 @@ import thrumwright.drawing.Palette;
 import thrumwright.drawing.View;
 
 /** Draws warp ends as upright cords. */
-public final class WarpPen {
+public record WarpPen(Graphics2D g, View view, Color colour, int plies, Face face) {
     /** From so many page units an end is thick enough to show its light, and its ply. */
     private static final double LIGHT_FROM = 2;
 
     private static final double PLY_FROM = 4.5;
-
-    private final Graphics2D g;
-    private final View view;
-    private final Color colour;
-    private final int plies;
-    private final Face face;
-
-    public WarpPen(Graphics2D g, View view, Color colour, int plies, Face face) {
-        this.g = g;
-        this.view = view;
-        this.colour = colour;
-        this.plies = plies;
-        this.face = face;
-    }
 
     /**
      * Ends from one height to another, all lengths in mm.
      *
      * @param spacing from one end to the next, more than 0
      * @param diameter of an end, more than 0
-     * @param first number of the first end to draw, from 0
+     * @param first number of the leftmost end to draw, from 0
      * @param last number of the last
      */
     public void draw(double spacing, double diameter, int first, int last, double fromY, double toY) {

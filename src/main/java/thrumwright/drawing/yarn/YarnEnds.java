@@ -10,7 +10,7 @@ import thrumwright.block.Side;
 import thrumwright.block.Strand;
 import thrumwright.block.YarnBlock;
 import thrumwright.cord.Route;
-import thrumwright.cord.Section;
+import thrumwright.cord.PathSection;
 import thrumwright.cord.TautCord;
 import thrumwright.cord.Visit;
 
@@ -56,10 +56,10 @@ record YarnEnds(YarnBlock block, Setting setting, List<Row> rows) {
     }
 
     private LooseEnd looseEnd(Side side, Leg leg, int share, double aside) {
-        List<Section> sections =
+        List<PathSection> sections =
                 TautCord.along(outermost(leg.route(), share == 0)).sections();
-        Section section = share == 0 ? sections.get(0) : lastOf(sections);
-        Section.Spot spot = section.at(share);
+        PathSection section = share == 0 ? sections.get(0) : lastOf(sections);
+        PathSection.Spot spot = section.at(share);
         double edge = side == Side.LEFT ? 0 : setting.span();
         boolean onTheEdge = Math.abs(spot.x() - edge) < setting.radius() / 2;
         double y = aside + (share == 0 ? leg.fromY() : leg.toY());

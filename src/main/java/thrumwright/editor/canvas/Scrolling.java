@@ -8,13 +8,7 @@ import javax.swing.JComponent;
 import javax.swing.JViewport;
 
 /** Moves the window over the canvas; nothing, as long as the canvas lies in no viewport. */
-final class Scrolling {
-    private final JComponent canvas;
-
-    Scrolling(JComponent canvas) {
-        this.canvas = canvas;
-    }
-
+record Scrolling(JComponent canvas) {
     private Optional<JViewport> viewport() {
         return canvas.getParent() instanceof JViewport viewport ? Optional.of(viewport) : Optional.empty();
     }

@@ -18,19 +18,14 @@ import thrumwright.piece.Structure;
 import thrumwright.piece.Top;
 import thrumwright.plan.words.Words;
 
-/** All edits that a weaver can make, with their names. */
-public final class Edits {
+/**
+ * All edits that a weaver can make, with their names.
+ *
+ * @param phrases with the names under {@code edit.…}
+ */
+public record Edits(Phrases phrases, Words words) {
     /** So many blocks are named one by one. */
     private static final int MOST_NAMED = 4;
-
-    private final Phrases phrases;
-    private final Words words;
-
-    /** @param phrases with the names under {@code edit.…} */
-    public Edits(Phrases phrases, Words words) {
-        this.phrases = phrases;
-        this.words = words;
-    }
 
     /** A field's new value. */
     public Edit field(String label, String thing, UnaryOperator<Piece> change) {
@@ -54,7 +49,8 @@ public final class Edits {
         Slot own = slot.own(now);
         Place place = own.place();
         int index = own.below();
-        Block added = fitted(prototype, now, now.end(place), prototype.id());
+        Block begun = place == Place.TOP ? prototype.begunAtTop() : prototype;
+        Block added = fitted(begun, now, now.end(place), prototype.id());
         return Edit.of(named("edit.add", added), piece -> {
                     checkOwn(piece, place);
                     checkRoom(piece, place, 1);

@@ -9,15 +9,12 @@ import thrumwright.measure.Length;
 import thrumwright.measure.Phrases;
 import thrumwright.measure.UnitSystem;
 
-/** What becomes of a hem when another way to turn it is chosen, or one of its measures is typed or taken out. */
-public final class HemEdits {
-    private final Phrases phrases;
-
-    /** @param phrases with the reasons under {@code reason.…} */
-    public HemEdits(Phrases phrases) {
-        this.phrases = phrases;
-    }
-
+/**
+ * What becomes of a hem when another way to turn it is chosen, or one of its measures is typed or taken out.
+ *
+ * @param phrases with the reasons under {@code reason.…}
+ */
+public record HemEdits(Phrases phrases) {
     /** Turned another way; what that needs beside is of a usual size. */
     public static HemFold turned(HemFold fold, Turning.Kind kind, UnitSystem units) {
         if (kind == fold.turning().kind()) {

@@ -21,15 +21,7 @@ import thrumwright.plan.finding.Severity;
 import thrumwright.plan.words.RepairWords;
 
 /** Turns the repairs that findings name into edits. */
-public final class RepairEdits {
-    private final Edits edits;
-    private final RepairWords words;
-
-    public RepairEdits(Edits edits, RepairWords words) {
-        this.edits = edits;
-        this.words = words;
-    }
-
+public record RepairEdits(Edits edits, RepairWords words) {
     /**
      * What to do about a finding in one step; its name says what it does.
      *
@@ -90,7 +82,7 @@ public final class RepairEdits {
 
     private UnaryOperator<Piece> change(Repair repair) {
         if (repair instanceof Repair.StripeYarn yarn) {
-            return woven(yarn.place(), yarn.id(), block -> block.withMaterial(new Material.Part(MaterialRole.WEFT)));
+            return woven(yarn.place(), yarn.id(), block -> block.withMaterial(new Material.OfRole(MaterialRole.WEFT)));
         } else if (repair instanceof Repair.Picks picks) {
             return woven(picks.place(), picks.id(), block -> block.withRows(picks.picks()));
         } else if (repair instanceof Repair.NextShed shed) {

@@ -10,7 +10,6 @@ import thrumwright.block.Lean;
 import thrumwright.block.OpenWarp;
 import thrumwright.block.OrderingCord;
 import thrumwright.block.PlainBand;
-import thrumwright.block.Shed;
 import thrumwright.block.Side;
 import thrumwright.block.Soumak;
 import thrumwright.block.SpreadHeader;
@@ -26,13 +25,7 @@ import thrumwright.editor.edit.HemEdits;
 import thrumwright.editor.form.FieldColumn.Section;
 
 /** The fields that a kind of block has beside its name and amount; adds them and answers with those added last. */
-final class KindFields implements Cases<Section<? extends Block>> {
-    private final BlockFields fields;
-
-    KindFields(BlockFields fields) {
-        this.fields = fields;
-    }
-
+record KindFields(BlockFields fields) implements Cases<Section<? extends Block>> {
     @Override
     public Section<? extends Block> orderingCord(OrderingCord orderingCord) {
         shed(fields.section(YarnBlock.class));
@@ -99,9 +92,8 @@ final class KindFields implements Cases<Section<? extends Block>> {
         return yarn();
     }
 
-    private static void shed(Section<YarnBlock> section) {
-        section.oneOrNone(
-                "block.shed", "shed", "choice.in-turn", Shed.values(), YarnBlock::firstShed, YarnBlock::withFirstShed);
+    private void shed(Section<YarnBlock> section) {
+        section.choice("block.shed", fields::sheds, YarnBlock::firstShed, YarnBlock::withFirstShed);
     }
 
     private Section<YarnBlock> yarn() {

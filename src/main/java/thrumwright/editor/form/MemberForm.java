@@ -165,7 +165,7 @@ public final class MemberForm {
     }
 
     private static Optional<Loom.Uprights> own(ClassMember member) {
-        return member.posts().flatMap(ClassMember.Posts::uprights);
+        return member.posts().flatMap(ClassMember.OwnPosts::uprights);
     }
 
     private static PostsKind kind(ClassMember member) {
@@ -178,8 +178,8 @@ public final class MemberForm {
         return member.withPosts(
                 switch (kind) {
                     case AS_PIECE -> Optional.empty();
-                    case NONE -> Optional.of(ClassMember.Posts.NONE);
-                    case OWN -> Optional.of(ClassMember.Posts.of(usual(member)));
+                    case NONE -> Optional.of(ClassMember.OwnPosts.NONE);
+                    case OWN -> Optional.of(ClassMember.OwnPosts.of(usual(member)));
                 });
     }
 
@@ -193,7 +193,7 @@ public final class MemberForm {
     /** Posts of its own with another measure; an empty field makes them as in the piece. */
     private ClassMember withPosts(ClassMember member, String typed, Function<Length, Loom.Uprights> with) {
         return member.withPosts(
-                Typing.lengthOrNone(typed, piece().habits().units()).map(with).map(ClassMember.Posts::of));
+                Typing.lengthOrNone(typed, piece().habits().units()).map(with).map(ClassMember.OwnPosts::of));
     }
 
     private Piece piece() {

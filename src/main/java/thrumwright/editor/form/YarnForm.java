@@ -165,9 +165,7 @@ final class YarnForm {
                 new Colour(0xb5893e),
                 Fibre.WOOL,
                 new Thickness.Measured(Length.parse(inches ? "0.08 in" : "2 mm")),
-                Firmness.SOFT,
-                Optional.empty(),
-                Optional.empty());
+                Firmness.SOFT);
         List<Yarn> more = new ArrayList<>(piece.yarns());
         more.add(yarn);
         chosen = id;
@@ -216,6 +214,11 @@ final class YarnForm {
                 "yarn.thickness",
                 part -> part.thickness().text(),
                 (part, typed) -> part.withThickness(Thickness.parse(typed)));
+        yarn.measure(
+                "yarn.also",
+                part -> part.alsoTold().map(Thickness::text).orElse(""),
+                (part, typed) ->
+                        part.withAlsoTold(typed.isBlank() ? Optional.empty() : Optional.of(Thickness.parse(typed))));
         yarn.oneOf("yarn.firmness", "firmness", Firmness.values(), Yarn::firmness, Yarn::withFirmness);
         yarn.measure(
                 "yarn.sample",
@@ -229,7 +232,7 @@ final class YarnForm {
         panel.prose(() -> desk.session().shown().yarns().stream()
                 .filter(known -> known.id().equals(id))
                 .findFirst()
-                .map(known -> Measured.yarn(desk.session().shown(), known, desk.texts()))
+                .map(known -> MeasuredWords.yarn(desk.session().shown(), known, desk.texts()))
                 .orElse(""));
         panel.heading("heading.advice");
         panel.prose(() -> desk.session().shown().yarns().stream()

@@ -11,23 +11,12 @@ import thrumwright.piece.Piece;
 import thrumwright.piece.Place;
 import thrumwright.piece.Structure;
 
-/** Asks about structures in dialogs. */
-public final class StructureDialogs implements StructureQuestions {
-    private final Component parent;
-    private final Texts texts;
-    private final Supplier<Palette> palette;
-    private final Library library;
-    private final Handing work;
-
-    /** @param work does what is asked for here */
-    public StructureDialogs(Component parent, Texts texts, Supplier<Palette> palette, Library library, Handing work) {
-        this.parent = parent;
-        this.texts = texts;
-        this.palette = palette;
-        this.library = library;
-        this.work = work;
-    }
-
+/**
+ * Asks about structures in dialogs.
+ *
+ * @param work does what is asked for here
+ */
+public record StructureDialogs(Component parent, Texts texts, Supplier<Palette> palette, Library library, Handing work) implements StructureQuestions {
     @Override
     public Optional<Chosen> choose(Piece piece, Place place) {
         Handing asking = new Handing() {

@@ -14,13 +14,7 @@ import thrumwright.plan.words.FindingWords;
 import thrumwright.yarn.Yarn;
 
 /** What is said of a structure on a piece. */
-final class StructureWords {
-    private final Texts texts;
-
-    StructureWords(Texts texts) {
-        this.texts = texts;
-    }
-
+record StructureWords(Texts texts) {
     /** Difficulty and how it fits, for one line of the list. */
     String brief(StructureFit fit) {
         List<String> parts = new ArrayList<>();

@@ -29,7 +29,7 @@ public final class ScreenDialog {
     private final Bar bar = new Bar();
     private OptionalDouble answer = OptionalDouble.empty();
 
-    /** @param pixels per mm, as far as is known */
+    /** @param pixels per mm, more than 0, as far as is known */
     public ScreenDialog(Component parent, Texts texts, UnitSystem units, double pixels) {
         this.mm = units == UnitSystem.INCHES ? 4 * Unit.INCH.millimetres() : 100;
         this.modal = new Modal(parent, "screen", texts.say("screen.title"));

@@ -8,20 +8,14 @@ import java.util.Optional;
  * How large a millimetre is on each screen. Systems rarely know it; the weaver can measure it, and every screen is
  * remembered by itself.
  */
-public final class ScreenScale {
+public record ScreenScale(Settings settings) {
     /** Pixels per mm where nobody has measured: 96 to the inch, the reference pixel of CSS Values Level 3. */
     static final double USUAL = 96 / 25.4;
 
     private static final double LEAST = 1;
     private static final double MOST = 50;
 
-    private final Settings settings;
-
-    public ScreenScale(Settings settings) {
-        this.settings = settings;
-    }
-
-    /** Pixels of a window per mm on a screen. */
+    /** Pixels of a window per mm on a screen, more than 0. */
     public double of(GraphicsConfiguration screen) {
         return settings.get(key(screen))
                 .flatMap(ScreenScale::number)
@@ -29,7 +23,7 @@ public final class ScreenScale {
                 .orElse(USUAL);
     }
 
-    /** @param pixels of a window per mm */
+    /** @param pixels of a window per mm, more than 0 */
     public void measured(GraphicsConfiguration screen, double pixels) {
         settings.put(key(screen), Double.toString(pixels * density(screen)));
     }

@@ -116,7 +116,7 @@ public final class PageView extends JComponent implements Scrollable {
         return zoom;
     }
 
-    /** Pixels in a point. */
+    /** Pixels in a point, more than 0. */
     public double scale() {
         return column.scale();
     }

@@ -26,11 +26,15 @@ public record PageZoom(Kind kind, double scale) {
         return new PageZoom(kind, 1);
     }
 
+    /** @param scale pixels in a point; the nearest from 1/6 to 8 is taken */
     public static PageZoom of(double scale) {
         return new PageZoom(Kind.FREE, Math.max(LEAST, Math.min(MOST, scale)));
     }
 
-    /** @param steps above 0: closer; four make it twice as large */
+    /**
+     * @param scale pixels in a point, more than 0
+     * @param steps above 0: closer; four make it twice as large
+     */
     public static PageZoom from(double scale, double steps) {
         return of(scale * Math.pow(STEP, steps));
     }

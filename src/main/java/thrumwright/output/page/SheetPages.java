@@ -9,32 +9,10 @@ import thrumwright.drawing.Palette;
  * A step sheet laid out on pages. Made once; every page can be painted any number of times, on anything that takes
  * points.
  */
-public final class SheetPages {
-    private final PageSetup setup;
-    private final String title;
-    private final Type type;
-    private final Palette palette;
-    private final List<List<PlacedPart>> pages;
-
-    public SheetPages(PageSetup setup, String title, Type type, Palette palette, List<List<PlacedPart>> pages) {
-        this.setup = setup;
-        this.title = title;
-        this.type = type;
-        this.palette = palette;
-        this.pages = pages;
-    }
-
+public record SheetPages(PageSetup setup, String title, Type type, Palette palette, List<List<PlacedPart>> pages) {
     /** The same pages under another title. */
     public SheetPages titled(String other) {
         return new SheetPages(setup, other, type, palette, pages);
-    }
-
-    public PageSetup setup() {
-        return setup;
-    }
-
-    public String title() {
-        return title;
     }
 
     public int count() {

@@ -16,7 +16,7 @@ import thrumwright.plan.Finish;
 import thrumwright.plan.Hem;
 import thrumwright.plan.Work;
 import thrumwright.plan.comparison.Alignment.Line;
-import thrumwright.plan.comparison.FrontDifference.Sight;
+import thrumwright.plan.comparison.FrontDifference.Aspect;
 import thrumwright.yarn.Colour;
 
 /**
@@ -120,8 +120,8 @@ public record Front(List<FrontBand> bands, Optional<Double> hem, Optional<Finish
             found.add(new FrontDifference.Depths(hem, top.hem));
         }
         for (Line<FrontBand> line : Alignment.of(bands, top.bands, Front::likeness)) {
-            Set<Sight> sights = line.left().isEmpty() || line.right().isEmpty()
-                    ? Set.of(Sight.MISSING)
+            Set<Aspect> sights = line.left().isEmpty() || line.right().isEmpty()
+                    ? Set.of(Aspect.MISSING)
                     : differing(line.left().get(), line.right().get());
             if (!sights.isEmpty()) {
                 found.add(new FrontDifference.Bands(line.left(), line.right(), sights));
@@ -132,28 +132,28 @@ public record Front(List<FrontBand> bands, Optional<Double> hem, Optional<Finish
 
     /** Any two bands may answer each other: that one shows this and the other that is worth a sentence. */
     private static int likeness(FrontBand start, FrontBand top) {
-        Set<Sight> differing = differing(start, top);
+        Set<Aspect> differing = differing(start, top);
         return 1
-                + (differing.contains(Sight.PATTERN) ? 0 : 8)
-                + (differing.contains(Sight.COLOUR) ? 0 : 4)
-                + (differing.contains(Sight.AMOUNT) ? 0 : 2)
-                + (differing.contains(Sight.LEAN) ? 0 : 1);
+                + (differing.contains(Aspect.PATTERN) ? 0 : 8)
+                + (differing.contains(Aspect.COLOUR) ? 0 : 4)
+                + (differing.contains(Aspect.AMOUNT) ? 0 : 2)
+                + (differing.contains(Aspect.LEAN) ? 0 : 1);
     }
 
-    private static Set<Sight> differing(FrontBand start, FrontBand top) {
-        Set<Sight> sights = EnumSet.noneOf(Sight.class);
+    private static Set<Aspect> differing(FrontBand start, FrontBand top) {
+        Set<Aspect> sights = EnumSet.noneOf(Aspect.class);
         if (!start.pattern().equals(top.pattern())) {
-            sights.add(Sight.PATTERN);
+            sights.add(Aspect.PATTERN);
         }
         if (!start.sameColour(top)) {
-            sights.add(Sight.COLOUR);
+            sights.add(Aspect.COLOUR);
         }
         boolean sameRows = Math.abs(start.rows() - top.rows()) < SEEN;
         if (!sameRows || Math.abs(start.height() - top.height()) >= SAME_HEIGHT) {
-            sights.add(Sight.AMOUNT);
+            sights.add(Aspect.AMOUNT);
         }
         if (sameRows && !start.leans().equals(top.leans())) {
-            sights.add(Sight.LEAN);
+            sights.add(Aspect.LEAN);
         }
         return sights;
     }

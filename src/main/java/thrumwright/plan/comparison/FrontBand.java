@@ -14,7 +14,7 @@ import thrumwright.yarn.Yarn;
  * @param block the outermost of its blocks
  * @param pattern what the eye sees of how it is worked, without yarn and amount
  * @param yarn empty for warp that stands open
- * @param height on the front, mm
+ * @param height on the front, mm, 0 or more
  * @param rows picks or rows on the front; half a row where the hem folds along a row's middle; 0 for open warp
  * @param leans of its rows, from the outer edge towards the design; as they would lean at the start, so that those of a
  *     true mirror are the same at both ends

@@ -8,7 +8,7 @@ import thrumwright.plan.Finish;
 /** Something in which the two finished ends differ when seen from the front. */
 public sealed interface FrontDifference {
     /** In what two bands can differ. */
-    enum Sight {
+    enum Aspect {
         /** One of the ends has no such band. */
         MISSING,
         /** How it is worked. */
@@ -25,14 +25,14 @@ public sealed interface FrontDifference {
      *
      * @param aspects at least one
      */
-    record Bands(Optional<FrontBand> start, Optional<FrontBand> top, Set<Sight> aspects) implements FrontDifference {
+    record Bands(Optional<FrontBand> start, Optional<FrontBand> top, Set<Aspect> aspects) implements FrontDifference {
         public Bands {
             Objects.requireNonNull(start);
             Objects.requireNonNull(top);
             aspects = Set.copyOf(aspects);
         }
 
-        public boolean only(Sight aspect) {
+        public boolean only(Aspect aspect) {
             return aspects.equals(Set.of(aspect));
         }
     }

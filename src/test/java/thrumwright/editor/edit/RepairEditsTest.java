@@ -52,6 +52,7 @@ class RepairEditsTest {
             Code.FIRST_TURN_TOO_DEEP,
             Code.MITRES_MEET,
             Code.SLEEVE_TOO_NARROW,
+            Code.HEM_SHALLOW_FOR_A_STRIP,
             Code.BAND_TOO_NARROW,
             Code.BAND_TOO_NARROW_FOR_SUPPORT,
             Code.SEVERAL_FOLDS,
@@ -124,7 +125,7 @@ class RepairEditsTest {
     @Test
     void theStripesYarnIsTaken() {
         YarnBlock facing = (YarnBlock) panel.start().block("facing").orElseThrow();
-        YarnBlock other = facing.withUse(facing.use().with(new Material.Part(MaterialRole.WARP_CORD)));
+        YarnBlock other = facing.withUse(facing.use().with(new Material.OfRole(MaterialRole.WARP_CORD)));
         Piece after = repaired(
                 withStart(panel.start().replaced(other)), Code.OTHER_COLOUR, "use the first stripe’s yarn, Teal wool");
         assertThat(after.start().block("facing")).contains(facing);

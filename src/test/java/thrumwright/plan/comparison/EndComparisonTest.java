@@ -166,15 +166,7 @@ class EndComparisonTest {
     }
 
     private static Yarn strange(Yarn yarn) {
-        return new Yarn(
-                "strange",
-                yarn.name(),
-                new Colour(yarn.colour().rgb() ^ 0x808080),
-                yarn.fibre(),
-                yarn.thickness(),
-                yarn.firmness(),
-                yarn.sample(),
-                yarn.stock());
+        return yarn.withId("strange").withColour(new Colour(yarn.colour().rgb() ^ 0x808080));
     }
 
     private static Optional<Block> more(YarnBlock block, Piece piece) {
@@ -242,7 +234,7 @@ class EndComparisonTest {
     @Test
     void anotherColourIsSaid() {
         Soumak soumak = top("soumak", Soumak.class);
-        Piece other = withTop(soumak.withUse(soumak.use().with(new Material.Part(MaterialRole.WARP_CORD))));
+        Piece other = withTop(soumak.withUse(soumak.use().with(new Material.OfRole(MaterialRole.WARP_CORD))));
         assertThat(front(other))
                 .contains("The start shows 1.5 mm of soumak in Teal wool, the top 0.6 mm of soumak in Cotton cord.");
         Yarn weft = panel.yarn("weft");
@@ -354,7 +346,7 @@ class EndComparisonTest {
         PlainBand facing = top("facing", PlainBand.class);
         PlainBand other = new PlainBand(
                 facing.tag(),
-                new Use(new Material.Part(MaterialRole.WARP_CORD), true, Optional.of(Side.LEFT)),
+                new Use(new Material.OfRole(MaterialRole.WARP_CORD), true, Optional.of(Side.LEFT)),
                 PlainBand.Purpose.PLAIN,
                 new Amount.Picks(4),
                 Optional.of(Shed.OVER_FIRST));

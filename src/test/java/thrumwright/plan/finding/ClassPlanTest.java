@@ -74,7 +74,7 @@ class ClassPlanTest {
 
     @Test
     void whatIsSaidOfSeveralAlikeIsSaidOnce() {
-        ClassMember none = ClassMember.named("").withPosts(Optional.of(ClassMember.Posts.NONE));
+        ClassMember none = ClassMember.named("").withPosts(Optional.of(ClassMember.OwnPosts.NONE));
         ClassMember low = ClassMember.named("").withOpen(Optional.of(Length.parse("40 cm")));
         ClassPlan plan = ClassPlan.of(set(PANEL, none, ClassMember.named(""), none.withName("Eskil"), low));
         assertThat(plan.findings()).hasSize(2);
@@ -92,7 +92,7 @@ class ClassPlanTest {
         Loom.Uprights posts = new Loom.Uprights(Length.parse("16 mm"), Length.parse("2 cm"));
         ClassMember fenna = ClassMember.named("Fenna")
                 .withWidth(Optional.of(Length.parse("18 cm")))
-                .withPosts(Optional.of(ClassMember.Posts.of(posts)));
+                .withPosts(Optional.of(ClassMember.OwnPosts.of(posts)));
         ClassPlan plan = ClassPlan.of(set(PANEL, ClassMember.named("Asta"), fenna));
         assertThat(plan.plans().get(0)).isEqualTo(Plan.of(PANEL));
         assertThat(plan.plans().get(1)).isEqualTo(Plan.of(fenna.on(PANEL)));

@@ -12,7 +12,7 @@ import thrumwright.piece.Place;
  * Where blocks can be put down between those that lie there, as they lay when a gesture began: what it tries out moves
  * them about.
  *
- * @param design height where the top ends and the start begins, pixels
+ * @param design height where the top ends and the start begins, pixels from above
  */
 public record Gaps(List<BlockLine> lines, double design) {
     /** A block and the height that the pointer meets it at, pixels from above. */

@@ -10,22 +10,13 @@ import thrumwright.editor.edit.Edits;
 import thrumwright.editor.edit.Selection;
 import thrumwright.editor.edit.Session;
 
-/** Which gesture a press of the mouse begins. */
-public final class Gesturing {
-    private final Edits edits;
-    private final Runnable takeOver;
-    private final Runnable amountAsked;
-
-    /**
-     * @param takeOver commits the field that is being typed in
-     * @param amountAsked opens the field for the selected block's amount
-     */
-    public Gesturing(Edits edits, Runnable takeOver, Runnable amountAsked) {
-        this.edits = edits;
-        this.takeOver = takeOver;
-        this.amountAsked = amountAsked;
-    }
-
+/**
+ * Which gesture a press of the mouse begins.
+ *
+ * @param takeOver commits the field that is being typed in
+ * @param amountAsked opens the field for the selected block's amount
+ */
+public record Gesturing(Edits edits, Runnable takeOver, Runnable amountAsked) {
     Optional<Gesture> begin(Surface canvas, MouseEvent event, Optional<BlockSpot> spot) {
         takeOver.run();
         if (canvas.panning() || SwingUtilities.isMiddleMouseButton(event)) {

@@ -6,24 +6,13 @@ import javax.swing.JComponent;
 import javax.swing.SwingUtilities;
 import thrumwright.editor.edit.Slot;
 
-/** Where something that comes from outside can be let go: over the picture or over the list beside it. */
-public final class Landing {
-    private final JComponent canvas;
-    private final JComponent labels;
-    private final Gaps onCanvas;
-    private final Gaps onLabels;
-
-    /**
-     * @param onCanvas by the heights at which the pointer meets them on the canvas
-     * @param onLabels by the heights at which it meets them on the list
-     */
-    public Landing(JComponent canvas, Gaps onCanvas, JComponent labels, Gaps onLabels) {
-        this.canvas = canvas;
-        this.labels = labels;
-        this.onCanvas = onCanvas;
-        this.onLabels = onLabels;
-    }
-
+/**
+ * Where something that comes from outside can be let go: over the picture or over the list beside it.
+ *
+ * @param onCanvas by the heights at which the pointer meets them on the canvas
+ * @param onLabels by the heights at which it meets them on the list
+ */
+public record Landing(JComponent canvas, Gaps onCanvas, JComponent labels, Gaps onLabels) {
     /** @param point on the canvas, which may be beside it */
     Optional<Slot> at(Point point) {
         if (over(canvas, point)) {

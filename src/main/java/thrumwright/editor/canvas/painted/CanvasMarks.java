@@ -9,19 +9,11 @@ import thrumwright.editor.look.Ground;
 import thrumwright.piece.Place;
 
 /** Frames over the cloth: round what is selected and round what is tried out. Never printed. */
-public final class CanvasMarks {
+public record CanvasMarks(Graphics2D g, Showing showing) {
     /** How far a frame lies from what is selected or tried, pixels. */
     private static final double SELECTED = 2;
 
     private static final double TRIED = 3;
-
-    private final Graphics2D g;
-    private final Showing showing;
-
-    public CanvasMarks(Graphics2D g, Showing showing) {
-        this.g = g;
-        this.showing = showing;
-    }
 
     /** One frame round selected blocks that lie next to each other. */
     void selected() {

@@ -101,7 +101,7 @@ public record CanvasMap(PiecePicture picture, View view, List<BlockSpot> spots) 
         return spots.stream().filter(spot -> spot.isOf(place, id)).findFirst();
     }
 
-    /** The block under a height, pixels of the canvas; a line near by comes before what it lies on. */
+    /** The block under any height, pixels of the canvas; a line near by comes before what it lies on. */
     public Optional<BlockSpot> at(double y) {
         Optional<BlockSpot> line = spots.stream()
                 .filter(spot -> spot.line() && Math.abs(spot.middle() - y) <= NEAR)
@@ -119,12 +119,12 @@ public record CanvasMap(PiecePicture picture, View view, List<BlockSpot> spots) 
         return new Rectangle2D.Double(left, spot.middle() - height / 2, width, height);
     }
 
-    /** The end that is nearest to a height, pixels of the canvas. */
+    /** The end that is nearest to any height, pixels of the canvas. */
     public Place placeAt(double y) {
         return y < designMiddle() ? Place.TOP : Place.START;
     }
 
-    /** Where the middle of the design lies, pixels of the canvas. */
+    /** Where the middle of the design lies, pixels from above on the canvas. */
     public double designMiddle() {
         return y(Place.START, picture.plan().start().height() + PiecePicture.DESIGN / 2);
     }

@@ -51,7 +51,7 @@ public record Framing(PiecePicture picture, Room room, Zoom zoom, Place end, dou
         return picture.plan().end(end).height();
     }
 
-    /** Where single warp ends can be told apart, pixels per mm: an end of few rows is shown no closer. */
+    /** Where single warp ends can be told apart, pixels per mm, more than 0: an end of few rows is shown no closer. */
     public double singleEnds() {
         return APART / picture.plan().piece().warp().spacing();
     }

@@ -36,7 +36,7 @@ public record Standing(Place place, Optional<String> id, double below) {
                 .anyMatch(block -> block.block().id().equals(spot.id()));
     }
 
-    /** Where the window's upper edge must be on the canvas, pixels, so that it stays. */
+    /** Where the window's upper edge must be on the canvas, pixels, any sign, so that it stays. */
     public double top(CanvasMap map) {
         double now = id.flatMap(block -> map.spot(place, block))
                 .map(BlockSpot::bottom)

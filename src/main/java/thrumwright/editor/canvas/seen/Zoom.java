@@ -29,7 +29,7 @@ public record Zoom(Fit fit, double scale) {
         return new Zoom(fit, 1);
     }
 
-    /** @param scale pixels per mm; the nearest there can be is taken */
+    /** @param scale pixels per mm, any; the nearest there can be is taken */
     public static Zoom of(double scale) {
         return new Zoom(Fit.FREE, Math.max(LEAST, Math.min(MOST, scale)));
     }

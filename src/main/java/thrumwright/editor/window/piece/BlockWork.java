@@ -16,21 +16,12 @@ import thrumwright.measure.UnitSystem;
 import thrumwright.piece.End;
 import thrumwright.piece.Place;
 
-/** The commands that have to do with blocks and with looking at them. */
-final class BlockWork {
-    private final Session session;
-    private final Edits edits;
-    private final PieceCanvas canvas;
-    private final Consumer<Edit> doing;
-
-    /** @param doing does an edit, or says why it refuses */
-    BlockWork(Session session, Edits edits, PieceCanvas canvas, Consumer<Edit> doing) {
-        this.session = session;
-        this.edits = edits;
-        this.canvas = canvas;
-        this.doing = doing;
-    }
-
+/**
+ * The commands that have to do with blocks and with looking at them.
+ *
+ * @param doing does an edit, or says why it refuses
+ */
+record BlockWork(Session session, Edits edits, PieceCanvas canvas, Consumer<Edit> doing) {
     void addTo(Commands commands) {
         for (Block block : NewBlocks.all(UnitSystem.METRIC)) {
             String key = block.key();

@@ -24,23 +24,12 @@ import thrumwright.store.FileProblem;
 import thrumwright.store.FileSort;
 import thrumwright.store.StructureFile;
 
-/** Cuts, copies and pastes blocks. On the clipboard they are a structure's file, which can be read and kept as well. */
-final class ClipboardWork {
-    private final Session session;
-    private final Edits edits;
-    private final Texts texts;
-    private final Messages messages;
-    private final Predicate<Edit> doing;
-
-    /** @param doing does an edit, or says why it refuses; whether it was done */
-    ClipboardWork(Session session, Edits edits, Texts texts, Messages messages, Predicate<Edit> doing) {
-        this.session = session;
-        this.edits = edits;
-        this.texts = texts;
-        this.messages = messages;
-        this.doing = doing;
-    }
-
+/**
+ * Cuts, copies and pastes blocks. On the clipboard they are a structure's file, which can be read and kept as well.
+ *
+ * @param doing does an edit, or says why it refuses; whether it was done
+ */
+record ClipboardWork(Session session, Edits edits, Texts texts, Messages messages, Predicate<Edit> doing) {
     void addTo(Commands commands) {
         commands.add("copy", this::copy, this::any);
         commands.add("cut", this::cut, this::any);
@@ -60,7 +49,7 @@ final class ClipboardWork {
         List<Block> blocks = session.selection().blocksIn(session.piece());
         String name = texts.say("clipboard.name");
         String text = StructureFile.of(new Structure(
-                        "copied-blocks", name, name, "", Optional.empty(), List.of(), name, new End(blocks)))
+                        "copied-blocks", name, name, "", Optional.empty(), false, List.of(), name, new End(blocks)))
                 .text();
         try {
             clipboard().setContents(new StringSelection(text), null);

@@ -11,21 +11,11 @@ import thrumwright.editor.text.Commands;
 import thrumwright.piece.Place;
 
 /** The commands that have to do with looking at the piece. */
-final class ViewWork {
+record ViewWork(Session session, PieceCanvas canvas, Workplace room) {
     /** How far a key moves the picture, as a share of the window. */
     private static final double STEP = 0.1;
 
     private static final double PAGE = 0.8;
-
-    private final Session session;
-    private final PieceCanvas canvas;
-    private final Workplace room;
-
-    ViewWork(Session session, PieceCanvas canvas, Workplace room) {
-        this.session = session;
-        this.canvas = canvas;
-        this.room = room;
-    }
 
     void addTo(Commands commands) {
         commands.add("closer", () -> canvas.setZoom(Zoom.from(canvas.scale(), 1)));

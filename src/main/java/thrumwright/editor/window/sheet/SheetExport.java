@@ -24,19 +24,7 @@ import thrumwright.store.FileProblem;
 import thrumwright.store.NewFiles;
 
 /** Writes a step sheet into files, all of them or, if that is stopped, none. */
-public final class SheetExport {
-    private final Texts texts;
-    private final Fonts fonts;
-    private final JobBar jobs;
-    private final Messages messages;
-
-    public SheetExport(Texts texts, Fonts fonts, JobBar jobs, Messages messages) {
-        this.texts = texts;
-        this.fonts = fonts;
-        this.jobs = jobs;
-        this.messages = messages;
-    }
-
+public record SheetExport(Texts texts, Fonts fonts, JobBar jobs, Messages messages) {
     /** Makes the files of a sheet, or of several. */
     private interface Making {
         void make(Progress progress, SheetFiles.Taker<FileProblem> files) throws IOException, FileProblem;

@@ -9,17 +9,12 @@ import thrumwright.measure.Length;
 import thrumwright.output.SheetForm;
 import thrumwright.output.page.Paper;
 
-/** How somebody likes a sheet, from one time to the next. */
-public final class SheetSettings {
-    private final Settings settings;
-    private final Locale locale;
-
-    /** @param locale says what is usual where nothing is remembered */
-    public SheetSettings(Settings settings, Locale locale) {
-        this.settings = settings;
-        this.locale = locale;
-    }
-
+/**
+ * How somebody likes a sheet, from one time to the next.
+ *
+ * @param locale says what is usual where nothing is remembered
+ */
+public record SheetSettings(Settings settings, Locale locale) {
     /** As it was the last time; whatever can't be read any more is as usual. */
     public SheetChoice choice() {
         SheetChoice usual = SheetChoice.usual(locale);

@@ -8,17 +8,12 @@ import javax.print.attribute.standard.DialogOwner;
 import javax.print.attribute.standard.DialogTypeSelection;
 import thrumwright.editor.text.Texts;
 
-/** The printers of this system, and its own dialog where Java can open that. */
-final class SystemPrinters implements Printers {
-    private final Texts texts;
-    private final Window owner;
-
-    /** @param owner of the dialog */
-    SystemPrinters(Texts texts, Window owner) {
-        this.texts = texts;
-        this.owner = owner;
-    }
-
+/**
+ * The printers of this system, and its own dialog where Java can open that.
+ *
+ * @param owner of the dialog
+ */
+record SystemPrinters(Texts texts, Window owner) implements Printers {
     @Override
     public PrinterJob job() throws PrinterException {
         PrinterJob job = PrinterJob.getPrinterJob();

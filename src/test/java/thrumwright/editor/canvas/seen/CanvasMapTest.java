@@ -63,7 +63,8 @@ class CanvasMapTest {
             assertThat(map.field(spot).getHeight()).isGreaterThanOrEqualTo(3);
             assertThat(map.field(spot).getCenterY()).isCloseTo(spot.middle(), within(1e-9));
             assertThat(map.field(spot).getMinX()).isLessThan(map.x(0));
-            assertThat(map.field(spot).getMaxX()).isGreaterThan(map.x(map.picture().span()));
+            assertThat(map.field(spot).getMaxX())
+                    .isGreaterThan(map.x(map.picture().span()));
         }
     }
 

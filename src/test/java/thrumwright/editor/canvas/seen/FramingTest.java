@@ -80,8 +80,7 @@ class FramingTest {
                 .isCloseTo(framing(small, 0).view().base() + 7, within(1.0));
         assertThat(framing(small, 1e6).view().base()).isLessThan(HIGH);
         assertThat(framing(small, 1e6).inside()).isLessThan(HIGH / 2.0);
-        assertThat(framing(small, -1e6).inside())
-                .isEqualTo(-framing(small, 1e6).inside());
+        assertThat(framing(small, -1e6).inside()).isEqualTo(-framing(small, 1e6).inside());
     }
 
     @Test

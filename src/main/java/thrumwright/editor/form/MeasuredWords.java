@@ -9,8 +9,8 @@ import thrumwright.plan.Plan;
 import thrumwright.yarn.Yarn;
 
 /** What the weaver measured beside what is worked out, in sentences; empty where nothing was measured. */
-final class Measured {
-    private Measured() {}
+final class MeasuredWords {
+    private MeasuredWords() {}
 
     static String width(Plan plan, Texts texts) {
         Piece piece = plan.piece();

@@ -1,11 +1,11 @@
 package thrumwright.cord;
 
 /** A part of a taut cord's middle line: an arc on a peg or a straight run between two. */
-public sealed interface Section {
+public sealed interface PathSection {
     /** In mm, 0 or more. */
     double length();
 
-    /** The point at a share of the way along, 0 to 1. */
+    /** The point at a share of the way along, from 0 to 1. */
     Spot at(double share);
 
     /**
@@ -21,7 +21,7 @@ public sealed interface Section {
      *
      * @param sweep radians, positive anticlockwise
      */
-    record Arc(double x, double z, double radius, double start, double sweep) implements Section {
+    record Arc(double x, double z, double radius, double start, double sweep) implements PathSection {
         @Override
         public double length() {
             return radius * Math.abs(sweep);
@@ -35,7 +35,7 @@ public sealed interface Section {
     }
 
     /** A straight run. */
-    record Run(double fromX, double fromZ, double toX, double toZ) implements Section {
+    record Run(double fromX, double fromZ, double toX, double toZ) implements PathSection {
         @Override
         public double length() {
             return Math.hypot(toX - fromX, toZ - fromZ);

@@ -5,8 +5,8 @@ import java.util.List;
 import java.util.Optional;
 
 /** Lists the rows of a block. */
-final class Rows {
-    private Rows() {}
+final class RowList {
+    private RowList() {}
 
     /** Plain picks: sides and sheds alternate. */
     static List<Row> plain(int count, Course before, Optional<Side> from, Optional<Shed> first) {

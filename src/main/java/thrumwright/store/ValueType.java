@@ -3,7 +3,7 @@ package thrumwright.store;
 import thrumwright.measure.Phrase;
 
 /** How values of one sort stand in a file; the same declaration reads and writes them. */
-interface Type<V> {
+interface ValueType<V> {
     /** What would be right, to be said where something else stands there, or nothing. */
     Phrase like();
 
