@@ -395,6 +395,11 @@ public final class EditorWindow implements MainWindow, PieceWindow {
         beside.problem(sentence);
     }
 
+    /** Tells that something went wrong inside the program. */
+    public void fault(String sentence, String details) {
+        beside.fault(sentence, details);
+    }
+
     @Override
     public void dispose() {
         new Geometry(place.settings()).remember(frame);
