@@ -5,6 +5,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import thrumwright.drawing.piece.PiecePicture;
 import thrumwright.editor.library.Library;
@@ -82,7 +83,10 @@ public final class EditorApp {
         try {
             work = room.read(file);
         } catch (FileProblem e) {
-            problems.add(e.getMessage());
+            String name = file.map(Path::getFileName).map(Path::toString).orElse("");
+            problems.add(room.place()
+                    .texts()
+                    .say("message.not-opened", Map.of("file", name, "why", e.getMessage())));
             work = demo(room);
         }
         problems.addAll(room.place().library().problems());
