@@ -13,6 +13,7 @@ import thrumwright.piece.Beginnings;
 import thrumwright.piece.Piece;
 import thrumwright.piece.Structure;
 import thrumwright.store.PieceFile;
+import thrumwright.store.SafeFile;
 import thrumwright.store.Structures;
 import thrumwright.store.Unknown;
 
@@ -47,11 +48,11 @@ final class BeginCommand implements Callable<Integer> {
         Structures structures = Structures.with(commands.ownStructures());
         structures.problems().forEach(commands.console().err()::println);
         Structure structure = StructuresCommand.find(structures, id, spec);
-        if (!to.equals("-") && java.nio.file.Files.exists(InAndOut.path(to))) {
+        Piece piece = Beginnings.with(structure, units).withTitle(title);
+        String text = new PieceFile(piece, Unknown.none()).checkedText();
+        if (!to.equals("-") && !SafeFile.begins(InAndOut.path(to))) {
             throw new ParameterException(spec.commandLine(), Said.of("file.there", "name", to));
         }
-        Piece piece = Beginnings.with(structure, units).withTitle(title);
-        String text = new PieceFile(piece, Unknown.none()).text();
         InAndOut.write(to, commands.console(), out -> out.write(text.getBytes(StandardCharsets.UTF_8)));
         return RootCommand.DONE;
     }

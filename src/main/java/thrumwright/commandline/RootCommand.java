@@ -15,7 +15,7 @@ import thrumwright.store.FileProblem;
  * All that can be asked on the command line.
  *
  * <p>Exit codes: 0 done, 1 the piece has a problem (only {@code check}), 2 asked wrongly, 3 a file can't be read or
- * written, 4 the program itself failed.
+ * written, 4 the program itself failed, 5 there isn't memory enough.
  */
 @Command(
         name = "thrumwright",
@@ -30,6 +30,7 @@ public final class RootCommand implements Runnable {
     static final int ASKED_WRONGLY = 2;
     static final int FILE_TROUBLE = 3;
     static final int OWN_FAULT = 4;
+    static final int NO_MEMORY = 5;
 
     private final Console console;
     private final Path ownStructures;
@@ -67,7 +68,7 @@ public final class RootCommand implements Runnable {
         line.setErr(new PrintWriter(err, true, StandardCharsets.UTF_8));
         line.setCaseInsensitiveEnumValuesAllowed(true);
         line.setExecutionExceptionHandler((problem, which, parsed) -> commands.trouble(problem));
-        int code = line.execute(arguments);
+        int code = commands.executed(line, arguments);
         err.flush();
         return arrived(out, err, code);
     }
@@ -84,6 +85,20 @@ public final class RootCommand implements Runnable {
         }
         err.println(Said.of("answer.lost"));
         return FILE_TROUBLE;
+    }
+
+    /** What Java itself can't go on with is no answer either, and nobody's fault in the piece. */
+    private int executed(CommandLine line, String... arguments) {
+        try {
+            return line.execute(arguments);
+        } catch (OutOfMemoryError e) {
+            console.err().println(Said.of("memory"));
+            return NO_MEMORY;
+        } catch (StackOverflowError e) {
+            console.err().println(Said.of("fault"));
+            console.err().println("  " + e + ", in " + e.getStackTrace()[0]);
+            return OWN_FAULT;
+        }
     }
 
     private int trouble(Exception problem) {

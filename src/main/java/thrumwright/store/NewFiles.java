@@ -47,7 +47,8 @@ public final class NewFiles implements AutoCloseable {
     public void add(Path file, Content content) throws FileProblem, IOException {
         Written out;
         try {
-            out = new Written(place(file));
+            Path place = place(file);
+            out = waiting.containsValue(place) ? new Written(place) : Patience.with(file, () -> new Written(place));
         } catch (IOException e) {
             throw SafeFile.unwritable(file, e);
         }

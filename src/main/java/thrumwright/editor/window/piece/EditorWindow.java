@@ -153,6 +153,7 @@ public final class EditorWindow implements MainWindow, PieceWindow {
         });
         session.listen(this::changed);
         changed(Change.FILE);
+        files.tellUnknown();
     }
 
     private JComponent middle() {
@@ -392,6 +393,11 @@ public final class EditorWindow implements MainWindow, PieceWindow {
     /** Tells a problem, where the weaver is: beside the piece or beside its sheet. */
     public void problem(String sentence) {
         beside.problem(sentence);
+    }
+
+    /** Tells that something went wrong inside the program. */
+    public void fault(String sentence, String details) {
+        beside.fault(sentence, details);
     }
 
     @Override

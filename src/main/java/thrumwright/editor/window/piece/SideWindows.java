@@ -116,6 +116,11 @@ final class SideWindows implements Messages {
     }
 
     @Override
+    public void fault(String sentence, String details) {
+        messages.fault(sentence, details);
+    }
+
+    @Override
     public void clear() {
         messages.clear();
     }

@@ -116,6 +116,8 @@ public final class SheetPrint {
             messages.say(texts.say("print.stopped"));
         } else if (thrown instanceof RuntimeException fault) {
             throw fault;
+        } else if (thrown.getCause() instanceof Error fault) {
+            throw fault;
         } else {
             messages.problem(texts.say("print.failed", Map.of("why", String.valueOf(thrown.getMessage()))));
         }
