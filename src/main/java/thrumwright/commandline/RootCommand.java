@@ -87,6 +87,11 @@ public final class RootCommand implements Runnable {
         return console;
     }
 
+    /** The line of one of the commands, for what was asked wrongly there. */
+    CommandLine asked(String command) {
+        return spec.subcommands().get(command);
+    }
+
     Path ownStructures() {
         return ownStructures;
     }

@@ -15,6 +15,7 @@ import thrumwright.block.Block;
 import thrumwright.editor.edit.Change;
 import thrumwright.editor.edit.Selection;
 import thrumwright.editor.look.Column;
+import thrumwright.editor.look.Once;
 import thrumwright.piece.Place;
 
 /** All fields of a window: the selected block, the piece, the loom, the yarns, the habits. */
@@ -73,7 +74,7 @@ public final class FormTabs {
     private static final class Tab {
         private final JScrollPane scroll = Column.scrolling(null);
         private final Supplier<Fields> make;
-        private Optional<Fields> made = Optional.empty();
+        private final Once<Fields> made = new Once<>();
         private boolean outdated;
 
         Tab(Supplier<Fields> make) {
@@ -81,17 +82,16 @@ public final class FormTabs {
         }
 
         void seen() {
-            if (made.isEmpty()) {
-                made = Optional.of(make.get());
-                scroll.setViewportView(made.get().component());
+            if (made.made().isEmpty()) {
+                scroll.setViewportView(made.get(make).component());
             } else if (outdated) {
-                made.get().refresh().run();
+                made.get(make).refresh().run();
             }
             outdated = false;
         }
 
         void takeOver() {
-            made.ifPresent(fields -> fields.takeOver().run());
+            made.made().ifPresent(fields -> fields.takeOver().run());
         }
     }
 
