@@ -45,8 +45,8 @@ class SentencesTest {
             Pattern.DOTALL);
 
     /** What is written for a machine: the layout of a window or of a menu, or HTML. */
-    private static final Pattern MACHINE =
-            Pattern.compile("(?:font: |.*[|] |insets|wrap|span|split|skip|grow|push|gap|aligny?|wmin|\\[|[^<]*<[a-zA-Z!/]).*");
+    private static final Pattern MACHINE = Pattern.compile(
+            "(?:font: |.*[|] |insets|wrap|span|split|skip|grow|push|gap|aligny?|wmin|\\[|[^<]*<[a-zA-Z!/]).*");
 
     /** Whole files, and rooms, with the reason. */
     private static final List<String> EXCEPTIONS = List.of(

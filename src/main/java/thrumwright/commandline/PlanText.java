@@ -99,7 +99,9 @@ public final class PlanText {
                 .orElseGet(() -> Said.of(key, "height", height)));
         for (BlockPlan block : end.blocks()) {
             String high = pad(block.height() == 0 ? "" : shown.height(block.height()), 10);
-            line(INDENT + pad(words.name(block.block()), 24) + high
+            line(INDENT
+                    + pad(words.name(block.block()), 24)
+                    + high
                     + block.work().map(this::work).orElse(""));
         }
         end.finish().ifPresent(this::finish);
@@ -128,8 +130,7 @@ public final class PlanText {
 
     private String work(Work work) {
         String rows = Said.of("plan.rows", "rows", work.rows().size());
-        String way = Said.of(
-                "plan.way", Map.of("from", words.side(work.begins()), "to", words.side(work.ends())));
+        String way = Said.of("plan.way", Map.of("from", words.side(work.begins()), "to", words.side(work.ends())));
         return pad(rows, 10) + pad(way, 16) + cut(work.cut(), work.yarn().name());
     }
 

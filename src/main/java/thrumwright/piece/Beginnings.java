@@ -71,6 +71,7 @@ public final class Beginnings {
                 new Thickness.Measured(Length.parse(diameter)),
                 firmness,
                 Optional.empty(),
-                Optional.empty(), Optional.empty());
+                Optional.empty(),
+                Optional.empty());
     }
 }

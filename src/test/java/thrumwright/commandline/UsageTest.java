@@ -33,7 +33,8 @@ class UsageTest {
         }
         ResourceBundle usage = ResourceBundle.getBundle(RootCommand.USAGE, Locale.ROOT);
         assertThat(usage.keySet()).hasSizeGreaterThan(25).allSatisfy(key -> {
-            String text = plain(usage.getString(key)).replaceAll(" ?[“]?\\$.*", "").replaceAll("^.*default$", "");
+            String text =
+                    plain(usage.getString(key)).replaceAll(" ?[“]?\\$.*", "").replaceAll("^.*default$", "");
             assertThat(said).as(key).contains(text);
         });
     }

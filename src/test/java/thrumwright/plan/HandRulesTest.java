@@ -102,6 +102,15 @@ class HandRulesTest {
     }
 
     private static Yarn yarn(String id, Fibre fibre, Thickness thickness, Firmness firmness) {
-        return new Yarn(id, id, new Colour(0xffffff), fibre, thickness, firmness, Optional.empty(), Optional.empty(), Optional.empty());
+        return new Yarn(
+                id,
+                id,
+                new Colour(0xffffff),
+                fibre,
+                thickness,
+                firmness,
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty());
     }
 }

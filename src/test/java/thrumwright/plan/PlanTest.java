@@ -409,7 +409,8 @@ class PlanTest {
                 cord.thickness(),
                 cord.firmness(),
                 cord.sample(),
-                Optional.of(Length.parse("60 m")), Optional.empty());
+                Optional.of(Length.parse("60 m")),
+                Optional.empty());
         assertThat(codes(panel.withYarns(
                         List.of(little, panel.yarns().get(1), panel.yarns().get(2)))))
                 .containsExactly(Finding.Code.STOCK_SHORT);

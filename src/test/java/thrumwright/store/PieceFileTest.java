@@ -103,7 +103,8 @@ class PieceFileTest {
                         thickness,
                         yarn.firmness(),
                         yarn.sample(),
-                        yarn.stock(), Optional.empty()))
+                        yarn.stock(),
+                        Optional.empty()))
                 .toList());
     }
 

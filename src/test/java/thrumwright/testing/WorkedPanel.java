@@ -30,7 +30,8 @@ public final class WorkedPanel {
                 new Thickness.Counted(12, 6, CountSystem.COTTON),
                 Firmness.HARD,
                 Optional.empty(),
-                Optional.empty(), Optional.empty());
+                Optional.empty(),
+                Optional.empty());
     }
 
     public static Yarn weft() {
@@ -42,7 +43,8 @@ public final class WorkedPanel {
                 new Thickness.Wraps(5, Length.parse("1 cm")),
                 Firmness.SOFT,
                 Optional.empty(),
-                Optional.empty(), Optional.empty());
+                Optional.empty(),
+                Optional.empty());
     }
 
     public static Setting with(Yarn yarn) {

@@ -1,7 +1,5 @@
 package thrumwright.editor.form;
 
-import thrumwright.editor.look.Quiet;
-
 import java.awt.Component;
 import java.util.ArrayList;
 import java.util.List;
@@ -12,6 +10,7 @@ import java.util.function.Supplier;
 import javax.swing.DefaultListCellRenderer;
 import javax.swing.JComboBox;
 import javax.swing.JList;
+import thrumwright.editor.look.Quiet;
 
 /** A field to choose from a list. */
 final class ChoiceField<T, V> implements Field {

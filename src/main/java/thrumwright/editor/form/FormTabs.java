@@ -27,8 +27,9 @@ public final class FormTabs {
     private final List<Tab> others = new ArrayList<>();
 
     private boolean blockOutdated;
-    private FieldPanel block;
-    private Shown shown;
+    private Optional<BlockPanel> block = Optional.empty();
+
+    private record BlockPanel(FieldPanel panel, Shown shown) {}
 
     /** Which fields the block panel has at present. */
     private record Shown(Place place, Optional<String> id, Optional<Class<?>> kind, boolean follows) {}
@@ -141,17 +142,14 @@ public final class FormTabs {
                 lead.map(Block::id),
                 lead.map(Object::getClass),
                 desk.session().piece().topFollows());
-        if (wanted.equals(shown)) {
-            block.refresh();
+        if (block.filter(now -> now.shown().equals(wanted)).isPresent()) {
+            block.get().panel().refresh();
             return;
         }
-        if (block != null) {
-            block.takeOver();
-        }
-        shown = wanted;
+        block.ifPresent(now -> now.panel().takeOver());
         Optional<String> focused = focusedField();
-        block = BlockForm.panel(desk);
-        blockScroll.setViewportView(block);
+        block = Optional.of(new BlockPanel(BlockForm.panel(desk), wanted));
+        blockScroll.setViewportView(block.get().panel());
         focused.ifPresent(this::focus);
     }
 
@@ -164,7 +162,7 @@ public final class FormTabs {
 
     /** Gives the keyboard to a field of that name; else to whatever comes first, so that it stays in the form. */
     private void focus(String name) {
-        for (Component component : block.getComponents()) {
+        for (Component component : block.orElseThrow().panel().getComponents()) {
             if (name.equals(component.getName())) {
                 component.requestFocusInWindow();
                 return;
@@ -174,7 +172,7 @@ public final class FormTabs {
     }
 
     private void takeOver() {
-        block.takeOver();
+        block.orElseThrow().panel().takeOver();
         others.forEach(Tab::takeOver);
     }
 }

@@ -138,18 +138,21 @@ final class YarnForm {
 
     private JPanel buttons() {
         JPanel buttons = new JPanel(new MigLayout("insets 0"));
-        JButton add = new JButton(desk.texts().say("yarns.add"));
-        add.setName("addYarn");
-        add.addActionListener(event -> add());
-        JButton remove = new JButton(desk.texts().say("yarns.remove"));
-        remove.setName("removeYarn");
+        JButton add = button("yarns.add", "addYarn", this::add);
+        JButton remove = button("yarns.remove", "removeYarn", this::remove);
         boolean needed = desk.session().piece().uses(chosen);
         remove.setEnabled(!needed);
         remove.setToolTipText(needed ? desk.texts().say("yarns.remove.needed") : null);
-        remove.addActionListener(event -> remove());
         buttons.add(add);
         buttons.add(remove);
         return buttons;
+    }
+
+    private JButton button(String key, String name, Runnable action) {
+        JButton button = new JButton(desk.texts().say(key));
+        button.setName(name);
+        button.addActionListener(event -> action.run());
+        return button;
     }
 
     private void add() {
@@ -167,7 +170,8 @@ final class YarnForm {
                 new Thickness.Measured(Length.parse(inches ? "0.08 in" : "2 mm")),
                 Firmness.SOFT,
                 Optional.empty(),
-                Optional.empty(), Optional.empty());
+                Optional.empty(),
+                Optional.empty());
         List<Yarn> more = new ArrayList<>(piece.yarns());
         more.add(yarn);
         chosen = id;

@@ -147,11 +147,7 @@ public final class StructureChooser extends JPanel {
         structures.stream()
                 .filter(structure -> structure.answers(sought.getText(), search))
                 .forEach(model::addElement);
-        int index = before == null ? -1 : model.indexOf(before);
-        if (!model.isEmpty()) {
-            list.setSelectedIndex(Math.max(0, index));
-            list.ensureIndexIsVisible(Math.max(0, index));
-        }
+        goTo(model.indexOf(before));
         count.setText(texts.say("structure.count", Map.of("count", model.size(), "all", structures.size())));
         describe();
     }
@@ -165,10 +161,17 @@ public final class StructureChooser extends JPanel {
             default -> 0;
         };
         if (by != 0 && !model.isEmpty()) {
-            int index = Math.max(0, Math.min(model.size() - 1, list.getSelectedIndex() + by));
-            list.setSelectedIndex(index);
-            list.ensureIndexIsVisible(index);
+            goTo(list.getSelectedIndex() + by);
             event.consume();
+        }
+    }
+
+    /** Selects the line that is nearest to an index. */
+    private void goTo(int index) {
+        if (!model.isEmpty()) {
+            int line = Math.max(0, Math.min(model.size() - 1, index));
+            list.setSelectedIndex(line);
+            list.ensureIndexIsVisible(line);
         }
     }
 

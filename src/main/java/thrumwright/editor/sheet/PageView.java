@@ -190,19 +190,18 @@ public final class PageView extends JComponent implements Scrollable {
 
     /** The window shows another part, or is of another size. */
     private void moved() {
-        Dimension window = scroll.getViewport().getExtentSize();
-        if (pages != null
-                && (window.width != column.room()
-                        || column.scale()
-                                != PageColumn.fitting(
-                                        zoom,
-                                        pages.setup().width(),
-                                        pages.setup().height(),
-                                        window))) {
+        if (pages != null && !fits()) {
             place(topInPages());
         } else {
             look();
         }
+    }
+
+    private boolean fits() {
+        Dimension window = scroll.getViewport().getExtentSize();
+        double fitting =
+                PageColumn.fitting(zoom, pages.setup().width(), pages.setup().height(), window);
+        return window.width == column.room() && column.scale() == fitting;
     }
 
     private void look() {

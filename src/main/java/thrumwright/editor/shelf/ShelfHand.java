@@ -31,9 +31,7 @@ final class ShelfHand extends MouseAdapter {
     public void mousePressed(MouseEvent event) {
         int index = list.locationToIndex(event.getPoint());
         boolean takes = SwingUtilities.isLeftMouseButton(event) && index >= 0;
-        hold = takes
-                ? Optional.of(new Hold(list.getModel().getElementAt(index), event.getPoint()))
-                : Optional.empty();
+        hold = takes ? Optional.of(new Hold(list.getModel().getElementAt(index), event.getPoint())) : Optional.empty();
         carried = false;
     }
 

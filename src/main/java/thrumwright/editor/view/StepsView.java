@@ -98,9 +98,7 @@ public final class StepsView {
     }
 
     private void mark() {
-        if (!session.selection().isEmpty()) {
-            without = 0;
-        }
+        without = session.selection().isEmpty() ? without : 0;
         List<SaidStretch> other = text.stretches().stream()
                 .filter(stretch -> stretch.step().number() == without || isSelected(stretch.step()))
                 .toList();

@@ -174,7 +174,8 @@ class EndComparisonTest {
                 yarn.thickness(),
                 yarn.firmness(),
                 yarn.sample(),
-                yarn.stock(), Optional.empty());
+                yarn.stock(),
+                Optional.empty());
     }
 
     private static Optional<Block> more(YarnBlock block, Piece piece) {

@@ -22,7 +22,6 @@ import thrumwright.editor.window.sheet.SheetSettings;
 import thrumwright.editor.window.sheet.SheetWindow;
 import thrumwright.output.SheetLook;
 import thrumwright.store.ClassFile;
-import thrumwright.editor.text.CommandTexts;
 
 /**
  * The windows beside that of a piece: its step sheet, its class and the list of keys, each made when it is first wanted. What
