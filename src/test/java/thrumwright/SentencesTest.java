@@ -10,7 +10,6 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.ResourceBundle;
 import java.util.Set;
 import java.util.regex.MatchResult;
 import java.util.regex.Matcher;
@@ -118,7 +117,7 @@ class SentencesTest {
     /** Every phrase in the source has its sentence, and every place of that sentence its value. */
     @Test
     void whatIsRefusedCanBeSaid() throws IOException {
-        ResourceBundle bundle = ResourceBundle.getBundle(Phrase.TEXTS, Locale.ROOT);
+        Phrases bundle = Phrases.of(Phrase.TEXTS, Locale.ROOT);
         Pattern phrase =
                 Pattern.compile("new (?:Phrase|BadMeasure|Refused|FileProblem)\\(\\s*\"([a-z.-]+)\"(?=[,)]([^;]*);)");
         Set<String> keys = new HashSet<>();
@@ -127,7 +126,7 @@ class SentencesTest {
                 keys.add(each.group(1));
                 Set<String> values = new HashSet<>();
                 LITERAL.matcher(each.group(2)).results().forEach(value -> values.add(value.group(1)));
-                assertThat(values).as(each.group(1)).containsAll(Phrases.places(bundle.getString(each.group(1))));
+                assertThat(values).as(each.group(1)).containsAll(Phrases.places(bundle.unfilled(each.group(1))));
             }
         }
 

@@ -5,7 +5,6 @@ import java.io.FileDescriptor;
 import java.io.FileOutputStream;
 import java.io.IOException;
 import java.io.PrintStream;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.Optional;
@@ -23,8 +22,8 @@ public final class Main {
      * a display the piece's plan is shown instead of opening the window; of the demo piece the step sheet is written too.
      */
     public static void main(String[] arguments) throws IOException {
-        PrintStream out = utf8(FileDescriptor.out);
-        PrintStream err = utf8(FileDescriptor.err);
+        PrintStream out = new Terminal(new FileOutputStream(FileDescriptor.out));
+        PrintStream err = new Terminal(new FileOutputStream(FileDescriptor.err));
         Optional<Path> file = pieceFile(arguments);
         boolean window = arguments.length == 0 || file.isPresent();
         if (!window) {
@@ -44,7 +43,7 @@ public final class Main {
             } else {
                 shown.show(Path.of("").toAbsolutePath());
             }
-            return 0;
+            return RootCommand.arrived(out, err, 0);
         } catch (FileProblem e) {
             err.println(e.getMessage());
             return 3;
@@ -59,10 +58,5 @@ public final class Main {
         } catch (InvalidPathException e) {
             return Optional.empty();
         }
-    }
-
-    /** The terminal as UTF-8 whatever the locale says: ½, × and ☐ must come out. */
-    private static PrintStream utf8(FileDescriptor terminal) {
-        return new PrintStream(new FileOutputStream(terminal), true, StandardCharsets.UTF_8);
     }
 }

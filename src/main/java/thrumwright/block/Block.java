@@ -25,6 +25,11 @@ public sealed interface Block permits TakesYarn, HemFold, OpenWarp, EdgeFinish {
 
     Block withTag(Tag tag);
 
+    /** A new block of this kind as it is meant at the top; the same unless it lies on the cloth beside it. */
+    default Block begunAtTop() {
+        return this;
+    }
+
     /** How much of it there is; empty for a kind of which there is no more or less. */
     default Optional<Amount> extent() {
         return Optional.empty();

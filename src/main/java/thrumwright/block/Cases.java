@@ -5,7 +5,7 @@ package thrumwright.block;
  *
  * @param <R> what the answer is
  */
-public interface Cases<R> extends YarnCases<R>, FinishCases<R> {
+public interface Cases<R> extends YarnBlock.YarnCases<R>, FinishCases<R> {
     R hemFold(HemFold hemFold);
 
     R openWarp(OpenWarp openWarp);

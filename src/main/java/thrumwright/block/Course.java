@@ -10,7 +10,7 @@ import java.util.Optional;
  * @param side where the last row ended, so that the next begins there
  */
 public record Course(Optional<Shed> lastShed, Side side) {
-    /** Before the first row of a piece: from the left, over the first end. */
+    /** Before the first row of a piece: from the left, over the left edge end. */
     public static Course beginning() {
         return new Course(Optional.empty(), Side.LEFT);
     }

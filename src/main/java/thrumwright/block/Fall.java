@@ -12,7 +12,7 @@ public record Fall(List<Spot> spots, int knots) {
     /**
      * A place below the edge.
      *
-     * @param x across the width from the first end, mm
+     * @param x across the width from the left edge end, mm
      * @param down from the edge outwards, mm
      */
     public record Spot(double x, double down) {}

@@ -2,6 +2,7 @@ package thrumwright.block;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 
@@ -76,6 +77,26 @@ public record HalfHitch(Tag tag, Use use, int rows, int endsPerGroup) implements
             legs.add(Leg.climbing(way.loop(head, foot), y + setting.beaten(), y - setting.beaten()));
             at = head;
         }
+    }
+
+    @Override
+    public Map<String, Integer> counts() {
+        return Map.of("group", endsPerGroup);
+    }
+
+    @Override
+    public boolean crossesItself() {
+        return true;
+    }
+
+    @Override
+    public List<String> told(Setting setting) {
+        List<String> told = new ArrayList<>(List.of("half-hitch.begin", "half-hitch.stitch", "half-hitch.go-on"));
+        if (rows > 1) {
+            told.add("half-hitch.back");
+        }
+        told.add("plain.end");
+        return told;
     }
 
     @Override

@@ -2,6 +2,7 @@ package thrumwright.block;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import thrumwright.cord.Route;
@@ -35,7 +36,7 @@ public record Hemstitching(Tag tag, Use use, int endsPerGroup, int picks, Round 
         Objects.requireNonNull(round);
         Twining.checkGroup(endsPerGroup);
         if (picks < 1 || picks > MOST_PICKS) {
-            throw new BadMeasure("Hemstitching goes round 1 to " + MOST_PICKS + " picks, not " + picks + ".");
+            throw new BadMeasure("hemstitching.picks", Map.of("most", MOST_PICKS, "count", picks));
         }
     }
 
@@ -47,6 +48,11 @@ public record Hemstitching(Tag tag, Use use, int endsPerGroup, int picks, Round 
     /** How far it reaches into the cloth, mm, more than 0: r·t, taking the picks for as thick as the thread (model). */
     public double depth(Setting setting) {
         return picks * setting.beaten();
+    }
+
+    @Override
+    public double lap(Setting setting) {
+        return round == Round.FIRST ? depth(setting) : -depth(setting);
     }
 
     @Override
@@ -80,7 +86,7 @@ public record Hemstitching(Tag tag, Use use, int endsPerGroup, int picks, Round 
     @Override
     public List<Strand> strands(Setting setting, List<Row> made) {
         Way way = Way.of(setting, made.get(0));
-        double inside = round == Round.FIRST ? depth(setting) : -depth(setting);
+        double inside = lap(setting);
         List<Leg> legs = new ArrayList<>();
         for (int foot = 0; foot < setting.ends(); foot += endsPerGroup) {
             int head = Math.min(foot + endsPerGroup, setting.ends()) - 1;
@@ -93,13 +99,39 @@ public record Hemstitching(Tag tag, Use use, int endsPerGroup, int picks, Round 
         return List.of(new Strand(legs));
     }
 
-    /** From the front of a group's first end behind it to the last, back in front, and behind it again. */
+    /** From the front of a group's nearest end behind it to the last, back in front, and behind it again. */
     private static Route bound(Way way, int head, int foot) {
         double radius = way.setting().radius();
         List<Visit> visits = head == foot
                 ? List.of(new Visit(way.x(head), 0, radius, way.sense(false), 1))
                 : List.of(way.end(foot, false), way.end(head, false), way.end(foot, false), way.end(head, false));
         return Route.of(visits, Route.FRONT, Route.BACK);
+    }
+
+    @Override
+    public Map<String, Integer> counts() {
+        return Map.of("group", endsPerGroup, "round", picks);
+    }
+
+    @Override
+    public boolean crossesItself() {
+        return true;
+    }
+
+    /** It is worked when the picks stand that it goes round: those above it are woven after its place in the stack. */
+    @Override
+    public List<String> told(Setting setting) {
+        String towards = round == Round.FIRST ? "hemstitching.first." : "hemstitching.last.";
+        return List.of(
+                towards + "when",
+                "hemstitching.needle",
+                "plain.begin",
+                towards + "edge",
+                "hemstitching.bind",
+                towards + "through",
+                "hemstitching.go-on",
+                "hemstitching.side",
+                "plain.end");
     }
 
     @Override
@@ -156,6 +188,17 @@ public record Hemstitching(Tag tag, Use use, int endsPerGroup, int picks, Round 
     @Override
     public Hemstitching mirrored() {
         return withRound(round == Round.FIRST ? Round.LAST : Round.FIRST);
+    }
+
+    /** There the cloth lies below it. */
+    @Override
+    public Hemstitching begunAtTop() {
+        return withRound(Round.LAST);
+    }
+
+    @Override
+    public List<String> cautions() {
+        return List.of("hemstitching.careful");
     }
 
     @Override

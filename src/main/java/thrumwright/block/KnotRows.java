@@ -52,7 +52,7 @@ public record KnotRows(Tag tag, int rows, int endsPerGroup, boolean split, Optio
             return end >= first && end < first + count;
         }
 
-        /** Where it hangs, mm from the first end. */
+        /** Where it hangs, mm from the left edge end. */
         public double middle(Setting warp) {
             return (first + (count - 1) / 2.0) * warp.spacing();
         }

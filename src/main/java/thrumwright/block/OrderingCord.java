@@ -115,6 +115,20 @@ public record OrderingCord(Tag tag, Use use, int picks, Optional<Shed> firstShed
     }
 
     @Override
+    public List<String> told(Setting setting) {
+        boolean posts = setting.posts().isPresent();
+        List<String> told = new ArrayList<>();
+        told.add(posts ? "ordering-cord.tie" : "ordering-cord.tie-without");
+        told.add("ordering-cord.weave");
+        if (picks > 1) {
+            told.add(posts ? "ordering-cord.round" : "ordering-cord.back");
+        }
+        told.add(posts ? "ordering-cord.tie-end" : "ordering-cord.tie-end-without");
+        told.add("ordering-cord.even");
+        return told;
+    }
+
+    @Override
     public String key() {
         return "ordering-cord";
     }

@@ -76,6 +76,11 @@ public record PlainBand(Tag tag, Use use, Purpose purpose, Amount amount, Option
     }
 
     @Override
+    public List<String> told(Setting setting) {
+        return List.of("plain.begin", weaving(setting), "plain.arc", key() + ".why", "plain.end");
+    }
+
+    @Override
     public String key() {
         return "plain-" + purpose.name().toLowerCase(Locale.ROOT);
     }

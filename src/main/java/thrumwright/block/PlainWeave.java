@@ -31,6 +31,11 @@ public sealed interface PlainWeave extends YarnBlock permits OrderingCord, Plain
         return List.of(new Strand(PlainBand.plainLegs(setting, rows)));
     }
 
+    /** The key of the sentence that tells how its picks go. */
+    default String weaving(Setting setting) {
+        return rowCount(setting) > 1 ? "plain.weave" : "plain.weave-one";
+    }
+
     @Override
     default List<String> ownPlaces() {
         return List.of("shed");

@@ -72,7 +72,7 @@ public record Setting(int ends, double spacing, double warp, double relaxed, dou
         return Math.hypot(Math.PI * gauge() / 2, climb);
     }
 
-    /** From the first end's middle to the last one's, mm, more than 0. */
+    /** From the left edge end's middle to the last one's, mm, more than 0. */
     public double span() {
         return (ends - 1) * spacing;
     }

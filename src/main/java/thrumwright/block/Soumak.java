@@ -114,6 +114,29 @@ public record Soumak(Tag tag, Use use, int rows, int over, int under, Lean first
     }
 
     @Override
+    public Map<String, Integer> counts() {
+        return Map.of("over", over, "under", under);
+    }
+
+    @Override
+    public boolean crossesItself() {
+        return true;
+    }
+
+    @Override
+    public List<String> told(Setting setting) {
+        List<String> told = new ArrayList<>(List.of("soumak.begin", "soumak.stitch", "soumak.lean"));
+        if (rows > 1) {
+            told.add(countered ? "soumak.countered" : "soumak.again");
+        }
+        if (rows > 2) {
+            told.add("rows.list");
+        }
+        told.add("plain.end");
+        return told;
+    }
+
+    @Override
     public String key() {
         return "soumak";
     }

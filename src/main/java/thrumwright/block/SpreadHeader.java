@@ -1,5 +1,7 @@
 package thrumwright.block;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
@@ -39,6 +41,23 @@ public record SpreadHeader(Tag tag, Use use, int picks, int strands, Optional<Sh
     @Override
     public int together() {
         return strands;
+    }
+
+    @Override
+    public Map<String, Integer> counts() {
+        return Map.of("strands", strands);
+    }
+
+    @Override
+    public List<String> told(Setting setting) {
+        List<String> told = new ArrayList<>();
+        if (strands > 1) {
+            told.add("spread-header.strands");
+        }
+        told.add("plain.begin");
+        told.add(weaving(setting));
+        told.addAll(List.of("spread-header.weave", "spread-header.even", "spread-header.instead", "plain.end"));
+        return told;
     }
 
     @Override

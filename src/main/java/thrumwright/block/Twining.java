@@ -8,7 +8,7 @@ import java.util.Optional;
 import thrumwright.measure.BadMeasure;
 
 /**
- * Two-strand twining: one yarn folded round the first end, its halves crossing in every gap.
+ * Two-strand twining: one yarn folded round the outermost end, its halves crossing in every gap.
  *
  * @param rows 1 or more
  * @param endsPerGroup warp ends that are taken together, 1 or more
@@ -103,6 +103,27 @@ public record Twining(Tag tag, Use use, int rows, int endsPerGroup, Lean first, 
     @Override
     public boolean folded() {
         return true;
+    }
+
+    @Override
+    public Map<String, Integer> counts() {
+        return Map.of("group", endsPerGroup);
+    }
+
+    @Override
+    public List<String> told(Setting setting) {
+        List<String> told = new ArrayList<>(List.of("twining.fold", "twining.cross", "twining.lean"));
+        if (rows > 1) {
+            told.add(countered ? "twining.countered" : "twining.again");
+        }
+        if (rows > 2) {
+            told.add("rows.list");
+        }
+        if (rows > 1 && setting.ends() % endsPerGroup > 0) {
+            told.add("twining.anew");
+        }
+        told.add("twining.end");
+        return told;
     }
 
     @Override

@@ -6,45 +6,7 @@ package thrumwright.block;
  *
  * @param <R> what the answer is
  */
-public abstract class UsualCases<R> implements Cases<R> {
-    /** The answer for a kind that isn't overridden. */
-    protected abstract R usual(Block block);
-
-    @Override
-    public R orderingCord(OrderingCord orderingCord) {
-        return usual(orderingCord);
-    }
-
-    @Override
-    public R plainBand(PlainBand plainBand) {
-        return usual(plainBand);
-    }
-
-    @Override
-    public R spreadHeader(SpreadHeader spreadHeader) {
-        return usual(spreadHeader);
-    }
-
-    @Override
-    public R twining(Twining twining) {
-        return usual(twining);
-    }
-
-    @Override
-    public R soumak(Soumak soumak) {
-        return usual(soumak);
-    }
-
-    @Override
-    public R halfHitch(HalfHitch halfHitch) {
-        return usual(halfHitch);
-    }
-
-    @Override
-    public R hemstitching(Hemstitching hemstitching) {
-        return usual(hemstitching);
-    }
-
+public abstract class UsualCases<R> implements Cases<R>, YarnBlock.UsualYarnCases<R> {
     @Override
     public R warpFinish(WarpFinish warpFinish) {
         return usual(warpFinish);

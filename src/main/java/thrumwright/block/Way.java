@@ -70,7 +70,7 @@ record Way(Setting setting, boolean rightward) {
         return Route.of(List.of(last), top(fromFront), top(!fromFront));
     }
 
-    /** Half way round the first end, from its front to its back: where a yarn is folded. */
+    /** Half way round the outermost end, from its front to its back: where a yarn is folded. */
     Route fold() {
         Sense sense = rightward ? Sense.ANTICLOCKWISE : Sense.CLOCKWISE;
         return Route.of(List.of(Visit.of(x(0), setting.radius(), sense)), Route.FRONT, Route.BACK);

@@ -1,6 +1,7 @@
 package thrumwright.block;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /** A block that is woven or worked with a yarn. Rows are counted from the bottom, in the order of working. */
@@ -106,6 +107,32 @@ public sealed interface YarnBlock extends TakesYarn permits PlainWeave, Twining,
         return yarn;
     }
 
+    /**
+     * How far it lies over the cloth beside it, mm: up from its upper edge, or down from its lower one if below 0; 0 for all that
+     * stands by itself.
+     */
+    default double lap(Setting setting) {
+        return 0;
+    }
+
+    /** Whether its yarn lies on its own yarn, so that it matters what was led first. */
+    default boolean crossesItself() {
+        return false;
+    }
+
+    /** Numbers of its own that texts name, by their places; among them {@code group} for warp ends taken together. */
+    default Map<String, Integer> counts() {
+        return Map.of();
+    }
+
+    /** The keys of the cautions that its step needs beside those of every step. */
+    default List<String> cautions() {
+        return List.of();
+    }
+
+    /** The keys of the sentences that tell how it is worked, in their order. */
+    List<String> told(Setting setting);
+
     /** How many yarns run side by side along the path. */
     default int together() {
         return 1;
@@ -128,7 +155,7 @@ public sealed interface YarnBlock extends TakesYarn permits PlainWeave, Twining,
     /** The yarn's path through those rows: the visit order from which length and picture come. */
     List<Strand> strands(Setting setting, List<Row> rows);
 
-    /** Whether the yarn is folded round the first end, so that both its ends hang where it finishes. */
+    /** Whether the yarn is folded round the outermost end, so that both its ends hang where it finishes. */
     default boolean folded() {
         return false;
     }
@@ -147,5 +174,72 @@ public sealed interface YarnBlock extends TakesYarn permits PlainWeave, Twining,
     /** This block free to begin wherever the row before ends, in whatever shed is next. */
     default YarnBlock unforced() {
         return withUse(use().unforced()).withFirstShed(Optional.empty());
+    }
+
+    /**
+     * An answer for each kind of block that is worked with a yarn across the warp. A new kind doesn't compile until all have
+     * answered.
+     *
+     * @param <R> what the answer is
+     */
+    interface YarnCases<R> {
+        R orderingCord(OrderingCord orderingCord);
+
+        R plainBand(PlainBand plainBand);
+
+        R spreadHeader(SpreadHeader spreadHeader);
+
+        R twining(Twining twining);
+
+        R soumak(Soumak soumak);
+
+        R halfHitch(HalfHitch halfHitch);
+
+        R hemstitching(Hemstitching hemstitching);
+    }
+
+    /**
+     * One answer for most of those kinds, see {@link UsualCases}.
+     *
+     * @param <R> what the answer is
+     */
+    interface UsualYarnCases<R> extends YarnCases<R> {
+        /** The answer for a kind that isn't overridden. */
+        R usual(Block block);
+
+        @Override
+        default R orderingCord(OrderingCord orderingCord) {
+            return usual(orderingCord);
+        }
+
+        @Override
+        default R plainBand(PlainBand plainBand) {
+            return usual(plainBand);
+        }
+
+        @Override
+        default R spreadHeader(SpreadHeader spreadHeader) {
+            return usual(spreadHeader);
+        }
+
+        @Override
+        default R twining(Twining twining) {
+            return usual(twining);
+        }
+
+        @Override
+        default R soumak(Soumak soumak) {
+            return usual(soumak);
+        }
+
+        @Override
+        default R halfHitch(HalfHitch halfHitch) {
+            return usual(halfHitch);
+        }
+
+        @Override
+        default R hemstitching(Hemstitching hemstitching) {
+            return usual(hemstitching);
+        }
     }
 }

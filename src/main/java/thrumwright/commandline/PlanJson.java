@@ -147,14 +147,15 @@ final class PlanJson {
         json.put("ends", lower(work.ends()));
         List<Object> rows = new ArrayList<>();
         for (Row row : work.rows()) {
-            rows.add(row(row));
+            rows.add(row(row, work.setting().ends()));
         }
         json.put("rows", rows);
     }
 
-    private static Map<String, Object> row(Row row) {
+    private static Map<String, Object> row(Row row, int ends) {
         Map<String, Object> json = new LinkedHashMap<>();
         json.put("from", lower(row.from()));
+        row.meets(ends).ifPresent(passing -> json.put("meets", lower(passing)));
         row.shed().ifPresent(shed -> json.put("shed", lower(shed)));
         row.lean().ifPresent(lean -> json.put("lean", lean.name()));
         return json;

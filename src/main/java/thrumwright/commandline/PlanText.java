@@ -68,7 +68,7 @@ public final class PlanText {
                         "total", shown.total(plan.warpYarn())));
         item(
                 "plan.finished",
-                Map.of("width", shown.cut(plan.finishedWidth()), "height", shown.cut(plan.finishedHeight())));
+                Map.of("width", shown.height(plan.finishedWidth()), "height", shown.height(plan.finishedHeight())));
     }
 
     private void budget(Budget budget) {

@@ -65,9 +65,22 @@ public final class RootCommand implements Runnable {
         line.setCaseInsensitiveEnumValuesAllowed(true);
         line.setExecutionExceptionHandler((problem, which, parsed) -> commands.trouble(problem));
         int code = line.execute(arguments);
-        out.flush();
         err.flush();
-        return code;
+        return arrived(out, err, code);
+    }
+
+    /**
+     * The exit code of something whose answer was printed.
+     *
+     * @param code the exit code if the answer arrived
+     * @return code, or that for trouble with a file if the answer, or a part of it, was lost on its way
+     */
+    public static int arrived(PrintStream out, PrintStream err, int code) {
+        if (!out.checkError()) {
+            return code;
+        }
+        err.println(Said.of("answer.lost"));
+        return FILE_TROUBLE;
     }
 
     private int trouble(Exception problem) {

@@ -10,7 +10,7 @@ import java.util.List;
  * √(c² − (r₁+r₂)²) where they differ (the open and the crossed belt). A peg that the cord would have to be pushed
  * against from the wrong side isn't touched and is left out.
  *
- * @param sections in order; arcs of no length are kept out
+ * @param sections in order; arcs of no length are kept out, but for a cord that stays at one place
  */
 public record TautCord(List<PathSection> sections) {
     /** Angles closer than this to nothing or to half a turn are taken for it: rounding, not geometry. */
@@ -82,6 +82,8 @@ public record TautCord(List<PathSection> sections) {
             addArc(sections, visit, from, to);
             if (i < last) {
                 sections.add(run(visit, visits.get(i + 1)));
+            } else if (sections.isEmpty()) {
+                sections.add(new PathSection.Arc(visit.x(), visit.z(), visit.radius(), from, 0));
             }
         }
         return sections;

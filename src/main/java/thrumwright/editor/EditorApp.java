@@ -4,6 +4,7 @@ import java.awt.EventQueue;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import thrumwright.drawing.piece.PiecePicture;
 import thrumwright.editor.library.Library;
@@ -12,6 +13,7 @@ import thrumwright.editor.settings.Settings;
 import thrumwright.editor.window.piece.EditorWindow;
 import thrumwright.store.FileProblem;
 import thrumwright.store.UserFolder;
+import thrumwright.store.keeping.Keeping;
 
 /** Opens the window. */
 public final class EditorApp {
@@ -22,12 +24,17 @@ public final class EditorApp {
      * component: until there is one, the look, the fonts, the piece and its plan need not keep the event thread busy.
      */
     public static void open(Optional<Path> file) {
-        open(file, Settings.ofUser(), Library.of(UserFolder.structures()));
+        Keeping keeping = Keeping.in(UserFolder.state());
+        Runtime.getRuntime().addShutdownHook(new Thread(keeping.keeper()::flush, "last moment"));
+        open(file, new Workroom(Settings.ofUser(), Library.of(UserFolder.structures()), Locale.UK, keeping));
     }
 
     /** The same with what somebody else likes and has. */
     static void open(Optional<Path> file, Settings settings, Library library) {
-        Workroom room = new Workroom(settings, library);
+        open(file, new Workroom(settings, library));
+    }
+
+    private static void open(Optional<Path> file, Workroom room) {
         Thread classes = ClassesAhead.begin();
         First first = first(room, file);
         Theme.warmUp();
@@ -47,7 +54,10 @@ public final class EditorApp {
         EventQueue.invokeLater(() -> {
             room.finish(window, first.work());
             first.problems().forEach(window::problem);
-            EventQueue.invokeLater(window::show);
+            EventQueue.invokeLater(() -> {
+                window.show();
+                EventQueue.invokeLater(window::recover);
+            });
         });
     }
 

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import thrumwright.editor.edit.Session;
+import thrumwright.editor.files.ReadClass;
 import thrumwright.editor.library.Library;
 import thrumwright.editor.settings.Settings;
 import thrumwright.editor.settings.Workplace;
@@ -14,24 +15,26 @@ import thrumwright.editor.window.piece.EditorWindow;
 import thrumwright.editor.window.piece.OtherWindows;
 import thrumwright.editor.window.piece.PieceWindow;
 import thrumwright.store.BuiltIn;
-import thrumwright.store.ClassFile;
 import thrumwright.store.FileProblem;
 import thrumwright.store.FileSort;
 import thrumwright.store.PieceFile;
 import thrumwright.store.SafeFile;
+import thrumwright.store.keeping.Fingerprint;
+import thrumwright.store.keeping.Keeping;
 
 /** All windows of pieces that are open. */
 final class Workroom implements OtherWindows {
     private final Workplace place;
     private final List<EditorWindow> windows = new ArrayList<>();
 
+    /** A room in which nothing is kept but what is saved. */
     Workroom(Settings settings, Library library) {
-        this(settings, library, Locale.UK);
+        this(settings, library, Locale.UK, Keeping.nowhere());
     }
 
     /** @param locale the language wanted; where there is no text in it, English */
-    Workroom(Settings settings, Library library, Locale locale) {
-        this.place = new Workplace(settings, library, locale);
+    Workroom(Settings settings, Library library, Locale locale, Keeping keeping) {
+        this.place = new Workplace(settings, library, locale, keeping);
     }
 
     /** What all windows share. */
@@ -49,7 +52,7 @@ final class Workroom implements OtherWindows {
      *
      * @param file a class that weaves the piece, and where it is
      */
-    record ToOpen(Session session, Optional<ClassFile> file, Optional<Path> path) {
+    record ToOpen(Session session, Optional<ReadClass> file, Optional<Path> path) {
         ToOpen {
             session.plan();
         }
@@ -63,14 +66,22 @@ final class Workroom implements OtherWindows {
         Path path = file.get();
         String text = SafeFile.read(path);
         ToOpen read = FileSort.of(text) == FileSort.CLASS
-                ? ofClass(ClassFile.read(text, ClassFile.sourceFor(path)), path)
-                : new ToOpen(new Session(PieceFile.read(text), file), Optional.empty(), file);
+                ? ofClass(ReadClass.of(text, path), path)
+                : new ToOpen(
+                        begun(PieceFile.read(text), file, Optional.of(Fingerprint.of(text))), Optional.empty(), file);
         place.settings().used(path);
         return read;
     }
 
-    private static ToOpen ofClass(ClassFile file, Path path) {
-        return new ToOpen(new Session(file.piece(), file.piecePath(path)), Optional.of(file), Optional.of(path));
+    private static ToOpen ofClass(ReadClass read, Path path) {
+        Session session = begun(read.file().piece(), read.file().piecePath(path), read.pieceHeld());
+        return new ToOpen(session, Optional.of(read), Optional.of(path));
+    }
+
+    private static Session begun(PieceFile file, Optional<Path> path, Optional<Fingerprint> held) {
+        Session session = new Session(file, path);
+        session.setBase(held);
+        return session;
     }
 
     private EditorWindow open(ToOpen work) {
@@ -90,8 +101,8 @@ final class Workroom implements OtherWindows {
     void finish(EditorWindow window, ToOpen work) {
         window.build();
         work.file()
-                .ifPresent(file -> EventQueue.invokeLater(
-                        () -> window.openClass(file, work.path().orElseThrow())));
+                .ifPresent(read -> EventQueue.invokeLater(
+                        () -> window.openClass(read.file(), work.path().orElseThrow(), read.held())));
     }
 
     private static PieceFile demo() throws FileProblem {

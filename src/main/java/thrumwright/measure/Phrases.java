@@ -16,28 +16,38 @@ import java.util.regex.Pattern;
  * <p>{@code {name}} becomes the value; {@code {name|one|many}} becomes {@code one} where the value is 1, else
  * {@code many}.
  */
-public record Phrases(ResourceBundle bundle) {
+public record Phrases(ResourceBundle bundle, ResourceBundle everywhere) {
     private static final Pattern PLACE = Pattern.compile("\\{([a-zA-Z]+)(?:\\|([^|}]*)\\|([^|}]*))?}");
 
-    /** The bundle of that full name, such as {@code thrumwright.sheet.steps}, in the best language for {@code locale}. */
+    /** What is said of kinds of blocks stands together, whoever says it. */
+    private static final String EVERYWHERE = "thrumwright.blocks";
+
+    /**
+     * The bundle of that full name, such as {@code thrumwright.sheet.steps}, in the best language for {@code locale}. What it
+     * lacks is looked for in {@code thrumwright.blocks}.
+     */
     public static Phrases of(String bundle, Locale locale) {
+        return new Phrases(bundle(bundle, locale), bundle(EVERYWHERE, locale));
+    }
+
+    private static ResourceBundle bundle(String name, Locale locale) {
         ResourceBundle.Control rootIfMissing =
                 ResourceBundle.Control.getNoFallbackControl(ResourceBundle.Control.FORMAT_PROPERTIES);
-        return new Phrases(ResourceBundle.getBundle(bundle, locale, Phrases.class.getClassLoader(), rootIfMissing));
+        return ResourceBundle.getBundle(name, locale, Phrases.class.getClassLoader(), rootIfMissing);
     }
 
     public boolean has(String key) {
-        return bundle.containsKey(key);
+        return bundle.containsKey(key) || everywhere.containsKey(key);
     }
 
     /**
      * The sentence under {@code key}.
      *
-     * @throws MissingResourceException if the bundle lacks it
+     * @throws MissingResourceException if there is none
      * @throws IllegalArgumentException if the sentence has a place that {@code values} lacks
      */
     public String say(String key, Map<String, ?> values) {
-        return fill(bundle.getString(key), values);
+        return fill(unfilled(key), values);
     }
 
     /** The same for a phrase whose places may hold phrases. */
@@ -53,7 +63,7 @@ public record Phrases(ResourceBundle bundle) {
 
     /** The sentence under {@code key} with its places as they stand, for one that is about places. */
     public String unfilled(String key) {
-        return bundle.getString(key);
+        return (bundle.containsKey(key) ? bundle : everywhere).getString(key);
     }
 
     /** The names of a sentence's places, in their order. */

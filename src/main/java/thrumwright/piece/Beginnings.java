@@ -16,11 +16,16 @@ import thrumwright.yarn.Yarn;
 public final class Beginnings {
     private Beginnings() {}
 
-    /** A piece whose start is a structure, and whose top follows it without any ordering cord. */
+    /** A piece whose start is a structure, on a loom as the structure wants it, and whose top follows it without any ordering cord. */
     public static Piece with(Structure structure, UnitSystem units) {
-        Piece empty = empty(units);
+        Piece empty = structure.withoutPosts() ? withoutPosts(empty(units)) : empty(units);
         End start = structure.fittedTo(empty);
         return empty.withStart(start).withTop(Top.FollowsStart.withoutOrderingCords(start));
+    }
+
+    /** The same on a loom without posts beside the warp. */
+    private static Piece withoutPosts(Piece piece) {
+        return piece.withLoom(piece.loom().withUprights(Optional.empty()));
     }
 
     /** A piece without any block. */
@@ -29,6 +34,7 @@ public final class Beginnings {
         return new Piece(
                 "",
                 "",
+                Optional.empty(),
                 inches
                         ? loom("36 in", "7/8 in", "1 1/4 in", "10 in", "9 in", "42 in")
                         : loom("90 cm", "22 mm", "30 mm", "25 cm", "22 cm", "106 cm"),
@@ -63,15 +69,6 @@ public final class Beginnings {
     }
 
     private static Yarn yarn(String id, String name, int colour, Fibre fibre, String diameter, Firmness firmness) {
-        return new Yarn(
-                id,
-                name,
-                new Colour(colour),
-                fibre,
-                new Thickness.Measured(Length.parse(diameter)),
-                firmness,
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty());
+        return new Yarn(id, name, new Colour(colour), fibre, new Thickness.Measured(Length.parse(diameter)), firmness);
     }
 }

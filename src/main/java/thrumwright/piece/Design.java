@@ -59,8 +59,17 @@ public record Design(
         return new Design(height, firstYarnId, lastYarnId, other, lastSide, relaxing);
     }
 
-    public Design withLastSide(Optional<Side> other) {
-        return new Design(height, firstYarnId, lastYarnId, lastShed, other, relaxing);
+    /**
+     * With its last pick ending at another side, and meeting the outermost end where it begins as it was said to.
+     *
+     * @param other empty if not known; it is taken for the right then
+     * @param ends number of warp ends, 1 or more
+     */
+    public Design endingAt(Optional<Side> other, int ends) {
+        Side before = lastSide.orElse(Side.RIGHT).other();
+        Side now = other.orElse(Side.RIGHT).other();
+        Optional<Shed> shed = lastShed.map(one -> Shed.meeting(one.meets(before, ends), now, ends));
+        return new Design(height, firstYarnId, lastYarnId, shed, other, relaxing);
     }
 
     /** @param other share, 0 to 0.5 */

@@ -23,6 +23,7 @@ import thrumwright.yarn.Yarn;
  *
  * @param title what the weaver calls it
  * @param note anything that the weaver wants to keep with it
+ * @param madeFor what it is for; empty if nobody said so
  * @param yarns all yarns, with different ids
  * @param cordId yarn of the stiff parts
  * @param wasteId yarn of what comes out again
@@ -30,6 +31,7 @@ import thrumwright.yarn.Yarn;
 public record Piece(
         String title,
         String note,
+        Optional<MadeFor> madeFor,
         Loom loom,
         Warp warp,
         List<Yarn> yarns,
@@ -48,6 +50,7 @@ public record Piece(
     public Piece {
         Objects.requireNonNull(title);
         Objects.requireNonNull(note);
+        Objects.requireNonNull(madeFor);
         Objects.requireNonNull(loom);
         Objects.requireNonNull(habits);
         Objects.requireNonNull(top);
@@ -202,47 +205,51 @@ public record Piece(
     }
 
     public Piece withTitle(String other) {
-        return new Piece(other, note, loom, warp, yarns, cordId, wasteId, design, habits, start, top);
+        return new Piece(other, note, madeFor, loom, warp, yarns, cordId, wasteId, design, habits, start, top);
     }
 
     public Piece withNote(String other) {
-        return new Piece(title, other, loom, warp, yarns, cordId, wasteId, design, habits, start, top);
+        return new Piece(title, other, madeFor, loom, warp, yarns, cordId, wasteId, design, habits, start, top);
+    }
+
+    public Piece withMadeFor(Optional<MadeFor> other) {
+        return new Piece(title, note, other, loom, warp, yarns, cordId, wasteId, design, habits, start, top);
     }
 
     public Piece withLoom(Loom other) {
-        return new Piece(title, note, other, warp, yarns, cordId, wasteId, design, habits, start, top);
+        return new Piece(title, note, madeFor, other, warp, yarns, cordId, wasteId, design, habits, start, top);
     }
 
     public Piece withWarp(Warp other) {
-        return new Piece(title, note, loom, other, yarns, cordId, wasteId, design, habits, start, top);
+        return new Piece(title, note, madeFor, loom, other, yarns, cordId, wasteId, design, habits, start, top);
     }
 
     public Piece withYarns(List<Yarn> other) {
-        return new Piece(title, note, loom, warp, other, cordId, wasteId, design, habits, start, top);
+        return new Piece(title, note, madeFor, loom, warp, other, cordId, wasteId, design, habits, start, top);
     }
 
     public Piece withCord(String otherId) {
-        return new Piece(title, note, loom, warp, yarns, otherId, wasteId, design, habits, start, top);
+        return new Piece(title, note, madeFor, loom, warp, yarns, otherId, wasteId, design, habits, start, top);
     }
 
     public Piece withWaste(String otherId) {
-        return new Piece(title, note, loom, warp, yarns, cordId, otherId, design, habits, start, top);
+        return new Piece(title, note, madeFor, loom, warp, yarns, cordId, otherId, design, habits, start, top);
     }
 
     public Piece withDesign(Design other) {
-        return new Piece(title, note, loom, warp, yarns, cordId, wasteId, other, habits, start, top);
+        return new Piece(title, note, madeFor, loom, warp, yarns, cordId, wasteId, other, habits, start, top);
     }
 
     public Piece withHabits(Habits other) {
-        return new Piece(title, note, loom, warp, yarns, cordId, wasteId, design, other, start, top);
+        return new Piece(title, note, madeFor, loom, warp, yarns, cordId, wasteId, design, other, start, top);
     }
 
     public Piece withStart(End other) {
-        return new Piece(title, note, loom, warp, yarns, cordId, wasteId, design, habits, other, top);
+        return new Piece(title, note, madeFor, loom, warp, yarns, cordId, wasteId, design, habits, other, top);
     }
 
     public Piece withTop(Top other) {
-        return new Piece(title, note, loom, warp, yarns, cordId, wasteId, design, habits, start, other);
+        return new Piece(title, note, madeFor, loom, warp, yarns, cordId, wasteId, design, habits, start, other);
     }
 
     /** Another stack for an end; a top that followed the start stands on its own from then on. */

@@ -17,6 +17,7 @@ import thrumwright.measure.Refused;
  * @param use when to use it
  * @param needs what it asks for: free warp, posts, a bar
  * @param difficulty how much it asks of the hands, if somebody said so
+ * @param withoutPosts whether it is meant for a loom that has no posts beside the warp
  * @param goodFor what weavers look for when this is the answer, such as “no fringe” or “hang from a bar”
  * @param source where it comes from, or “common practice, no source”
  */
@@ -26,6 +27,7 @@ public record Structure(
         String use,
         String needs,
         Optional<Difficulty> difficulty,
+        boolean withoutPosts,
         List<String> goodFor,
         String source,
         End end) {
@@ -64,7 +66,7 @@ public record Structure(
     }
 
     public Structure withId(String other) {
-        return new Structure(other, name, use, needs, difficulty, goodFor, source, end);
+        return new Structure(other, name, use, needs, difficulty, withoutPosts, goodFor, source, end);
     }
 
     /** Its stack for a piece; a yarn that the piece doesn't have gives way to the weft. */

@@ -43,6 +43,11 @@ public record Plan(Piece piece, EndPlan start, EndPlan top, Course afterDesign, 
         return ClosingShed.of(piece.stripe(Place.TOP));
     }
 
+    /** The hook-and-loop strip that suits its weight. */
+    public Strip strip() {
+        return Strip.of(this);
+    }
+
     /** Finished width, mm, more than 0: that of the cloth, with what it draws in. */
     public double finishedWidth() {
         return piece.warp().clothWidth();

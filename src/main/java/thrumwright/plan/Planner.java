@@ -28,7 +28,7 @@ record Planner(Piece piece) {
         return new Plan(piece, start, top, afterDesign, budget, totals(start, top));
     }
 
-    /** What isn't known is assumed: the last pick went under the first end and came out at the right. */
+    /** What isn't known is assumed: the last pick went under the left edge end and came out at the right. */
     private Course afterDesign() {
         return new Course(
                 piece.design().lastShed().or(() -> Optional.of(Shed.UNDER_FIRST)),

@@ -60,15 +60,20 @@ final class BlockWords {
 
     /** What to do, in order. */
     List<String> sentences(Work work) {
-        Map<String, Object> values = values(work);
-        List<String> keys = new ArrayList<>(work.block().of(new KindWords(work, values, shown, phrases, words)));
+        List<String> keys = new ArrayList<>(work.block().told(work.setting()));
         if (work.cut().butterflies().count() > work.block().together()) {
             keys.add("butterfly.join");
         }
         if (work.block().use().comesOut()) {
             keys.add("comes-out");
         }
+        Map<String, Object> values = values(work);
         return keys.stream().map(each -> phrases.say(each, values)).toList();
+    }
+
+    /** What may hurt in it. */
+    List<String> cautions(Work work) {
+        return work.block().cautions().stream().map(phrases::say).toList();
     }
 
     private Map<String, Object> values(Work work) {
@@ -93,6 +98,7 @@ final class BlockWords {
         if (work.rows().size() > 1) {
             next(work.rows().get(1), values);
         }
+        ofKind(work, values);
         return values;
     }
 
@@ -102,6 +108,45 @@ final class BlockWords {
             values.put("leanNext", phrases.say("lean.short." + lean));
             values.put("emergeNext", emerge(row.from(), lean));
         });
+    }
+
+    private void ofKind(Work work, Map<String, Object> values) {
+        Map<String, Integer> counts = work.block().counts();
+        values.putAll(counts);
+        values.put("gauge", shown.fine(work.setting().gauge()));
+        Optional.ofNullable(counts.get("group")).ifPresent(size -> groups(size, work, values));
+        Optional.ofNullable(counts.get("under")).ifPresent(size -> {
+            int under = Math.min(size, work.setting().ends());
+            values.put("under", under);
+            values.put("underOf", under == 1 ? "" : " " + under);
+            values.put("underThe", ends(under));
+            outermost(under, work, values);
+        });
+    }
+
+    private void groups(int size, Work work, Map<String, Object> values) {
+        int all = work.setting().ends();
+        values.put("groupThe", ends(size));
+        values.put("rest", all % size == 0 ? "" : phrases.say("rest", Map.of("rest", all % size)));
+        outermost(Math.min(size, all), work, values);
+    }
+
+    /** The ends with which the first row begins, and the second. */
+    private void outermost(int count, Work work, Map<String, Object> values) {
+        values.put("outermost", outermost(count, work.begins()));
+        values.put("outermostThere", outermost(count, work.begins().other()));
+        values.put("them", phrases.say(count == 1 ? "them.one" : "them.several"));
+    }
+
+    /** “the left edge end” or “the outermost 2 ends at the left”. */
+    private String outermost(int count, Side side) {
+        return phrases.say(
+                count == 1 ? "outermost.one" : "outermost.several", Map.of("count", count, "side", words.side(side)));
+    }
+
+    /** “end” or “2 ends”, to stand after “the first” or “the next”. */
+    private String ends(int count) {
+        return phrases.say(count == 1 ? "ends.one" : "ends.several", Map.of("count", count));
     }
 
     /** A yarn that comes to the front below what lies there leans up along its way. */
@@ -116,7 +161,8 @@ final class BlockWords {
         List<RowLine> lines = new ArrayList<>();
         int told = rows.size() <= ROWS_TOLD ? rows.size() : 2;
         for (Row row : rows.subList(0, told)) {
-            lines.add(new RowLine(Integer.toString(row.number()), 1, Optional.of(row.from()), text(row), brief(row)));
+            lines.add(new RowLine(
+                    Integer.toString(row.number()), 1, Optional.of(row.from()), text(work, row), brief(work, row)));
         }
         if (told < rows.size()) {
             lines.add(new RowLine(
@@ -129,18 +175,22 @@ final class BlockWords {
         return lines;
     }
 
-    private String text(Row row) {
+    private String text(Work work, Row row) {
         if (row.shed().isPresent()) {
             return sheds.meets(row.meets(ends).orElseThrow(), row.from());
         }
-        return row.lean().map(lean -> leaning("row.lean", row, lean)).orElse(phrases.say("row.hitches"));
+        return row.lean()
+                .map(lean -> leaning("row.lean", row, lean))
+                .orElseGet(() -> phrases.say("row." + work.block().key()));
     }
 
-    private String brief(Row row) {
+    private String brief(Work work, Row row) {
         if (row.shed().isPresent()) {
             return sheds.brief(row.meets(ends).orElseThrow(), row.from());
         }
-        return row.lean().map(lean -> leaning("row.lean.brief", row, lean)).orElse(phrases.say("row.hitches.brief"));
+        return row.lean()
+                .map(lean -> leaning("row.lean.brief", row, lean))
+                .orElseGet(() -> phrases.say("row." + work.block().key() + ".brief"));
     }
 
     private String leaning(String key, Row row, Lean lean) {

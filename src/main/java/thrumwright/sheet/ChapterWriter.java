@@ -135,7 +135,7 @@ final class ChapterWriter {
                     blockWords.rows(block.work().get()),
                     reach(end, block),
                     shown.height(end.reach(block)),
-                    List.of());
+                    blockWords.cautions(block.work().get()));
         }
         List<String> sentences = withoutYarn(end, block);
         boolean open = block.height() > 0;

@@ -23,7 +23,7 @@ final class HangingWords {
     private static final double LONG = 1500;
 
     /** So many times the weight of the piece its fixings must hold at least (common practice, no source). */
-    private static final int TIMES = 5;
+    static final int TIMES = 5;
 
     private final Plan plan;
     private final Phrases phrases;
@@ -60,7 +60,14 @@ final class HangingWords {
             }
             keys.add("off.hang.bar");
         } else {
-            keys.add(plan.top().hem().filter(Hem::folds).isPresent() ? "off.hang.strip-hem" : "off.hang.strip");
+            Optional<Hem> hem = plan.top().hem().filter(Hem::folds);
+            boolean deep = hem.filter(
+                            one -> one.sleeve().isPresent() || plan.strip().fits(one))
+                    .isPresent();
+            keys.add(deep ? "off.hang.strip-hem" : "off.hang.strip");
+            if (hem.isPresent() && !deep) {
+                keys.add("off.hang.strip-shallow");
+            }
             keys.add("off.hang.board");
             keys.add("off.hang.peel");
         }
@@ -86,13 +93,14 @@ final class HangingWords {
         return phrases.say(slat ? "off.hang.rod.slat" : "off.hang.rod.bar");
     }
 
-    /** The strip that the top hem is to take, or any. */
+    /** The strip that the top hem is to take, or the one that suits the weight. */
     private String tape() {
-        return plan.top()
+        Support strip = plan.top()
                 .hem()
                 .flatMap(Hem::sleeve)
-                .map(sleeve -> words.support(sleeve.support(), shown) + ",")
-                .orElseGet(() -> phrases.say("off.hang.any-strip"));
+                .map(Hem.Sleeve::support)
+                .orElseGet(() -> plan.strip().support());
+        return words.support(strip, shown) + ",";
     }
 
     List<String> cautions() {
@@ -109,6 +117,8 @@ final class HangingWords {
         values.put("strip", shown.cut(width - stripShorter()));
         values.put("inside", shown.height(stripShorter() / 2));
         values.put("tape", tape());
+        values.put("needed", shown.height(plan.strip().depth()));
+        values.put("depth", shown.height(plan.top().hem().map(Hem::room).orElse(0.0)));
         values.put("rod", name(rod(plan.top())));
         values.put("lowerRod", name(rod(plan.start())));
         values.put("spacing", shown.height(HemStitch.spacing(shown.system())));

@@ -69,8 +69,8 @@ final class OffLoom {
         for (EndPlan end : ends) {
             end.hem().filter(Hem::folds).ifPresent(hem -> hem(end, hem));
         }
-        HangingWords hanging = new HangingWords(plan, phrases, words);
-        addTitled("off.hang", Optional.empty(), hanging.values(), hanging.keys(), hanging.cautions());
+        DestinyWords destiny = new DestinyWords(plan, phrases, words);
+        addTitled(destiny.titleKey(), Optional.empty(), destiny.values(), destiny.keys(), destiny.cautions());
         return steps;
     }
 

@@ -8,15 +8,10 @@ import java.util.Map;
 import java.util.Optional;
 import thrumwright.block.Block;
 import thrumwright.block.EdgeFinish;
-import thrumwright.block.HalfHitch;
 import thrumwright.block.KnotRows;
 import thrumwright.block.OwnWords;
 import thrumwright.block.Row;
-import thrumwright.block.Soumak;
-import thrumwright.block.Twining;
-import thrumwright.block.UsualCases;
 import thrumwright.block.WrappedTassels;
-import thrumwright.block.YarnCases;
 import thrumwright.measure.Phrases;
 import thrumwright.measure.Shown;
 import thrumwright.piece.Place;
@@ -31,29 +26,6 @@ import thrumwright.plan.words.Words;
 
 /** A block's own wording, its places filled in from the plan. */
 public final class OwnWording {
-    /** Warp ends that a kind counts, by the place for them. */
-    private static final YarnCases<Map<String, Integer>> COUNTS = new UsualCases<>() {
-        @Override
-        protected Map<String, Integer> usual(Block block) {
-            return Map.of();
-        }
-
-        @Override
-        public Map<String, Integer> twining(Twining twining) {
-            return Map.of("group", twining.endsPerGroup());
-        }
-
-        @Override
-        public Map<String, Integer> soumak(Soumak soumak) {
-            return Map.of("over", soumak.over(), "under", soumak.under());
-        }
-
-        @Override
-        public Map<String, Integer> halfHitch(HalfHitch hitch) {
-            return Map.of("group", hitch.endsPerGroup());
-        }
-    };
-
     private final Plan plan;
     private final Shown shown;
     private final Phrases phrases;
@@ -95,7 +67,9 @@ public final class OwnWording {
         values.put("reach", shown.height(end.reach(plan)));
         plan.work().ifPresent(work -> work(work, values));
         hem(end.hem(), values);
-        block.finish().ifPresent(finish -> finish(finish(end, finish), end, values));
+        if (block instanceof EdgeFinish finish) {
+            finish(finish(end, finish), end, values);
+        }
         return values;
     }
 
@@ -114,7 +88,7 @@ public final class OwnWording {
         first.meets(work.setting().ends())
                 .ifPresent(passing -> values.put("shed", new ShedWords(phrases, words).meets(passing, first.from())));
         first.lean().ifPresent(lean -> values.put("lean", phrases.say("lean." + lean)));
-        values.putAll(work.block().of(COUNTS));
+        values.putAll(work.block().counts());
     }
 
     private void hem(Optional<Hem> hem, Map<String, Object> values) {

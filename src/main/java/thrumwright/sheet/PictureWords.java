@@ -21,7 +21,7 @@ import thrumwright.plan.words.Words;
 public final class PictureWords {
     private static final Cases<String> KEY = new UsualCases<>() {
         @Override
-        protected String usual(Block block) {
+        public String usual(Block block) {
             return block.finish().isPresent() ? "finish" : "rows";
         }
 

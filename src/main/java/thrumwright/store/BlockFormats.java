@@ -9,6 +9,7 @@ import thrumwright.block.Amount;
 import thrumwright.block.Block;
 import thrumwright.block.HalfHitch;
 import thrumwright.block.HemFold;
+import thrumwright.block.Hemstitching;
 import thrumwright.block.KnotRows;
 import thrumwright.block.Lean;
 import thrumwright.block.Material;
@@ -34,6 +35,9 @@ final class BlockFormats {
     private static final ValueType<Integer> ROWS = Types.whole(1, Amount.MOST_ROWS);
     private static final ValueType<Integer> GROUP = Types.whole(1, 24);
     private static final ValueType<Integer> SEVERAL = Types.whole(2, 24);
+    private static final Choices<Hemstitching.Round> ROUND = new Choices<Hemstitching.Round>()
+            .with("first picks", Hemstitching.Round.FIRST)
+            .with("last picks", Hemstitching.Round.LAST);
     private static final Format<Tag> TAG = tag();
     private static final Format<Material> MATERIAL = material();
     private static final Format<Use> USE = use();
@@ -47,6 +51,7 @@ final class BlockFormats {
             twining(),
             soumak(),
             halfHitches(),
+            hemstitching(),
             hemFold(),
             openWarp(),
             warpFinish(),
@@ -206,6 +211,16 @@ final class BlockFormats {
         var group = hitches.usual("group", GROUP, 1, HalfHitch::endsPerGroup);
         var use = hitches.together(USE, HalfHitch::use);
         return hitches.made(in -> new HalfHitch(hitches.tag.of(in), use.of(in), rows.of(in), group.of(in)));
+    }
+
+    private static Kind<Hemstitching> hemstitching() {
+        var stitching = new OfKind<>("hemstitching", Hemstitching.class);
+        var group = stitching.usual("group", GROUP, 4, Hemstitching::endsPerGroup);
+        var picks = stitching.usual("picks", Types.whole(1, Hemstitching.MOST_PICKS), 2, Hemstitching::picks);
+        var round = stitching.usual("round", ROUND, Hemstitching.Round.FIRST, Hemstitching::round);
+        var use = stitching.together(USE, Hemstitching::use);
+        return stitching.made(
+                in -> new Hemstitching(stitching.tag.of(in), use.of(in), group.of(in), picks.of(in), round.of(in)));
     }
 
     private static Kind<HemFold> hemFold() {

@@ -14,6 +14,7 @@ import thrumwright.measure.Phrase;
 import thrumwright.measure.UnitSystem;
 import thrumwright.piece.Difficulty;
 import thrumwright.piece.Habits;
+import thrumwright.piece.MadeFor;
 import thrumwright.yarn.CountSystem;
 import thrumwright.yarn.Fibre;
 import thrumwright.yarn.Firmness;
@@ -48,6 +49,12 @@ final class Choices<T> implements ValueType<T> {
             .with("first piece", Difficulty.FIRST_PIECE)
             .with("some practice", Difficulty.SOME_PRACTICE)
             .with("patient hands", Difficulty.PATIENT_HANDS);
+    static final Choices<MadeFor> MADE_FOR = new Choices<MadeFor>()
+            .with("hung", MadeFor.HUNG)
+            .with("mounted", MadeFor.MOUNTED)
+            .with("framed", MadeFor.FRAMED)
+            .with("floor or table", MadeFor.FLOOR_OR_TABLE)
+            .with("sample", MadeFor.SAMPLE);
     static final Choices<Fibre> FIBRE = new Choices<Fibre>()
             .with("cotton", Fibre.COTTON)
             .with("wool", Fibre.WOOL)
@@ -73,7 +80,7 @@ final class Choices<T> implements ValueType<T> {
         return counts;
     }
 
-    private Choices<T> with(String name, T value) {
+    Choices<T> with(String name, T value) {
         values.put(name, value);
         return this;
     }

@@ -10,8 +10,11 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Set;
+import java.util.stream.Collectors;
 
 /**
  * Files that are first written whole beside their places and then take them, all together; until then every old file is as
@@ -72,8 +75,7 @@ public final class NewFiles implements AutoCloseable {
         if (Files.exists(target) && !Files.isWritable(target)) {
             throw new AccessDeniedException(target.toString());
         }
-        Path folder = Objects.requireNonNull(target.getParent(), "only a folder has no folder");
-        Path beside = Files.createTempFile(folder, ".thrumwright-", ".new");
+        Path beside = Files.createTempFile(folder(target), ".thrumwright-", ".new");
         waiting.put(target, beside);
         return beside;
     }
@@ -92,7 +94,18 @@ public final class NewFiles implements AutoCloseable {
                 throw SafeFile.unwritable(each.getKey(), e);
             }
         }
+        for (Path folder : folders()) {
+            SafeFile.force(folder);
+        }
         return count;
+    }
+
+    private Set<Path> folders() {
+        return waiting.keySet().stream().map(NewFiles::folder).collect(Collectors.toCollection(LinkedHashSet::new));
+    }
+
+    private static Path folder(Path target) {
+        return Objects.requireNonNull(target.getParent(), "only a folder has no folder");
     }
 
     /** @throws FileProblem if what was left over can't be removed */

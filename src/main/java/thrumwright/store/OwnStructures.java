@@ -21,7 +21,7 @@ public final class OwnStructures {
 
     /**
      * The file that holds the own structure of that id, whatever it is called; of several the one that shows. Where there is none,
-     * the file that it would get: named after its id, but never one that holds another structure.
+     * the file that it would get: named after its id, but never one that is there already, whatever it holds.
      */
     public Path file(String id) {
         return holding(id).reduce((before, after) -> after).orElseGet(() -> free(id));
@@ -45,7 +45,7 @@ public final class OwnStructures {
         return Structures.files(folder, new ArrayList<>()).stream().filter(file -> id.equals(idIn(file)));
     }
 
-    /** Empty for a damaged file: it holds nothing worth keeping beside what takes its place. */
+    /** Empty for a file that can't be read: nobody knows what it holds, so nothing takes its place. */
     private static String idIn(Path file) {
         try {
             return StructureFile.read(SafeFile.read(file)).structure().id();
@@ -56,7 +56,7 @@ public final class OwnStructures {
 
     private Path free(String id) {
         Path file = folder.resolve(id + ".json");
-        for (int i = 2; Files.exists(file) && !idIn(file).isEmpty(); i++) {
+        for (int i = 2; Files.exists(file); i++) {
             file = folder.resolve(id + "-" + i + ".json");
         }
         return file;

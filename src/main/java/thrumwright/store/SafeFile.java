@@ -3,6 +3,7 @@ package thrumwright.store;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.ByteBuffer;
+import java.nio.channels.FileChannel;
 import java.nio.charset.CharacterCodingException;
 import java.nio.charset.CodingErrorAction;
 import java.nio.charset.StandardCharsets;
@@ -14,8 +15,11 @@ import java.nio.file.LinkOption;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
+import java.nio.file.StandardOpenOption;
 import java.nio.file.attribute.PosixFileAttributeView;
+import java.nio.file.attribute.PosixFilePermission;
 import java.util.Map;
+import java.util.Set;
 import thrumwright.measure.Phrase;
 
 /** Reads and writes files so that nothing is lost: the old file is there until the new one is whole. */
@@ -116,7 +120,7 @@ public final class SafeFile {
         } else if (problem instanceof AccessDeniedException) {
             return new FileProblem("file.not-allowed-write", Map.of("file", file), problem);
         }
-        return failed("file.unwritten", file, problem);
+        return failed(Files.exists(file) ? "file.unwritten" : "file.unwritten-new", file, problem);
     }
 
     /** With what the system says, such as that the disk is full, if it says anything. */
@@ -146,7 +150,7 @@ public final class SafeFile {
             return;
         }
         if (Files.exists(target)) {
-            view.setPermissions(Files.getPosixFilePermissions(target));
+            keepPermissions(target, view);
         } else {
             Path usual = target.resolveSibling(beside.getFileName() + ".usual");
             Files.createFile(usual);
@@ -155,6 +159,32 @@ public final class SafeFile {
             } finally {
                 Files.delete(usual);
             }
+        }
+    }
+
+    /** Some file systems refuse; the text matters more than who may read it, and a new file is for its owner only. */
+    private static void keepPermissions(Path target, PosixFileAttributeView view) throws IOException {
+        Set<PosixFilePermission> wanted = Files.getPosixFilePermissions(target);
+        try {
+            view.setPermissions(wanted);
+        } catch (FileSystemException e) {
+            if (!Files.isWritable(target)) {
+                throw e;
+            }
+        }
+    }
+
+    /**
+     * Makes sure that new names in a folder are on disk too; where folders can't be opened, the system sees to it by
+     * itself.
+     */
+    static void force(Path folder) throws FileProblem {
+        try (FileChannel channel = FileChannel.open(folder, StandardOpenOption.READ)) {
+            channel.force(true);
+        } catch (AccessDeniedException e) {
+            // as on Windows
+        } catch (IOException e) {
+            throw failed("file.not-forced", folder, e);
         }
     }
 

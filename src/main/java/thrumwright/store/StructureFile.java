@@ -51,6 +51,7 @@ public record StructureFile(Structure structure, Unknown unknown) {
         var use = structure.needed("use", Types.text("like.use"), Structure::use);
         var needs = structure.usual("needs", Types.text("like.needs"), "", Structure::needs);
         var difficulty = structure.optional("difficulty", Choices.DIFFICULTY, Structure::difficulty);
+        var withoutPosts = structure.spare("withoutPosts", Types.FLAG, false, Structure::withoutPosts);
         var goodFor = structure.spare("goodFor", Types.TEXTS, List.of(), Structure::goodFor);
         var source = structure.needed("source", Types.text("like.source"), Structure::source);
         var blocks = structure.needed("blocks", BlockFormats.END, Structure::end);
@@ -63,6 +64,7 @@ public record StructureFile(Structure structure, Unknown unknown) {
                     use.of(in),
                     needs.of(in),
                     difficulty.of(in),
+                    withoutPosts.of(in),
                     goodFor.of(in),
                     source.of(in),
                     end);

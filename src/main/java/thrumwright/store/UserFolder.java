@@ -3,7 +3,7 @@ package thrumwright.store;
 import java.nio.file.Path;
 import java.util.Map;
 
-/** Where the weaver's own structures lie, by the custom of each system. */
+/** Where the program's own files of a user lie, by the custom of each system. */
 public final class UserFolder {
     private UserFolder() {}
 
@@ -21,6 +21,36 @@ public final class UserFolder {
     /** The folder for this system and user. */
     public static Path structures() {
         return structures(System.getProperty("os.name"), System.getenv(), Path.of(System.getProperty("user.home")));
+    }
+
+    /**
+     * The folder of what the program keeps for itself, such as journals; it need not be there.
+     *
+     * @param system as in the system property {@code os.name}
+     * @param environment the environment variables
+     * @param home the user's home folder
+     */
+    public static Path state(String system, Map<String, String> environment, Path home) {
+        return ownState(system, environment, home).resolve("thrumwright").resolve("state");
+    }
+
+    /** The folder for this system and user. */
+    public static Path state() {
+        return state(System.getProperty("os.name"), System.getenv(), Path.of(System.getProperty("user.home")));
+    }
+
+    private static Path ownState(String system, Map<String, String> environment, Path home) {
+        if (system.startsWith("Windows")) {
+            String local = environment.get("LOCALAPPDATA");
+            return local != null ? Path.of(local) : home.resolve("AppData").resolve("Local");
+        }
+        if (system.startsWith("Mac")) {
+            return home.resolve("Library").resolve("Application Support");
+        }
+        String state = environment.get("XDG_STATE_HOME");
+        return state != null && !state.isBlank()
+                ? Path.of(state)
+                : home.resolve(".local").resolve("state");
     }
 
     private static Path data(String system, Map<String, String> environment, Path home) {

@@ -30,6 +30,7 @@ final class YarnFormats {
         var sample = yarn.optional("sample", sample(), Yarn::sample);
         var stock = yarn.optional("stock", Types.LENGTH, Yarn::stock);
         var used = yarn.optional("used", usage(), Yarn::usage);
+        var also = yarn.optional("also", thickness(), Yarn::alsoTold);
         return yarn.as(in -> new Yarn(
                 id.of(in),
                 name.of(in).orElse(id.of(in)),
@@ -39,7 +40,8 @@ final class YarnFormats {
                 firmness.of(in),
                 sample.of(in),
                 stock.of(in),
-                used.of(in)));
+                used.of(in),
+                also.of(in)));
     }
 
     private static Format<Sample> sample() {

@@ -15,6 +15,7 @@ import thrumwright.measure.Length;
  * @param sample a woven sample, which overrules the firmness
  * @param stock how much there is of it, if that is known
  * @param usage how much of it some picks took in this piece, which overrules the usual ease
+ * @param alsoTold a second measure of its thickness, to check the first by; nothing else goes by it
  */
 public record Yarn(
         String id,
@@ -25,11 +26,13 @@ public record Yarn(
         Firmness firmness,
         Optional<Sample> sample,
         Optional<Length> stock,
-        Optional<Usage> usage) {
+        Optional<Usage> usage,
+        Optional<Thickness> alsoTold) {
     /** A pick may be so much thicker or thinner than the yarn before a sample isn't believed (common practice, no source). */
     private static final double MOST_OF_IT = 5;
 
     private static final double LEAST_OF_IT = 0.1;
+    private static final double MOST_APART = 4.0 / 3;
 
     public Yarn {
         Objects.requireNonNull(name);
@@ -40,9 +43,25 @@ public record Yarn(
         Objects.requireNonNull(sample);
         Objects.requireNonNull(stock);
         Objects.requireNonNull(usage);
+        Objects.requireNonNull(alsoTold);
         if (id.isBlank()) {
             throw new IllegalArgumentException("a yarn needs an id");
         }
+    }
+
+    /** Of which nothing more is known. */
+    public Yarn(String id, String name, Colour colour, Fibre fibre, Thickness thickness, Firmness firmness) {
+        this(
+                id,
+                name,
+                colour,
+                fibre,
+                thickness,
+                firmness,
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty());
     }
 
     /** Relaxed diameter d, mm, above 0. */
@@ -71,27 +90,27 @@ public record Yarn(
     }
 
     public Yarn withColour(Colour other) {
-        return new Yarn(id, name, other, fibre, thickness, firmness, sample, stock, usage);
+        return new Yarn(id, name, other, fibre, thickness, firmness, sample, stock, usage, alsoTold);
     }
 
     public Yarn withId(String other) {
-        return new Yarn(other, name, colour, fibre, thickness, firmness, sample, stock, usage);
+        return new Yarn(other, name, colour, fibre, thickness, firmness, sample, stock, usage, alsoTold);
     }
 
     public Yarn withName(String other) {
-        return new Yarn(id, other, colour, fibre, thickness, firmness, sample, stock, usage);
+        return new Yarn(id, other, colour, fibre, thickness, firmness, sample, stock, usage, alsoTold);
     }
 
     public Yarn withFibre(Fibre other) {
-        return new Yarn(id, name, colour, other, thickness, firmness, sample, stock, usage);
+        return new Yarn(id, name, colour, other, thickness, firmness, sample, stock, usage, alsoTold);
     }
 
     public Yarn withThickness(Thickness other) {
-        return new Yarn(id, name, colour, fibre, other, firmness, sample, stock, usage);
+        return new Yarn(id, name, colour, fibre, other, firmness, sample, stock, usage, alsoTold);
     }
 
     public Yarn withFirmness(Firmness other) {
-        return new Yarn(id, name, colour, fibre, thickness, other, sample, stock, usage);
+        return new Yarn(id, name, colour, fibre, thickness, other, sample, stock, usage, alsoTold);
     }
 
     /**
@@ -101,7 +120,7 @@ public record Yarn(
      */
     public Yarn withSample(Optional<Sample> other) {
         other.ifPresent(this::believe);
-        return new Yarn(id, name, colour, fibre, thickness, firmness, other, stock, usage);
+        return new Yarn(id, name, colour, fibre, thickness, firmness, other, stock, usage, alsoTold);
     }
 
     private void believe(Sample measured) {
@@ -113,10 +132,21 @@ public record Yarn(
     }
 
     public Yarn withStock(Optional<Length> other) {
-        return new Yarn(id, name, colour, fibre, thickness, firmness, sample, other, usage);
+        return new Yarn(id, name, colour, fibre, thickness, firmness, sample, other, usage, alsoTold);
     }
 
     public Yarn withUsage(Optional<Usage> other) {
-        return new Yarn(id, name, colour, fibre, thickness, firmness, sample, stock, other);
+        return new Yarn(id, name, colour, fibre, thickness, firmness, sample, stock, other, alsoTold);
+    }
+
+    public Yarn withAlsoTold(Optional<Thickness> other) {
+        return new Yarn(id, name, colour, fibre, thickness, firmness, sample, stock, usage, other);
+    }
+
+    /** Whether both measures, if there are two, give diameters that are no more than a third apart (common practice, no source). */
+    public boolean measuresAgree() {
+        return alsoTold.map(second -> second.diameter(fibre, firmness) / diameter())
+                .map(ratio -> Math.max(ratio, 1 / ratio) <= MOST_APART)
+                .orElse(true);
     }
 }

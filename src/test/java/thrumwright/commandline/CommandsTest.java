@@ -88,6 +88,16 @@ class CommandsTest {
                 .allSatisfy(field -> assertThat(docs).contains("`" + field + "`"));
     }
 
+    /** The demo piece has an even warp: from the right a pick over the left edge end goes under the right one. */
+    @Test
+    void aRowOfTheJsonSaysHowItMeetsTheOutermostEndWhereItBegins() throws IOException {
+        String json = ask("", "plan", "--json", demo(0).toString()).out().replaceAll("\\s+", " ");
+        assertThat(json)
+                .contains("\"from\": \"left\", \"meets\": \"over\", \"shed\": \"over first\"")
+                .contains("\"from\": \"right\", \"meets\": \"over\", \"shed\": \"under first\"")
+                .doesNotContain("\"from\": \"right\", \"meets\": \"over\", \"shed\": \"over first\"");
+    }
+
     @Test
     void aFaultOfTheProgramItselfIsToldAndHasACodeOfItsOwn() {
         InputStream faulty = new InputStream() {

@@ -23,6 +23,7 @@ import thrumwright.block.Course;
 import thrumwright.block.EdgeFinish;
 import thrumwright.block.Fall;
 import thrumwright.block.HalfHitch;
+import thrumwright.block.Hemstitching;
 import thrumwright.block.KnotRows;
 import thrumwright.block.Lean;
 import thrumwright.block.MaterialRole;
@@ -64,7 +65,16 @@ class DrawnLengthTest {
             RandomGeneratorFactory.of("L64X128MixRandom").create(20);
 
     @ParameterizedTest
-    @ValueSource(strings = {"ordering cord", "plain band", "spread header", "twining", "soumak", "half hitches"})
+    @ValueSource(
+            strings = {
+                "ordering cord",
+                "plain band",
+                "spread header",
+                "twining",
+                "soumak",
+                "half hitches",
+                "hemstitching"
+            })
     void theStatedLengthIsThatOfTheDrawnPath(String kind) {
         for (int i = 0; i < CASES; i++) {
             Setting setting = setting();
@@ -81,7 +91,16 @@ class DrawnLengthTest {
 
     /** What is drawn lies on the curve that is integrated, seen from the front. */
     @ParameterizedTest
-    @ValueSource(strings = {"ordering cord", "plain band", "spread header", "twining", "soumak", "half hitches"})
+    @ValueSource(
+            strings = {
+                "ordering cord",
+                "plain band",
+                "spread header",
+                "twining",
+                "soumak",
+                "half hitches",
+                "hemstitching"
+            })
     void whatIsDrawnLiesOnThatCurve(String kind) {
         for (int i = 0; i < Seeds.of(12, 3); i++) {
             Setting setting = setting();
@@ -281,6 +300,13 @@ class DrawnLengthTest {
             case "twining" -> new Twining(tag, WEFT, rows, random.nextInt(1, 6), lean, random.nextBoolean());
             case "soumak" ->
                 new Soumak(tag, WEFT, rows, under + random.nextInt(1, 5), under, lean, random.nextBoolean());
+            case "hemstitching" ->
+                new Hemstitching(
+                        tag,
+                        WEFT,
+                        random.nextInt(1, 7),
+                        random.nextInt(1, 5),
+                        Hemstitching.Round.values()[random.nextInt(2)]);
             default -> new HalfHitch(tag, WEFT, rows, random.nextInt(1, 6));
         };
     }

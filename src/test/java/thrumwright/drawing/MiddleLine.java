@@ -80,6 +80,10 @@ final class MiddleLine {
 
     private void add(Leg leg) {
         List<Way> ways = ways(leg);
+        if (ways.isEmpty()) {
+            bits.add(upright(leg));
+            return;
+        }
         double whole = ways.stream().mapToDouble(Way::length).sum();
         double gone = 0;
         for (Way way : ways) {
@@ -93,6 +97,18 @@ final class MiddleLine {
             }
             gone += length;
         }
+    }
+
+    /** It stays on its one peg and goes up or down. */
+    private static Bit upright(Leg leg) {
+        Visit peg = leg.route().visits().get(0);
+        double angle = leg.route().from().orElseThrow();
+        double x = peg.x() + peg.radius() * FastMath.cos(angle);
+        double z = peg.z() + peg.radius() * FastMath.sin(angle);
+        Way still = share -> new UnivariateDerivative1[] {
+            share.multiply(0).add(x), share.multiply(0).add(z)
+        };
+        return new Bit(still, leg.fromY(), leg.toY());
     }
 
     private void add(Leg leg, Way way, double from, double to) {

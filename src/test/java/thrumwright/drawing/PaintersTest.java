@@ -132,7 +132,7 @@ class PaintersTest {
         for (int end = 0; end < setting.ends(); end++) {
             for (int pick = 0; pick < picks; pick++) {
                 int place = face == Face.FRONT ? end : setting.ends() - 1 - end;
-                // the first pick goes over the first end, and ends and picks alternate
+                // the first pick goes over the left edge end, and ends and picks alternate
                 boolean over = ((end + pick) % 2 == 0) == (face == Face.FRONT);
                 int x = (int) Math.round(30 + place * setting.spacing() * scale);
                 int y = (int) Math.round(64 - (pick + 0.5) * setting.beaten() * scale);

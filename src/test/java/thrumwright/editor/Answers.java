@@ -1,6 +1,7 @@
 package thrumwright.editor;
 
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
@@ -17,6 +18,8 @@ final class Answers implements Questions {
     Closing closing = Closing.STAY;
     boolean overOthersWork;
     Optional<Beginning> beginning = Optional.empty();
+    Recovering recovering = Recovering.LATER;
+    final List<String> questions = new ArrayList<>();
     int asked;
     /** How many the sheet had when it was asked where to write it. */
     int pages;
@@ -49,6 +52,13 @@ final class Answers implements Questions {
     public Closing unsaved(String title) {
         asked++;
         return closing;
+    }
+
+    @Override
+    public Recovering left(String question, boolean saved) {
+        asked++;
+        questions.add(question);
+        return recovering;
     }
 
     @Override

@@ -35,6 +35,7 @@ import thrumwright.store.BuiltIn;
 import thrumwright.store.FileProblem;
 import thrumwright.store.PieceFile;
 import thrumwright.store.Unknown;
+import thrumwright.store.keeping.Keeping;
 import thrumwright.testing.WindowTest;
 
 /**
@@ -48,7 +49,7 @@ final class Stage {
 
     private Stage(WindowTest window, Locale locale, Piece piece) {
         frame = window.show(() -> {
-            room = new Workroom(new Settings(Optional.empty()), Rooms.LIBRARY, locale);
+            room = new Workroom(new Settings(Optional.empty()), Rooms.LIBRARY, locale, Keeping.nowhere());
             editor = room.open(new Session(new PieceFile(piece, Unknown.none()), Optional.empty()));
             return editor.frame();
         });

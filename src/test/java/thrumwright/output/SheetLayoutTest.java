@@ -60,6 +60,16 @@ class SheetLayoutTest {
         assertThat(Paper.LETTER.height()).isCloseTo(792, within(1e-9));
     }
 
+    /** “10 ← under right edge” to be read from 2 m is wider than a sheet with wide margins. */
+    @Test
+    void aRowThatIsTooWideForThePageTakesTwoLines() {
+        PageSetup setup = new PageSetup(Paper.A4, false, 25, 2);
+        SheetPages pages = SheetLayout.of(Plan.of(Pieces.panel()), setup, fonts, Palette.onPaper(), Locale.UK);
+
+        LayoutChecks.assertNothingOverlapsOrLeavesThePage(pages);
+        LayoutChecks.assertInkLiesFree(pages);
+    }
+
     @ParameterizedTest
     @EnumSource(Paper.class)
     void nothingOverlapsOrLeavesThePage(Paper paper) {

@@ -61,6 +61,7 @@ class HandRulesTest {
         return new Piece(
                 "Rules",
                 "",
+                Optional.empty(),
                 new Loom(
                         "Small pipe loom",
                         Length.parse("30 in"),
@@ -102,15 +103,6 @@ class HandRulesTest {
     }
 
     private static Yarn yarn(String id, Fibre fibre, Thickness thickness, Firmness firmness) {
-        return new Yarn(
-                id,
-                id,
-                new Colour(0xffffff),
-                fibre,
-                thickness,
-                firmness,
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty());
+        return new Yarn(id, id, new Colour(0xffffff), fibre, thickness, firmness);
     }
 }

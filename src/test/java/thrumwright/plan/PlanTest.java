@@ -401,16 +401,7 @@ class PlanTest {
     @Test
     void stockThatRunsOutIsSaid() {
         var cord = panel.warpYarn();
-        var little = new Yarn(
-                cord.id(),
-                cord.name(),
-                cord.colour(),
-                cord.fibre(),
-                cord.thickness(),
-                cord.firmness(),
-                cord.sample(),
-                Optional.of(Length.parse("60 m")),
-                Optional.empty());
+        var little = cord.withStock(Optional.of(Length.parse("60 m")));
         assertThat(codes(panel.withYarns(
                         List.of(little, panel.yarns().get(1), panel.yarns().get(2)))))
                 .containsExactly(Finding.Code.STOCK_SHORT);

@@ -12,6 +12,7 @@ import thrumwright.measure.Sett;
 import thrumwright.measure.UnitSystem;
 import thrumwright.piece.Design;
 import thrumwright.piece.Habits;
+import thrumwright.piece.MadeFor;
 import thrumwright.piece.Piece;
 import thrumwright.piece.Place;
 import thrumwright.piece.Top;
@@ -26,7 +27,7 @@ import thrumwright.yarn.Sample;
 import thrumwright.yarn.Thickness;
 
 class OffLoomTest {
-    private final Piece panel = Pieces.panel();
+    private final Piece panel = Pieces.panel().withMadeFor(Optional.of(MadeFor.HUNG));
 
     private static List<Step> steps(Piece piece) {
         return StepSheet.of(Plan.of(piece), Locale.UK).chapters().stream()
@@ -167,9 +168,10 @@ class OffLoomTest {
     @Test
     void aStripIsShorterThanTheEdge() {
         assertThat(step(panel, "Hang it").sentences().get(0))
-                .startsWith("Take a hook-and-loop strip 22 cm long, to end 1 cm inside either side.");
+                .startsWith("Take a hook-and-loop strip of 2 cm, 22 cm long, to end 1 cm inside either side.");
         Piece drawn = panel.withWarp(panel.warp().withWoven(Optional.of(Length.parse("228 mm"))));
-        assertThat(step(drawn, "Hang it").sentences().get(0)).startsWith("Take a hook-and-loop strip 20.8 cm long");
+        assertThat(step(drawn, "Hang it").sentences().get(0))
+                .startsWith("Take a hook-and-loop strip of 2 cm, 20.8 cm long");
     }
 
     /** H + (1 − π/4)T = 10.243; the band of 30 leaves 17.757 for the ends; two seams of 240 at 7 + 2 × (2.786 + 0.5) mm. */
@@ -285,7 +287,8 @@ class OffLoomTest {
     @Test
     void inInchesTheNumbersAreInches() {
         Piece inches = panel.withHabits(Habits.usual(UnitSystem.INCHES));
-        assertThat(step(inches, "Hang it").sentences().get(0)).startsWith("Take a hook-and-loop strip 8¾ in long");
+        assertThat(step(inches, "Hang it").sentences().get(0))
+                .startsWith("Take a hook-and-loop strip of ¾ in, 8¾ in long");
         assertThat(step(inches, "Hang it").sentences()).anyMatch(sentence -> sentence.matches(".*about [0-9.]+ oz,.*"));
     }
 

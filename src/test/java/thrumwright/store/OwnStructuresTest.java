@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import thrumwright.piece.Structure;
@@ -41,11 +42,23 @@ class OwnStructuresTest {
     }
 
     @Test
-    void aDamagedFileGivesWayToAWholeOne() throws FileProblem, IOException {
+    void whatCantBeReadIsNeverWrittenOver() throws FileProblem, IOException {
         OwnStructures own = new OwnStructures(folder);
-        Files.writeString(own.file("our-hem"), "{");
-        own.keep(hem().withId("our-hem"));
-        assertThat(Structures.with(folder).problems()).isEmpty();
+        String whole = StructureFile.of(hem().withId("our-hem")).text();
+        List<String> unreadable = List.of(
+                whole.replaceFirst(",", ""),
+                whole.replaceFirst("(?<version>\"thrumwrightStructure\": )\\d+", "${version}9999"),
+                "{");
+        for (String text : unreadable) {
+            Path there = Files.writeString(folder.resolve("our-hem.json"), text);
+            own.keep(hem().withId("our-hem"));
+            assertThat(there).hasContent(text);
+            Structures all = Structures.with(folder);
+            assertThat(all.byId("our-hem")).contains(hem().withId("our-hem"));
+            assertThat(all.problems()).hasSize(1);
+            own.remove("our-hem");
+            assertThat(there).hasContent(text);
+        }
     }
 
     @Test

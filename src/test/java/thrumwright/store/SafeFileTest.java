@@ -159,6 +159,19 @@ class SafeFileTest {
     }
 
     @Test
+    void whatTheProgramKeepsLiesWhereEachSystemHasIt() {
+        Path home = Path.of("home");
+        assertThat(UserFolder.state("Linux", Map.of(), home))
+                .isEqualTo(home.resolve(Path.of(".local", "state", "thrumwright", "state")));
+        assertThat(UserFolder.state("Linux", Map.of("XDG_STATE_HOME", "kept"), home))
+                .isEqualTo(Path.of("kept", "thrumwright", "state"));
+        assertThat(UserFolder.state("Mac OS X", Map.of(), home))
+                .isEqualTo(home.resolve(Path.of("Library", "Application Support", "thrumwright", "state")));
+        assertThat(UserFolder.state("Windows 11", Map.of("LOCALAPPDATA", "local"), home))
+                .isEqualTo(Path.of("local", "thrumwright", "state"));
+    }
+
+    @Test
     void theUsersFolderFollowsEachSystem() {
         Path home = Path.of("home");
         assertThat(UserFolder.structures("Linux", Map.of(), home))

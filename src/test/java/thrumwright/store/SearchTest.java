@@ -177,7 +177,7 @@ class SearchTest {
     void aStackSpeaksForItself() {
         End sleeve = byId("bar-sleeve").end();
         Structure own = new Structure(
-                "own", "Ours", "For us.", "", Optional.empty(), List.of(), "common practice, no source", sleeve);
+                "own", "Ours", "For us.", "", Optional.empty(), false, List.of(), "common practice, no source", sleeve);
         for (String sought : List.of("no fringe", "hem", "bar", "without fringes", "rod")) {
             assertThat(own.answers(sought, SEARCH)).as(sought).isTrue();
         }

@@ -35,6 +35,7 @@ public final class Pieces {
         return new Piece(
                 "Worked panel",
                 "",
+                Optional.empty(),
                 new Loom(
                         "Pipe loom",
                         Length.parse("70 cm"),

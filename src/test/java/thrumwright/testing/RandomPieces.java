@@ -11,6 +11,7 @@ import thrumwright.block.Amount;
 import thrumwright.block.Block;
 import thrumwright.block.HalfHitch;
 import thrumwright.block.HemFold;
+import thrumwright.block.Hemstitching;
 import thrumwright.block.KnotRows;
 import thrumwright.block.Lean;
 import thrumwright.block.Material;
@@ -39,6 +40,7 @@ import thrumwright.piece.Design;
 import thrumwright.piece.End;
 import thrumwright.piece.Habits;
 import thrumwright.piece.Loom;
+import thrumwright.piece.MadeFor;
 import thrumwright.piece.Piece;
 import thrumwright.piece.Top;
 import thrumwright.piece.Warp;
@@ -63,6 +65,8 @@ public final class RandomPieces {
     };
 
     private final RandomGenerator random;
+    private int made;
+    private int told;
 
     public RandomPieces(long seed) {
         this.random = RandomGeneratorFactory.of("L64X128MixRandom").create(seed);
@@ -88,6 +92,7 @@ public final class RandomPieces {
         return new Piece(
                 name(),
                 random.nextBoolean() ? "" : name() + " " + name(),
+                madeFor(),
                 loom(),
                 warp(yarns),
                 yarns,
@@ -105,6 +110,18 @@ public final class RandomPieces {
                         usual.overlap()),
                 start,
                 top(start, yarns));
+    }
+
+    /** Every fourth yarn has a second measure. */
+    private Optional<Thickness> alsoTold() {
+        told = (told + 1) % 4;
+        return told == 0 ? Optional.of(Thickness.parse("225 m/100 g")) : Optional.empty();
+    }
+
+    /** One after the other, so that what else is random stays as it was. */
+    private Optional<MadeFor> madeFor() {
+        made = (made + 1) % (MadeFor.values().length + 1);
+        return made == 0 ? Optional.empty() : Optional.of(MadeFor.values()[made - 1]);
     }
 
     private Top top(End start, List<Yarn> yarns) {
@@ -165,7 +182,8 @@ public final class RandomPieces {
                 random.nextInt(3) == 0 ? Optional.of(length(1000, 500_000)) : Optional.empty(),
                 random.nextInt(4) == 0
                         ? Optional.of(new Usage(random.nextInt(1, 30), length(500, 20_000)))
-                        : Optional.empty());
+                        : Optional.empty(),
+                alsoTold());
     }
 
     private End end(int blocks, List<Yarn> yarns) {
@@ -182,7 +200,7 @@ public final class RandomPieces {
         Lean lean = random.nextBoolean() ? Lean.S : Lean.Z;
         Optional<Shed> shed = random.nextInt(5) == 0 ? Optional.of(shed()) : Optional.empty();
         int under = random.nextInt(1, 4);
-        return switch (random.nextInt(14)) {
+        return switch (random.nextInt(15)) {
             case 0 -> new OrderingCord(tag, use(yarns), random.nextInt(1, 5), shed);
             case 1, 2 ->
                 new PlainBand(
@@ -219,6 +237,13 @@ public final class RandomPieces {
             case 10 ->
                 new WrappedTassels(tag, use(yarns), random.nextInt(2, 9), random.nextInt(1, 40), length(20, 200));
             case 12 -> new SpreadHeader(tag, use(yarns), random.nextInt(1, 6), random.nextInt(1, 5), shed);
+            case 13 ->
+                new Hemstitching(
+                        tag,
+                        use(yarns),
+                        random.nextInt(1, 7),
+                        random.nextInt(1, 5),
+                        Hemstitching.Round.values()[random.nextInt(2)]);
             case 11 -> new WarpLoops(tag, WarpLoops.Held.values()[random.nextInt(4)], length(1, 12));
             default ->
                 new WarpFinish(tag, WarpFinish.Kind.values()[random.nextInt(4)], random.nextInt(1, 9), length(20, 200));

@@ -28,10 +28,7 @@ public final class WorkedPanel {
                 new Colour(0xe8e0d0),
                 Fibre.COTTON,
                 new Thickness.Counted(12, 6, CountSystem.COTTON),
-                Firmness.HARD,
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty());
+                Firmness.HARD);
     }
 
     public static Yarn weft() {
@@ -41,10 +38,7 @@ public final class WorkedPanel {
                 new Colour(0x2a6f78),
                 Fibre.WOOL,
                 new Thickness.Wraps(5, Length.parse("1 cm")),
-                Firmness.SOFT,
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty());
+                Firmness.SOFT);
     }
 
     public static Setting with(Yarn yarn) {

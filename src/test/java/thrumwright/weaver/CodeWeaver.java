@@ -115,6 +115,8 @@ final class CodeWeaver {
             return new TwiningHands(ends);
         } else if (words.contains("Go forward in")) {
             return new SoumakHands(ends);
+        } else if (words.contains("on a blunt needle")) {
+            return new HemstitchHands(ends);
         } else if (words.contains("half hitches")) {
             return new HitchHands(ends);
         }

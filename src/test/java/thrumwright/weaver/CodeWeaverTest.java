@@ -22,10 +22,11 @@ import thrumwright.plan.Plan;
 import thrumwright.sheet.PlainText;
 import thrumwright.sheet.StepSheet;
 import thrumwright.testing.RandomPieces;
+import thrumwright.testing.Seeds;
 
 /** Whoever does just what the sheet says gets the cloth that was planned. */
 class CodeWeaverTest {
-    private static final int SEEDS = Integer.getInteger("thrumwright.seeds", 40);
+    private static final int SEEDS = Seeds.of(500);
     private static final Phrases HEADINGS = Phrases.of("thrumwright.sheet.steps", Locale.UK);
 
     @Test

@@ -21,6 +21,7 @@ abstract class Hands {
 
     private static final List<String> NOT_OF_THE_WAY = List.of(
             "This comes out again at the end\\.",
+            "! .*",
             "This block is .* high\\.",
             "Its upper edge now stands .*\\.",
             "When a butterfly runs out, lay in the next one .*\\.");

@@ -2,6 +2,7 @@ package thrumwright.weaver;
 
 import java.util.ArrayList;
 import java.util.List;
+import thrumwright.block.Hemstitching;
 import thrumwright.block.Leg;
 import thrumwright.block.OrderingCord;
 import thrumwright.block.Row;
@@ -60,6 +61,9 @@ final class PlannedCloth {
     /** A strand's legs, row by row: without the turns between rows, the fold before them and what is tied. */
     private List<List<Leg>> rowsOf(Strand strand) {
         List<List<Leg>> rows = new ArrayList<>(List.of(new ArrayList<>()));
+        if (work.block() instanceof Hemstitching) {
+            return List.of(strand.legs());
+        }
         boolean everyLegARow = work.block() instanceof OrderingCord;
         for (Leg leg : strand.legs()) {
             List<Leg> row = rows.get(rows.size() - 1);
@@ -101,6 +105,7 @@ final class PlannedCloth {
         route.from().ifPresent(angle -> atAngle(passes, visits.get(0), angle));
         if (round(route)) {
             atAngle(passes, visits.get(0), -route.from().orElseThrow());
+            route.from().ifPresent(angle -> atAngle(passes, visits.get(0), angle));
         }
         for (int i = 1; i < visits.size(); i++) {
             run(passes, visits.get(i - 1), visits.get(i));

@@ -10,7 +10,7 @@ record FringeGroup(Graphics2D g, EdgePen pen, Color warp, Hanging at) {
     /**
      * Where it hangs, page units.
      *
-     * @param first x of its first end
+     * @param first x of its leftmost end
      * @param pitch from one end to the next
      * @param size number of ends
      * @param edge y of the cloth's edge

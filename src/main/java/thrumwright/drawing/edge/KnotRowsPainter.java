@@ -82,7 +82,7 @@ final class KnotRowsPainter {
                 Length.of(1000, Unit.MILLIMETRE));
     }
 
-    /** How much lower a knot is, at x from the first end, where knots weren't pushed up to one height. */
+    /** How much lower a knot is, at x from the left edge end, where knots weren't pushed up to one height. */
     private double slid(double x, double knotHeight) {
         return slipped ? knotHeight * (0.55 + 0.55 * Math.sin(2.4 * x / knotHeight)) : 0;
     }

@@ -103,7 +103,8 @@ final class TurnedEndsPainter {
         for (int i = 0; i < warp.ends(); i++) {
             int place = rightward ? i : warp.ends() - 1 - i;
             boolean hangs = in.lastRow(row) && (i >= done || left(i));
-            // the first end has no neighbour before it that goes round it, nor has the one after an end that was left
+            // the outermost end has no neighbour before it that goes round it, nor has the one after an end that was
+            // left
             boolean alone = i == 0 || left(i - 1);
             double bends = from - (alone ? 0.5 : 1.6) * warp.beaten();
             double goesOn = hangs ? in.low() : from - 2 * warp.beaten();

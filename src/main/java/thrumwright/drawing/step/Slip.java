@@ -75,7 +75,7 @@ public enum Slip {
         }
 
         @Override
-        protected Optional<Slip> usual(Block block) {
+        public Optional<Slip> usual(Block block) {
             return Optional.empty();
         }
 

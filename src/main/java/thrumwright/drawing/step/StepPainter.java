@@ -56,7 +56,7 @@ public record StepPainter(Graphics2D g, Palette palette, Font font) {
                 box,
                 painter -> block.work()
                         .ifPresentOrElse(
-                                work -> painter.alone(box, plan, StepScene.of(work)),
+                                work -> painter.kind(box, plan, end, block, StepScene.of(work)),
                                 () -> painter.draw(box, plan, end, block)));
     }
 
@@ -108,17 +108,31 @@ public record StepPainter(Graphics2D g, Palette palette, Font font) {
     private static View middle(Rectangle2D box, StepScene scene) {
         Setting few = scene.setting();
         double beside = scene.tied() ? scene.reach(Side.LEFT) : few.spacing();
-        double scale = Math.min(box.getWidth() / (few.span() + 2 * beside), box.getHeight() * 0.7 / scene.height());
+        double scale = Math.min(
+                box.getWidth() / (few.span() + 2 * beside),
+                box.getHeight() * 0.7 / (scene.height() + Math.abs(scene.lap())));
         double left = box.getCenterX() - scale * few.span() / 2;
-        return new View(scale, left, box.getCenterY() + scale * scene.height() / 2);
+        return new View(scale, left, box.getCenterY() + scale * (scene.height() + scene.lap()) / 2);
     }
 
     private void alone(Rectangle2D box, Plan plan, StepScene scene) {
-        Setting few = scene.setting();
-        View view = middle(box, scene);
-        List<ClothPainter.PlacedBlock> placed =
-                List.of(new ClothPainter.PlacedBlock(scene.picture(), 0, scene.height()));
-        cloth(view, placed, List.of(), few, plan.piece().warpYarn(), box);
+        alone(box, plan, scene, Optional.empty());
+    }
+
+    private void kind(Rectangle2D box, Plan plan, EndPlan end, BlockPlan block, StepScene scene) {
+        alone(box, plan, scene, scene.cloth(plan, end, block));
+    }
+
+    private void alone(Rectangle2D box, Plan plan, StepScene scene, Optional<ClothPainter.PlacedBlock> cloth) {
+        List<ClothPainter.PlacedBlock> placed = new ArrayList<>(cloth.stream().toList());
+        placed.add(new ClothPainter.PlacedBlock(scene.picture(), 0, scene.height()));
+        cloth(
+                middle(box, scene),
+                placed,
+                List.of(),
+                scene.setting(),
+                plan.piece().warpYarn(),
+                box);
     }
 
     private void draw(Rectangle2D box, Plan plan, EndPlan end, BlockPlan block) {
@@ -157,12 +171,17 @@ public record StepPainter(Graphics2D g, Palette palette, Font font) {
         double left = scene.reach(Side.LEFT) + arrowRoom(scene, Side.LEFT);
         double right = scene.reach(Side.RIGHT) + arrowRoom(scene, Side.RIGHT);
         double wide = few.span() + left + right;
-        double scale = Math.min(box.getWidth() / wide, box.getHeight() * (1 - BELOW) / (scene.height() * 1.2));
+        double scale = Math.min(
+                box.getWidth() / wide,
+                box.getHeight() * (1 - BELOW) / ((scene.height() + Math.max(0, scene.lap())) * 1.2));
         double spare = box.getWidth() - wide * scale;
         double below = Math.max(BELOW * box.getHeight() / scale, scene.rowHeight());
         View view = new View(scale, box.getMinX() + spare / 2 + scale * left, box.getMaxY() - below * scale);
         List<ClothPainter.PlacedBlock> placed = new ArrayList<>();
-        StepScene.below(end, block, few.ends()).ifPresent(placed::add);
+        if (scene.lap() >= 0) {
+            StepScene.below(end, block, few.ends()).ifPresent(placed::add);
+        }
+        scene.cloth(plan, end, block).ifPresent(placed::add);
         placed.add(new ClothPainter.PlacedBlock(scene.picture(), 0, scene.height()));
         cloth(view, placed, scene.tails(), few, plan.piece().warpYarn(), box);
         for (Row row : scene.arrows()) {
@@ -193,7 +212,7 @@ public record StepPainter(Graphics2D g, Palette palette, Font font) {
         double long_ = ARROW * few.spacing();
         int way = row.from() == Side.LEFT ? 1 : -1;
         double edge = row.from() == Side.LEFT ? 0 : few.span();
-        double y = (row.number() - scene.arrows().get(0).number() + 0.5) * scene.rowHeight();
+        double y = (row.number() - scene.arrows().get(0).number() + 0.5) * scene.rowHeight() + scene.lap();
         double tip = scene.reach(row.from()) + 0.2 * few.spacing();
         if (scene.tied()) {
             boolean first = row.equals(scene.arrows().get(0));

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
+import thrumwright.block.Course;
 import thrumwright.block.Lean;
 import thrumwright.block.Leg;
 import thrumwright.block.Posts;
@@ -17,7 +18,9 @@ import thrumwright.drawing.yarn.ClothPainter;
 import thrumwright.drawing.yarn.Tail;
 import thrumwright.plan.BlockPlan;
 import thrumwright.plan.EndPlan;
+import thrumwright.plan.Plan;
 import thrumwright.plan.Work;
+import thrumwright.yarn.Yarn;
 
 /**
  * A block's first rows on a few warp ends, to teach from. The warp ends keep their distance, but all yarns are at least
@@ -95,8 +98,7 @@ record StepScene(Work work, BlockPicture picture, List<Tail> tails) {
         return leg.fromY() > leg.toY() ? new Leg(leg.route(), leg.toY(), leg.middleY(), leg.fromY()) : leg;
     }
 
-    private static Setting setting(Work work, int ends, boolean posts) {
-        Setting whole = work.setting();
+    private static Setting setting(Setting whole, int ends, boolean posts) {
         double s = whole.spacing();
         double thick = Math.max(THINNEST * s, Math.min(THICKEST * s, whole.relaxed()));
         double share = Math.max(LOOSE, Math.min(1, whole.beaten() / whole.relaxed()));
@@ -125,7 +127,7 @@ record StepScene(Work work, BlockPicture picture, List<Tail> tails) {
     }
 
     private static Work shortened(Work whole, int most) {
-        Setting setting = setting(whole, ends(whole), whole.block().tied());
+        Setting setting = setting(whole.setting(), ends(whole), whole.block().tied());
         int rows = whole.rows().size();
         // as many rows, odd or even, as the whole block, so that the yarn ends at the right side
         int shown = rows <= most ? rows : most - (most - rows & 1);
@@ -145,7 +147,9 @@ record StepScene(Work work, BlockPicture picture, List<Tail> tails) {
     static Optional<ClothPainter.PlacedBlock> below(EndPlan end, BlockPlan block, int ends) {
         for (int i = end.blocks().indexOf(block) - 1; i >= 0; i--) {
             Optional<Work> work = end.blocks().get(i).work();
-            if (work.isPresent() && !work.get().block().tied()) {
+            boolean stands = work.filter(woven -> woven.block().lap(woven.setting()) == 0)
+                    .isPresent();
+            if (stands && !work.get().block().tied()) {
                 return work.map(woven -> lastRows(woven, ends));
             }
         }
@@ -154,12 +158,50 @@ record StepScene(Work work, BlockPicture picture, List<Tail> tails) {
 
     private static ClothPainter.PlacedBlock lastRows(Work work, int ends) {
         int all = work.rows().size();
-        int count = Math.min(all, ROWS_BELOW);
-        List<Row> last = work.rows().subList(all - count, all);
-        Setting few = setting(work, ends, false);
-        Work small = new Work(work.block().withRows(count), work.yarn(), few, last, work.cut());
-        double height = small.block().height(few);
-        return new ClothPainter.PlacedBlock(BlockPicture.woven(small), -height, height);
+        ClothPainter.PlacedBlock rows = rows(work, Math.max(0, all - ROWS_BELOW), all, ends);
+        return new ClothPainter.PlacedBlock(rows.picture(), -rows.height(), rows.height());
+    }
+
+    /** Some rows of what stands beside a block, with their lower edge at y = 0. */
+    private static ClothPainter.PlacedBlock rows(Work work, int from, int to, int ends) {
+        Setting few = setting(work.setting(), ends, false);
+        Work small = new Work(
+                work.block().withRows(to - from), work.yarn(), few, work.rows().subList(from, to), work.cut());
+        return new ClothPainter.PlacedBlock(
+                BlockPicture.woven(small), 0, small.block().height(few));
+    }
+
+    /** The cloth on which a block lies that has no height: rows above it or below it, else plain picks of the design's yarn. */
+    Optional<ClothPainter.PlacedBlock> cloth(Plan plan, EndPlan end, BlockPlan block) {
+        if (lap() == 0) {
+            return Optional.empty();
+        }
+        int ends = setting().ends();
+        Optional<ClothPainter.PlacedBlock> there = lap() < 0 ? below(end, block, ends) : above(end, block, ends);
+        return there.or(() -> Optional.of(picks(plan, end)));
+    }
+
+    private static Optional<ClothPainter.PlacedBlock> above(EndPlan end, BlockPlan block, int ends) {
+        return end
+                .blocks()
+                .subList(end.blocks().indexOf(block) + 1, end.blocks().size())
+                .stream()
+                .flatMap(next -> next.work().stream())
+                .filter(next -> next.block().lap(next.setting()) == 0)
+                .findFirst()
+                .map(next -> rows(next, 0, Math.min(next.rows().size(), ROWS_BELOW), ends));
+    }
+
+    private ClothPainter.PlacedBlock picks(Plan plan, EndPlan end) {
+        Yarn yarn = plan.piece().stripe(end.place());
+        Setting few = setting(plan.piece().setting(yarn), setting().ends(), false);
+        BlockPicture picks = BlockPicture.picks(yarn, few, ROWS_BELOW, Course.beginning());
+        return new ClothPainter.PlacedBlock(picks, lap() < 0 ? -picks.height() : 0, picks.height());
+    }
+
+    /** See {@link BlockPicture#lap}. */
+    double lap() {
+        return picture.lap();
     }
 
     Setting setting() {

@@ -25,7 +25,7 @@ interface Strain {
             (across, up) -> across <= 0 || across >= 1 ? across : across + 0.075 * Math.sin(4 * Math.PI * across);
 
     /**
-     * @param across 0 at the first end, 1 at the last
+     * @param across 0 at the left edge end, 1 at the right one
      * @param up 0 at the block's lower edge, 1 at its upper edge
      * @return where it is drawn, across
      */

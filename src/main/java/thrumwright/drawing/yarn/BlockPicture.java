@@ -8,12 +8,10 @@ import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.UnaryOperator;
 import thrumwright.block.Amount;
 import thrumwright.block.Course;
-import thrumwright.block.HalfHitch;
 import thrumwright.block.MaterialRole;
 import thrumwright.block.PlainBand;
 import thrumwright.block.Row;
 import thrumwright.block.Setting;
-import thrumwright.block.Soumak;
 import thrumwright.block.Strand;
 import thrumwright.block.Tag;
 import thrumwright.block.Use;
@@ -109,6 +107,11 @@ public final class BlockPicture {
         return block.height(setting);
     }
 
+    /** How far it lies over the cloth beside it, mm, see {@link YarnBlock#lap}. */
+    public double lap() {
+        return block.lap(setting);
+    }
+
     DyedYarn yarn() {
         return yarn;
     }
@@ -172,7 +175,8 @@ public final class BlockPicture {
                         .orElse(beside)
                 : beside;
         double above = 2 * setting.relaxed();
-        return new Rectangle2D.Double(-out, -above, setting.span() + 2 * out, height() + 2 * above);
+        return new Rectangle2D.Double(
+                -out, -above + Math.min(0, lap()), setting.span() + 2 * out, height() + 2 * above + Math.abs(lap()));
     }
 
     /** Its tails, with the block's lower edge at any height, mm, not yet hung clear of each other; a cord tied to posts has none. */
@@ -198,6 +202,6 @@ public final class BlockPicture {
 
     /** Whether stretches lie on each other, so that their order matters. */
     boolean overlapping() {
-        return block instanceof Soumak || block instanceof HalfHitch;
+        return block.crossesItself();
     }
 }

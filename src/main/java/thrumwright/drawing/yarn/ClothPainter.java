@@ -70,7 +70,8 @@ public final class ClothPainter {
     }
 
     /**
-     * Blocks on their warp: first what lies behind, then posts and warp, then what lies in front.
+     * Blocks on their warp: first what lies behind, then posts and warp, then what lies in front; stitches last that lie on other
+     * blocks.
      *
      * @param view with y = 0 at the lowest block's lower edge
      * @param blocks with pictures, from the lowest to the highest
@@ -111,7 +112,9 @@ public final class ClothPainter {
                 .ifPresent(posts ->
                         new PostPen(g, view, palette).draw(ground, posts, postsShown.low(), postsShown.high()));
         warp(view, ground, warp, warpShown.low(), warpShown.high());
-        seen.forEach(block -> yarn(view, block, true));
+        seen.stream()
+                .sorted(Comparator.comparing(block -> block.picture().lap() != 0))
+                .forEach(block -> yarn(view, block, true));
         tails(view, ground, tails.stream().filter(tail -> tail.inFront() == (face == Face.FRONT)));
         seen.forEach(block -> inFront(block.on(view), block.picture())
                 .drawInOrder(block.picture().ties()));
@@ -139,8 +142,9 @@ public final class ClothPainter {
     private static boolean meets(View view, PlacedBlock block, Rectangle2D visible) {
         double spare =
                 view.length(YarnPainter.SPARE * block.picture().yarn().yarn().diameter());
-        return view.y(block.bottom()) + spare >= visible.getMinY()
-                && view.y(block.bottom() + block.height()) - spare <= visible.getMaxY();
+        double lap = block.picture().lap();
+        return view.y(block.bottom() + Math.min(0, lap)) + spare >= visible.getMinY()
+                && view.y(block.bottom() + block.height() + Math.max(0, lap)) - spare <= visible.getMaxY();
     }
 
     /** Tails, those that hang farthest out first. */

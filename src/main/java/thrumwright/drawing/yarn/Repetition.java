@@ -35,12 +35,12 @@ record Repetition(int ends, int fewer, int edge, int step) {
                     from == Integer.MIN_VALUE ? from : from - shift, to == Integer.MAX_VALUE ? to : to - shift, 0);
         }
 
-        /** Its left edge, half way from the end before, mm from the first end; negative infinity for all that is there. */
+        /** Its left edge, half way from the end before, mm from the left edge end; negative infinity for all that is there. */
         double left(double spacing) {
             return from == Integer.MIN_VALUE ? Double.NEGATIVE_INFINITY : (from - 0.5) * spacing;
         }
 
-        /** Its right edge, mm from the first end; infinity for all that is there. */
+        /** Its right edge, mm from the left edge end; infinity for all that is there. */
         double right(double spacing) {
             return to == Integer.MAX_VALUE ? Double.POSITIVE_INFINITY : (to - 0.5) * spacing;
         }

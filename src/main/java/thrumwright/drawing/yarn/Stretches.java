@@ -78,6 +78,10 @@ public final class Stretches {
     private void add(Leg leg, double begun, double share) {
         TautCord cord = TautCord.along(leg.route());
         Climb climb = new Climb(leg, cord.length());
+        if (climb.whole() == 0) {
+            upright(leg, cord.sections().get(0), begun);
+            return;
+        }
         double gone = 0;
         for (PathSection section : cord.sections()) {
             List<Double> cuts = cuts(section);
@@ -92,6 +96,15 @@ public final class Stretches {
             }
             gone += section.length();
         }
+    }
+
+    /** A leg that goes straight up or down where it is. */
+    private void upright(Leg leg, PathSection place, double begun) {
+        side(place, 0, 0);
+        order = begun;
+        add(place.at(0), leg.fromY());
+        add(place.at(0), leg.toY());
+        length += Math.abs(leg.toY() - leg.fromY());
     }
 
     /** Where along a section it begins, passes the plane of the warp, and ends. */
@@ -206,11 +219,11 @@ public final class Stretches {
     /**
      * How a leg climbs.
      *
-     * @param whole its length seen from above, mm
+     * @param whole its length seen from above, mm, more than 0
      */
     private record Climb(Leg leg, double whole) {
         double height(double along) {
-            double share = whole == 0 ? 0 : along / whole;
+            double share = along / whole;
             return share < 0.5
                     ? leg.fromY() + (leg.middleY() - leg.fromY()) * share * 2
                     : leg.middleY() + (leg.toY() - leg.middleY()) * (share * 2 - 1);
@@ -218,9 +231,6 @@ public final class Stretches {
 
         /** Of the part between two places seen from above. */
         double length(double from, double to) {
-            if (whole == 0) {
-                return to - from;
-            }
             double half = whole / 2;
             double early = Math.min(half, to) - Math.min(half, from);
             double late = Math.max(half, to) - Math.max(half, from);

@@ -20,7 +20,7 @@ public record WarpPen(Graphics2D g, View view, Color colour, int plies, Face fac
      *
      * @param spacing from one end to the next, more than 0
      * @param diameter of an end, more than 0
-     * @param first number of the first end to draw, from 0
+     * @param first number of the leftmost end to draw, from 0
      * @param last number of the last
      */
     public void draw(double spacing, double diameter, int first, int last, double fromY, double toY) {

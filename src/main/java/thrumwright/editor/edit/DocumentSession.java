@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.function.BiPredicate;
+import thrumwright.store.keeping.Fingerprint;
 
 /**
  * A document being worked on, a piece or a class: its history and where it is on file.
@@ -13,6 +14,7 @@ import java.util.function.BiPredicate;
 public abstract sealed class DocumentSession<S> permits Session, ClassSession {
     final History<S> history;
     private Optional<Path> path;
+    private Optional<Fingerprint> base = Optional.empty();
 
     /** @param same whether two moments differ by no more than what is selected */
     DocumentSession(Optional<Path> path, BiPredicate<S, S> same) {
@@ -31,6 +33,16 @@ public abstract sealed class DocumentSession<S> permits Session, ClassSession {
 
     void setPath(Optional<Path> where) {
         path = Objects.requireNonNull(where);
+    }
+
+    /** What its file held when it was read or written last; empty if nobody said. */
+    public Optional<Fingerprint> base() {
+        return base;
+    }
+
+    /** Says what the file held from which it was read, or to which it was written. */
+    public void setBase(Optional<Fingerprint> held) {
+        base = Objects.requireNonNull(held);
     }
 
     /** Whether the document differs from what was saved. */

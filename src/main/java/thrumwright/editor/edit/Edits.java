@@ -49,7 +49,8 @@ public record Edits(Phrases phrases, Words words) {
         Slot own = slot.own(now);
         Place place = own.place();
         int index = own.below();
-        Block added = fitted(prototype, now, now.end(place), prototype.id());
+        Block begun = place == Place.TOP ? prototype.begunAtTop() : prototype;
+        Block added = fitted(begun, now, now.end(place), prototype.id());
         return Edit.of(named("edit.add", added), piece -> {
                     checkOwn(piece, place);
                     checkRoom(piece, place, 1);

@@ -178,6 +178,24 @@ public final class Dialogs implements Questions {
     }
 
     @Override
+    public Recovering left(String question, boolean saved) {
+        List<Recovering> choices =
+                saved ? List.of(Recovering.values()) : List.of(Recovering.UNSAVED, Recovering.LATER, Recovering.FORGET);
+        Object[] answers =
+                choices.stream().map(choice -> texts.name("recover", choice)).toArray();
+        int answer = JOptionPane.showOptionDialog(
+                parent,
+                question,
+                texts.say("recover.title"),
+                JOptionPane.DEFAULT_OPTION,
+                JOptionPane.QUESTION_MESSAGE,
+                null,
+                answers,
+                answers[0]);
+        return answer == JOptionPane.CLOSED_OPTION ? Recovering.LATER : choices.get(answer);
+    }
+
+    @Override
     public Optional<Beginning> beginning() {
         return new BeginningDialog(parent, room).ask();
     }

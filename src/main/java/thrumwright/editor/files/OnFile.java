@@ -1,44 +1,68 @@
 package thrumwright.editor.files;
 
+import java.awt.EventQueue;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Instant;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Supplier;
+import thrumwright.editor.edit.DocumentSession;
 import thrumwright.editor.settings.Workplace;
 import thrumwright.editor.text.Messages;
 import thrumwright.store.FileProblem;
+import thrumwright.store.SafeFile;
+import thrumwright.store.keeping.Fingerprint;
+import thrumwright.store.keeping.Journals;
+import thrumwright.store.keeping.Kept;
+import thrumwright.store.keeping.Unsaved;
 
 /**
- * An open document and its file: whether it is saved, whether somebody else has changed the file since, and what the weaver
- * is asked before anything is lost. There is one for each open document.
+ * An open document and its file: whether it is saved, whether somebody else has changed the file since, what the weaver is
+ * asked before anything is lost, and what is kept of it meanwhile. There is one for each open document.
  */
 public final class OnFile {
     /** What is open. */
     public interface Content {
-        /** Where it is on file; empty if it is nowhere yet. */
-        Optional<Path> path();
-
-        /** Whether it differs from what was saved. */
-        boolean dirty();
+        /** Where it is on file, and whether it differs from that. */
+        DocumentSession<?> session();
 
         /** What it is called. */
         String title();
 
+        /** As it is now, for whoever makes a text of it later, on another thread. */
+        State now();
+
         /**
-         * Writes it as it is now, and knows from then on that it is on file there.
+         * As it is to be written.
          *
-         * @return what is to be said of it
+         * @throws FileProblem if it couldn't be read again
          */
-        String write(Path file) throws FileProblem;
+        Draft draft(Path file) throws FileProblem;
     }
+
+    /**
+     * The document at one moment.
+     *
+     * @param document which doesn't change; another one if it was changed since
+     */
+    public record State(Object document, Supplier<String> text) {}
+
+    /**
+     * @param text what goes into the file
+     * @param written says that it is there; returns what is to be said of it
+     */
+    public record Draft(String text, Supplier<String> written) {}
 
     private final Content content;
     private final Workplace place;
     private final Supplier<Questions> questions;
     private final Messages messages;
-    private Optional<Stamp> stamp = Optional.empty();
+    private final Kept kept;
+    private final Claim claim;
+    private final OutsideLook outside = new OutsideLook();
+    private Object keptLast;
 
     /** @param questions who is asked at that moment */
     public OnFile(Content content, Workplace place, Supplier<Questions> questions, Messages messages) {
@@ -46,12 +70,68 @@ public final class OnFile {
         this.place = place;
         this.questions = questions;
         this.messages = messages;
-        read();
+        this.kept =
+                place.keeping().keeper().begin(why -> EventQueue.invokeLater(() -> messages.problem(why.getMessage())));
+        this.claim = new Claim(place.keeping().claims());
+        EventQueue.invokeLater(this::claim);
     }
 
-    /** Says that the document has just been read from its file. */
-    public void read() {
-        stamp = content.path().flatMap(Stamp::of);
+    private void claim() {
+        Optional<Path> path = content.session().path();
+        try {
+            if (claim.meetsAnother(path)) {
+                messages.problem(place.texts()
+                        .say(
+                                "message.open-elsewhere",
+                                Map.of("file", path.orElseThrow().toString())));
+            }
+        } catch (FileProblem e) {
+            messages.problem(e.getMessage());
+        }
+    }
+
+    /** Looks whether somebody has changed the file or taken it away since, and tells it once. */
+    public void lookAgain() {
+        DocumentSession<?> session = content.session();
+        if (session.path().isPresent() && session.base().isPresent()) {
+            Path path = session.path().get();
+            outside.news(path, session.base().get())
+                    .ifPresent(key -> messages.problem(place.texts().say(key, Map.of("file", path.toString()))));
+        }
+    }
+
+    /** Keeps the document as it is now, if it isn't saved. */
+    public void changed() {
+        DocumentSession<?> session = content.session();
+        claim();
+        if (!session.dirty()) {
+            keptLast = null;
+            kept.saved();
+            return;
+        }
+        State state = content.now();
+        if (state.document() != keptLast) {
+            keptLast = state.document();
+            Optional<Path> path = session.path().map(Path::toAbsolutePath);
+            Optional<Fingerprint> base = session.base();
+            Instant when = Instant.now();
+            kept.changed(() -> new Unsaved(path, base, when, state.text().get()));
+        }
+    }
+
+    /** Goes on with what a program left that ended before it was saved. */
+    public void takeOver(Journals.Left left) {
+        kept.takesOver(left);
+    }
+
+    /** The document is open no longer, saved or given up. */
+    public void closed() {
+        kept.close();
+        try {
+            claim.free();
+        } catch (FileProblem e) {
+            messages.problem(e.getMessage());
+        }
     }
 
     /** The title as the name of a file, without an ending. */
@@ -64,26 +144,52 @@ public final class OnFile {
 
     /** @return whether the document is on file now */
     public boolean save() {
-        if (content.path().isEmpty()) {
+        if (content.session().path().isEmpty()) {
             return saveAs();
         }
-        Path path = content.path().get();
+        Path path = content.session().path().get();
+        if (!mayWrite(path)) {
+            return saveAs();
+        }
         return (!changedElsewhere(path) || questions.get().overOthersWork(path)) && write(path);
     }
 
     private boolean changedElsewhere(Path path) {
-        return stamp.isPresent() && !stamp.equals(Stamp.of(path)) && Files.exists(path);
+        Optional<Fingerprint> base = content.session().base();
+        return base.isPresent() && Files.exists(path) && !base.equals(OutsideLook.held(path));
+    }
+
+    /** Not where somebody else works on it: that would be lost, or what is saved here. */
+    private boolean mayWrite(Path path) {
+        try {
+            if (claim.mayWrite(path)) {
+                return true;
+            }
+            messages.problem(place.texts().say("message.open-elsewhere", Map.of("file", path.toString())));
+        } catch (FileProblem e) {
+            messages.problem(e.getMessage());
+        }
+        return false;
     }
 
     /** @return whether the document is on file now */
     public boolean saveAs() {
-        return questions.get().fileToSave(stem(), ".json").map(this::write).orElse(false);
+        return questions
+                .get()
+                .fileToSave(stem(), ".json")
+                .map(path -> mayWrite(path) && write(path))
+                .orElse(false);
     }
 
     private boolean write(Path path) {
         try {
-            String said = content.write(path);
-            stamp = Stamp.of(path);
+            Draft draft = content.draft(path);
+            if (place.keeping().earlier().isPresent()) {
+                place.keeping().earlier().get().keep(path);
+            }
+            SafeFile.write(path, draft.text());
+            content.session().setBase(Optional.of(Fingerprint.of(draft.text())));
+            String said = draft.written().get();
             place.settings().used(path);
             messages.say(said);
             return true;
@@ -99,7 +205,7 @@ public final class OnFile {
      * @param staying what to do if the weaver stays with it
      */
     public boolean mayLeave(Runnable staying) {
-        if (!content.dirty()) {
+        if (!content.session().dirty()) {
             return true;
         }
         return switch (questions.get().unsaved(content.title())) {

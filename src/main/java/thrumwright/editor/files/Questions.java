@@ -15,6 +15,14 @@ public interface Questions {
         STAY
     }
 
+    /** What to do with what wasn't saved when a program ended. */
+    enum Recovering {
+        UNSAVED,
+        SAVED,
+        LATER,
+        FORGET
+    }
+
     Optional<Path> fileToOpen();
 
     /** @param ending such as {@code .json} */
@@ -42,6 +50,14 @@ public interface Questions {
     boolean overOthersWork(Path file);
 
     Closing unsaved(String title);
+
+    /**
+     * What to do with what wasn't saved when a program ended.
+     *
+     * @param question what it is, and how it differs from what is saved
+     * @param saved whether there is something saved that could be opened in its place
+     */
+    Recovering left(String question, boolean saved);
 
     /** How to begin a new piece; empty: not at all. */
     Optional<Beginning> beginning();

@@ -15,9 +15,6 @@ import thrumwright.yarn.Yarn;
 
 /** What is recommended beside the fields, a sentence a line, each with where it comes from. */
 final class Advising {
-    /** Hook-and-loop strips are sold from this height on, mm (CCI Notes 13/4: 1.9 to 5 cm). */
-    private static final double LOW_STRIP = 20;
-
     private Advising() {}
 
     static String warp(Piece piece, Locale locale) {
@@ -39,7 +36,7 @@ final class Advising {
                 .hem()
                 .flatMap(Hem::sleeve)
                 .map(sleeve -> forSupport(recommendations, sleeve.support()))
-                .orElseGet(() -> recommendations.strip(LOW_STRIP))));
+                .orElseGet(() -> recommendations.strip(plan.strip().width().mm()))));
     }
 
     private static Advice forSupport(Recommendations recommendations, Support support) {

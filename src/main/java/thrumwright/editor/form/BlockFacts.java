@@ -117,8 +117,7 @@ final class BlockFacts {
                             "each", shown.cut(cut.butterflies().each())));
         }
         Row first = work.rows().get(0);
-        first.shed()
-                .ifPresent(shed -> say("fact.shed", Map.of("shed", texts.words().shed(shed))));
+        texts.words().meets(first, work.setting().ends()).ifPresent(meets -> say("fact.meets", Map.of("meets", meets)));
         say(
                 "fact.sides",
                 Map.of(

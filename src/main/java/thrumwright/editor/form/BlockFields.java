@@ -3,9 +3,12 @@ package thrumwright.editor.form;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import thrumwright.block.Block;
 import thrumwright.block.Material;
 import thrumwright.block.MaterialRole;
+import thrumwright.block.Passing;
+import thrumwright.block.Shed;
 import thrumwright.block.Side;
 import thrumwright.block.TakesYarn;
 import thrumwright.block.YarnBlock;
@@ -13,6 +16,8 @@ import thrumwright.editor.look.Swatch;
 import thrumwright.measure.UnitSystem;
 import thrumwright.piece.Piece;
 import thrumwright.piece.Place;
+import thrumwright.plan.BlockPlan;
+import thrumwright.plan.Work;
 
 /** Adds fields about one block to a panel. */
 record BlockFields(Desk desk, FieldPanel panel, Place place, String id) {
@@ -79,6 +84,36 @@ record BlockFields(Desk desk, FieldPanel panel, Place place, String id) {
         piece.yarns()
                 .forEach(
                         own -> all.add(new Choice<>(new Material.Own(own.id()), own.name(), new Swatch(own.colour()))));
+        return all;
+    }
+
+    /** As it comes, or over or under the outermost end at the side where it begins as planned now. */
+    List<Choice<Optional<Shed>>> sheds() {
+        Side from = desk.session()
+                .plan()
+                .end(place)
+                .block(id)
+                .flatMap(BlockPlan::work)
+                .map(Work::begins)
+                .orElse(Side.LEFT);
+        return sheds(desk, "choice.in-turn", from);
+    }
+
+    /**
+     * None, and both sheds as a pick meets the outermost end in them.
+     *
+     * @param none key of what stands for none
+     * @param from the side where the pick begins
+     */
+    static List<Choice<Optional<Shed>>> sheds(Desk desk, String none, Side from) {
+        int ends = desk.session().shown().warp().ends();
+        List<Choice<Optional<Shed>>> all = new ArrayList<>();
+        all.add(Choice.of(Optional.empty(), desk.texts().say(none)));
+        for (Passing passing : Passing.values()) {
+            all.add(Choice.of(
+                    Optional.of(Shed.meeting(passing, from, ends)),
+                    desk.texts().words().meets(passing, from)));
+        }
         return all;
     }
 

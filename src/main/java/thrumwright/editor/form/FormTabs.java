@@ -15,7 +15,7 @@ import thrumwright.block.Block;
 import thrumwright.editor.edit.Change;
 import thrumwright.editor.edit.Selection;
 import thrumwright.editor.look.Column;
-import thrumwright.editor.look.Once;
+import thrumwright.editor.look.WhenWanted;
 import thrumwright.piece.Place;
 
 /** All fields of a window: the selected block, the piece, the loom, the yarns, the habits. */
@@ -75,7 +75,7 @@ public final class FormTabs {
     private static final class Tab {
         private final JScrollPane scroll = Column.scrolling(null);
         private final Supplier<Fields> make;
-        private final Once<Fields> made = new Once<>();
+        private final WhenWanted<Fields> made = new WhenWanted<>();
         private boolean outdated;
 
         Tab(Supplier<Fields> make) {

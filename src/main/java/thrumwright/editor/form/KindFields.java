@@ -10,7 +10,6 @@ import thrumwright.block.Lean;
 import thrumwright.block.OpenWarp;
 import thrumwright.block.OrderingCord;
 import thrumwright.block.PlainBand;
-import thrumwright.block.Shed;
 import thrumwright.block.Side;
 import thrumwright.block.Soumak;
 import thrumwright.block.SpreadHeader;
@@ -93,9 +92,8 @@ record KindFields(BlockFields fields) implements Cases<Section<? extends Block>>
         return yarn();
     }
 
-    private static void shed(Section<YarnBlock> section) {
-        section.oneOrNone(
-                "block.shed", "shed", "choice.in-turn", Shed.values(), YarnBlock::firstShed, YarnBlock::withFirstShed);
+    private void shed(Section<YarnBlock> section) {
+        section.choice("block.shed", fields::sheds, YarnBlock::firstShed, YarnBlock::withFirstShed);
     }
 
     private Section<YarnBlock> yarn() {

@@ -13,6 +13,7 @@ import thrumwright.measure.UnitSystem;
 import thrumwright.piece.Design;
 import thrumwright.piece.Habits;
 import thrumwright.piece.Loom;
+import thrumwright.piece.MadeFor;
 import thrumwright.piece.Piece;
 import thrumwright.piece.Warp;
 
@@ -28,6 +29,7 @@ record PieceForm(Desk desk) {
         FieldPanel.Section<Piece> whole = panel.about(Subject.always("piece", piece -> piece, (piece, other) -> other));
         whole.text("title", Piece::title, (piece, typed) -> piece.withTitle(typed.strip()));
         whole.lines("note", Piece::note, Piece::withNote);
+        whole.oneOrNone("for", "made-for", "choice.unknown", MadeFor.values(), Piece::madeFor, Piece::withMadeFor);
         design(panel);
         panel.heading("heading.top");
         new TopFields(desk).addTo(panel);
@@ -40,10 +42,18 @@ record PieceForm(Desk desk) {
         design.length("design.height", Design::height, Design::withHeight);
         design.choice("design.first", this::yarns, Design::firstYarnId, Design::withFirstYarn);
         design.choice("design.last", this::yarns, Design::lastYarnId, Design::withLastYarn);
-        design.oneOrNone("design.shed", "shed", "choice.unknown", Shed.values(), Design::lastShed, Design::withLastShed)
-                .oneOrNone(
-                        "design.side", "side", "choice.unknown", Side.values(), Design::lastSide, Design::withLastSide)
+        design.choice("design.shed", this::lastSheds, Design::lastShed, Design::withLastShed);
+        design.oneOrNone("design.side", "side", "choice.unknown", Side.values(), Design::lastSide, this::withLastSide)
                 .percent("design.relaxing", Design::relaxing, Design::withRelaxing);
+    }
+
+    private List<Choice<Optional<Shed>>> lastSheds() {
+        Side ended = desk.session().plan().afterDesign().side();
+        return BlockFields.sheds(desk, "choice.unknown", ended.other());
+    }
+
+    private Design withLastSide(Design part, Optional<Side> side) {
+        return part.endingAt(side, piece().warp().ends());
     }
 
     /** All yarns of the piece, with their colours. */

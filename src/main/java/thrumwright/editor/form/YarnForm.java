@@ -168,10 +168,7 @@ final class YarnForm {
                 new Colour(0xb5893e),
                 Fibre.WOOL,
                 new Thickness.Measured(Length.parse(inches ? "0.08 in" : "2 mm")),
-                Firmness.SOFT,
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty());
+                Firmness.SOFT);
         List<Yarn> more = new ArrayList<>(piece.yarns());
         more.add(yarn);
         chosen = id;
@@ -220,6 +217,11 @@ final class YarnForm {
                 "yarn.thickness",
                 part -> part.thickness().text(),
                 (part, typed) -> part.withThickness(Thickness.parse(typed)));
+        yarn.measure(
+                "yarn.also",
+                part -> part.alsoTold().map(Thickness::text).orElse(""),
+                (part, typed) ->
+                        part.withAlsoTold(typed.isBlank() ? Optional.empty() : Optional.of(Thickness.parse(typed))));
         yarn.oneOf("yarn.firmness", "firmness", Firmness.values(), Yarn::firmness, Yarn::withFirmness);
         yarn.measure(
                 "yarn.sample",

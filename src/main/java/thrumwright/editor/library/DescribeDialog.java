@@ -128,6 +128,7 @@ final class DescribeDialog {
                 use.getText().strip(),
                 needs.getText().strip(),
                 chosen == 0 ? Optional.empty() : Optional.of(Difficulty.values()[chosen - 1]),
+                draft.withoutPosts(),
                 words,
                 source.getText().strip(),
                 draft.end()));

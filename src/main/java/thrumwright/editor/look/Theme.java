@@ -96,6 +96,7 @@ public enum Theme {
         } catch (UnsupportedLookAndFeelException e) {
             throw new IllegalStateException("FlatLaf works on every system", e);
         }
+        PlainTextUI.install();
         setType(fonts, UIScale.getUserScaleFactor());
         FlatLaf.updateUI();
     }

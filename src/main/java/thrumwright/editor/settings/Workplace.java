@@ -9,21 +9,27 @@ import thrumwright.drawing.Fonts;
 import thrumwright.editor.library.Library;
 import thrumwright.editor.look.Theme;
 import thrumwright.editor.text.Texts;
+import thrumwright.store.keeping.Keeping;
 
 /** What all windows share: settings, structures, texts, letters and the look, which somebody may change. */
 public final class Workplace {
     private final Settings settings;
     private final Library library;
     private final Texts texts;
+    private final Keeping keeping;
     private final Fonts fonts = Fonts.load();
     private final List<Runnable> listeners = new CopyOnWriteArrayList<>();
     private Theme theme;
 
-    /** @param locale the language wanted; where there is no text in it, English */
-    public Workplace(Settings settings, Library library, Locale locale) {
+    /**
+     * @param locale the language wanted; where there is no text in it, English
+     * @param keeping by which what is open is kept
+     */
+    public Workplace(Settings settings, Library library, Locale locale, Keeping keeping) {
         this.settings = settings;
         this.texts = Texts.of(locale);
         this.library = library;
+        this.keeping = keeping;
         this.theme = settings.get("theme")
                 .flatMap(name -> Stream.of(Theme.values())
                         .filter(known -> known.name().equals(name))
@@ -34,6 +40,10 @@ public final class Workplace {
 
     public Settings settings() {
         return settings;
+    }
+
+    public Keeping keeping() {
+        return keeping;
     }
 
     public Texts texts() {

@@ -14,21 +14,38 @@ import javax.swing.KeyStroke;
 /**
  * The commands of the window, declared in one bundle: {@code id.text}, {@code id.tip} and, where there are any,
  * {@code id.icon}, {@code id.keys} (separated by commas; {@code menu} is Ctrl, or Command on a Mac) and
- * {@code id.where} ({@code canvas}, {@code sheet} or {@code class}).
+ * {@code id.where} ({@code canvas}, {@code sheet} or {@code class}). A kind of block that has a text {@code add-…} has a command
+ * of that name.
  */
 public final class CommandTexts {
+    private static final String ADD = "add-";
+
     private final Map<String, CommandText> byId = new LinkedHashMap<>();
 
     /** @param menuKey {@code ctrl} or {@code meta} */
     public CommandTexts(Locale locale, String menuKey) {
-        ResourceBundle.Control exact =
-                ResourceBundle.Control.getNoFallbackControl(ResourceBundle.Control.FORMAT_PROPERTIES);
-        ResourceBundle bundle = ResourceBundle.getBundle(
-                "thrumwright.editor.commands", locale, CommandTexts.class.getClassLoader(), exact);
+        ResourceBundle bundle = bundle("thrumwright.editor.commands", locale);
         for (String key : new TreeSet<>(bundle.keySet())) {
             if (key.endsWith(".text")) {
                 String id = key.substring(0, key.length() - 5);
                 byId.put(id, read(bundle, id, menuKey));
+            }
+        }
+        addKinds(bundle("thrumwright.blocks", locale));
+    }
+
+    private static ResourceBundle bundle(String name, Locale locale) {
+        ResourceBundle.Control exact =
+                ResourceBundle.Control.getNoFallbackControl(ResourceBundle.Control.FORMAT_PROPERTIES);
+        return ResourceBundle.getBundle(name, locale, CommandTexts.class.getClassLoader(), exact);
+    }
+
+    private void addKinds(ResourceBundle kinds) {
+        for (String key : new TreeSet<>(kinds.keySet())) {
+            if (key.startsWith(ADD)) {
+                String name = kinds.getString("block." + key.substring(ADD.length()));
+                String tip = kinds.getString(key);
+                byId.put(key, new CommandText(key, name, tip, Optional.empty(), List.of(), CommandText.Where.WINDOW));
             }
         }
     }

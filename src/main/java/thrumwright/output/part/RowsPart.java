@@ -43,18 +43,31 @@ record RowsPart(List<RowLine> rows, double each, Type type, Palette palette) imp
         return row.label() + " " + row.arrow() + " " + row.brief();
     }
 
+    private TextPart words(int row) {
+        return new TextPart(text(rows.get(row)), type.essential(), palette.ink());
+    }
+
+    /** Where the words of a row begin, from the left of all. */
+    private double indent(int row) {
+        return row * each + box(type) + 8;
+    }
+
+    /** Words of large type may be too wide for a small page, even alone in their line. */
     @Override
     public double height(double width) {
-        return type.large() * 1.32;
+        double more = 0;
+        for (int i = 0; i < rows.size(); i++) {
+            TextPart words = words(i);
+            more = Math.max(more, words.height(width - indent(i)) - words.height(Double.MAX_VALUE));
+        }
+        return type.large() * 1.32 + more;
     }
 
     @Override
     public void paint(Graphics2D g, double x, double y, double width) {
         for (int i = 0; i < rows.size(); i++) {
-            double left = x + i * each;
-            TickMarks.box(g, left + 1, y + type.large() * 0.28, box(type), palette);
-            Structured.item(new TextPart(text(rows.get(i)), type.essential(), palette.ink()))
-                    .paint(g, left + box(type) + 8, y, width);
+            TickMarks.box(g, x + i * each + 1, y + type.large() * 0.28, box(type), palette);
+            Structured.item(words(i)).paint(g, x + indent(i), y, width - indent(i));
         }
     }
 }

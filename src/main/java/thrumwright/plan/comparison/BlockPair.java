@@ -7,7 +7,7 @@ import java.util.Optional;
 import java.util.Set;
 import thrumwright.block.Block;
 import thrumwright.block.Lean;
-import thrumwright.block.Shed;
+import thrumwright.block.Passing;
 import thrumwright.plan.BlockPlan;
 import thrumwright.plan.Work;
 
@@ -36,7 +36,7 @@ public record BlockPair(Optional<BlockPlan> start, Optional<BlockPlan> top, Set<
         HEIGHT,
         /** Which way the stitches of the row that is woven first lean. */
         LEAN,
-        /** The first pick's shed. */
+        /** How the first pick meets the outermost end where it begins. */
         SHED,
         /** The side at which the yarn begins. */
         SIDE,
@@ -101,7 +101,7 @@ public record BlockPair(Optional<BlockPlan> start, Optional<BlockPlan> top, Set<
         if (differ(firstLean(start), firstLean(top))) {
             into.add(Aspect.LEAN);
         }
-        if (differ(firstShed(start), firstShed(top))) {
+        if (differ(firstMeeting(start), firstMeeting(top))) {
             into.add(Aspect.SHED);
         }
         if (start.begins() != top.begins()) {
@@ -114,9 +114,9 @@ public record BlockPair(Optional<BlockPlan> start, Optional<BlockPlan> top, Set<
         return start.isPresent() && top.isPresent() && !start.equals(top);
     }
 
-    /** The shed of the pick that is woven first; empty where a row uses none. */
-    public static Optional<Shed> firstShed(Work work) {
-        return work.rows().get(0).shed();
+    /** How the pick that is woven first meets the outermost end where it begins; empty where a row uses no shed. */
+    public static Optional<Passing> firstMeeting(Work work) {
+        return work.rows().get(0).meets(work.setting().ends());
     }
 
     /** Which way the stitches lean in the row that is woven first; empty where none do. */

@@ -24,7 +24,7 @@ final class Likeness {
 
     private static final Cases<Block> BARE = new UsualCases<>() {
         @Override
-        protected Block usual(Block block) {
+        public Block usual(Block block) {
             Block worked = block.woven()
                     .<Block>map(woven -> woven.unforced().withRows(1).withLean(Lean.S, false))
                     .orElse(block);
@@ -42,7 +42,7 @@ final class Likeness {
 
     private static final Cases<Block> SEEN = new UsualCases<>() {
         @Override
-        protected Block usual(Block block) {
+        public Block usual(Block block) {
             return bare(block);
         }
 

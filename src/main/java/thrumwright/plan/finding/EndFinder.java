@@ -25,7 +25,7 @@ import thrumwright.plan.Plan;
 import thrumwright.plan.Work;
 import thrumwright.plan.finding.Finding.Code;
 import thrumwright.plan.finding.Value.OfLoops;
-import thrumwright.plan.finding.Value.OfShed;
+import thrumwright.plan.finding.Value.OfMeeting;
 import thrumwright.plan.finding.Value.OfYarn;
 import thrumwright.yarn.Yarn;
 
@@ -101,16 +101,23 @@ final class EndFinder {
     private void sheds() {
         Optional<Shed> last = end.place() == Place.TOP ? piece.design().lastShed() : Optional.empty();
         for (BlockPlan block : end.blocks()) {
-            if (block.work().isEmpty()) {
+            // what lies on the cloth parts no picks
+            if (block.work()
+                    .filter(work -> work.block().lap(work.setting()) == 0)
+                    .isEmpty()) {
                 continue;
             }
-            List<Row> rows = block.work().get().rows();
+            List<Row> rows = block.work().orElseThrow().rows();
             Optional<Shed> first = rows.get(0).shed();
             if (first.isPresent() && first.equals(last)) {
-                about(Code.SAME_SHED, block.block(), Map.of("shed", new OfShed(first.get())), repairs.sameShed(block));
+                about(Code.SAME_SHED, block.block(), Map.of("meets", meeting(rows.get(0))), repairs.sameShed(block));
             }
             last = rows.get(rows.size() - 1).shed();
         }
+    }
+
+    private OfMeeting meeting(Row pick) {
+        return new OfMeeting(pick.meets(piece.warp().ends()).orElseThrow(), pick.from());
     }
 
     private void protection() {

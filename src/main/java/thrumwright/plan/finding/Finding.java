@@ -34,6 +34,7 @@ public record Finding(
         BAND_TOO_NARROW_FOR_SUPPORT(Severity.PROBLEM),
         BAND_TOO_WIDE(Severity.CAUTION),
         SLEEVE_TOO_NARROW(Severity.PROBLEM),
+        HEM_SHALLOW_FOR_A_STRIP(Severity.CAUTION),
         SEVERAL_FOLDS(Severity.PROBLEM),
         SEVERAL_FINISHES(Severity.PROBLEM),
         HEMS_DIFFER(Severity.CAUTION),
@@ -54,6 +55,7 @@ public record Finding(
         WIDTHS_OF_WARP(Severity.NOTE),
         WOVEN_WIDTH_UNLIKELY(Severity.CAUTION),
         YARN_USED_UNLIKELY(Severity.CAUTION),
+        MEASURES_DIFFER(Severity.CAUTION),
         DRAWS_IN(Severity.CAUTION);
 
         private final Severity severity;

@@ -7,8 +7,12 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import thrumwright.block.Block;
+import thrumwright.block.Passing;
+import thrumwright.block.Side;
 import thrumwright.measure.Length;
 import thrumwright.piece.Habits;
+import thrumwright.piece.MadeFor;
 import thrumwright.piece.Piece;
 import thrumwright.piece.Place;
 import thrumwright.plan.Budget;
@@ -16,14 +20,17 @@ import thrumwright.plan.ClosingShed;
 import thrumwright.plan.EndPlan;
 import thrumwright.plan.Hem;
 import thrumwright.plan.Plan;
+import thrumwright.plan.Strip;
 import thrumwright.plan.YarnTotal;
 import thrumwright.plan.comparison.Front;
 import thrumwright.plan.finding.Finding.Code;
 import thrumwright.plan.finding.Value.Grain;
+import thrumwright.plan.finding.Value.OfMeeting;
 import thrumwright.plan.finding.Value.OfNumber;
-import thrumwright.plan.finding.Value.OfShed;
 import thrumwright.plan.finding.Value.OfSide;
+import thrumwright.plan.finding.Value.OfSupport;
 import thrumwright.plan.finding.Value.OfYarn;
+import thrumwright.yarn.Thickness;
 import thrumwright.yarn.Usage;
 import thrumwright.yarn.Yarn;
 
@@ -44,12 +51,14 @@ final class PieceFinder {
     List<Finding> all() {
         fit(plan.budget());
         hemsAlike();
+        plan.top().hem().filter(Hem::folds).ifPresent(this::strip);
         found.addAll(stock(plan.totals()));
         lastPick();
         closingShed();
         reference();
         wovenWidth();
         for (Yarn yarn : piece.yarns()) {
+            yarn.alsoTold().filter(also -> !yarn.measuresAgree()).ifPresent(also -> measuresDiffer(yarn, also));
             piece.measuredEase(yarn)
                     .filter(ease -> ease < Piece.LEAST_EASE || ease > Piece.MOST_EASE)
                     .ifPresent(ease -> usedUnlikely(yarn, yarn.usage().orElseThrow()));
@@ -101,6 +110,29 @@ final class PieceFinder {
         }
     }
 
+    /** What is to hang and has nothing that slides in is offered a strip. */
+    private void strip(Hem hem) {
+        Strip strip = plan.strip();
+        boolean offered = piece.madeFor().equals(Optional.of(MadeFor.HUNG))
+                && hem.sleeve().isEmpty();
+        if (!offered || strip.fits(hem)) {
+            return;
+        }
+        Block fold = plan.top().block(hem.blockId()).orElseThrow().block();
+        RepairFinder repairs = new RepairFinder(plan, plan.top());
+        Optional<Repair> repair = hem.band().isPresent()
+                ? repairs.bandWidth(fold, strip.depth())
+                : repairs.hemDepth(strip.depth() - hem.depth());
+        Map<String, Value> values = Map.of(
+                "support", new OfSupport(strip.support()),
+                "needed", height(strip.depth()),
+                "depth", height(hem.room()));
+        found.add(Finding.of(Code.HEM_SHALLOW_FOR_A_STRIP, values)
+                .at(Place.TOP)
+                .about(fold)
+                .mendedBy(repair));
+    }
+
     /** How deep a band lies can't be seen from the front, nor mended by picks. */
     private static Optional<Hem> foldedHem(EndPlan end) {
         return end.hem().filter(hem -> hem.band().isEmpty());
@@ -128,11 +160,14 @@ final class PieceFinder {
         boolean known = piece.design().lastShed().isPresent()
                 && piece.design().lastSide().isPresent();
         if (!known && !plan.top().blocks().isEmpty()) {
+            Side side = plan.afterDesign().side();
+            Passing passing = plan.afterDesign()
+                    .lastShed()
+                    .orElseThrow()
+                    .meets(side.other(), piece.warp().ends());
             found.add(Finding.of(
                     Code.LAST_PICK_ASSUMED,
-                    Map.of(
-                            "shed", new OfShed(plan.afterDesign().lastShed().orElseThrow()),
-                            "side", new OfSide(plan.afterDesign().side()))));
+                    Map.of("meets", new OfMeeting(passing, side.other()), "side", new OfSide(side))));
         }
     }
 
@@ -169,6 +204,15 @@ final class PieceFinder {
                 found.add(Finding.of(Code.DRAWS_IN, values));
             }
         });
+    }
+
+    private void measuresDiffer(Yarn yarn, Thickness also) {
+        found.add(Finding.of(
+                Code.MEASURES_DIFFER,
+                Map.of(
+                        "yarn", new OfYarn(yarn),
+                        "one", fine(yarn.diameter()),
+                        "other", fine(also.diameter(yarn.fibre(), yarn.firmness())))));
     }
 
     private void usedUnlikely(Yarn yarn, Usage usage) {

@@ -1,6 +1,6 @@
 package thrumwright.plan.finding;
 
-import thrumwright.block.Shed;
+import thrumwright.block.Passing;
 import thrumwright.block.Side;
 import thrumwright.block.Support;
 import thrumwright.block.WarpLoops;
@@ -28,7 +28,8 @@ public sealed interface Value {
 
     record OfYarn(Yarn yarn) implements Value {}
 
-    record OfShed(Shed shed) implements Value {}
+    /** How a pick meets the outermost end at the side where it begins. */
+    record OfMeeting(Passing passing, Side from) implements Value {}
 
     record OfSide(Side side) implements Value {}
 

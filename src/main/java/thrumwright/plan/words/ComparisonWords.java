@@ -203,14 +203,14 @@ public final class ComparisonWords {
                         "pair.lean",
                         ways.lean(BlockPair.firstLean(start).orElseThrow()),
                         ways.lean(BlockPair.firstLean(top).orElseThrow()));
-            case SHED ->
-                both(
-                        "pair.shed",
-                        words.shed(BlockPair.firstShed(start).orElseThrow()),
-                        words.shed(BlockPair.firstShed(top).orElseThrow()));
+            case SHED -> both("pair.shed", meets(start), meets(top));
             case SIDE -> both("pair.side", words.side(start.begins()), words.side(top.begins()));
             default -> throw new IllegalArgumentException(aspect + " is said elsewhere");
         };
+    }
+
+    private String meets(Work work) {
+        return words.meets(work.rows().get(0), work.setting().ends()).orElseThrow();
     }
 
     private String yarn(Yarn start, Yarn top) {

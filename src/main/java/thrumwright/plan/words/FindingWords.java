@@ -75,8 +75,8 @@ public final class FindingWords {
             return number(of.number(), of.grain());
         } else if (value instanceof Value.OfYarn of) {
             return of.yarn().name();
-        } else if (value instanceof Value.OfShed of) {
-            return words.shed(of.shed());
+        } else if (value instanceof Value.OfMeeting of) {
+            return words.meets(of.passing(), of.from());
         } else if (value instanceof Value.OfSide of) {
             return words.side(of.side());
         } else if (value instanceof Value.OfSupport of) {

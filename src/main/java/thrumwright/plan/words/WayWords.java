@@ -4,13 +4,10 @@ import java.util.Map;
 import java.util.Optional;
 import thrumwright.block.Block;
 import thrumwright.block.EdgeFinish;
-import thrumwright.block.HalfHitch;
 import thrumwright.block.HemFold;
 import thrumwright.block.KnotRows;
 import thrumwright.block.Lean;
-import thrumwright.block.Soumak;
 import thrumwright.block.Turning;
-import thrumwright.block.Twining;
 import thrumwright.block.UsualCases;
 import thrumwright.block.WarpLoops;
 import thrumwright.block.WrappedTassels;
@@ -22,7 +19,7 @@ final class WayWords extends UsualCases<Optional<String>> {
     /** How often it goes over the same ends. */
     private static final UsualCases<Integer> TIMES = new UsualCases<>() {
         @Override
-        protected Integer usual(Block block) {
+        public Integer usual(Block block) {
             return 1;
         }
 
@@ -48,23 +45,12 @@ final class WayWords extends UsualCases<Optional<String>> {
     }
 
     @Override
-    protected Optional<String> usual(Block block) {
-        return block.finish().map(this::fringe);
-    }
-
-    @Override
-    public Optional<String> twining(Twining twining) {
-        return Optional.of(group(twining.endsPerGroup()));
-    }
-
-    @Override
-    public Optional<String> halfHitch(HalfHitch hitch) {
-        return Optional.of(group(hitch.endsPerGroup()));
-    }
-
-    @Override
-    public Optional<String> soumak(Soumak soumak) {
-        return Optional.of(phrases.say("way.soumak", Map.of("over", soumak.over(), "under", soumak.under())));
+    public Optional<String> usual(Block block) {
+        return block.finish()
+                .map(this::fringe)
+                .or(() -> block.woven()
+                        .filter(woven -> phrases.has("way." + woven.key()))
+                        .map(woven -> phrases.say("way." + woven.key(), woven.counts())));
     }
 
     @Override
@@ -79,10 +65,6 @@ final class WayWords extends UsualCases<Optional<String>> {
                 .map(support ->
                         phrases.say("way.fold-for", Map.of("way", way, "support", words.support(support, shown))))
                 .orElse(way));
-    }
-
-    private String group(int ends) {
-        return phrases.say("way.group", Map.of("ends", ends));
     }
 
     private String turning(Turning turning) {

@@ -2,8 +2,10 @@ package thrumwright.plan.words;
 
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import thrumwright.block.Block;
-import thrumwright.block.Shed;
+import thrumwright.block.Passing;
+import thrumwright.block.Row;
 import thrumwright.block.Side;
 import thrumwright.block.Support;
 import thrumwright.block.WarpLoops;
@@ -36,9 +38,18 @@ public final class Words {
         return phrases.say("place." + key(place));
     }
 
-    /** “over the first end” or “under the first end”. */
-    public String shed(Shed shed) {
-        return phrases.say("shed." + key(shed));
+    /** “over the left edge end”: how a pick meets the outermost end at a side, where it begins. */
+    public String meets(Passing passing, Side from) {
+        return phrases.say("meets." + key(passing), Map.of("side", side(from)));
+    }
+
+    /**
+     * How a plain pick meets the outermost end at the side where it begins; empty where a row uses no shed.
+     *
+     * @param ends number of warp ends, 1 or more
+     */
+    public Optional<String> meets(Row row, int ends) {
+        return row.meets(ends).map(passing -> meets(passing, row.from()));
     }
 
     /** “left” or “right”. */

@@ -52,6 +52,7 @@ class RepairEditsTest {
             Code.FIRST_TURN_TOO_DEEP,
             Code.MITRES_MEET,
             Code.SLEEVE_TOO_NARROW,
+            Code.HEM_SHALLOW_FOR_A_STRIP,
             Code.BAND_TOO_NARROW,
             Code.BAND_TOO_NARROW_FOR_SUPPORT,
             Code.SEVERAL_FOLDS,

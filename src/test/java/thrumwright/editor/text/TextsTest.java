@@ -63,14 +63,14 @@ class TextsTest {
     /** A tip is shown as it stands. */
     @Test
     void noTipHasPlacesToBeFilledIn() {
-        ResourceBundle bundle = ResourceBundle.getBundle("thrumwright.editor.texts", Locale.ROOT);
-        List<String> tips = bundle.keySet().stream()
+        List<String> tips = Stream.of("thrumwright.editor.texts", "thrumwright.blocks")
+                .flatMap(bundle -> ResourceBundle.getBundle(bundle, Locale.ROOT).keySet().stream())
                 .filter(key -> key.startsWith("field.") && key.endsWith(".tip"))
                 .toList();
 
         assertThat(tips)
-                .hasSizeGreaterThan(20)
-                .allSatisfy(key -> assertThat(Phrases.places(bundle.getString(key)))
+                .hasSizeGreaterThan(80)
+                .allSatisfy(key -> assertThat(Phrases.places(texts.phrases().unfilled(key)))
                         .as(key)
                         .isEmpty());
     }

@@ -166,16 +166,7 @@ class EndComparisonTest {
     }
 
     private static Yarn strange(Yarn yarn) {
-        return new Yarn(
-                "strange",
-                yarn.name(),
-                new Colour(yarn.colour().rgb() ^ 0x808080),
-                yarn.fibre(),
-                yarn.thickness(),
-                yarn.firmness(),
-                yarn.sample(),
-                yarn.stock(),
-                Optional.empty());
+        return yarn.withId("strange").withColour(new Colour(yarn.colour().rgb() ^ 0x808080));
     }
 
     private static Optional<Block> more(YarnBlock block, Piece piece) {

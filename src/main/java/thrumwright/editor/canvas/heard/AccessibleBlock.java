@@ -72,12 +72,16 @@ final class AccessibleBlock extends AccessiblePart {
     public Accessible getAccessibleChild(int index) {
         return index < 0 || index >= getAccessibleChildrenCount()
                 ? null
-                : new AccessibleRow(component, canvas.texts(), this, this::rows, index);
+                : new AccessibleRow(component, canvas.texts(), this, this::work, index);
+    }
+
+    private Optional<Work> work() {
+        return spot().flatMap(spot -> spot.plan().work());
     }
 
     /** The rows from the lowest; none of a block that takes no yarn. */
     private List<Row> rows() {
-        return spot().flatMap(spot -> spot.plan().work()).map(Work::rows).orElse(List.of());
+        return work().map(Work::rows).orElse(List.of());
     }
 
     @Override

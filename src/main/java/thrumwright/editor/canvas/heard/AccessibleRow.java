@@ -2,28 +2,29 @@ package thrumwright.editor.canvas.heard;
 
 import java.awt.Point;
 import java.awt.Rectangle;
-import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.Supplier;
 import javax.accessibility.Accessible;
 import javax.accessibility.AccessibleRole;
 import javax.swing.JComponent;
 import thrumwright.block.Row;
 import thrumwright.editor.text.Texts;
+import thrumwright.plan.Work;
 import thrumwright.plan.words.Words;
 
-/** One row of a block on the canvas, for those who can't see it: its number, its shed or lean, and the way it runs. */
+/** One row of a block on the canvas, for those who can't see it: its number, how it meets the outermost end or leans, and the way it runs. */
 final class AccessibleRow extends AccessiblePart {
     private final Texts texts;
     private final AccessiblePart block;
-    private final Supplier<List<Row>> rows;
+    private final Supplier<Optional<Work>> work;
     private final int index;
 
     /** @param index from 0 for the lowest */
-    AccessibleRow(JComponent canvas, Texts texts, AccessiblePart block, Supplier<List<Row>> rows, int index) {
+    AccessibleRow(JComponent canvas, Texts texts, AccessiblePart block, Supplier<Optional<Work>> work, int index) {
         super(canvas);
         this.texts = texts;
-        this.rows = rows;
+        this.work = work;
         this.block = block;
         this.index = index;
         setAccessibleParent(block);
@@ -36,14 +37,16 @@ final class AccessibleRow extends AccessiblePart {
 
     @Override
     public String getAccessibleDescription() {
-        return index < rows.get().size() ? says(rows.get().get(index)) : "";
+        return work.get()
+                .filter(whole -> index < whole.rows().size())
+                .map(whole -> says(whole.rows().get(index), whole.setting().ends()))
+                .orElse("");
     }
 
-    private String says(Row row) {
+    private String says(Row row, int ends) {
         Words words = texts.words();
         String way = texts.say("canvas.row.way", Map.of("from", words.side(row.from()), "to", words.side(row.to())));
-        return row.shed()
-                .map(words::shed)
+        return words.meets(row, ends)
                 .or(() -> row.lean().map(lean -> texts.name("lean", lean)))
                 .map(what -> what + ", " + way)
                 .orElse(way);

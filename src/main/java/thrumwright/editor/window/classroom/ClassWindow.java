@@ -33,8 +33,10 @@ import thrumwright.editor.window.Bars;
 import thrumwright.editor.window.JobBar;
 import thrumwright.editor.window.MainWindow;
 import thrumwright.editor.window.MessageBar;
+import thrumwright.piece.ClassSet;
 import thrumwright.sheet.ClassSheet;
 import thrumwright.sheet.YarnLine;
+import thrumwright.store.keeping.Journals;
 
 /** The looms on which a class weaves a piece, in a window beside it that follows the piece. */
 public final class ClassWindow {
@@ -112,6 +114,11 @@ public final class ClassWindow {
         place();
         frame.setDefaultCloseOperation(JFrame.DO_NOTHING_ON_CLOSE);
         frame.addWindowListener(new WindowAdapter() {
+            @Override
+            public void windowActivated(WindowEvent event) {
+                work.lookAgain();
+            }
+
             @Override
             public void windowClosing(WindowEvent event) {
                 hide();
@@ -220,6 +227,14 @@ public final class ClassWindow {
         form.takeKeyboard();
     }
 
+    /** Goes on with what wasn't saved when a program ended. */
+    public void goOn(Journals.Left left, ClassSet unsaved) {
+        work.takeOver(left);
+        session.edit(saved -> unsaved, null);
+        session.follow(editor.session().piece());
+        show();
+    }
+
     private void hide() {
         form.takeOver();
         jobs.stop();
@@ -234,6 +249,7 @@ public final class ClassWindow {
             hide();
         }
         noLonger.run();
+        work.closed();
         frame.dispose();
     }
 

@@ -21,7 +21,8 @@ import thrumwright.output.SheetForm;
 import thrumwright.sheet.ClassSheet;
 import thrumwright.store.ClassFile;
 import thrumwright.store.FileProblem;
-import thrumwright.store.SafeFile;
+import thrumwright.store.keeping.Fingerprint;
+import thrumwright.store.keeping.Journals;
 
 /** The commands of a class that have to do with files. */
 public final class ClassWork implements OnFile.Content {
@@ -40,6 +41,7 @@ public final class ClassWork implements OnFile.Content {
         this.unfinished = unfinished;
         this.texts = editor.room().texts();
         this.onFile = new OnFile(this, editor.room(), editor::questions, messages);
+        session.listen(onFile::changed);
     }
 
     void addTo(Commands commands) {
@@ -49,22 +51,23 @@ public final class ClassWork implements OnFile.Content {
     }
 
     /** Another class takes the place of this one, unless the teacher stays with what isn't saved. */
-    public void take(ClassFile file, Path path) {
+    public void take(ClassFile file, Path path, Fingerprint held) {
         if (mayLeave()) {
+            session.setBase(Optional.of(held));
             session.replace(file, Optional.of(path));
-            onFile.read();
             messages.clear();
         }
     }
 
     @Override
-    public Optional<Path> path() {
-        return session.path();
+    public ClassSession session() {
+        return session;
     }
 
     @Override
-    public boolean dirty() {
-        return session.dirty();
+    public OnFile.State now() {
+        ClassFile now = session.file().withPieceInside();
+        return new OnFile.State(session.file(), now::text);
     }
 
     @Override
@@ -73,9 +76,12 @@ public final class ClassWork implements OnFile.Content {
     }
 
     @Override
-    public String write(Path path) throws FileProblem {
+    public OnFile.Draft draft(Path path) throws FileProblem {
         ClassFile file = withItsPiece(path);
-        SafeFile.write(path, file.checkedText());
+        return new OnFile.Draft(file.checkedText(), () -> written(file, path));
+    }
+
+    private String written(ClassFile file, Path path) {
         session.saved(file, path);
         String key = unfinished.getAsInt() > 0
                 ? "message.saved.unfinished"
@@ -116,6 +122,21 @@ public final class ClassWork implements OnFile.Content {
         return sheets.names(SheetForm.PDF, String.valueOf(path.getFileName())).stream()
                 .map(path::resolveSibling)
                 .toList();
+    }
+
+    /** Goes on with what a program left that ended before it was saved. */
+    public void takeOver(Journals.Left left) {
+        onFile.takeOver(left);
+    }
+
+    /** Somebody comes back to this window. */
+    void lookAgain() {
+        onFile.lookAgain();
+    }
+
+    /** The class is open no longer. */
+    void closed() {
+        onFile.closed();
     }
 
     /** Whether the class may be left: it is saved, or the teacher doesn't mind. */

@@ -49,7 +49,7 @@ record ClipboardWork(Session session, Edits edits, Texts texts, Messages message
         List<Block> blocks = session.selection().blocksIn(session.piece());
         String name = texts.say("clipboard.name");
         String text = StructureFile.of(new Structure(
-                        "copied-blocks", name, name, "", Optional.empty(), List.of(), name, new End(blocks)))
+                        "copied-blocks", name, name, "", Optional.empty(), false, List.of(), name, new End(blocks)))
                 .text();
         try {
             clipboard().setContents(new StringSelection(text), null);

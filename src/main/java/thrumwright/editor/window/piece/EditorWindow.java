@@ -48,7 +48,10 @@ import thrumwright.editor.window.MessageBar;
 import thrumwright.editor.window.classroom.ClassWindow;
 import thrumwright.editor.window.sheet.SheetWindow;
 import thrumwright.output.SheetLook;
+import thrumwright.piece.ClassSet;
 import thrumwright.store.ClassFile;
+import thrumwright.store.keeping.Fingerprint;
+import thrumwright.store.keeping.Journals;
 
 /** One piece in a window. */
 public final class EditorWindow implements MainWindow, PieceWindow {
@@ -138,6 +141,11 @@ public final class EditorWindow implements MainWindow, PieceWindow {
         drop.on(frame.getRootPane());
         frame.setDefaultCloseOperation(JFrame.DO_NOTHING_ON_CLOSE);
         frame.addWindowListener(new WindowAdapter() {
+            @Override
+            public void windowActivated(WindowEvent event) {
+                files.lookAgain();
+            }
+
             @Override
             public void windowClosing(WindowEvent event) {
                 takeOver();
@@ -358,8 +366,26 @@ public final class EditorWindow implements MainWindow, PieceWindow {
     }
 
     @Override
-    public void openClass(ClassFile file, Path path) {
-        beside.openClass(file, path);
+    public void openClass(ClassFile file, Path path, Fingerprint held) {
+        beside.openClass(file, path, held);
+    }
+
+    @Override
+    public void goOn(Journals.Left left, Edit edit) {
+        files.takeOver(left);
+        session.edit(edit);
+        show();
+    }
+
+    @Override
+    public void goOnClass(Journals.Left left, ClassSet unsaved) {
+        show();
+        beside.classWindow().goOn(left, unsaved);
+    }
+
+    /** Offers what wasn't saved when a program ended. */
+    public void recover() {
+        new Recovery(files, place, beside).offer();
     }
 
     @Override
@@ -377,6 +403,7 @@ public final class EditorWindow implements MainWindow, PieceWindow {
         new Geometry(place.settings()).remember(frame);
         parts.remember();
         noLonger.run();
+        files.closed();
         beside.dispose();
         frame.dispose();
         windows.closed(this);

@@ -4,9 +4,11 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Map;
 import java.util.Optional;
+import thrumwright.editor.edit.Change;
 import thrumwright.editor.edit.Session;
 import thrumwright.editor.files.OnFile;
 import thrumwright.editor.files.Questions;
+import thrumwright.editor.files.ReadClass;
 import thrumwright.editor.settings.Workplace;
 import thrumwright.editor.text.Commands;
 import thrumwright.editor.text.Messages;
@@ -19,6 +21,8 @@ import thrumwright.store.FileSort;
 import thrumwright.store.PieceFile;
 import thrumwright.store.SafeFile;
 import thrumwright.store.Unknown;
+import thrumwright.store.keeping.Fingerprint;
+import thrumwright.store.keeping.Journals;
 
 /** The commands that have to do with files. */
 public final class FileWork implements OnFile.Content {
@@ -40,6 +44,11 @@ public final class FileWork implements OnFile.Content {
         this.messages = messages;
         this.questions = questions;
         this.onFile = new OnFile(this, place, this::questions, messages);
+        session.listen(change -> {
+            if (change != Change.SELECTION) {
+                onFile.changed();
+            }
+        });
     }
 
     Questions questions() {
@@ -67,7 +76,7 @@ public final class FileWork implements OnFile.Content {
                     .map(structure ->
                             Beginnings.with(structure, beginning.units()).withTitle(structure.name()))
                     .orElseGet(() -> Beginnings.empty(beginning.units()));
-            take(new PieceFile(piece, Unknown.none()), Optional.empty());
+            take(new PieceFile(piece, Unknown.none()), Optional.empty(), Optional.empty());
         });
     }
 
@@ -92,22 +101,25 @@ public final class FileWork implements OnFile.Content {
     private void open(String text, Path path) throws FileProblem {
         switch (FileSort.of(text)) {
             case STRUCTURE -> window.bringIn(path);
-            case CLASS -> openClass(ClassFile.read(text, ClassFile.sourceFor(path)), path);
+            case CLASS -> openClass(text, path);
             case PIECE -> {
                 PieceFile file = PieceFile.read(text);
                 place.settings().used(path);
-                take(file, Optional.of(path));
+                take(file, Optional.of(path), Optional.of(Fingerprint.of(text)));
             }
         }
     }
 
     /** Beside its piece: where that is open already, here if it is the same, else in a window of its own. */
-    private void openClass(ClassFile file, Path path) {
+    private void openClass(String text, Path path) throws FileProblem {
+        ReadClass read = ReadClass.of(text, path);
+        ClassFile file = read.file();
         place.settings().used(path);
         Optional<Path> piece = file.piecePath(path);
         boolean same = session.piece().equals(file.set().piece());
-        PieceWindow where = piece.flatMap(windows::showing).orElseGet(() -> same ? window : take(file.piece(), piece));
-        where.openClass(file, path);
+        PieceWindow where = piece.flatMap(windows::showing)
+                .orElseGet(() -> same ? window : take(file.piece(), piece, read.pieceHeld()));
+        where.openClass(file, path, read.held());
     }
 
     /**
@@ -115,19 +127,21 @@ public final class FileWork implements OnFile.Content {
      *
      * @return that window
      */
-    private PieceWindow take(PieceFile file, Optional<Path> path) {
+    private PieceWindow take(PieceFile file, Optional<Path> path, Optional<Fingerprint> held) {
         boolean untouched = session.path().isEmpty()
                 && !session.dirty()
                 && session.history().names().isEmpty();
         if (untouched) {
             window.forgetTyping();
+            session.setBase(held);
             session.replace(file, path);
-            onFile.read();
             messages.clear();
             window.show();
             return window;
         }
-        PieceWindow other = windows.open(new Session(file, path));
+        Session begun = new Session(file, path);
+        begun.setBase(held);
+        PieceWindow other = windows.open(begun);
         other.show();
         return other;
     }
@@ -138,13 +152,14 @@ public final class FileWork implements OnFile.Content {
     }
 
     @Override
-    public Optional<Path> path() {
-        return session.path();
+    public Session session() {
+        return session;
     }
 
     @Override
-    public boolean dirty() {
-        return session.dirty();
+    public OnFile.State now() {
+        PieceFile now = session.toSave();
+        return new OnFile.State(now.piece(), now::text);
     }
 
     @Override
@@ -155,12 +170,37 @@ public final class FileWork implements OnFile.Content {
     }
 
     @Override
-    public String write(Path path) throws FileProblem {
-        SafeFile.write(path, session.toSave());
+    public OnFile.Draft draft(Path path) throws FileProblem {
+        return new OnFile.Draft(session.toSave().checkedText(), () -> written(path));
+    }
+
+    private String written(Path path) {
         session.saved(path);
         int unfinished = window.unfinished();
         String key = unfinished == 0 ? "message.saved" : "message.saved.unfinished";
         return texts.say(key, Map.of("file", path.toString(), "count", unfinished));
+    }
+
+    /** Goes on with what a program left that ended before it was saved. */
+    public void takeOver(Journals.Left left) {
+        onFile.takeOver(left);
+    }
+
+    /** The window in which something is gone on with: where it is open already and saved, else one for it. */
+    PieceWindow toGoOn(PieceFile saved, Optional<Path> path, Optional<Fingerprint> held) {
+        return path.flatMap(windows::showing)
+                .filter(open -> !open.session().dirty())
+                .orElseGet(() -> take(saved, path, held));
+    }
+
+    /** Somebody comes back to this window. */
+    void lookAgain() {
+        onFile.lookAgain();
+    }
+
+    /** The window is no longer there. */
+    void closed() {
+        onFile.closed();
     }
 
     /** Closes the window, if the weaver doesn't want to stay with what isn't saved. */

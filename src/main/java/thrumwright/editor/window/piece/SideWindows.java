@@ -8,7 +8,7 @@ import java.util.function.IntSupplier;
 import javax.swing.JFrame;
 import javax.swing.JMenuBar;
 import thrumwright.editor.edit.ClassSession;
-import thrumwright.editor.look.Once;
+import thrumwright.editor.look.WhenWanted;
 import thrumwright.editor.text.CommandTexts;
 import thrumwright.editor.text.Commands;
 import thrumwright.editor.text.Messages;
@@ -22,6 +22,7 @@ import thrumwright.editor.window.sheet.SheetSettings;
 import thrumwright.editor.window.sheet.SheetWindow;
 import thrumwright.output.SheetLook;
 import thrumwright.store.ClassFile;
+import thrumwright.store.keeping.Fingerprint;
 
 /**
  * The windows beside that of a piece: its step sheet, its class and the list of keys, each made when it is first wanted. What
@@ -30,9 +31,9 @@ import thrumwright.store.ClassFile;
 final class SideWindows implements Messages {
     private final MainWindow editor;
     private final MessageBar messages;
-    private final Once<SheetWindow> sheet = new Once<>();
-    private final Once<KeysWindow> keys = new Once<>();
-    private final Once<ClassWindow> classWindow = new Once<>();
+    private final WhenWanted<SheetWindow> sheet = new WhenWanted<>();
+    private final WhenWanted<KeysWindow> keys = new WhenWanted<>();
+    private final WhenWanted<ClassWindow> classWindow = new WhenWanted<>();
 
     /** @param messages of the piece's own window */
     SideWindows(MainWindow editor, MessageBar messages) {
@@ -75,9 +76,13 @@ final class SideWindows implements Messages {
                 () -> new ClassWindow(editor, ClassSession.of(editor.session().piece())));
     }
 
-    void openClass(ClassFile file, Path path) {
-        classWindow.made().ifPresent(made -> made.work().take(file, path));
-        ClassWindow window = classWindow.get(() -> new ClassWindow(editor, new ClassSession(file, Optional.of(path))));
+    void openClass(ClassFile file, Path path, Fingerprint held) {
+        classWindow.made().ifPresent(made -> made.work().take(file, path, held));
+        ClassWindow window = classWindow.get(() -> {
+            ClassSession session = new ClassSession(file, Optional.of(path));
+            session.setBase(Optional.of(held));
+            return new ClassWindow(editor, session);
+        });
         window.session().follow(editor.session().piece());
         window.show();
     }

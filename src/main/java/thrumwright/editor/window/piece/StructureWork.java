@@ -90,6 +90,7 @@ final class StructureWork implements Handing {
                 "",
                 "",
                 Optional.empty(),
+                session.piece().loom().uprights().isEmpty(),
                 List.of(),
                 texts.say("describe.draft.source"),
                 stack);

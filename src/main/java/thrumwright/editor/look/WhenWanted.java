@@ -8,7 +8,7 @@ import java.util.function.Supplier;
  *
  * @param <T> what that is
  */
-public final class Once<T> {
+public final class WhenWanted<T> {
     private Optional<T> made = Optional.empty();
 
     /** It, made now if it isn't there yet. */

@@ -1,0 +1,96 @@
+package thrumwright.sheet;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import thrumwright.measure.Phrases;
+import thrumwright.measure.Shown;
+import thrumwright.measure.Unit;
+import thrumwright.measure.UnitSystem;
+import thrumwright.piece.MadeFor;
+import thrumwright.plan.Hem;
+import thrumwright.plan.HemStitch;
+import thrumwright.plan.Plan;
+import thrumwright.plan.Weight;
+import thrumwright.plan.words.Words;
+
+/** What becomes of the piece in the end, by what it is made for: hung, mounted, framed, laid down or kept. */
+final class DestinyWords {
+    /** How far glass stays from the weaving, mm (common practice, no source). */
+    private static final double CLEAR = 5;
+
+    private final Plan plan;
+    private final Shown shown;
+    private final MadeFor madeFor;
+    private final boolean said;
+    private final HangingWords hanging;
+
+    DestinyWords(Plan plan, Phrases phrases, Words words) {
+        this.plan = plan;
+        this.shown = plan.piece().shown();
+        Optional<MadeFor> given = plan.piece().madeFor();
+        this.madeFor = given.orElse(MadeFor.HUNG);
+        // a hem that is to take a bar, a slat or a strip says it too
+        this.said = given.isPresent() || plan.top().hem().flatMap(Hem::sleeve).isPresent();
+        this.hanging = new HangingWords(plan, phrases, words);
+    }
+
+    /** The step's title is said under this and “.title”. */
+    String titleKey() {
+        return switch (madeFor) {
+            case HUNG -> said ? "off.hang" : "off.if-hung";
+            case MOUNTED -> "off.mount";
+            case FRAMED -> "off.frame";
+            case FLOOR_OR_TABLE -> "off.lay";
+            case SAMPLE -> "off.sample";
+        };
+    }
+
+    List<String> keys() {
+        return switch (madeFor) {
+            case HUNG -> hanging.keys();
+            case MOUNTED, FRAMED -> mounting();
+            case FLOOR_OR_TABLE -> List.of("off.lay.floor", "off.lay.table");
+            case SAMPLE -> List.of("off.sample.measure", "off.sample.card");
+        };
+    }
+
+    private List<String> mounting() {
+        List<String> keys = new ArrayList<>(List.of("off.mount.board", "off.mount.pin", "off.mount.sew"));
+        if (madeFor == MadeFor.FRAMED) {
+            keys.add("off.frame.gap");
+        }
+        keys.add("off.mount.weight");
+        keys.add("off.mount.rest");
+        return keys;
+    }
+
+    List<String> cautions() {
+        return switch (madeFor) {
+            case HUNG -> hanging.cautions();
+            case MOUNTED, FRAMED -> List.of("caution.needles", "caution.overhead");
+            case FLOOR_OR_TABLE -> List.of("caution.trip");
+            case SAMPLE -> List.of();
+        };
+    }
+
+    Map<String, Object> values() {
+        if (madeFor == MadeFor.HUNG) {
+            return hanging.values();
+        }
+        double margin = shown.system() == UnitSystem.INCHES ? Unit.INCH.millimetres() : 25;
+        Map<String, Object> values = new HashMap<>();
+        values.put("margin", shown.height(margin));
+        values.put("boardWidth", shown.cut(plan.finishedWidth() + 2 * margin));
+        values.put("boardHeight", shown.cut(plan.finishedHeight() + 2 * margin));
+        values.put("spacing", shown.height(HemStitch.spacing(shown.system())));
+        values.put("weight", shown.mass(Weight.of(plan).total()));
+        values.put("times", HangingWords.TIMES);
+        values.put("clear", shown.height(CLEAR));
+        values.put("ends", plan.piece().warp().ends());
+        values.put("sett", shown.typed(plan.piece().warp().sett().text()));
+        return values;
+    }
+}
