@@ -74,19 +74,17 @@ final class SheetWriter {
                         phrases.say(
                                 "fact.draw-in.value",
                                 Map.of(
-                                        "woven",
-                                        shown.cut(woven.mm()),
+                                        "woven", shown.cut(woven.mm()),
                                         "share",
-                                        shown.decimals(100 * piece.warp().drawIn(), 1))))));
+                                                shown.decimals(
+                                                        100 * piece.warp().drawIn(), 1))))));
         facts.add(fact(
                 "size",
                 phrases.say(
                         "fact.size.value",
                         Map.of(
-                                "width",
-                                shown.height(plan.finishedWidth()),
-                                "height",
-                                shown.height(plan.finishedHeight())))));
+                                "width", shown.height(plan.finishedWidth()),
+                                "height", shown.height(plan.finishedHeight())))));
         facts.add(fact("assumed", assumed()));
         hemFact(facts, plan.start(), "hem.start");
         hemFact(facts, plan.top(), "hem.top");
@@ -95,10 +93,8 @@ final class SheetWriter {
                 phrases.say(
                         plan.budget().closed() ? "fact.lines.value.closed" : "fact.lines.value",
                         Map.of(
-                                "start",
-                                shown.height(plan.budget().startLine()),
-                                "stop",
-                                shown.height(plan.budget().stopLine())))));
+                                "start", shown.height(plan.budget().startLine()),
+                                "stop", shown.height(plan.budget().stopLine())))));
         if (!piece.note().isBlank()) {
             facts.add(fact("note", piece.note()));
         }

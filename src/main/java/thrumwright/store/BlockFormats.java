@@ -95,7 +95,8 @@ final class BlockFormats {
 
     /** A stack of blocks. */
     static final ValueType<End> END = new ValueType<>() {
-        private final ValueType<List<Block>> blocks = Types.list(BLOCK, "block", End.MOST_BLOCKS, Optional.of(Block::id));
+        private final ValueType<List<Block>> blocks =
+                Types.list(BLOCK, "block", End.MOST_BLOCKS, Optional.of(Block::id));
 
         @Override
         public Phrase like() {
@@ -322,6 +323,7 @@ final class BlockFormats {
                 new Phrase("file.amount"),
                 List.of(
                         OneOf.Branch.of("picks", Amount.Picks.class, picks.as(in -> new Amount.Picks(count.of(in)))),
-                        OneOf.Branch.of("height", Amount.Height.class, tall.as(in -> new Amount.Height(height.of(in))))));
+                        OneOf.Branch.of(
+                                "height", Amount.Height.class, tall.as(in -> new Amount.Height(height.of(in))))));
     }
 }

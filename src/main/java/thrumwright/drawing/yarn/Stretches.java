@@ -116,9 +116,8 @@ public final class Stretches {
             }
         } else if (section instanceof PathSection.Arc arc && Math.abs(arc.z()) < arc.radius()) {
             double dip = Math.asin(-arc.z() / arc.radius());
-            for (double angle : new double[] {dip, Math.PI - dip}) {
-                crossings(arc, angle, cuts);
-            }
+            crossings(arc, dip, cuts);
+            crossings(arc, Math.PI - dip, cuts);
         }
         cuts.sort(Comparator.naturalOrder());
         return cuts;

@@ -140,12 +140,9 @@ final class BlockForm {
                         .say(
                                 place == Place.START ? "block.start" : "block.top",
                                 Map.of(
-                                        "block",
-                                        desk.texts().words().name(block),
-                                        "number",
-                                        blocks.indexOf(block) + 1,
-                                        "count",
-                                        blocks.size())))
+                                        "block", desk.texts().words().name(block),
+                                        "number", blocks.indexOf(block) + 1,
+                                        "count", blocks.size())))
                 .orElse("");
     }
 

@@ -16,6 +16,7 @@ import javax.swing.JScrollPane;
 import javax.swing.ListSelectionModel;
 import net.miginfocom.swing.MigLayout;
 import thrumwright.editor.edit.Edit;
+import thrumwright.editor.look.Quiet;
 import thrumwright.editor.look.Swatch;
 import thrumwright.measure.BadMeasure;
 import thrumwright.measure.Length;
@@ -35,10 +36,12 @@ final class YarnForm {
     private final DefaultListModel<Yarn> model = new DefaultListModel<>();
     private final JList<Yarn> list = new JList<>(model);
     private final JPanel whole = new JPanel(new MigLayout("insets 0, wrap 1, fillx, gapy 0", "[grow, fill]"));
-    private FieldPanel materials;
-    private FieldPanel fields;
+    private Optional<Panels> panels = Optional.empty();
     private String chosen = "";
-    private boolean refreshing;
+    private final Quiet quiet = new Quiet();
+
+    /** The materials above the list, and the fields of the chosen yarn below it. */
+    private record Panels(FieldPanel materials, FieldPanel fields) {}
 
     YarnForm(Desk desk) {
         this.desk = desk;
@@ -70,7 +73,7 @@ final class YarnForm {
     }
 
     private void choose() {
-        if (!refreshing && list.getSelectedValue() != null) {
+        if (!quiet.now() && list.getSelectedValue() != null) {
             chosen = list.getSelectedValue().id();
             rebuild();
         }
@@ -80,27 +83,24 @@ final class YarnForm {
         List<Yarn> yarns = desk.session().shown().yarns();
         if (yarns.stream().noneMatch(yarn -> yarn.id().equals(chosen))) {
             chosen = yarns.isEmpty() ? "" : yarns.get(0).id();
-            fill(yarns);
+            quiet.during(() -> fill(yarns));
             rebuild();
             return;
         }
         if (!yarns.equals(List.copyOf(java.util.Collections.list(model.elements())))) {
-            fill(yarns);
+            quiet.during(() -> fill(yarns));
         }
-        if (fields != null) {
-            fields.refresh();
-            materials.refresh();
-        }
+        panels.ifPresent(shown -> {
+            shown.fields().refresh();
+            shown.materials().refresh();
+        });
     }
 
     void takeOver() {
-        if (fields != null) {
-            fields.takeOver();
-        }
+        panels.ifPresent(shown -> shown.fields().takeOver());
     }
 
     private void fill(List<Yarn> yarns) {
-        refreshing = true;
         model.clear();
         yarns.forEach(model::addElement);
         for (int i = 0; i < yarns.size(); i++) {
@@ -108,12 +108,11 @@ final class YarnForm {
                 list.setSelectedIndex(i);
             }
         }
-        refreshing = false;
     }
 
     private void rebuild() {
         whole.removeAll();
-        materials = new FieldPanel(desk);
+        FieldPanel materials = new FieldPanel(desk);
         materials.heading("heading.materials");
         FieldPanel.Section<Piece> parts =
                 materials.about(Subject.always("materials", piece -> piece, (piece, other) -> other));
@@ -122,8 +121,9 @@ final class YarnForm {
         materials.heading("heading.yarns");
         materials.wide(new JScrollPane(list));
         materials.wide(buttons());
-        fields = new FieldPanel(desk);
+        FieldPanel fields = new FieldPanel(desk);
         yarn(fields);
+        panels = Optional.of(new Panels(materials, fields));
         whole.add(materials);
         whole.add(fields);
         whole.revalidate();
@@ -138,18 +138,21 @@ final class YarnForm {
 
     private JPanel buttons() {
         JPanel buttons = new JPanel(new MigLayout("insets 0"));
-        JButton add = new JButton(desk.texts().say("yarns.add"));
-        add.setName("addYarn");
-        add.addActionListener(event -> add());
-        JButton remove = new JButton(desk.texts().say("yarns.remove"));
-        remove.setName("removeYarn");
+        JButton add = button("yarns.add", "addYarn", this::add);
+        JButton remove = button("yarns.remove", "removeYarn", this::remove);
         boolean needed = desk.session().piece().uses(chosen);
         remove.setEnabled(!needed);
         remove.setToolTipText(needed ? desk.texts().say("yarns.remove.needed") : null);
-        remove.addActionListener(event -> remove());
         buttons.add(add);
         buttons.add(remove);
         return buttons;
+    }
+
+    private JButton button(String key, String name, Runnable action) {
+        JButton button = new JButton(desk.texts().say(key));
+        button.setName(name);
+        button.addActionListener(event -> action.run());
+        return button;
     }
 
     private void add() {

@@ -219,13 +219,9 @@ final class PieceFinder {
         found.add(Finding.of(
                 Code.YARN_USED_UNLIKELY,
                 Map.of(
-                        "yarn",
-                        new OfYarn(yarn),
-                        "picks",
-                        new OfNumber(usage.picks(), Grain.COUNT),
-                        "used",
-                        new OfNumber(usage.length().mm(), Grain.CUT),
-                        "worked",
-                        new OfNumber(piece.setting(yarn).plain(usage.picks()), Grain.CUT))));
+                        "yarn", new OfYarn(yarn),
+                        "picks", new OfNumber(usage.picks(), Grain.COUNT),
+                        "used", new OfNumber(usage.length().mm(), Grain.CUT),
+                        "worked", new OfNumber(piece.setting(yarn).plain(usage.picks()), Grain.CUT))));
     }
 }

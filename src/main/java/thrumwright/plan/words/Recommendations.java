@@ -124,12 +124,9 @@ public final class Recommendations {
                 depth,
                 "strip",
                 Map.of(
-                        "strip",
-                        shown.height(strip),
-                        "edge",
-                        shown.height(Hem.Sleeve.STRIP_EDGE),
-                        "depth",
-                        shown.height(depth)));
+                        "strip", shown.height(strip),
+                        "edge", shown.height(Hem.Sleeve.STRIP_EDGE),
+                        "depth", shown.height(depth)));
     }
 
     /**

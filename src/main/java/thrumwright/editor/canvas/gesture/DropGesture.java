@@ -80,9 +80,7 @@ public final class DropGesture implements Gesture {
         return texts.say(
                 key,
                 Map.of(
-                        "block",
-                        texts.words().name(block),
-                        "place",
-                        texts.words().place(where.place())));
+                        "block", texts.words().name(block),
+                        "place", texts.words().place(where.place())));
     }
 }

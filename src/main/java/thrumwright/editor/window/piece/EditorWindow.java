@@ -28,6 +28,7 @@ import thrumwright.editor.canvas.gesture.Gesturing;
 import thrumwright.editor.edit.Change;
 import thrumwright.editor.edit.Edit;
 import thrumwright.editor.edit.Edits;
+import thrumwright.editor.edit.Selection;
 import thrumwright.editor.edit.Session;
 import thrumwright.editor.files.Dialogs;
 import thrumwright.editor.files.FileDrop;
@@ -247,11 +248,14 @@ public final class EditorWindow implements MainWindow, PieceWindow {
         commands.refresh();
         undoNames();
         if (change == Change.SELECTION) {
-            forms.bringBlock();
-            session.selection()
-                    .lead()
-                    .ifPresent(id -> canvas.reveal(session.selection().place(), id));
+            bringSelected();
         }
+    }
+
+    private void bringSelected() {
+        forms.bringBlock();
+        Selection selection = session.selection();
+        selection.lead().ifPresent(id -> canvas.reveal(selection.place(), id));
     }
 
     private void undoNames() {

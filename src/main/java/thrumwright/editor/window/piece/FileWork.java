@@ -123,7 +123,8 @@ public final class FileWork implements OnFile.Content {
         place.settings().used(path);
         Optional<Path> piece = file.piecePath(path);
         boolean same = session.piece().equals(file.set().piece());
-        PieceWindow where = piece.flatMap(windows::showing).orElseGet(() -> same ? window : take(file.piece(), piece, read.pieceHeld()));
+        PieceWindow where = piece.flatMap(windows::showing)
+                .orElseGet(() -> same ? window : take(file.piece(), piece, read.pieceHeld()));
         where.openClass(file, path, read.held());
     }
 

@@ -130,10 +130,8 @@ public final class SheetPrint {
                         + texts.say(
                                 "print.edges",
                                 Map.of(
-                                        "edge",
-                                        Math.ceil(edge),
-                                        "margin",
-                                        pages.setup().margin())))
+                                        "edge", Math.ceil(edge),
+                                        "margin", pages.setup().margin())))
                 .orElse(sent);
     }
 
