@@ -64,6 +64,7 @@ class EveryFieldIT {
     /** All forms, each with its fields found anew, for a field may come and go with what is typed in another. */
     private void eachField(java.util.function.BiConsumer<String, String> work) {
         stage = Stage.open(window, Locale.UK, Stage.ofAllKinds());
+        window.paintNoMore();
         stage.eachForm(state -> {
             List<String> names = stage.ask(() ->
                     typed(stage.form()).stream().map(JTextComponent::getName).toList());
@@ -203,6 +204,7 @@ class EveryFieldIT {
     @Test
     void everyFieldSaysWhatItDoes() {
         stage = Stage.open(window, Locale.UK, Stage.ofAllKinds());
+        window.paintNoMore();
         List<String> silent = new ArrayList<>();
         stage.eachForm(state -> stage.run(() -> {
             for (JComponent field : Stage.all(stage.form(), JComponent.class, EveryFieldIT::isField)) {

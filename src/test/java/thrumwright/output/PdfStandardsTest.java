@@ -20,10 +20,12 @@ import org.verapdf.gf.foundry.VeraGreenfieldFoundryProvider;
 import org.verapdf.pdfa.Foundries;
 import org.verapdf.pdfa.PDFAParser;
 import org.verapdf.pdfa.PDFAValidator;
+import org.verapdf.pdfa.VeraPDFFoundry;
 import org.verapdf.pdfa.flavours.PDFAFlavour;
 import org.verapdf.pdfa.results.ValidationResult;
 import thrumwright.drawing.Fonts;
 import thrumwright.drawing.Palette;
+import thrumwright.measure.Length;
 import thrumwright.output.page.PageSetup;
 import thrumwright.output.page.Paper;
 import thrumwright.output.page.Progress;
@@ -55,17 +57,27 @@ class PdfStandardsTest {
         return out.toByteArray();
     }
 
-    private static void assertKeeps(byte[] pdf, PDFAFlavour standard) throws Exception {
-        try (PDFAParser parser = Foundries.defaultInstance().createParser(new ByteArrayInputStream(pdf), standard);
-                PDFAValidator validator = Foundries.defaultInstance().createValidator(standard, false)) {
-            ValidationResult result = validator.validate(parser);
-            assertThat(result.getTestAssertions())
-                    .as(standard.toString())
-                    .allSatisfy(failed -> assertThat(failed.getMessage() + " " + failed.getLocation())
-                            .isEmpty());
-            assertThat(result.isCompliant()).isTrue();
-            assertThat(result.getTotalAssertions()).isGreaterThan(1000);
+    /** In one go through the file: what the standards ask differs, what they look at is the same. */
+    private static void assertKeepsBoth(byte[] pdf) throws Exception {
+        VeraPDFFoundry foundry = Foundries.defaultInstance();
+        List<PDFAFlavour> standards = List.of(PDFAFlavour.PDFUA_1, PDFAFlavour.PDFA_2_A);
+        try (PDFAParser parser = foundry.createParser(new ByteArrayInputStream(pdf), PDFAFlavour.PDFUA_1);
+                PDFAValidator validator = foundry.createValidator(standards)) {
+            List<ValidationResult> results = validator.validateAll(parser);
+            assertThat(results)
+                    .extracting(ValidationResult::getPDFAFlavour)
+                    .containsExactlyInAnyOrderElementsOf(standards);
+            results.forEach(PdfStandardsTest::assertKept);
         }
+    }
+
+    private static void assertKept(ValidationResult result) {
+        assertThat(result.getTestAssertions())
+                .as(result.getPDFAFlavour().toString())
+                .allSatisfy(failed -> assertThat(failed.getMessage() + " " + failed.getLocation())
+                        .isEmpty());
+        assertThat(result.isCompliant()).isTrue();
+        assertThat(result.getTotalAssertions()).isGreaterThan(1000);
     }
 
     static List<String> demos() {
@@ -75,9 +87,9 @@ class PdfStandardsTest {
     @ParameterizedTest
     @MethodSource("demos")
     void demoSheetsKeepTheStandards(String name) throws Exception {
-        byte[] pdf = pdf(PieceFile.read(BuiltIn.DEMO.text(name)).piece(), Paper.A4);
-        assertKeeps(pdf, PDFAFlavour.PDFUA_1);
-        assertKeeps(pdf, PDFAFlavour.PDFA_2_A);
+        Piece demo = PieceFile.read(BuiltIn.DEMO.text(name)).piece();
+        boolean whole = demos().indexOf(name) < Seeds.of(demos().size());
+        assertKeepsBoth(pdf(whole ? demo : strip(demo), Paper.A4));
     }
 
     @ParameterizedTest
@@ -86,15 +98,18 @@ class PdfStandardsTest {
         RandomPieces pieces = new RandomPieces(41 + paper.ordinal());
         for (int i = 0; i < Seeds.of(3); i++) {
             byte[] pdf = pdf(narrow(pieces), paper);
-            assertKeeps(pdf, PDFAFlavour.PDFUA_1);
-            assertKeeps(pdf, PDFAFlavour.PDFA_2_A);
+            assertKeepsBoth(pdf);
         }
     }
 
-    /** The checker takes long over wide pieces, and they hold nothing that narrow ones don't. */
     private static Piece narrow(RandomPieces pieces) {
         Piece piece = pieces.next();
-        return piece.warp().ends() <= 100 ? piece : narrow(pieces);
+        return piece.warp().ends() <= 40 ? piece : narrow(pieces);
+    }
+
+    /** The checker takes long over wide pieces, and their sheets hold nothing that those of narrow ones don't. */
+    private static Piece strip(Piece piece) {
+        return piece.withWarp(piece.warp().withWidth(Length.parse("6 cm")));
     }
 
     @Test
@@ -106,26 +121,26 @@ class PdfStandardsTest {
             ClassPages pages = new ClassPages(plan, PageSetup.usual(Paper.A4), FONTS, Palette.onPaper(), Locale.UK);
             ByteArrayOutputStream out = new ByteArrayOutputStream();
             PdfFile.write(pages.title(), pages, FONTS, out, Progress.UNWATCHED);
-            assertKeeps(out.toByteArray(), PDFAFlavour.PDFUA_1);
-            assertKeeps(out.toByteArray(), PDFAFlavour.PDFA_2_A);
+            assertKeepsBoth(out.toByteArray());
         }
     }
 
     @Test
     void aTitleMayHoldAnySign() throws Exception {
-        Piece piece = Pieces.panel().withTitle("Reeds & <sedge> “no. 2” %s \u0007 潮だまり");
-        assertKeeps(pdf(piece, Paper.A4), PDFAFlavour.PDFUA_1);
-        assertKeeps(pdf(piece, Paper.A4), PDFAFlavour.PDFA_2_A);
+        assertKeepsBoth(pdf(strip(Pieces.panel()).withTitle("Reeds & <sedge> “no. 2” %s \u0007 潮だまり"), Paper.A4));
     }
 
     /** The checker would notice: without its structure, or without words for a drawing, a sheet doesn't keep PDF/UA. */
     @Test
     void aSheetWithoutItsStructureDoesNotPass() throws Exception {
-        byte[] pdf = pdf(Pieces.panel(), Paper.A4);
+        byte[] pdf = pdf(strip(Pieces.panel()), Paper.A4);
+        assertKeepsBoth(pdf);
         byte[] bare = changed(pdf, document -> document.getDocumentCatalog().setStructureTreeRoot(null));
         byte[] mute = changed(pdf, PdfStandardsTest::forgetAlternatives);
         for (byte[] changed : List.of(bare, mute)) {
-            assertThatThrownBy(() -> assertKeeps(changed, PDFAFlavour.PDFUA_1)).isInstanceOf(AssertionError.class);
+            assertThatThrownBy(() -> assertKeepsBoth(changed))
+                    .isInstanceOf(AssertionError.class)
+                    .hasMessageContaining(PDFAFlavour.PDFUA_1.toString());
         }
     }
 
