@@ -17,10 +17,7 @@ import thrumwright.store.FileProblem;
  * <p>Exit codes: 0 done, 1 the piece has a problem (only {@code check}), 2 asked wrongly, 3 a file can't be read or
  * written, 4 the program itself failed, 5 there isn't memory enough.
  */
-@Command(
-        name = "thrumwright",
-        mixinStandardHelpOptions = true,
-        exitCodeOnInvalidInput = RootCommand.ASKED_WRONGLY)
+@Command(name = "thrumwright", mixinStandardHelpOptions = true, exitCodeOnInvalidInput = RootCommand.ASKED_WRONGLY)
 public final class RootCommand implements Runnable {
     /** What the help says of each command and option, by the keys that the parser asks for. */
     static final String USAGE = "thrumwright.commandline.usage";

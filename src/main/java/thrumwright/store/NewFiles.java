@@ -102,9 +102,7 @@ public final class NewFiles implements AutoCloseable {
     }
 
     private Set<Path> folders() {
-        return waiting.keySet().stream()
-                .map(NewFiles::folder)
-                .collect(Collectors.toCollection(LinkedHashSet::new));
+        return waiting.keySet().stream().map(NewFiles::folder).collect(Collectors.toCollection(LinkedHashSet::new));
     }
 
     private static Path folder(Path target) {

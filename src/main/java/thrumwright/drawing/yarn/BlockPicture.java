@@ -176,10 +176,7 @@ public final class BlockPicture {
                 : beside;
         double above = 2 * setting.relaxed();
         return new Rectangle2D.Double(
-                -out,
-                -above + Math.min(0, lap()),
-                setting.span() + 2 * out,
-                height() + 2 * above + Math.abs(lap()));
+                -out, -above + Math.min(0, lap()), setting.span() + 2 * out, height() + 2 * above + Math.abs(lap()));
     }
 
     /** Its tails, with the block's lower edge at any height, mm, not yet hung clear of each other; a cord tied to posts has none. */

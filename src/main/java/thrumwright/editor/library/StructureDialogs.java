@@ -16,7 +16,8 @@ import thrumwright.piece.Structure;
  *
  * @param work does what is asked for here
  */
-public record StructureDialogs(Component parent, Texts texts, Supplier<Palette> palette, Library library, Handing work) implements StructureQuestions {
+public record StructureDialogs(Component parent, Texts texts, Supplier<Palette> palette, Library library, Handing work)
+        implements StructureQuestions {
     @Override
     public Optional<Chosen> choose(Piece piece, Place place) {
         Handing asking = new Handing() {

@@ -144,7 +144,8 @@ class KeeperTest {
                     .max()
                     .orElse(-1);
             List<Journals.Left> left = new Journals(folder).left();
-            long kept = left.isEmpty() ? -1 : Long.parseLong(left.get(0).unsaved().text());
+            long kept =
+                    left.isEmpty() ? -1 : Long.parseLong(left.get(0).unsaved().text());
             assertThat(kept).as("killed after %s ms", millis).isGreaterThanOrEqualTo(due);
             assertThat(left).hasSizeLessThanOrEqualTo(1);
         } finally {

@@ -123,7 +123,8 @@ public final class FileWork implements OnFile.Content {
         place.settings().used(path);
         Optional<Path> piece = file.piecePath(path);
         boolean same = session.piece().equals(file.set().piece());
-        PieceWindow where = piece.flatMap(windows::showing).orElseGet(() -> same ? window : take(file.piece(), piece, read.pieceHeld()));
+        PieceWindow where = piece.flatMap(windows::showing)
+                .orElseGet(() -> same ? window : take(file.piece(), piece, read.pieceHeld()));
         where.openClass(file, path, read.held());
     }
 
@@ -203,7 +204,8 @@ public final class FileWork implements OnFile.Content {
     void tellUnknown() {
         List<Phrase> notices = session.toSave().unknown().notices();
         if (!notices.isEmpty()) {
-            messages.problem(notices.stream().limit(MOST_TOLD).map(Phrase::toString).collect(Collectors.joining(" ")));
+            messages.problem(
+                    notices.stream().limit(MOST_TOLD).map(Phrase::toString).collect(Collectors.joining(" ")));
         }
     }
 
