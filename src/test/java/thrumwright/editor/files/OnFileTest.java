@@ -10,8 +10,10 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Random;
+import java.util.concurrent.TimeUnit;
 import java.util.function.Function;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 import thrumwright.editor.edit.DocumentSession;
 import thrumwright.editor.edit.Edit;
@@ -54,17 +56,12 @@ class OnFileTest {
         private String known;
         private boolean mayOverwrite;
 
-        Program(int number, Keeping keeping, Random random) throws FileProblem {
+        Program(int number, Workplace place, Random random) throws FileProblem {
             this.random = random;
             this.copy = file.resolveSibling(file.getFileName() + ".copy-" + number);
             known = SafeFile.read(file);
             session = new Session(PieceFile.read(known), Optional.of(file));
             session.setBase(Optional.of(Fingerprint.of(known)));
-            Workplace place = new Workplace(
-                    new Settings(Optional.empty()),
-                    Library.fixed(Structures.builtIn().all()),
-                    Locale.UK,
-                    keeping);
             onFile = new OnFile(this, place, () -> this, this);
         }
 
@@ -176,12 +173,22 @@ class OnFileTest {
         }
     }
 
+    /** As a program has it. */
+    private Workplace place() {
+        return new Workplace(
+                new Settings(Optional.empty()),
+                Library.fixed(Structures.builtIn().all()),
+                Locale.UK,
+                Keeping.in(home.resolve("state")));
+    }
+
     @Test
+    @Timeout(value = 15, unit = TimeUnit.MINUTES)
     void nobodysWorkIsWrittenOverUnasked() throws Exception {
         demo = BuiltIn.DEMO.text("saltmarsh-panel.json");
         int runs = Math.max(20, Seeds.of(1000));
-        Keeping one = Keeping.in(home.resolve("state"));
-        Keeping other = Keeping.in(home.resolve("state"));
+        Workplace one = place();
+        Workplace other = place();
         for (int run = 0; run < runs; run++) {
             file = Files.writeString(home.resolve("piece-" + run + ".json"), demo);
             interleaved(new Random(run), one, other);
@@ -191,7 +198,7 @@ class OnFileTest {
         assertThat(copies).isPositive();
     }
 
-    private void interleaved(Random random, Keeping one, Keeping other) throws Exception {
+    private void interleaved(Random random, Workplace one, Workplace other) throws Exception {
         List<Program> programs =
                 new ArrayList<>(List.of(new Program(1, one, random), new Program(2, other, random)));
         for (int i = 0; i < DEEDS; i++) {
