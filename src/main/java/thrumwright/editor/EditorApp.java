@@ -84,9 +84,7 @@ public final class EditorApp {
             work = room.read(file);
         } catch (FileProblem e) {
             String name = file.map(Path::getFileName).map(Path::toString).orElse("");
-            problems.add(room.place()
-                    .texts()
-                    .say("message.not-opened", Map.of("file", name, "why", e.getMessage())));
+            problems.add(room.place().texts().say("message.not-opened", Map.of("file", name, "why", e.getMessage())));
             work = demo(room);
         }
         problems.addAll(room.place().library().problems());

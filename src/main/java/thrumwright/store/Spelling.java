@@ -26,7 +26,8 @@ final class Spelling {
         int most = name.length() < LONG ? 1 : 2;
         return known.stream()
                 .filter(each -> distance(name, each) <= most)
-                .min(Comparator.<String>comparingInt(each -> distance(name, each)).thenComparing(each -> each));
+                .min(Comparator.<String>comparingInt(each -> distance(name, each))
+                        .thenComparing(each -> each));
     }
 
     /** How many letters must be put in, taken out or changed, whatever their case. */

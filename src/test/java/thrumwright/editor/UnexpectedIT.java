@@ -80,7 +80,9 @@ class UnexpectedIT {
             editor.session().undo();
             return null;
         });
-        assertThat(onEventThread(() -> editor.session().dirty())).as("the window goes on").isFalse();
+        assertThat(onEventThread(() -> editor.session().dirty()))
+                .as("the window goes on")
+                .isFalse();
     }
 
     @Test

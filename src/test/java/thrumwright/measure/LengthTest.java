@@ -209,6 +209,8 @@ class LengthTest {
     @Test
     void farTooMuchTypedIsRefusedAtOnce() {
         String raised = "\u00b9".repeat(10_000) + " mm";
-        assertThatThrownBy(() -> Length.parse(raised)).isInstanceOf(BadMeasure.class).hasMessageContaining("characters");
+        assertThatThrownBy(() -> Length.parse(raised))
+                .isInstanceOf(BadMeasure.class)
+                .hasMessageContaining("characters");
     }
 }

@@ -154,10 +154,14 @@ class SafeFileTest {
     @EnabledOnOs({OS.LINUX, OS.MAC})
     void aPipeWithNobodyAtItsOtherEndIsNotWaitedForForEver() throws Exception {
         Path pipe = folder.resolve("pipe.json");
-        assertThat(new ProcessBuilder("mkfifo", pipe.toString()).start().waitFor()).isZero();
-        assertThatThrownBy(() -> SafeFile.read(pipe)).isInstanceOf(FileProblem.class).hasMessageContaining("no ordinary");
+        assertThat(new ProcessBuilder("mkfifo", pipe.toString()).start().waitFor())
+                .isZero();
+        assertThatThrownBy(() -> SafeFile.read(pipe))
+                .isInstanceOf(FileProblem.class)
+                .hasMessageContaining("no ordinary");
         Path other = folder.resolve("other.json");
-        assertThat(new ProcessBuilder("mkfifo", other.toString()).start().waitFor()).isZero();
+        assertThat(new ProcessBuilder("mkfifo", other.toString()).start().waitFor())
+                .isZero();
         assertThatThrownBy(() -> SafeFile.write(other, "text")).isInstanceOf(FileProblem.class);
         assertThat(Structures.with(folder).problems()).isEmpty();
     }
@@ -166,7 +170,8 @@ class SafeFileTest {
     @EnabledOnOs({OS.LINUX, OS.MAC})
     void aPipeIsReadWhereSomebodyWrites() throws Exception {
         Path pipe = folder.resolve("pipe.json");
-        assertThat(new ProcessBuilder("mkfifo", pipe.toString()).start().waitFor()).isZero();
+        assertThat(new ProcessBuilder("mkfifo", pipe.toString()).start().waitFor())
+                .isZero();
         new ProcessBuilder("sh", "-c", "echo text > " + pipe).start();
         assertThat(SafeFile.read(pipe)).isEqualTo("text\n");
     }

@@ -67,7 +67,8 @@ class SpellingTest {
 
     @Test
     void whatIsMarkedAsSomebodysOwnIsLeftAlone() throws FileProblem {
-        String text = BuiltIn.DEMO.text("saltmarsh-panel.json")
+        String text = BuiltIn.DEMO
+                .text("saltmarsh-panel.json")
                 .replaceFirst("\\{", "{\"x-room\": 4, \"my:season\": \"spring\", \"_seen\": true,");
         assertThat(PieceFile.read(text).unknown().notices()).isEmpty();
     }

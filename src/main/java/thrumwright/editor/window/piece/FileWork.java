@@ -204,7 +204,8 @@ public final class FileWork implements OnFile.Content {
     void tellUnknown() {
         List<Phrase> notices = session.toSave().unknown().notices();
         if (!notices.isEmpty()) {
-            messages.problem(notices.stream().limit(MOST_TOLD).map(Phrase::toString).collect(Collectors.joining(" ")));
+            messages.problem(
+                    notices.stream().limit(MOST_TOLD).map(Phrase::toString).collect(Collectors.joining(" ")));
         }
     }
 
