@@ -56,6 +56,30 @@ final class SheetWriter {
         List<Fact> facts = new ArrayList<>();
         name.ifPresent(whose -> facts.add(fact("name", whose.isBlank() ? phrases.say("name.blank") : whose)));
         facts.add(fact("loom", piece.loom().name()));
+        warp(facts);
+        facts.add(fact(
+                "size",
+                phrases.say(
+                        "fact.size.value",
+                        Map.of(
+                                "width", shown.height(plan.finishedWidth()),
+                                "height", shown.height(plan.finishedHeight())))));
+        hemFact(facts, plan.start(), "hem.start");
+        hemFact(facts, plan.top(), "hem.top");
+        facts.add(fact(
+                "lines",
+                phrases.say(
+                        plan.budget().closed() ? "fact.lines.value.closed" : "fact.lines.value",
+                        Map.of(
+                                "start", shown.height(plan.budget().startLine()),
+                                "stop", shown.height(plan.budget().stopLine())))));
+        if (!piece.note().isBlank()) {
+            facts.add(fact("note", piece.note()));
+        }
+        return facts;
+    }
+
+    private void warp(List<Fact> facts) {
         facts.add(fact(
                 "warp",
                 phrases.say(
@@ -77,26 +101,6 @@ final class SheetWriter {
                                         "share",
                                                 shown.decimals(
                                                         100 * piece.warp().drawIn(), 1))))));
-        facts.add(fact(
-                "size",
-                phrases.say(
-                        "fact.size.value",
-                        Map.of(
-                                "width", shown.height(plan.finishedWidth()),
-                                "height", shown.height(plan.finishedHeight())))));
-        hemFact(facts, plan.start(), "hem.start");
-        hemFact(facts, plan.top(), "hem.top");
-        facts.add(fact(
-                "lines",
-                phrases.say(
-                        plan.budget().closed() ? "fact.lines.value.closed" : "fact.lines.value",
-                        Map.of(
-                                "start", shown.height(plan.budget().startLine()),
-                                "stop", shown.height(plan.budget().stopLine())))));
-        if (!piece.note().isBlank()) {
-            facts.add(fact("note", piece.note()));
-        }
-        return facts;
     }
 
     private void hemFact(List<Fact> facts, EndPlan end, String key) {
