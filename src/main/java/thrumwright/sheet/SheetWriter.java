@@ -57,27 +57,7 @@ final class SheetWriter {
         List<Fact> facts = new ArrayList<>();
         name.ifPresent(whose -> facts.add(fact("name", whose.isBlank() ? phrases.say("name.blank") : whose)));
         facts.add(fact("loom", piece.loom().name()));
-        facts.add(fact(
-                "warp",
-                phrases.say(
-                        "fact.warp.value",
-                        Map.of(
-                                "ends", piece.warp().ends(),
-                                "yarn", piece.warpYarn().name(),
-                                "sett", piece.shown().typed(piece.warp().sett().text()),
-                                "width", shown.cut(piece.warp().nominalWidth())))));
-        piece.warp()
-                .woven()
-                .filter(woven -> piece.warp().wovenLikely())
-                .ifPresent(woven -> facts.add(fact(
-                        "draw-in",
-                        phrases.say(
-                                "fact.draw-in.value",
-                                Map.of(
-                                        "woven", shown.cut(woven.mm()),
-                                        "share",
-                                                shown.decimals(
-                                                        100 * piece.warp().drawIn(), 1))))));
+        warp(facts);
         facts.add(fact(
                 "size",
                 phrases.say(
@@ -99,6 +79,30 @@ final class SheetWriter {
             facts.add(fact("note", piece.note()));
         }
         return facts;
+    }
+
+    private void warp(List<Fact> facts) {
+        facts.add(fact(
+                "warp",
+                phrases.say(
+                        "fact.warp.value",
+                        Map.of(
+                                "ends", piece.warp().ends(),
+                                "yarn", piece.warpYarn().name(),
+                                "sett", piece.shown().typed(piece.warp().sett().text()),
+                                "width", shown.cut(piece.warp().nominalWidth())))));
+        piece.warp()
+                .woven()
+                .filter(woven -> piece.warp().wovenLikely())
+                .ifPresent(woven -> facts.add(fact(
+                        "draw-in",
+                        phrases.say(
+                                "fact.draw-in.value",
+                                Map.of(
+                                        "woven", shown.cut(woven.mm()),
+                                        "share",
+                                                shown.decimals(
+                                                        100 * piece.warp().drawIn(), 1))))));
     }
 
     /** What the finished size goes by. */

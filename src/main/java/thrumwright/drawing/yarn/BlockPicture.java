@@ -107,7 +107,7 @@ public final class BlockPicture {
         return block.height(setting);
     }
 
-    /** How far it lies over the cloth beside it, mm, see {@link YarnBlock#lap}. */
+    /** How far it lies over the cloth beside it, mm, either sign, see {@link YarnBlock#lap}. */
     public double lap() {
         return block.lap(setting);
     }

@@ -110,10 +110,8 @@ public final class Stretches {
     /** Where along a section it begins, passes the plane of the warp, and ends. */
     private static List<Double> cuts(PathSection section) {
         List<Double> cuts = new ArrayList<>(List.of(0.0, 1.0));
-        if (section instanceof PathSection.Run run) {
-            if (run.fromZ() * run.toZ() < 0) {
-                cuts.add(run.fromZ() / (run.fromZ() - run.toZ()));
-            }
+        if (section instanceof PathSection.Run run && run.fromZ() * run.toZ() < 0) {
+            cuts.add(run.fromZ() / (run.fromZ() - run.toZ()));
         } else if (section instanceof PathSection.Arc arc && Math.abs(arc.z()) < arc.radius()) {
             double dip = Math.asin(-arc.z() / arc.radius());
             crossings(arc, dip, cuts);

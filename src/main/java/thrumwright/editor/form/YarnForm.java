@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.BiFunction;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import javax.swing.DefaultListCellRenderer;
@@ -192,20 +193,31 @@ final class YarnForm {
 
     private void yarn(FieldPanel panel) {
         String id = chosen;
-        String name = desk.session().shown().yarns().stream()
-                .filter(yarn -> yarn.id().equals(id))
-                .map(Yarn::name)
-                .findFirst()
-                .orElse("");
         FieldPanel.Section<Yarn> yarn = panel.about(new Subject<>(
                 "yarn/" + id,
-                name,
-                piece -> piece.yarns().stream()
-                        .filter(known -> known.id().equals(id))
-                        .findFirst(),
+                known(desk.session().shown(), id).map(Yarn::name).orElse(""),
+                piece -> known(piece, id),
                 (piece, other) -> piece.withYarns(piece.yarns().stream()
                         .map(known -> known.id().equals(id) ? other : known)
                         .toList())));
+        looks(yarn);
+        measures(yarn);
+        panel.prose(() -> said(id, (piece, known) -> MeasuredWords.yarn(piece, known, desk.texts())));
+        panel.heading("heading.advice");
+        panel.prose(() -> said(
+                id, (piece, known) -> Advising.yarn(piece, known, desk.texts().locale())));
+    }
+
+    private static Optional<Yarn> known(Piece piece, String id) {
+        return piece.yarns().stream().filter(yarn -> yarn.id().equals(id)).findFirst();
+    }
+
+    private String said(String id, BiFunction<Piece, Yarn, String> words) {
+        Piece piece = desk.session().shown();
+        return known(piece, id).map(yarn -> words.apply(piece, yarn)).orElse("");
+    }
+
+    private void looks(FieldPanel.Section<Yarn> yarn) {
         yarn.text("yarn.name", Yarn::name, (part, typed) -> part.withName(typed.strip()));
         new ColourButton(desk)
                 .addTo(yarn.text(
@@ -213,6 +225,9 @@ final class YarnForm {
                         part -> part.colour().text(),
                         (part, typed) -> part.withColour(Colour.parse(typed.strip()))));
         yarn.oneOf("yarn.fibre", "fibre", Fibre.values(), Yarn::fibre, Yarn::withFibre);
+    }
+
+    private void measures(FieldPanel.Section<Yarn> yarn) {
         yarn.measure(
                 "yarn.thickness",
                 part -> part.thickness().text(),
@@ -232,18 +247,6 @@ final class YarnForm {
                 part -> part.usage().map(YarnForm::usage).orElse(""),
                 (part, typed) -> part.withUsage(usage(typed)));
         yarn.lengthOrNone("yarn.stock", Yarn::stock, Yarn::withStock);
-        panel.prose(() -> desk.session().shown().yarns().stream()
-                .filter(known -> known.id().equals(id))
-                .findFirst()
-                .map(known -> MeasuredWords.yarn(desk.session().shown(), known, desk.texts()))
-                .orElse(""));
-        panel.heading("heading.advice");
-        panel.prose(() -> desk.session().shown().yarns().stream()
-                .filter(known -> known.id().equals(id))
-                .findFirst()
-                .map(known -> Advising.yarn(
-                        desk.session().shown(), known, desk.texts().locale()))
-                .orElse(""));
     }
 
     private static String sample(Sample sample) {

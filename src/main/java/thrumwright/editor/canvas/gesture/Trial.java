@@ -46,6 +46,11 @@ final class Trial {
         return tried.filter(one -> one.refused().isEmpty()).map(Tried::edit);
     }
 
+    /** Where it is tried. */
+    Optional<Slot> slot() {
+        return tried.map(Tried::slot);
+    }
+
     /** Why it can't be done here. */
     Optional<String> refused() {
         return tried.flatMap(Tried::refused);

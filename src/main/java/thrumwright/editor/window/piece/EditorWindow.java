@@ -208,6 +208,10 @@ public final class EditorWindow implements MainWindow, PieceWindow {
         clipboard.addTo(commands);
         views.addCommands();
         beside.addTo(commands, frame, windows::count);
+        addHistory();
+    }
+
+    private void addHistory() {
         commands.add("undo", session::undo, () -> session.history().undoName().isPresent());
         commands.add("redo", session::redo, () -> session.history().redoName().isPresent());
     }
