@@ -84,7 +84,7 @@ public record Warp(Length width, Sett sett, String yarnId, Optional<Length> wove
         return ends() * spacing();
     }
 
-    /** How wide the cloth usually comes out, mm. */
+    /** How wide the cloth usually comes out, mm, above 0. */
     public double usualWidth() {
         return nominalWidth() * (1 - USUAL_DRAW_IN);
     }

@@ -43,12 +43,13 @@ final class BlockingWords {
             fibres.add(piece.stripe(place).fibre());
         }
         for (EndPlan end : List.of(plan.start(), plan.top())) {
-            end.blocks().stream()
-                    .filter(BlockPlan::stays)
-                    .forEach(block ->
-                            fibres.add(block.work().orElseThrow().yarn().fibre()));
+            end.blocks().stream().filter(BlockPlan::stays).forEach(block -> fibres.add(fibre(block)));
         }
         return fibres;
+    }
+
+    private static Fibre fibre(BlockPlan block) {
+        return block.work().orElseThrow().yarn().fibre();
     }
 
     List<String> keys() {

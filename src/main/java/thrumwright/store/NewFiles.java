@@ -114,12 +114,7 @@ public final class NewFiles implements AutoCloseable {
      */
     public int keep() throws FileProblem {
         for (Map.Entry<Path, Path> each : waiting.entrySet()) {
-            try {
-                SafeFile.keepPermissions(each.getKey(), each.getValue());
-                SafeFile.move(each.getValue(), each.getKey());
-            } catch (IOException e) {
-                throw SafeFile.unwritable(each.getKey(), e);
-            }
+            take(each.getKey(), each.getValue());
         }
         for (Path folder : folders()) {
             SafeFile.force(folder);
@@ -133,6 +128,15 @@ public final class NewFiles implements AutoCloseable {
 
     private static Path folder(Path target) {
         return Objects.requireNonNull(target.getParent(), "only a folder has no folder");
+    }
+
+    private static void take(Path place, Path written) throws FileProblem {
+        try {
+            SafeFile.keepPermissions(place, written);
+            SafeFile.move(written, place);
+        } catch (IOException e) {
+            throw SafeFile.unwritable(place, e);
+        }
     }
 
     /** @throws FileProblem if what was left over can't be removed */

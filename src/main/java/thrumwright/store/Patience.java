@@ -15,7 +15,7 @@ final class Patience {
     private Patience() {}
 
     /** What is done with such a file. */
-    interface Work<T> {
+    interface Deed<T> {
         T run() throws IOException, FileProblem;
     }
 
@@ -24,7 +24,7 @@ final class Patience {
      *
      * @throws FileProblem if nothing came of it in time
      */
-    static <T> T with(Path file, Work<T> work) throws IOException, FileProblem {
+    static <T> T with(Path file, Deed<T> work) throws IOException, FileProblem {
         CompletableFuture<T> result = new CompletableFuture<>();
         Thread thread = new Thread(() -> complete(result, work), "pipe");
         thread.setDaemon(true);
@@ -46,7 +46,7 @@ final class Patience {
         }
     }
 
-    private static <T> void complete(CompletableFuture<T> result, Work<T> work) {
+    private static <T> void complete(CompletableFuture<T> result, Deed<T> work) {
         try {
             result.complete(work.run());
         } catch (IOException | FileProblem | RuntimeException e) {

@@ -18,12 +18,11 @@ final class OutsideLook {
      * @param base what the file held when it was read or written here
      */
     Optional<String> news(Path file, Fingerprint base) {
-        if (!Files.exists(file)) {
-            boolean before = goneTold;
-            goneTold = true;
+        boolean before = goneTold;
+        goneTold = !Files.exists(file);
+        if (goneTold) {
             return before ? Optional.empty() : Optional.of("message.gone-outside");
         }
-        goneTold = false;
         Optional<Fingerprint> now = held(file);
         if (now.equals(Optional.of(base)) || now.equals(told) && now.isPresent()) {
             return Optional.empty();

@@ -33,17 +33,18 @@ public final class Claims {
      */
     public synchronized boolean claim(Path file) throws FileProblem {
         Path claim = lying(real(file));
-        if (own.containsKey(claim)) {
-            return false;
-        }
         try {
-            Files.createDirectories(folder);
-            Optional<Hold> hold = Hold.on(claim);
-            hold.ifPresent(held -> own.put(claim, held));
-            return hold.isPresent();
+            return !own.containsKey(claim) && take(claim);
         } catch (IOException e) {
             throw SafeFile.problem(new Phrase("claim.unknown", Map.of("file", file)), e);
         }
+    }
+
+    private boolean take(Path claim) throws IOException {
+        Files.createDirectories(folder);
+        Optional<Hold> hold = Hold.on(claim);
+        hold.ifPresent(held -> own.put(claim, held));
+        return hold.isPresent();
     }
 
     /**

@@ -123,9 +123,11 @@ public final class Journals {
     }
 
     private boolean isOpen(String id) throws FileProblem {
-        if (own.contains(id)) {
-            return true;
-        }
+        return own.contains(id) || isHeld(id);
+    }
+
+    /** Whether another program holds it. */
+    private boolean isHeld(String id) throws FileProblem {
         try {
             Optional<Hold> hold = Hold.on(lock(id));
             if (hold.isPresent()) {
