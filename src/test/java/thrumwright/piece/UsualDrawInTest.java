@@ -40,11 +40,11 @@ class UsualDrawInTest {
     void theSheetSaysWhatTheFinishedSizeAssumes() {
         Piece panel = Pieces.panel();
         assertThat(assumed(panel))
-                .startsWith("no draw-in")
-                .contains("about 7 % narrower, here 22.3 cm", "no shortening");
+                .startsWith("no shortening off the loom, and no draw-in")
+                .contains("about 7 % narrower, here 22.3 cm");
         Piece measured = panel.withWarp(panel.warp().withWoven(Optional.of(Length.parse("22.8 cm"))))
                 .withDesign(panel.design().withRelaxing(0.02));
-        assertThat(assumed(measured)).isEqualTo("the width measured on the loom; 2 % of shortening off the loom");
+        assertThat(assumed(measured)).isEqualTo("2 % of shortening off the loom, and the width measured on the loom");
         assertThat(Plan.of(measured).finishedWidth()).isCloseTo(228, within(0.01));
     }
 
@@ -53,6 +53,6 @@ class UsualDrawInTest {
     void anUnlikelyWidthIsNotCalledMeasured() {
         Piece panel = Pieces.panel();
         Piece mistaken = panel.withWarp(panel.warp().withWoven(Optional.of(Length.parse("5 cm"))));
-        assertThat(assumed(mistaken)).startsWith("no draw-in");
+        assertThat(assumed(mistaken)).startsWith("no shortening off the loom, and no draw-in");
     }
 }

@@ -12,7 +12,10 @@ import thrumwright.block.EdgeFinish;
 import thrumwright.block.Shed;
 import thrumwright.block.Side;
 import thrumwright.block.WarpLoops;
+import thrumwright.drawing.Fonts;
+import thrumwright.drawing.Palette;
 import thrumwright.measure.Phrases;
+import thrumwright.output.html.HtmlFile;
 import thrumwright.piece.End;
 import thrumwright.piece.Piece;
 import thrumwright.piece.Top;
@@ -56,7 +59,25 @@ class CodeWeaverTest {
     }
 
     static String text(Plan plan) {
-        return PlainText.of(StepSheet.of(plan, Locale.UK), HEADINGS);
+        return text(plan, Locale.UK);
+    }
+
+    static String text(Plan plan, Locale locale) {
+        return PlainText.of(StepSheet.of(plan, locale), HEADINGS);
+    }
+
+    /** The same words as a browser shows them. */
+    @Test
+    void thePageForABrowserIsWovenAlike() {
+        List<String> wrong = new ArrayList<>();
+        for (int seed = 0; seed < Seeds.of(60); seed++) {
+            Plan plan = Plan.of(inOurWords(new RandomPieces(1000 + seed).next()));
+            String html = HtmlFile.of(plan, Fonts.load(), Palette.onPaper(), Locale.UK);
+            for (String difference : differences(plan, HtmlWords.of(html))) {
+                wrong.add("Piece " + (1000 + seed) + ": " + difference);
+            }
+        }
+        assertThat(wrong.stream().limit(20).collect(Collectors.joining("\n"))).isEmpty();
     }
 
     static List<String> differences(Plan plan) {
