@@ -43,7 +43,6 @@ class OnFileTest {
     private Path file;
     private String demo;
 
-
     private int overwritten;
     private int asked;
     private int copies;
