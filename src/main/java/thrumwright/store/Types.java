@@ -24,7 +24,7 @@ final class Types {
             Node.Text::of);
 
     static final ValueType<Boolean> FLAG = single(
-            new Phrase("like.flag"), node -> node instanceof Node.Flag flag ? flag.value() : null, Node.Flag::of);
+            new Phrase("like.flag"), Types::flag, Node.Flag::of);
 
     static final ValueType<List<String>> TEXTS = new Single<>(
             new Phrase("like.items"),
@@ -36,6 +36,10 @@ final class Types {
     private static final Pattern NUMBER = Pattern.compile("[^eE]*(?:[eE][+-]?\\d{1,3})?");
 
     private Types() {}
+
+    private static Optional<Boolean> flag(Node node) {
+        return node instanceof Node.Flag flag ? Optional.of(flag.value()) : Optional.empty();
+    }
 
     /** A value that is one node. */
     private record Single<V>(Phrase like, Reading<V> reading, Function<V, Node> writing) implements ValueType<V> {
@@ -55,16 +59,10 @@ final class Types {
     }
 
     /** @param reader gives null for what is no such value */
-    static <V> ValueType<V> single(Phrase like, Function<Node, V> reader, Function<V, Node> writer) {
+    static <V> ValueType<V> single(Phrase like, Function<Node, Optional<V>> reader, Function<V, Node> writer) {
         return new Single<>(
                 like,
-                (in, name, node) -> {
-                    V value = reader.apply(node);
-                    if (value == null) {
-                        throw in.mustBe(name, like);
-                    }
-                    return value;
-                },
+                (in, name, node) -> reader.apply(node).orElseThrow(() -> in.mustBe(name, like)),
                 writer);
     }
 
@@ -108,7 +106,7 @@ final class Types {
         Phrase like = new Phrase("like.quoted", Map.of("name", text));
         return single(
                 like,
-                node -> node instanceof Node.Text other && other.value().equals(text) ? text : null,
+                node -> node instanceof Node.Text other && other.value().equals(text) ? Optional.of(text) : Optional.empty(),
                 Node.Text::of);
     }
 
@@ -136,8 +134,8 @@ final class Types {
                                 && WHOLE.matcher(number.digits()).matches()
                                 && Integer.parseInt(number.digits()) >= least
                                 && Integer.parseInt(number.digits()) <= most
-                        ? Integer.valueOf(number.digits())
-                        : null,
+                        ? Optional.of(Integer.valueOf(number.digits()))
+                        : Optional.empty(),
                 Node.Num::of);
     }
 
@@ -149,8 +147,8 @@ final class Types {
                                 && NUMBER.matcher(number.digits()).matches()
                                 && new BigDecimal(number.digits()).compareTo(BigDecimal.valueOf(least)) >= 0
                                 && new BigDecimal(number.digits()).compareTo(BigDecimal.valueOf(most)) <= 0
-                        ? Double.valueOf(number.digits())
-                        : null,
+                        ? Optional.of(Double.valueOf(number.digits()))
+                        : Optional.empty(),
                 Node.Num::of);
     }
 

@@ -18,7 +18,7 @@ public abstract sealed class DocumentSession<S> permits Session, ClassSession {
 
     /** @param same whether two moments differ by no more than what is selected */
     DocumentSession(Optional<Path> path, BiPredicate<S, S> same) {
-        this.path = Objects.requireNonNull(path);
+        this.path = path;
         this.history = new History<>(same);
     }
 

@@ -2,6 +2,7 @@ package thrumwright.editor.files;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.awt.EventQueue;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -64,6 +65,12 @@ class OnFileTest {
             onFile = new OnFile(this, place, () -> this, this);
         }
 
+        /** Claims its file, as soon as the event thread has time. */
+        Program begun() throws Exception {
+            EventQueue.invokeAndWait(() -> {});
+            return this;
+        }
+
         void edit() {
             String title = "Marsh " + random.nextInt(1_000_000);
             session.edit(Edit.of("Title", piece -> piece.withTitle(title)));
@@ -123,7 +130,9 @@ class OnFileTest {
 
         @Override
         public Optional<Path> fileToSave(String suggestion, String ending, Function<Path, List<Path>> files) {
-            return random.nextInt(4) == 0 ? Optional.of(file) : Optional.of(copy);
+            // whoever chooses a file that is there has been asked whether it may be replaced
+            mayOverwrite = random.nextInt(4) == 0;
+            return Optional.of(mayOverwrite ? file : copy);
         }
 
         @Override
@@ -198,7 +207,8 @@ class OnFileTest {
     }
 
     private void interleaved(Random random, Workplace one, Workplace other) throws Exception {
-        List<Program> programs = new ArrayList<>(List.of(new Program(1, one, random), new Program(2, other, random)));
+        List<Program> programs =
+                new ArrayList<>(List.of(new Program(1, one, random).begun(), new Program(2, other, random).begun()));
         for (int i = 0; i < DEEDS; i++) {
             int who = random.nextInt(2);
             Program program = programs.get(who);
@@ -212,7 +222,7 @@ class OnFileTest {
                     if (!Files.exists(file)) {
                         Files.writeString(file, demo);
                     }
-                    programs.set(who, new Program(who, who == 0 ? one : other, random));
+                    programs.set(who, new Program(who, who == 0 ? one : other, random).begun());
                 }
             }
         }
