@@ -48,7 +48,10 @@ public final class WordingCheck {
         List<String> remarks = new ArrayList<>();
         side(said, work.get()).ifPresent(remarks::add);
         meets(said, work.get()).ifPresent(remarks::add);
-        count(said, work.get().rows().size()).ifPresent(remarks::add);
+        // what goes round picks that are woven already tells of these
+        work.filter(Work::stands)
+                .flatMap(woven -> count(said, woven.rows().size()))
+                .ifPresent(remarks::add);
         work.get().rows().get(0).lean().flatMap(lean -> lean(said, lean)).ifPresent(remarks::add);
         return remarks;
     }

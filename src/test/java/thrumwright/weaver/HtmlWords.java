@@ -3,10 +3,13 @@ package thrumwright.weaver;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
-/** What a browser shows of a sheet, with what an eye sees of its headings and boxes put as in the text form. */
+/**
+ * What a browser shows of a sheet, with what an eye sees of its headings and boxes put as in the text form. Cautions are left
+ * out: they ask nothing of the cloth.
+ */
 final class HtmlWords {
     private static final Pattern SHOWN = Pattern.compile(
-            "<(h1|h2|h3|p|li|dd|dt|td)\\b[^>]*>(.*?)</\\1>|<ul class=\"(rows)\">|(</ul>)", Pattern.DOTALL);
+            "<(h1|h2|h3|p|li|dd|dt|td)\\b(?![^>]*careful)[^>]*>(.*?)</\\1>|<ul class=\"(rows)\">|(</ul>)", Pattern.DOTALL);
 
     private final StringBuilder text = new StringBuilder();
     private boolean rows;
