@@ -95,7 +95,7 @@ final class Fields {
     Unknown unknown() {
         Map<String, Unknown> deeper = new LinkedHashMap<>();
         inner.forEach((place, fields) -> deeper.put(place, fields.unknown()));
-        return new Unknown(rest, deeper);
+        return Unknown.of(rest, deeper);
     }
 
     boolean has(String name) {

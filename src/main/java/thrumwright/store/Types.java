@@ -24,7 +24,12 @@ final class Types {
             Node.Text::of);
 
     static final ValueType<Boolean> FLAG = single(
-            new Phrase("like.flag"), node -> node instanceof Node.Flag flag ? flag.value() : null, Node.Flag::of);
+            new Phrase("like.flag"),
+            node -> Optional.of(node)
+                    .filter(Node.Flag.class::isInstance)
+                    .map(flag -> ((Node.Flag) flag).value())
+                    .orElse(null),
+            Node.Flag::of);
 
     static final ValueType<List<String>> TEXTS = new Single<>(
             new Phrase("like.items"),

@@ -14,11 +14,15 @@ public final class Unknown {
     private final Map<String, Node> fields;
     private final Map<String, Unknown> deeper;
 
-    /** @param deeper by the names of the fields in which the objects stand, with # and its id for one of a list */
-    Unknown(Map<String, Node> fields, Map<String, Unknown> deeper) {
+    private Unknown(Map<String, Node> fields, Map<String, Unknown> deeper) {
         this.fields = fields;
         this.deeper = new LinkedHashMap<>(deeper);
         this.deeper.values().removeIf(Unknown::isEmpty);
+    }
+
+    /** @param deeper by the names of the fields in which the objects stand, with # and its id for one of a list */
+    static Unknown of(Map<String, Node> fields, Map<String, Unknown> deeper) {
+        return new Unknown(fields, deeper);
     }
 
     public static Unknown none() {
@@ -39,7 +43,7 @@ public final class Unknown {
     Unknown moved(UnaryOperator<String> where) {
         Map<String, Unknown> moved = new LinkedHashMap<>();
         deeper.forEach((place, inner) -> moved.put(where.apply(place), inner));
-        return new Unknown(fields, moved);
+        return Unknown.of(fields, moved);
     }
 
     public boolean isEmpty() {
