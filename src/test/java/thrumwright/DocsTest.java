@@ -147,7 +147,8 @@ class DocsTest {
     /** Every kind of block in docs/files.md with what it must have; all else is left out. */
     private static Map<String, String> kinds() {
         Map<String, String> kinds = new LinkedHashMap<>();
-        for (String kind : List.of("ordering cord", "spread header", "twining", "soumak", "half hitches")) {
+        for (String kind :
+                List.of("ordering cord", "spread header", "twining", "soumak", "half hitches", "hemstitching")) {
             kinds.put(kind, "\"of\": \"weft\"");
         }
         kinds.put("plain band", "\"of\": \"weft\", \"picks\": 3");

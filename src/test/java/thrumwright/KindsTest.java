@@ -97,7 +97,8 @@ class KindsTest {
         assertThat(steps(Pieces.panel(), nowhere)).isEmpty();
         assertThat(fileForm(Pieces.panel(), nowhere)).isEmpty();
         assertThat(said(() -> Texts.of(Locale.UK).say("about.nowhere"))).isFalse();
-        assertThat(said(() -> new CommandTexts(Locale.UK, "ctrl").get("add-nowhere").text()))
+        assertThat(said(() ->
+                        new CommandTexts(Locale.UK, "ctrl").get("add-nowhere").text()))
                 .isFalse();
     }
 

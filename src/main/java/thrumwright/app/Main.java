@@ -26,14 +26,13 @@ public final class Main {
         PrintStream err = new Terminal(new FileOutputStream(FileDescriptor.err));
         Optional<Path> file = pieceFile(arguments);
         boolean window = arguments.length == 0 || file.isPresent();
-        if (window && GraphicsEnvironment.isHeadless()) {
+        if (!window) {
+            System.exit(RootCommand.run(arguments, System.in, out, err, UserFolder.structures(), Version.number()));
+        } else if (GraphicsEnvironment.isHeadless()) {
             System.exit(withoutWindow(file, out, err));
-        }
-        if (window) {
+        } else {
             EditorApp.open(file);
-            return;
         }
-        System.exit(RootCommand.run(arguments, System.in, out, err, UserFolder.structures(), Version.number()));
     }
 
     private static int withoutWindow(Optional<Path> file, PrintStream out, PrintStream err) {

@@ -3,25 +3,21 @@ package thrumwright.commandline;
 import java.nio.charset.StandardCharsets;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
-import picocli.CommandLine.Spec;
 import thrumwright.measure.UnitSystem;
 import thrumwright.piece.Beginnings;
 import thrumwright.piece.Piece;
 import thrumwright.piece.Structure;
 import thrumwright.store.PieceFile;
+import thrumwright.store.SafeFile;
 import thrumwright.store.Structures;
 import thrumwright.store.Unknown;
 
 @Command(name = "begin", mixinStandardHelpOptions = true)
 final class BeginCommand implements Callable<Integer> {
     private final RootCommand commands;
-
-    @Spec
-    private CommandSpec spec;
 
     @Parameters(index = "0", paramLabel = "ID", descriptionKey = "id")
     private String id;
@@ -46,12 +42,12 @@ final class BeginCommand implements Callable<Integer> {
     public Integer call() throws Exception {
         Structures structures = Structures.with(commands.ownStructures());
         structures.problems().forEach(commands.console().err()::println);
-        Structure structure = StructuresCommand.find(structures, id, spec);
-        if (!to.equals("-") && java.nio.file.Files.exists(InAndOut.path(to))) {
-            throw new ParameterException(spec.commandLine(), Said.of("file.there", "name", to));
-        }
+        Structure structure = StructuresCommand.find(structures, id, commands.asked("begin"));
         Piece piece = Beginnings.with(structure, units).withTitle(title);
-        String text = new PieceFile(piece, Unknown.none()).text();
+        String text = new PieceFile(piece, Unknown.none()).checkedText();
+        if (!to.equals("-") && !SafeFile.begins(InAndOut.path(to))) {
+            throw new ParameterException(commands.asked("begin"), Said.of("file.there", "name", to));
+        }
         InAndOut.write(to, commands.console(), out -> out.write(text.getBytes(StandardCharsets.UTF_8)));
         return RootCommand.DONE;
     }

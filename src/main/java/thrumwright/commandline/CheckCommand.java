@@ -3,8 +3,8 @@ package thrumwright.commandline;
 import java.util.Locale;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 import thrumwright.plan.Plan;
 import thrumwright.plan.finding.ClassFinding;
 import thrumwright.plan.finding.ClassPlan;
@@ -17,8 +17,8 @@ import thrumwright.sheet.MemberNames;
 final class CheckCommand implements Callable<Integer> {
     private final RootCommand commands;
 
-    @Parameters(index = "0", paramLabel = "FILE", descriptionKey = "file")
-    private String file;
+    @Mixin
+    private final InputFile file = new InputFile();
 
     @Option(names = "--strict")
     private boolean strict;
@@ -29,7 +29,7 @@ final class CheckCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws Exception {
-        Loaded work = InAndOut.work(file, commands.console());
+        Loaded work = file.load(commands.console());
         return work instanceof Loaded.OfClass some ? told(some.plan()) : told(((Loaded.OfPiece) work).plan());
     }
 

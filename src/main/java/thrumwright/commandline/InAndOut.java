@@ -18,6 +18,7 @@ import thrumwright.store.NewFiles;
 import thrumwright.store.PieceFile;
 import thrumwright.store.SafeFile;
 import thrumwright.store.StructureFile;
+import thrumwright.store.Unknown;
 
 /** Input and output by name, where “-” is the standard one. */
 final class InAndOut {
@@ -32,13 +33,27 @@ final class InAndOut {
     static Loaded work(String name, RootCommand.Console console) throws FileProblem {
         String text = text(name, console);
         return switch (FileSort.of(text)) {
-            case PIECE -> new Loaded.OfPiece(Plan.of(PieceFile.read(text).piece()));
-            case CLASS ->
-                new Loaded.OfClass(
-                        ClassPlan.of(ClassFile.read(text, pieces(name)).set()));
-            case STRUCTURE ->
-                new Loaded.OfPiece(Plan.of(tried(StructureFile.read(text).structure())));
+            case PIECE -> {
+                PieceFile file = PieceFile.read(text);
+                tell(file.unknown(), console);
+                yield new Loaded.OfPiece(Plan.of(file.piece()));
+            }
+            case CLASS -> {
+                ClassFile file = ClassFile.read(text, pieces(name));
+                tell(file.unknown(), console);
+                yield new Loaded.OfClass(ClassPlan.of(file.set()));
+            }
+            case STRUCTURE -> {
+                StructureFile file = StructureFile.read(text);
+                tell(file.unknown(), console);
+                yield new Loaded.OfPiece(Plan.of(tried(file.structure())));
+            }
         };
+    }
+
+    /** Beside the answer, so that it stays what it is. */
+    private static void tell(Unknown unknown, RootCommand.Console console) {
+        unknown.notices().forEach(notice -> console.err().println(notice));
     }
 
     private static ClassFile.PieceSource pieces(String name) throws FileProblem {

@@ -3,8 +3,8 @@ package thrumwright.commandline;
 import java.util.Locale;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 import thrumwright.plan.finding.ClassPlan;
 import thrumwright.sheet.ClassSheet;
 import thrumwright.sheet.ClassText;
@@ -14,8 +14,8 @@ import thrumwright.store.JsonText;
 final class PlanCommand implements Callable<Integer> {
     private final RootCommand commands;
 
-    @Parameters(index = "0", paramLabel = "FILE", descriptionKey = "file")
-    private String file;
+    @Mixin
+    private final InputFile file = new InputFile();
 
     @Option(names = "--json")
     private boolean json;
@@ -26,7 +26,7 @@ final class PlanCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws Exception {
-        Loaded work = InAndOut.work(file, commands.console());
+        Loaded work = file.load(commands.console());
         commands.console()
                 .out()
                 .print(work instanceof Loaded.OfClass some ? text(some.plan()) : text((Loaded.OfPiece) work));

@@ -15,12 +15,9 @@ import thrumwright.store.FileProblem;
  * All that can be asked on the command line.
  *
  * <p>Exit codes: 0 done, 1 the piece has a problem (only {@code check}), 2 asked wrongly, 3 a file can't be read or
- * written, 4 the program itself failed.
+ * written, 4 the program itself failed, 5 there isn't memory enough.
  */
-@Command(
-        name = "thrumwright",
-        mixinStandardHelpOptions = true,
-        exitCodeOnInvalidInput = RootCommand.ASKED_WRONGLY)
+@Command(name = "thrumwright", mixinStandardHelpOptions = true, exitCodeOnInvalidInput = RootCommand.ASKED_WRONGLY)
 public final class RootCommand implements Runnable {
     /** What the help says of each command and option, by the keys that the parser asks for. */
     static final String USAGE = "thrumwright.commandline.usage";
@@ -30,6 +27,7 @@ public final class RootCommand implements Runnable {
     static final int ASKED_WRONGLY = 2;
     static final int FILE_TROUBLE = 3;
     static final int OWN_FAULT = 4;
+    static final int NO_MEMORY = 5;
 
     private final Console console;
     private final Path ownStructures;
@@ -67,7 +65,7 @@ public final class RootCommand implements Runnable {
         line.setErr(new PrintWriter(err, true, StandardCharsets.UTF_8));
         line.setCaseInsensitiveEnumValuesAllowed(true);
         line.setExecutionExceptionHandler((problem, which, parsed) -> commands.trouble(problem));
-        int code = line.execute(arguments);
+        int code = commands.executed(line, arguments);
         err.flush();
         return arrived(out, err, code);
     }
@@ -86,6 +84,20 @@ public final class RootCommand implements Runnable {
         return FILE_TROUBLE;
     }
 
+    /** What Java itself can't go on with is no answer either, and nobody's fault in the piece. */
+    private int executed(CommandLine line, String... arguments) {
+        try {
+            return line.execute(arguments);
+        } catch (OutOfMemoryError e) {
+            console.err().println(Said.of("memory"));
+            return NO_MEMORY;
+        } catch (StackOverflowError e) {
+            console.err().println(Said.of("fault"));
+            console.err().println("  " + e + ", in " + e.getStackTrace()[0]);
+            return OWN_FAULT;
+        }
+    }
+
     private int trouble(Exception problem) {
         if (problem instanceof FileProblem) {
             console.err().println(problem.getMessage());
@@ -98,6 +110,11 @@ public final class RootCommand implements Runnable {
 
     Console console() {
         return console;
+    }
+
+    /** The line of one of the commands, for what was asked wrongly there. */
+    CommandLine asked(String command) {
+        return spec.subcommands().get(command);
     }
 
     Path ownStructures() {

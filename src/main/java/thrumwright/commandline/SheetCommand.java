@@ -5,11 +5,9 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
-import picocli.CommandLine.Parameters;
-import picocli.CommandLine.Spec;
 import thrumwright.drawing.Fonts;
 import thrumwright.measure.Phrase;
 import thrumwright.output.ClassSheets;
@@ -26,11 +24,8 @@ import thrumwright.store.SafeFile;
 final class SheetCommand implements Callable<Integer> {
     private final RootCommand commands;
 
-    @Spec
-    private CommandSpec spec;
-
-    @Parameters(index = "0", paramLabel = "FILE", descriptionKey = "file")
-    private String file;
+    @Mixin
+    private final InputFile file = new InputFile();
 
     @Option(
             names = {"-o", "--to"},
@@ -69,14 +64,14 @@ final class SheetCommand implements Callable<Integer> {
     @Override
     public Integer call() throws Exception {
         if (dpi < SheetFiles.LEAST_DPI || dpi > SheetFiles.MOST_DPI) {
-            throw new ParameterException(spec.commandLine(), Said.of("sheet.dpi"));
+            throw new ParameterException(commands.asked("sheet"), Said.of("sheet.dpi"));
         }
         SheetForm wanted = form();
         if (wanted.paged() && to.equals("-")) {
-            throw new ParameterException(spec.commandLine(), Said.of("sheet.name", "form", wanted));
+            throw new ParameterException(commands.asked("sheet"), Said.of("sheet.name", "form", wanted));
         }
         SheetLook look = new SheetLook(setup(), !grey);
-        Loaded work = InAndOut.work(file, commands.console());
+        Loaded work = file.load(commands.console());
         try {
             if (work instanceof Loaded.OfClass some) {
                 write(new ClassSheets(some.plan(), look, Fonts::load, Locale.UK), wanted);
@@ -91,7 +86,7 @@ final class SheetCommand implements Callable<Integer> {
 
     private void write(SheetFiles sheet, SheetForm wanted) throws IOException, FileProblem {
         if (each) {
-            throw new ParameterException(spec.commandLine(), Said.of("sheet.each.piece", "name", file));
+            throw new ParameterException(commands.asked("sheet"), Said.of("sheet.each.piece", "name", file.name()));
         }
         sheet.write(wanted, to, dpi, Progress.UNWATCHED, this::keep);
     }
@@ -100,7 +95,7 @@ final class SheetCommand implements Callable<Integer> {
         if (!each) {
             sheets.together(wanted, to, dpi, Progress.UNWATCHED, this::keep);
         } else if (to.equals("-")) {
-            throw new ParameterException(spec.commandLine(), Said.of("sheet.each.name"));
+            throw new ParameterException(commands.asked("sheet"), Said.of("sheet.each.name"));
         } else {
             sheets.each(wanted, to, dpi, Progress.UNWATCHED, this::keep);
         }
@@ -119,7 +114,7 @@ final class SheetCommand implements Callable<Integer> {
         try {
             return new PageSetup(paper, landscape, margin, distance);
         } catch (IllegalArgumentException refusal) {
-            throw new ParameterException(spec.commandLine(), refusal.getMessage(), refusal);
+            throw new ParameterException(commands.asked("sheet"), refusal.getMessage(), refusal);
         }
     }
 }

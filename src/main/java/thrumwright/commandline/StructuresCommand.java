@@ -4,11 +4,10 @@ import java.io.PrintStream;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import picocli.CommandLine;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
-import picocli.CommandLine.Spec;
 import thrumwright.block.Block;
 import thrumwright.piece.Structure;
 import thrumwright.plan.words.Words;
@@ -20,9 +19,6 @@ import thrumwright.store.Structures;
 @Command(name = "structures", mixinStandardHelpOptions = true)
 final class StructuresCommand implements Callable<Integer> {
     private final RootCommand commands;
-
-    @Spec
-    private CommandSpec spec;
 
     @Parameters(index = "0", arity = "0..1", paramLabel = "ID", descriptionKey = "id")
     private String id;
@@ -45,12 +41,12 @@ final class StructuresCommand implements Callable<Integer> {
             structures.all().forEach(each -> out.printf(Locale.ROOT, line, each.id(), each.name()));
             return RootCommand.DONE;
         }
-        tell(find(structures, id, spec), out);
+        tell(find(structures, id, commands.asked("structures")), out);
         return RootCommand.DONE;
     }
 
     /** One of those structures, or one in a file. */
-    static Structure find(Structures structures, String name, CommandSpec spec) throws FileProblem {
+    static Structure find(Structures structures, String name, CommandLine asked) throws FileProblem {
         Optional<Structure> found = structures.byId(name);
         if (found.isPresent()) {
             return found.get();
@@ -58,7 +54,7 @@ final class StructuresCommand implements Callable<Integer> {
         if (name.endsWith(".json")) {
             return StructureFile.read(SafeFile.read(InAndOut.path(name))).structure();
         }
-        throw new ParameterException(spec.commandLine(), Said.of("structure.none", "name", name));
+        throw new ParameterException(asked, Said.of("structure.none", "name", name));
     }
 
     private static void tell(Structure structure, PrintStream out) {

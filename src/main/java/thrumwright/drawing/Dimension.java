@@ -18,8 +18,7 @@ public record Dimension(Graphics2D g, Color ink, Font font) {
 
     /** From one height on the page to another, in any page units, the words to the right of it. */
     public void upright(double x, double from, double to, String measure) {
-        g.setColor(ink);
-        g.setStroke(new BasicStroke(0.9f));
+        thin();
         g.draw(new Line2D.Double(x, from, x, to));
         bar(x, from);
         bar(x, to);
@@ -35,8 +34,7 @@ public record Dimension(Graphics2D g, Color ink, Font font) {
 
     /** From one place across the page to another, in any page units, the words below or above the middle of it. */
     public void level(double from, double to, double y, boolean below, String measure) {
-        g.setColor(ink);
-        g.setStroke(new BasicStroke(0.9f));
+        thin();
         g.draw(new Line2D.Double(from, y, to, y));
         g.draw(new Line2D.Double(from, y - BAR, from, y + BAR));
         g.draw(new Line2D.Double(to, y - BAR, to, y + BAR));
@@ -60,5 +58,10 @@ public record Dimension(Graphics2D g, Color ink, Font font) {
         tip.lineTo(x + TIP * 0.4, y + down * TIP);
         tip.closePath();
         g.fill(tip);
+    }
+
+    private void thin() {
+        g.setColor(ink);
+        g.setStroke(new BasicStroke(0.9f));
     }
 }

@@ -63,17 +63,13 @@ final class ClassesAhead {
 
     private void within(Class<?> ours) {
         add(ours.getSuperclass());
-        for (Class<?> inner : ours.getDeclaredClasses()) {
-            add(inner);
-        }
+        List.of(ours.getDeclaredClasses()).forEach(this::add);
         for (Field field : ours.getDeclaredFields()) {
             add(field.getType());
         }
         for (Method method : ours.getDeclaredMethods()) {
             add(method.getReturnType());
-            for (Class<?> type : method.getParameterTypes()) {
-                add(type);
-            }
+            List.of(method.getParameterTypes()).forEach(this::add);
         }
     }
 

@@ -5,14 +5,17 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import thrumwright.drawing.piece.PiecePicture;
 import thrumwright.editor.library.Library;
 import thrumwright.editor.look.Theme;
 import thrumwright.editor.settings.Settings;
+import thrumwright.editor.text.Texts;
 import thrumwright.editor.window.piece.EditorWindow;
 import thrumwright.store.FileProblem;
 import thrumwright.store.UserFolder;
+import thrumwright.store.keeping.FaultLog;
 import thrumwright.store.keeping.Keeping;
 
 /** Opens the window. */
@@ -26,15 +29,26 @@ public final class EditorApp {
     public static void open(Optional<Path> file) {
         Keeping keeping = Keeping.in(UserFolder.state());
         Runtime.getRuntime().addShutdownHook(new Thread(keeping.keeper()::flush, "last moment"));
-        open(file, new Workroom(Settings.ofUser(), Library.of(UserFolder.structures()), Locale.UK, keeping));
+        Unexpected unexpected = Unexpected.arrivesHere(
+                Texts.of(Locale.UK), keeping.keeper(), Optional.of(new FaultLog(UserFolder.state())));
+        open(
+                file,
+                new Workroom(Settings.ofUser(), Library.of(UserFolder.structures()), Locale.UK, keeping),
+                unexpected);
     }
 
     /** The same with what somebody else likes and has. */
     static void open(Optional<Path> file, Settings settings, Library library) {
-        open(file, new Workroom(settings, library));
+        Workroom room = new Workroom(settings, library);
+        open(
+                file,
+                room,
+                Unexpected.arrivesHere(
+                        room.place().texts(), room.place().keeping().keeper(), Optional.empty()));
     }
 
-    private static void open(Optional<Path> file, Workroom room) {
+    private static void open(Optional<Path> file, Workroom room, Unexpected unexpected) {
+        unexpected.toldIn(room);
         Thread classes = ClassesAhead.begin();
         First first = first(room, file);
         Theme.warmUp();
@@ -49,11 +63,12 @@ public final class EditorApp {
 
     /** Made by one event, filled by the next and shown by the one after, as each takes a while. */
     private static void begin(Workroom room, First first) {
-        Unexpected.toldIn(room);
         EditorWindow window = room.begin(first.work());
         EventQueue.invokeLater(() -> {
             room.finish(window, first.work());
-            first.problems().forEach(window::problem);
+            if (!first.problems().isEmpty()) {
+                window.problem(String.join("\n", first.problems()));
+            }
             EventQueue.invokeLater(() -> {
                 window.show();
                 EventQueue.invokeLater(window::recover);
@@ -68,10 +83,11 @@ public final class EditorApp {
         try {
             work = room.read(file);
         } catch (FileProblem e) {
-            problems.add(e.getMessage());
+            String name = file.map(Path::getFileName).map(Path::toString).orElse("");
+            problems.add(room.place().texts().say("message.not-opened", Map.of("file", name, "why", e.getMessage())));
             work = demo(room);
         }
-        room.place().library().problems().stream().findFirst().ifPresent(problems::add);
+        problems.addAll(room.place().library().problems());
         return new First(work, problems);
     }
 

@@ -16,6 +16,9 @@ public final class Length implements Comparable<Length> {
     /** The longest length that is taken for meant: one kilometre, in mm. */
     public static final double MOST = 1_000_000;
 
+    /** Nobody types more, and reading far more takes long. */
+    private static final int MOST_TYPED = 1000;
+
     private static final Pattern PART = Pattern.compile(Numbers.PATTERN + "\\s*([\\p{L}]+|''|[\"″”'′’])?\\s*");
 
     private final String text;
@@ -56,6 +59,9 @@ public final class Length implements Comparable<Length> {
     }
 
     private static Length read(String typed, Unit usual) {
+        if (typed.length() > MOST_TYPED) {
+            throw new BadMeasure("length.wordy", Map.of("most", MOST_TYPED, "count", typed.length()));
+        }
         String text = Numbers.spaced(typed);
         String plain = Numbers.plain(text);
         if (plain.startsWith("-") || plain.startsWith("−")) {

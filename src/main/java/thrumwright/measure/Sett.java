@@ -35,8 +35,7 @@ public final class Sett {
         if (Double.isNaN(ends)) {
             throw notASett(text);
         }
-        double over = over(match.group(2).strip(), text);
-        double sett = ends / over;
+        double sett = ends / over(match.group(2).strip(), text);
         if (!(sett >= LEAST && sett <= MOST)) {
             throw new BadMeasure("sett.range", Map.of("typed", text));
         }

@@ -69,12 +69,6 @@ public final class Beginnings {
     }
 
     private static Yarn yarn(String id, String name, int colour, Fibre fibre, String diameter, Firmness firmness) {
-        return new Yarn(
-                id,
-                name,
-                new Colour(colour),
-                fibre,
-                new Thickness.Measured(Length.parse(diameter)),
-                firmness);
+        return new Yarn(id, name, new Colour(colour), fibre, new Thickness.Measured(Length.parse(diameter)), firmness);
     }
 }

@@ -44,8 +44,8 @@ public record Plan(Piece piece, EndPlan start, EndPlan top, Course afterDesign, 
     }
 
     /** The hook-and-loop strip that suits its weight. */
-    public Strip strip() {
-        return Strip.of(this);
+    public HangingStrip strip() {
+        return HangingStrip.of(this);
     }
 
     /** Finished width, mm, more than 0: that of the cloth, with what it draws in. */

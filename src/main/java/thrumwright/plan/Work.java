@@ -22,6 +22,11 @@ public record Work(YarnBlock block, Yarn yarn, Setting setting, List<Row> rows, 
         return block.height(setting);
     }
 
+    /** Whether its rows part the rows below from those above; else it lies on cloth that is woven. */
+    public boolean stands() {
+        return block.lap(setting) == 0;
+    }
+
     /** The side where the yarn begins. */
     public Side begins() {
         return rows.get(0).from();

@@ -161,7 +161,8 @@ final class BlockWords {
         List<RowLine> lines = new ArrayList<>();
         int told = rows.size() <= ROWS_TOLD ? rows.size() : 2;
         for (Row row : rows.subList(0, told)) {
-            lines.add(new RowLine(Integer.toString(row.number()), 1, Optional.of(row.from()), text(work, row), brief(work, row)));
+            lines.add(new RowLine(
+                    Integer.toString(row.number()), 1, Optional.of(row.from()), text(work, row), brief(work, row)));
         }
         if (told < rows.size()) {
             lines.add(new RowLine(
@@ -178,14 +179,18 @@ final class BlockWords {
         if (row.shed().isPresent()) {
             return sheds.meets(row.meets(ends).orElseThrow(), row.from());
         }
-        return row.lean().map(lean -> leaning("row.lean", row, lean)).orElseGet(() -> phrases.say("row." + work.block().key()));
+        return row.lean()
+                .map(lean -> leaning("row.lean", row, lean))
+                .orElseGet(() -> phrases.say("row." + work.block().key()));
     }
 
     private String brief(Work work, Row row) {
         if (row.shed().isPresent()) {
             return sheds.brief(row.meets(ends).orElseThrow(), row.from());
         }
-        return row.lean().map(lean -> leaning("row.lean.brief", row, lean)).orElseGet(() -> phrases.say("row." + work.block().key() + ".brief"));
+        return row.lean()
+                .map(lean -> leaning("row.lean.brief", row, lean))
+                .orElseGet(() -> phrases.say("row." + work.block().key() + ".brief"));
     }
 
     private String leaning(String key, Row row, Lean lean) {

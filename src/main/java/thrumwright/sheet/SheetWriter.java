@@ -13,6 +13,7 @@ import thrumwright.measure.Phrases;
 import thrumwright.measure.Shown;
 import thrumwright.piece.Piece;
 import thrumwright.piece.Place;
+import thrumwright.piece.Warp;
 import thrumwright.plan.BlockPlan;
 import thrumwright.plan.Butterflies;
 import thrumwright.plan.EndPlan;
@@ -56,6 +57,31 @@ final class SheetWriter {
         List<Fact> facts = new ArrayList<>();
         name.ifPresent(whose -> facts.add(fact("name", whose.isBlank() ? phrases.say("name.blank") : whose)));
         facts.add(fact("loom", piece.loom().name()));
+        warp(facts);
+        facts.add(fact(
+                "size",
+                phrases.say(
+                        "fact.size.value",
+                        Map.of(
+                                "width", shown.height(plan.finishedWidth()),
+                                "height", shown.height(plan.finishedHeight())))));
+        facts.add(fact("assumed", assumed()));
+        hemFact(facts, plan.start(), "hem.start");
+        hemFact(facts, plan.top(), "hem.top");
+        facts.add(fact(
+                "lines",
+                phrases.say(
+                        plan.budget().closed() ? "fact.lines.value.closed" : "fact.lines.value",
+                        Map.of(
+                                "start", shown.height(plan.budget().startLine()),
+                                "stop", shown.height(plan.budget().stopLine())))));
+        if (!piece.note().isBlank()) {
+            facts.add(fact("note", piece.note()));
+        }
+        return facts;
+    }
+
+    private void warp(List<Fact> facts) {
         facts.add(fact(
                 "warp",
                 phrases.say(
@@ -73,34 +99,24 @@ final class SheetWriter {
                         phrases.say(
                                 "fact.draw-in.value",
                                 Map.of(
-                                        "woven",
-                                        shown.cut(woven.mm()),
+                                        "woven", shown.cut(woven.mm()),
                                         "share",
-                                        shown.decimals(100 * piece.warp().drawIn(), 1))))));
-        facts.add(fact(
-                "size",
-                phrases.say(
-                        "fact.size.value",
-                        Map.of(
-                                "width",
-                                shown.height(plan.finishedWidth()),
-                                "height",
-                                shown.height(plan.finishedHeight())))));
-        hemFact(facts, plan.start(), "hem.start");
-        hemFact(facts, plan.top(), "hem.top");
-        facts.add(fact(
-                "lines",
-                phrases.say(
-                        plan.budget().closed() ? "fact.lines.value.closed" : "fact.lines.value",
-                        Map.of(
-                                "start",
-                                shown.height(plan.budget().startLine()),
-                                "stop",
-                                shown.height(plan.budget().stopLine())))));
-        if (!piece.note().isBlank()) {
-            facts.add(fact("note", piece.note()));
-        }
-        return facts;
+                                                shown.decimals(
+                                                        100 * piece.warp().drawIn(), 1))))));
+    }
+
+    /** What the finished size goes by. */
+    private String assumed() {
+        double relaxing = piece.design().relaxing();
+        Map<String, Object> values = Map.of(
+                "usual", shown.height(piece.warp().usualWidth()),
+                "draw", shown.decimals(100 * Warp.USUAL_DRAW_IN, 0),
+                "share", shown.decimals(100 * relaxing, 1));
+        String width = piece.warp().wovenKnown() ? "fact.assumed.width.measured" : "fact.assumed.width.usual";
+        String height = relaxing > 0 ? "fact.assumed.height.relaxing" : "fact.assumed.height.none";
+        return phrases.say(
+                "fact.assumed.value",
+                Map.of("width", phrases.say(width, values), "height", phrases.say(height, values)));
     }
 
     private void hemFact(List<Fact> facts, EndPlan end, String key) {

@@ -95,7 +95,8 @@ final class BlockFormats {
 
     /** A stack of blocks. */
     static final ValueType<End> END = new ValueType<>() {
-        private final ValueType<List<Block>> blocks = Types.list(BLOCK, "block", End.MOST_BLOCKS, Optional.of(Block::id));
+        private final ValueType<List<Block>> blocks =
+                Types.list(BLOCK, "block", End.MOST_BLOCKS, Optional.of(Block::id));
 
         @Override
         public Phrase like() {
@@ -218,8 +219,8 @@ final class BlockFormats {
         var picks = stitching.usual("picks", Types.whole(1, Hemstitching.MOST_PICKS), 2, Hemstitching::picks);
         var round = stitching.usual("round", ROUND, Hemstitching.Round.FIRST, Hemstitching::round);
         var use = stitching.together(USE, Hemstitching::use);
-        return stitching.made(in ->
-                new Hemstitching(stitching.tag.of(in), use.of(in), group.of(in), picks.of(in), round.of(in)));
+        return stitching.made(
+                in -> new Hemstitching(stitching.tag.of(in), use.of(in), group.of(in), picks.of(in), round.of(in)));
     }
 
     private static Kind<HemFold> hemFold() {
@@ -322,6 +323,7 @@ final class BlockFormats {
                 new Phrase("file.amount"),
                 List.of(
                         OneOf.Branch.of("picks", Amount.Picks.class, picks.as(in -> new Amount.Picks(count.of(in)))),
-                        OneOf.Branch.of("height", Amount.Height.class, tall.as(in -> new Amount.Height(height.of(in))))));
+                        OneOf.Branch.of(
+                                "height", Amount.Height.class, tall.as(in -> new Amount.Height(height.of(in))))));
     }
 }

@@ -16,6 +16,7 @@ final class Fields {
     private final Path path;
     private final Yarns yarns;
     private final Set<String> asked = new HashSet<>();
+    private final List<Phrase> notices = new ArrayList<>();
     private final Map<String, Node> rest = new LinkedHashMap<>();
     private final Map<String, Fields> inner = new LinkedHashMap<>();
 
@@ -85,17 +86,31 @@ final class Fields {
         }
     }
 
-    /** Call when all known fields have been asked for. */
-    void done() {
+    /**
+     * Call when all known fields have been asked for.
+     *
+     * @param known all fields that an object of this sort may have
+     */
+    void done(Set<String> known) {
         rest.putAll(object.fields());
         rest.keySet().removeAll(asked);
+        rest.keySet().stream()
+                .filter(name -> !Spelling.isOthers(name))
+                .map(name -> problem(name, notKnown(name, known), null).why())
+                .forEach(notices::add);
+    }
+
+    private static Phrase notKnown(String name, Set<String> known) {
+        return Spelling.likely(name, known)
+                .map(likely -> new Phrase("field.misspelt", Map.of("name", name, "likely", likely)))
+                .orElseGet(() -> new Phrase("field.unknown", Map.of("name", name)));
     }
 
     /** What nobody asked for, here and within. */
     Unknown unknown() {
         Map<String, Unknown> deeper = new LinkedHashMap<>();
         inner.forEach((place, fields) -> deeper.put(place, fields.unknown()));
-        return Unknown.of(rest, deeper);
+        return Unknown.of(rest, deeper, notices);
     }
 
     boolean has(String name) {

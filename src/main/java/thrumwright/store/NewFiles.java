@@ -6,9 +6,14 @@ import java.io.OutputStream;
 import java.nio.channels.Channels;
 import java.nio.channels.FileChannel;
 import java.nio.file.AccessDeniedException;
+import java.nio.file.DirectoryIteratorException;
+import java.nio.file.DirectoryStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
+import java.nio.file.attribute.FileTime;
+import java.time.Duration;
+import java.time.Instant;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.Map;
@@ -21,6 +26,12 @@ import java.util.stream.Collectors;
  * it was. What hasn't taken its place when this is closed is removed.
  */
 public final class NewFiles implements AutoCloseable {
+    private static final String BEGINNING = ".thrumwright-";
+    private static final String ENDING = ".new";
+
+    /** Nothing takes so long to write. */
+    private static final Duration LEFT_FOR = Duration.ofDays(1);
+
     /** What was written, by the place that it is to take. */
     private final Map<Path, Path> waiting = new LinkedHashMap<>();
 
@@ -47,7 +58,8 @@ public final class NewFiles implements AutoCloseable {
     public void add(Path file, Content content) throws FileProblem, IOException {
         Written out;
         try {
-            out = new Written(place(file));
+            Path place = place(file);
+            out = waiting.containsValue(place) ? new Written(place) : Patience.with(file, () -> new Written(place));
         } catch (IOException e) {
             throw SafeFile.unwritable(file, e);
         }
@@ -63,6 +75,20 @@ public final class NewFiles implements AutoCloseable {
         }
     }
 
+    /** Takes away what programs left that ended while they wrote. What can't be taken away now can be the next time. */
+    private static void sweep(Path folder) {
+        FileTime before = FileTime.from(Instant.now().minus(LEFT_FOR));
+        try (DirectoryStream<Path> left = Files.newDirectoryStream(folder, BEGINNING + "*" + ENDING)) {
+            for (Path each : left) {
+                if (Files.getLastModifiedTime(each).compareTo(before) < 0) {
+                    Files.deleteIfExists(each);
+                }
+            }
+        } catch (DirectoryIteratorException | IOException e) {
+            // no reason to refuse what is to be written, which will say itself if the disk is ill
+        }
+    }
+
     /** Where the content goes at first. */
     private Path place(Path file) throws IOException, FileProblem {
         Path target = SafeFile.target(file);
@@ -75,7 +101,8 @@ public final class NewFiles implements AutoCloseable {
         if (Files.exists(target) && !Files.isWritable(target)) {
             throw new AccessDeniedException(target.toString());
         }
-        Path beside = Files.createTempFile(folder(target), ".thrumwright-", ".new");
+        sweep(folder(target));
+        Path beside = Files.createTempFile(folder(target), BEGINNING, ENDING);
         waiting.put(target, beside);
         return beside;
     }
@@ -101,9 +128,7 @@ public final class NewFiles implements AutoCloseable {
     }
 
     private Set<Path> folders() {
-        return waiting.keySet().stream()
-                .map(NewFiles::folder)
-                .collect(Collectors.toCollection(LinkedHashSet::new));
+        return waiting.keySet().stream().map(NewFiles::folder).collect(Collectors.toCollection(LinkedHashSet::new));
     }
 
     private static Path folder(Path target) {

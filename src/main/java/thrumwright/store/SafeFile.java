@@ -9,6 +9,7 @@ import java.nio.charset.CodingErrorAction;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.AccessDeniedException;
 import java.nio.file.AtomicMoveNotSupportedException;
+import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
@@ -20,6 +21,7 @@ import java.nio.file.attribute.PosixFileAttributeView;
 import java.nio.file.attribute.PosixFilePermission;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.IntStream;
 import thrumwright.measure.Phrase;
 
 /** Reads and writes files so that nothing is lost: the old file is there until the new one is whole. */
@@ -39,14 +41,38 @@ public final class SafeFile {
         if (Files.isDirectory(file)) {
             throw new FileProblem("file.folder", Map.of("file", file), null);
         }
-        try (InputStream in = Files.newInputStream(file)) {
-            return text(in, file.toString());
+        try {
+            boolean ordinary = !Files.exists(file) || Files.isRegularFile(file);
+            return ordinary ? whole(file) : Patience.with(file, () -> whole(file));
         } catch (NoSuchFileException e) {
             throw new FileProblem("file.none", Map.of("file", file), e);
         } catch (AccessDeniedException e) {
             throw new FileProblem("file.not-allowed", Map.of("file", file), e);
         } catch (IOException e) {
             throw failed("file.unread", file, e);
+        }
+    }
+
+    private static String whole(Path file) throws FileProblem, IOException {
+        try (InputStream in = Files.newInputStream(file)) {
+            return text(in, file.toString());
+        }
+    }
+
+    /**
+     * Takes the name of a file that is to be written, so that nobody else's of that name is written over.
+     *
+     * @return whether there was none; there is an empty one now
+     * @throws FileProblem if it can't be written there
+     */
+    public static boolean begins(Path file) throws FileProblem {
+        try {
+            Files.createFile(file);
+            return true;
+        } catch (FileAlreadyExistsException e) {
+            return false;
+        } catch (IOException e) {
+            throw unwritable(file, e);
         }
     }
 
@@ -62,15 +88,21 @@ public final class SafeFile {
         if (bytes.length > MOST_BYTES) {
             throw new FileProblem("file.too-long", Map.of("file", name), null);
         }
+        ByteBuffer left = ByteBuffer.wrap(bytes);
         try {
             return StandardCharsets.UTF_8
                     .newDecoder()
                     .onMalformedInput(CodingErrorAction.REPORT)
-                    .decode(ByteBuffer.wrap(bytes))
+                    .decode(left)
                     .toString();
         } catch (CharacterCodingException e) {
-            throw new FileProblem("file.not-text", Map.of("file", name), e);
+            throw new FileProblem("file.not-text", Map.of("file", name, "line", line(bytes, left.position())), e);
         }
+    }
+
+    /** From 1. */
+    private static long line(byte[] bytes, int at) {
+        return 1 + IntStream.range(0, at).filter(i -> bytes[i] == '\n').count();
     }
 
     /**

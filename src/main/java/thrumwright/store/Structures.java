@@ -66,7 +66,11 @@ public record Structures(List<Structure> all, List<String> problems) {
         List<Path> files = new ArrayList<>();
         if (Files.isDirectory(folder)) {
             try (DirectoryStream<Path> each = Files.newDirectoryStream(folder, "*.json")) {
-                each.forEach(files::add);
+                each.forEach(file -> {
+                    if (Files.isRegularFile(file)) {
+                        files.add(file);
+                    }
+                });
             } catch (IOException | DirectoryIteratorException e) {
                 problems.add(new Phrase("file.structures-unread", Map.of("folder", folder)).toString());
             }

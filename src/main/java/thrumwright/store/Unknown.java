@@ -1,28 +1,36 @@
 package thrumwright.store;
 
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.function.UnaryOperator;
+import java.util.stream.Stream;
+import thrumwright.measure.Phrase;
 
 /**
  * Fields of a file that this version doesn't know. They are kept by the object in which they stood, that of a block or a
  * yarn by its id, and written again there.
  */
 public final class Unknown {
-    private static final Unknown NONE = new Unknown(Map.of(), Map.of());
+    private static final Unknown NONE = new Unknown(Map.of(), Map.of(), List.of());
 
     private final Map<String, Node> fields;
     private final Map<String, Unknown> deeper;
+    private final List<Phrase> own;
 
-    private Unknown(Map<String, Node> fields, Map<String, Unknown> deeper) {
+    private Unknown(Map<String, Node> fields, Map<String, Unknown> deeper, List<Phrase> own) {
         this.fields = fields;
+        this.own = List.copyOf(own);
         this.deeper = new LinkedHashMap<>(deeper);
         this.deeper.values().removeIf(Unknown::isEmpty);
     }
 
-    /** @param deeper by the names of the fields in which the objects stand, with # and its id for one of a list */
-    static Unknown of(Map<String, Node> fields, Map<String, Unknown> deeper) {
-        return new Unknown(fields, deeper);
+    /**
+     * @param deeper by the names of the fields in which the objects stand, with # and its id for one of a list
+     * @param own what is to be said of the fields
+     */
+    static Unknown of(Map<String, Node> fields, Map<String, Unknown> deeper, List<Phrase> own) {
+        return new Unknown(fields, deeper, own);
     }
 
     public static Unknown none() {
@@ -43,7 +51,13 @@ public final class Unknown {
     Unknown moved(UnaryOperator<String> where) {
         Map<String, Unknown> moved = new LinkedHashMap<>();
         deeper.forEach((place, inner) -> moved.put(where.apply(place), inner));
-        return Unknown.of(fields, moved);
+        return Unknown.of(fields, moved, own);
+    }
+
+    /** What is to be said of fields that nobody marked as their own: where each stands, and which name was meant perhaps. */
+    public List<Phrase> notices() {
+        return Stream.concat(own.stream(), deeper.values().stream().flatMap(inner -> inner.notices().stream()))
+                .toList();
     }
 
     public boolean isEmpty() {

@@ -92,7 +92,7 @@ class ClassCommandsTest {
         assertThat(answer.code()).isEqualTo(RootCommand.PROBLEM_FOUND);
         assertThat(answer.out())
                 .startsWith("problem: There isn't enough Undyed cotton 12/6: ")
-                .contains("note: Eskil: Ordering cord in the start ");
+                .contains("note: Eskil: Ordering cord in the start: this loom has no posts");
         Answer fine = ask("", "check", "--strict", file.replace("saturday", "first-wave"));
         assertThat(fine.code()).isZero();
     }

@@ -155,7 +155,8 @@ class CommandsTest {
                 .isEqualTo(new Answer(
                         RootCommand.FILE_TROUBLE,
                         "",
-                        "The standard input is not a text file in UTF-8." + System.lineSeparator()));
+                        "The standard input is not a text file in UTF-8; line 1 can't be read."
+                                + System.lineSeparator()));
         InputStream endless = new InputStream() {
             @Override
             public int read() {

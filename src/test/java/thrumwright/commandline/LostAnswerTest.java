@@ -49,6 +49,8 @@ class LostAnswerTest {
                 own,
                 "0");
         assertThat(code).isEqualTo(RootCommand.FILE_TROUBLE);
-        assertThat(said.toString(StandardCharsets.UTF_8)).contains("standard output").doesNotContain("inside the program");
+        assertThat(said.toString(StandardCharsets.UTF_8))
+                .contains("standard output")
+                .doesNotContain("inside the program");
     }
 }

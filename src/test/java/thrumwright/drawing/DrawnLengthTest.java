@@ -65,7 +65,16 @@ class DrawnLengthTest {
             RandomGeneratorFactory.of("L64X128MixRandom").create(20);
 
     @ParameterizedTest
-    @ValueSource(strings = {"ordering cord", "plain band", "spread header", "twining", "soumak", "half hitches", "hemstitching"})
+    @ValueSource(
+            strings = {
+                "ordering cord",
+                "plain band",
+                "spread header",
+                "twining",
+                "soumak",
+                "half hitches",
+                "hemstitching"
+            })
     void theStatedLengthIsThatOfTheDrawnPath(String kind) {
         for (int i = 0; i < CASES; i++) {
             Setting setting = setting();
@@ -82,7 +91,16 @@ class DrawnLengthTest {
 
     /** What is drawn lies on the curve that is integrated, seen from the front. */
     @ParameterizedTest
-    @ValueSource(strings = {"ordering cord", "plain band", "spread header", "twining", "soumak", "half hitches", "hemstitching"})
+    @ValueSource(
+            strings = {
+                "ordering cord",
+                "plain band",
+                "spread header",
+                "twining",
+                "soumak",
+                "half hitches",
+                "hemstitching"
+            })
     void whatIsDrawnLiesOnThatCurve(String kind) {
         for (int i = 0; i < Seeds.of(12, 3); i++) {
             Setting setting = setting();

@@ -105,7 +105,9 @@ final class MiddleLine {
         double angle = leg.route().from().orElseThrow();
         double x = peg.x() + peg.radius() * FastMath.cos(angle);
         double z = peg.z() + peg.radius() * FastMath.sin(angle);
-        Way still = share -> new UnivariateDerivative1[] {share.multiply(0).add(x), share.multiply(0).add(z)};
+        Way still = share -> new UnivariateDerivative1[] {
+            share.multiply(0).add(x), share.multiply(0).add(z)
+        };
         return new Bit(still, leg.fromY(), leg.toY());
     }
 

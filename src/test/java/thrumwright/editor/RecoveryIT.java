@@ -47,7 +47,11 @@ class RecoveryIT {
 
     private void open(Optional<Path> file) {
         onEventThread(() -> {
-            room = new Workroom(new Settings(Optional.empty()), Rooms.LIBRARY, Locale.UK, new Keeping(keeper, Optional.empty(), Optional.empty()));
+            room = new Workroom(
+                    new Settings(Optional.empty()),
+                    Rooms.LIBRARY,
+                    Locale.UK,
+                    new Keeping(keeper, Optional.empty(), Optional.empty()));
             editor = room.open(file);
             editor.files().setQuestions(answers);
             editor.show();
@@ -62,7 +66,8 @@ class RecoveryIT {
         Files.createDirectories(left);
         Files.createDirectories(state);
         try (Stream<Path> files = Files.list(state)) {
-            for (Path file : files.filter(each -> each.toString().endsWith(".journal")).toList()) {
+            for (Path file :
+                    files.filter(each -> each.toString().endsWith(".journal")).toList()) {
                 Files.copy(file, left.resolve(file.getFileName()));
             }
         }
@@ -84,8 +89,7 @@ class RecoveryIT {
     }
 
     private Path file() throws Exception {
-        return Files.writeString(
-                home.resolve("saltmarsh.json"), BuiltIn.DEMO.text("saltmarsh-panel.json"));
+        return Files.writeString(home.resolve("saltmarsh.json"), BuiltIn.DEMO.text("saltmarsh-panel.json"));
     }
 
     private List<String> titles() {

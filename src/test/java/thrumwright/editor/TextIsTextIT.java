@@ -76,15 +76,7 @@ class TextIsTextIT {
     private Structure structure() {
         Structure known = Structures.builtIn().all().get(0);
         return new Structure(
-                "saltmarsh",
-                name,
-                name,
-                name,
-                known.difficulty(),
-                false,
-                List.of(name),
-                name,
-                known.end());
+                "saltmarsh", name, name, name, known.difficulty(), false, List.of(name), name, known.end());
     }
 
     @Test
@@ -141,8 +133,8 @@ class TextIsTextIT {
             whole.doLayout();
             whole.validate();
         }
-        Graphics2D g = new BufferedImage(whole.getWidth(), whole.getHeight(), BufferedImage.TYPE_INT_RGB)
-                .createGraphics();
+        Graphics2D g =
+                new BufferedImage(whole.getWidth(), whole.getHeight(), BufferedImage.TYPE_INT_RGB).createGraphics();
         whole.paint(g);
         walk(whole, g);
         g.dispose();

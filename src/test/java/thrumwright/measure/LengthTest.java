@@ -205,4 +205,12 @@ class LengthTest {
         assertThat(new Shown(UnitSystem.METRIC, Locale.GERMANY).typed(typed)).isEqualTo(german);
         assertThat(new Shown(UnitSystem.METRIC, Locale.UK).typed(typed)).isEqualTo(british);
     }
+
+    @Test
+    void farTooMuchTypedIsRefusedAtOnce() {
+        String raised = "\u00b9".repeat(10_000) + " mm";
+        assertThatThrownBy(() -> Length.parse(raised))
+                .isInstanceOf(BadMeasure.class)
+                .hasMessageContaining("characters");
+    }
 }

@@ -19,6 +19,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import thrumwright.block.EdgeFinish;
+import thrumwright.block.Hemstitching;
 import thrumwright.block.Lean;
 import thrumwright.block.Row;
 import thrumwright.block.Shed;
@@ -50,7 +51,7 @@ class PdfReadBackTest {
     /** So many rows of a block are told one by one; of more the first two. */
     private static final int TOLD = 16;
 
-    private static final Pattern ROW = Pattern.compile("(?<!\\d)\\d+\\s?[→←]\\s?(over|under|hitch|[/\\\\])");
+    private static final Pattern ROW = Pattern.compile("(?<!\\d)\\d+\\s?[→←]\\s?(over|under|hitch|bind|[/\\\\])");
 
     /** Letters of one size that follow each other in the file. */
     private record Run(String text, double points, double capital) {
@@ -171,7 +172,7 @@ class PdfReadBackTest {
         int told = work.rows().size() <= TOLD ? work.rows().size() : 2;
         for (Row row : work.rows().subList(0, told)) {
             String way = row.from() == Side.LEFT ? "→" : "←";
-            said.add(row.number() + way + word(row, work.setting().ends()));
+            said.add(row.number() + way + word(row, work));
         }
         if (told < work.rows().size()) {
             said.add((told + 1) + "–" + work.rows().size());
@@ -179,14 +180,15 @@ class PdfReadBackTest {
     }
 
     /** A pick is told by the outermost end at the side where it begins: with an even warp the right one goes the other way. */
-    private static String word(Row row, int ends) {
+    private static String word(Row row, Work work) {
         if (row.shed().isPresent()) {
             boolean overLeft = row.shed().get() == Shed.OVER_FIRST;
             boolean right = row.from() == Side.RIGHT;
-            boolean over = overLeft != (right && ends % 2 == 0);
+            boolean over = overLeft != (right && work.setting().ends() % 2 == 0);
             return (over ? "over" : "under") + (right ? "right" : "left");
         }
-        return row.lean().map(lean -> lean == Lean.Z ? "/" : "\\").orElse("hitch");
+        String without = work.block() instanceof Hemstitching ? "bind" : "hitch";
+        return row.lean().map(lean -> lean == Lean.Z ? "/" : "\\").orElse(without);
     }
 
     /**

@@ -93,7 +93,7 @@ class ClassFileTest {
         String broken = BuiltIn.DEMO.text("saltmarsh-panel.json").replace("\"3/cm\"", "\"three\"");
         assertThatThrownBy(() -> ClassFile.read(DEMO, name -> broken))
                 .isInstanceOf(FileProblem.class)
-                .hasMessage("Line 4, column 12, piece: in “../saltmarsh-panel.json”: Line 18, column 13, warp › sett: "
+                .hasMessage("Line 4, column 12, piece: in “../saltmarsh-panel.json”: Line 19, column 13, warp › sett: "
                         + "“three” is not a sett; write it like “3/cm”, “8/in” or “30/10 cm”.");
     }
 

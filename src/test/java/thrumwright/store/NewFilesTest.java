@@ -6,10 +6,27 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.attribute.FileTime;
+import java.time.Duration;
+import java.time.Instant;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 class NewFilesTest {
+    /** A program that was cut off leaves its unfinished file; one that is at work just now keeps it. */
+    @Test
+    void whatWasLeftUnfinishedLongAgoIsSwept(@TempDir Path where) throws Exception {
+        Path old = Files.writeString(where.resolve(".thrumwright-1.new"), "half");
+        Files.setLastModifiedTime(old, FileTime.from(Instant.now().minus(Duration.ofDays(2))));
+        Path fresh = Files.writeString(where.resolve(".thrumwright-2.new"), "half");
+        Path others = Files.writeString(where.resolve("thrumwright.new"), "somebody's");
+        Files.setLastModifiedTime(others, FileTime.from(Instant.now().minus(Duration.ofDays(2))));
+        SafeFile.write(where.resolve("piece.json"), "text");
+        assertThat(old).doesNotExist();
+        assertThat(fresh).exists();
+        assertThat(others).exists();
+    }
+
     @TempDir
     Path folder;
 

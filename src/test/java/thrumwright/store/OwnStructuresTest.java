@@ -46,7 +46,9 @@ class OwnStructuresTest {
         OwnStructures own = new OwnStructures(folder);
         String whole = StructureFile.of(hem().withId("our-hem")).text();
         List<String> unreadable = List.of(
-                whole.replaceFirst(",", ""), whole.replaceFirst("(?<version>\"thrumwrightStructure\": )\\d+", "${version}9999"), "{");
+                whole.replaceFirst(",", ""),
+                whole.replaceFirst("(?<version>\"thrumwrightStructure\": )\\d+", "${version}9999"),
+                "{");
         for (String text : unreadable) {
             Path there = Files.writeString(folder.resolve("our-hem.json"), text);
             own.keep(hem().withId("our-hem"));

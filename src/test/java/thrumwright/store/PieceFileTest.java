@@ -5,7 +5,6 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.nio.charset.StandardCharsets;
 import java.util.List;
-import java.util.Optional;
 import java.util.Set;
 import java.util.random.RandomGenerator;
 import java.util.random.RandomGeneratorFactory;
@@ -20,7 +19,6 @@ import thrumwright.testing.RandomPieces;
 import thrumwright.testing.Seeds;
 import thrumwright.yarn.CountSystem;
 import thrumwright.yarn.Thickness;
-import thrumwright.yarn.Yarn;
 
 class PieceFileTest {
     @Test

@@ -44,7 +44,9 @@ class SafeFileFaultsTest {
             Disk disk = Disk.failing(at, at % 2 == 0 ? "Input/output error" : "No space left on device", forGood);
             boolean written = writes(disk, file);
             reached = disk.reached();
-            assertThat(Files.readString(file)).as("deed %s of %s", at, disk.deeds()).isIn(OLD, NEW);
+            assertThat(Files.readString(file))
+                    .as("deed %s of %s", at, disk.deeds())
+                    .isIn(OLD, NEW);
             if (written) {
                 assertThat(Files.readString(file)).as("said to be written").isEqualTo(NEW);
             }
@@ -77,7 +79,9 @@ class SafeFileFaultsTest {
             boolean written = survives(disk, file);
             reached = disk.reached();
             disk.after(loss);
-            assertThat(Files.readString(file)).as("deed %s of %s", at, disk.deeds()).isIn(OLD, NEW);
+            assertThat(Files.readString(file))
+                    .as("deed %s of %s", at, disk.deeds())
+                    .isIn(OLD, NEW);
             if (written) {
                 assertThat(Files.readString(file)).as("said to be written").isEqualTo(NEW);
             }

@@ -149,6 +149,47 @@ class SafeFileTest {
         }
     }
 
+    /** Nobody writes into it, and nobody reads from it. */
+    @Test
+    @EnabledOnOs({OS.LINUX, OS.MAC})
+    void aPipeWithNobodyAtItsOtherEndIsNotWaitedForForEver() throws Exception {
+        Path pipe = folder.resolve("pipe.json");
+        assertThat(new ProcessBuilder("mkfifo", pipe.toString()).start().waitFor())
+                .isZero();
+        assertThatThrownBy(() -> SafeFile.read(pipe))
+                .isInstanceOf(FileProblem.class)
+                .hasMessageContaining("no ordinary");
+        Path other = folder.resolve("other.json");
+        assertThat(new ProcessBuilder("mkfifo", other.toString()).start().waitFor())
+                .isZero();
+        assertThatThrownBy(() -> SafeFile.write(other, "text")).isInstanceOf(FileProblem.class);
+        assertThat(Structures.with(folder).problems()).isEmpty();
+    }
+
+    @Test
+    @EnabledOnOs({OS.LINUX, OS.MAC})
+    void aPipeIsReadWhereSomebodyWrites() throws Exception {
+        Path pipe = folder.resolve("pipe.json");
+        assertThat(new ProcessBuilder("mkfifo", pipe.toString()).start().waitFor())
+                .isZero();
+        new ProcessBuilder("sh", "-c", "echo text > " + pipe).start();
+        assertThat(SafeFile.read(pipe)).isEqualTo("text\n");
+    }
+
+    @Test
+    void whatIsNoTextIsToldWithItsLine() throws IOException {
+        Path file = folder.resolve("piece.json");
+        Files.write(file, new byte[] {'a', '\n', 'b', (byte) 0xff});
+        assertThatThrownBy(() -> SafeFile.read(file)).hasMessageContaining("line 2");
+    }
+
+    @Test
+    void aNameIsTakenOnce() throws Exception {
+        Path file = folder.resolve("begun.json");
+        assertThat(SafeFile.begins(file)).isTrue();
+        assertThat(SafeFile.begins(file)).isFalse();
+    }
+
     @Test
     void refusesWhatIsNoText() throws IOException {
         Path file = folder.resolve("piece.json");

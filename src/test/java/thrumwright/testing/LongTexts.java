@@ -21,8 +21,14 @@ public final class LongTexts {
     /** English with accents: en-XA, as the language tag for such a test is by custom. */
     public static final Locale LOCALE = Locale.forLanguageTag("en-XA");
 
-    private static final List<String> BUNDLES =
-            List.of("blocks", "editor/texts", "editor/commands", "plan/words", "plan/comparison", "plan/repairs", "sheet/steps");
+    private static final List<String> BUNDLES = List.of(
+            "blocks",
+            "editor/texts",
+            "editor/commands",
+            "plan/words",
+            "plan/comparison",
+            "plan/repairs",
+            "sheet/steps");
 
     private static final String PLAIN = "aeiouyAEIOU";
     private static final String ACCENTED = "áéîöûýÁÉÎÖÛ";

@@ -22,9 +22,7 @@ final class HemstitchHands extends Hands {
         lets("Thread the yarn on a blunt needle\\.");
         lets("Then go round (?:it|them)\\.");
         when("Don’t work it yet: first weave " + PICKS + " of what comes above it\\.", said -> round(said, true));
-        when(
-                "It goes round " + PICKS + " below it, which (?:is|are) woven already\\.",
-                said -> round(said, false));
+        when("It goes round " + PICKS + " below it, which (?:is|are) woven already\\.", said -> round(said, false));
         when("Lead it (up|down) in front of " + OUTERMOST + ", over " + PICKS + ", to the edge\\.", said -> {
             agree(said, above ? "down" : "up", said.group(6));
             first = outermost(said, 2, begins());
@@ -41,9 +39,7 @@ final class HemstitchHands extends Hands {
                 "Do the same with the next (end|\\d+ ends), and so on to the other side(?:, where (\\d+) (?:end is|ends are)"
                         + " left for the last group)?\\.",
                 this::goOn);
-        when(
-                "At the last group there is no gap: come to the front round the edge end\\.",
-                said -> toTheFront = true);
+        when("At the last group there is no gap: come to the front round the edge end\\.", said -> toTheFront = true);
     }
 
     private void round(Matcher said, boolean aboveIt) {

@@ -108,7 +108,9 @@ public record StepPainter(Graphics2D g, Palette palette, Font font) {
     private static View middle(Rectangle2D box, StepScene scene) {
         Setting few = scene.setting();
         double beside = scene.tied() ? scene.reach(Side.LEFT) : few.spacing();
-        double scale = Math.min(box.getWidth() / (few.span() + 2 * beside), box.getHeight() * 0.7 / (scene.height() + Math.abs(scene.lap())));
+        double scale = Math.min(
+                box.getWidth() / (few.span() + 2 * beside),
+                box.getHeight() * 0.7 / (scene.height() + Math.abs(scene.lap())));
         double left = box.getCenterX() - scale * few.span() / 2;
         return new View(scale, left, box.getCenterY() + scale * (scene.height() + scene.lap()) / 2);
     }
@@ -124,7 +126,13 @@ public record StepPainter(Graphics2D g, Palette palette, Font font) {
     private void alone(Rectangle2D box, Plan plan, StepScene scene, Optional<ClothPainter.PlacedBlock> cloth) {
         List<ClothPainter.PlacedBlock> placed = new ArrayList<>(cloth.stream().toList());
         placed.add(new ClothPainter.PlacedBlock(scene.picture(), 0, scene.height()));
-        cloth(middle(box, scene), placed, List.of(), scene.setting(), plan.piece().warpYarn(), box);
+        cloth(
+                middle(box, scene),
+                placed,
+                List.of(),
+                scene.setting(),
+                plan.piece().warpYarn(),
+                box);
     }
 
     private void draw(Rectangle2D box, Plan plan, EndPlan end, BlockPlan block) {
@@ -163,7 +171,9 @@ public record StepPainter(Graphics2D g, Palette palette, Font font) {
         double left = scene.reach(Side.LEFT) + arrowRoom(scene, Side.LEFT);
         double right = scene.reach(Side.RIGHT) + arrowRoom(scene, Side.RIGHT);
         double wide = few.span() + left + right;
-        double scale = Math.min(box.getWidth() / wide, box.getHeight() * (1 - BELOW) / ((scene.height() + Math.max(0, scene.lap())) * 1.2));
+        double scale = Math.min(
+                box.getWidth() / wide,
+                box.getHeight() * (1 - BELOW) / ((scene.height() + Math.max(0, scene.lap())) * 1.2));
         double spare = box.getWidth() - wide * scale;
         double below = Math.max(BELOW * box.getHeight() / scale, scene.rowHeight());
         View view = new View(scale, box.getMinX() + spare / 2 + scale * left, box.getMaxY() - below * scale);

@@ -147,9 +147,7 @@ record StepScene(Work work, BlockPicture picture, List<Tail> tails) {
     static Optional<ClothPainter.PlacedBlock> below(EndPlan end, BlockPlan block, int ends) {
         for (int i = end.blocks().indexOf(block) - 1; i >= 0; i--) {
             Optional<Work> work = end.blocks().get(i).work();
-            boolean stands = work.filter(woven -> woven.block().lap(woven.setting()) == 0)
-                    .isPresent();
-            if (stands && !work.get().block().tied()) {
+            if (work.filter(Work::stands).isPresent() && !work.get().block().tied()) {
                 return work.map(woven -> lastRows(woven, ends));
             }
         }
@@ -166,12 +164,9 @@ record StepScene(Work work, BlockPicture picture, List<Tail> tails) {
     private static ClothPainter.PlacedBlock rows(Work work, int from, int to, int ends) {
         Setting few = setting(work.setting(), ends, false);
         Work small = new Work(
-                work.block().withRows(to - from),
-                work.yarn(),
-                few,
-                work.rows().subList(from, to),
-                work.cut());
-        return new ClothPainter.PlacedBlock(BlockPicture.woven(small), 0, small.block().height(few));
+                work.block().withRows(to - from), work.yarn(), few, work.rows().subList(from, to), work.cut());
+        return new ClothPainter.PlacedBlock(
+                BlockPicture.woven(small), 0, small.block().height(few));
     }
 
     /** The cloth on which a block lies that has no height: rows above it or below it, else plain picks of the design's yarn. */
@@ -185,9 +180,12 @@ record StepScene(Work work, BlockPicture picture, List<Tail> tails) {
     }
 
     private static Optional<ClothPainter.PlacedBlock> above(EndPlan end, BlockPlan block, int ends) {
-        return end.blocks().subList(end.blocks().indexOf(block) + 1, end.blocks().size()).stream()
+        return end
+                .blocks()
+                .subList(end.blocks().indexOf(block) + 1, end.blocks().size())
+                .stream()
                 .flatMap(next -> next.work().stream())
-                .filter(next -> next.block().lap(next.setting()) == 0)
+                .filter(Work::stands)
                 .findFirst()
                 .map(next -> rows(next, 0, Math.min(next.rows().size(), ROWS_BELOW), ends));
     }

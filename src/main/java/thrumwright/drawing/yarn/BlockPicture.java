@@ -107,7 +107,7 @@ public final class BlockPicture {
         return block.height(setting);
     }
 
-    /** How far it lies over the cloth beside it, mm, see {@link YarnBlock#lap}. */
+    /** How far it lies over the cloth beside it, mm, either sign, see {@link YarnBlock#lap}. */
     public double lap() {
         return block.lap(setting);
     }
@@ -176,10 +176,7 @@ public final class BlockPicture {
                 : beside;
         double above = 2 * setting.relaxed();
         return new Rectangle2D.Double(
-                -out,
-                -above + Math.min(0, lap()),
-                setting.span() + 2 * out,
-                height() + 2 * above + Math.abs(lap()));
+                -out, -above + Math.min(0, lap()), setting.span() + 2 * out, height() + 2 * above + Math.abs(lap()));
     }
 
     /** Its tails, with the block's lower edge at any height, mm, not yet hung clear of each other; a cord tied to posts has none. */

@@ -68,9 +68,8 @@ record Repetition(int ends, int fewer, int edge, int step) {
         List<Slab> slabs = new ArrayList<>();
         slabs.add(new Slab(Integer.MIN_VALUE, edge, 0));
         int from = edge;
-        while (from + step <= ends - edge) {
+        for (; from + step <= ends - edge; from += step) {
             slabs.add(new Slab(from, from + step, from - edge));
-            from += step;
         }
         slabs.add(new Slab(from, Integer.MAX_VALUE, ends - fewer));
         return slabs;

@@ -110,15 +110,12 @@ public final class Stretches {
     /** Where along a section it begins, passes the plane of the warp, and ends. */
     private static List<Double> cuts(PathSection section) {
         List<Double> cuts = new ArrayList<>(List.of(0.0, 1.0));
-        if (section instanceof PathSection.Run run) {
-            if (run.fromZ() * run.toZ() < 0) {
-                cuts.add(run.fromZ() / (run.fromZ() - run.toZ()));
-            }
+        if (section instanceof PathSection.Run run && run.fromZ() * run.toZ() < 0) {
+            cuts.add(run.fromZ() / (run.fromZ() - run.toZ()));
         } else if (section instanceof PathSection.Arc arc && Math.abs(arc.z()) < arc.radius()) {
             double dip = Math.asin(-arc.z() / arc.radius());
-            for (double angle : new double[] {dip, Math.PI - dip}) {
-                crossings(arc, angle, cuts);
-            }
+            crossings(arc, dip, cuts);
+            crossings(arc, Math.PI - dip, cuts);
         }
         cuts.sort(Comparator.naturalOrder());
         return cuts;

@@ -9,8 +9,8 @@ import thrumwright.block.Setting;
 import thrumwright.block.Side;
 import thrumwright.block.Strand;
 import thrumwright.block.YarnBlock;
-import thrumwright.cord.Route;
 import thrumwright.cord.PathSection;
+import thrumwright.cord.Route;
 import thrumwright.cord.TautCord;
 import thrumwright.cord.Visit;
 

@@ -29,8 +29,10 @@ public final class AmountEntry {
     private final Edits edits;
     private final JTextField field = new JTextField();
     private final Prose reason = new Prose("");
-    private Place place = Place.START;
-    private String id = "";
+    private Entered entered = new Entered(Place.START, "");
+
+    /** The block whose amount is entered. */
+    private record Entered(Place place, String id) {}
 
     public AmountEntry(LabelColumn column, PieceCanvas canvas, Edits edits) {
         this.column = column;
@@ -81,7 +83,7 @@ public final class AmountEntry {
             field.requestFocusInWindow();
             return;
         }
-        place = session.selection().place();
+        Place place = session.selection().place();
         boolean fixed = place == Place.TOP && session.piece().topFollows();
         session.selection()
                 .leadIn(session.piece())
@@ -90,7 +92,7 @@ public final class AmountEntry {
     }
 
     private void open(Block block) {
-        id = block.id();
+        entered = new Entered(session.selection().place(), block.id());
         field.putClientProperty(FlatClientProperties.OUTLINE, null);
         field.setText(Amounts.text(block));
         reason.setVisible(false);
@@ -104,14 +106,13 @@ public final class AmountEntry {
         if (!field.isVisible()) {
             return;
         }
-        column.amountBox(place, id).ifPresentOrElse(this::put, this::close);
+        column.amountBox(entered.place(), entered.id()).ifPresentOrElse(this::put, this::close);
     }
 
     private void put(Rectangle box) {
         int width = Math.max(box.width + 26, 90);
         int height = field.getPreferredSize().height;
-        int x = (int) box.getMaxX() - width + 8;
-        field.setBounds(x, (int) box.getCenterY() - height / 2, width, height);
+        field.setBounds((int) box.getMaxX() - width + 8, (int) box.getCenterY() - height / 2, width, height);
         if (reason.isVisible()) {
             int wide = Math.max(140, column.getWidth() - 16);
             reason.setSize(wide, 10);
@@ -128,10 +129,12 @@ public final class AmountEntry {
             return;
         }
         try {
-            Block now = session.piece().block(place, id).orElse(null);
-            if (now != null && !field.getText().strip().equals(Amounts.text(now))) {
-                session.edit(edits.amount(place, Amounts.with(now, field.getText(), session.piece(), place)));
-            }
+            Place place = entered.place();
+            session.piece()
+                    .block(place, entered.id())
+                    .filter(now -> !field.getText().strip().equals(Amounts.text(now)))
+                    .map(now -> Amounts.with(now, field.getText(), session.piece(), place))
+                    .ifPresent(then -> session.edit(edits.amount(place, then)));
             close();
         } catch (IllegalArgumentException e) {
             refuse(e.getMessage());

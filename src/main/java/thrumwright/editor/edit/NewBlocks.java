@@ -41,8 +41,7 @@ public final class NewBlocks {
                 new HalfHitch(tag("hitches"), Use.of(MaterialRole.WARP_CORD), 1, 1),
                 band("stiff", Use.of(MaterialRole.WARP_CORD), PlainBand.Purpose.STIFF, 6),
                 band("facing", Use.of(MaterialRole.WEFT), PlainBand.Purpose.FACING, 6),
-                new Hemstitching(
-                        tag("hemstitching"), Use.of(MaterialRole.WEFT), 4, 2, Hemstitching.Round.FIRST),
+                new Hemstitching(tag("hemstitching"), Use.of(MaterialRole.WEFT), 4, 2, Hemstitching.Round.FIRST),
                 new Soumak(tag("soumak"), Use.of(MaterialRole.WEFT), 1, 2, 1, Lean.Z, false),
                 HemFold.once(tag("fold")),
                 band("plain", Use.of(MaterialRole.WEFT), PlainBand.Purpose.PLAIN, 4),

@@ -18,9 +18,8 @@ import thrumwright.store.PieceFile;
 public final class Session extends DocumentSession<Moment> {
     private final List<Consumer<Change>> listeners = new CopyOnWriteArrayList<>();
     private PieceFile file;
-    private Piece piece;
+    private Moment now;
     private Optional<Piece> preview = Optional.empty();
-    private Selection selection = Selection.none();
     private Plan plan;
     private Findings findings;
 
@@ -28,17 +27,17 @@ public final class Session extends DocumentSession<Moment> {
     public Session(PieceFile file, Optional<Path> path) {
         super(path, (one, other) -> one.piece().equals(other.piece()));
         this.file = Objects.requireNonNull(file);
-        this.piece = file.piece();
+        this.now = new Moment(file.piece(), Selection.none());
     }
 
     /** The piece as it is, without what is only tried. */
     public Piece piece() {
-        return piece;
+        return now.piece();
     }
 
     /** What is to be shown: the piece, or what a gesture would make of it. */
     public Piece shown() {
-        return preview.orElse(piece);
+        return preview.orElse(piece());
     }
 
     /** The plan of what is to be shown; worked out when it is first wanted. */
@@ -52,20 +51,20 @@ public final class Session extends DocumentSession<Moment> {
 
     /** What the weaver should know of that plan; looked for when it is first wanted. */
     public Findings findings() {
-        Plan now = plan();
+        Plan planned = plan();
         if (findings == null) {
-            findings = Findings.of(now);
+            findings = Findings.of(planned);
         }
         return findings;
     }
 
     public Selection selection() {
-        return selection;
+        return now.selection();
     }
 
     @Override
     public boolean dirty() {
-        return !piece.equals(file.piece());
+        return !piece().equals(file.piece());
     }
 
     /**
@@ -75,17 +74,17 @@ public final class Session extends DocumentSession<Moment> {
      */
     public boolean isOnFile(int count) {
         return path().isPresent()
-                && history.at(count).map(Moment::piece).orElse(piece).equals(file.piece());
+                && history.at(count).map(Moment::piece).orElse(piece()).equals(file.piece());
     }
 
     /** The piece with whatever its file held beside it, for writing. */
     public PieceFile toSave() {
-        return file.with(piece);
+        return file.with(piece());
     }
 
     /** Says that the piece as it is now is on file. */
     public void saved(Path where) {
-        file = file.with(piece);
+        file = file.with(piece());
         setPath(Optional.of(where));
         tell(Change.FILE);
     }
@@ -96,8 +95,7 @@ public final class Session extends DocumentSession<Moment> {
         setPath(where);
         history.clear();
         preview = Optional.empty();
-        piece = other.piece();
-        selection = Selection.none();
+        now = new Moment(other.piece(), Selection.none());
         tell(Change.PIECE);
         tell(Change.FILE);
     }
@@ -114,20 +112,19 @@ public final class Session extends DocumentSession<Moment> {
      * @throws IllegalArgumentException if the edit refuses; nothing has changed then
      */
     public void edit(Edit edit, Object run) {
-        Piece after = edit.change().apply(piece);
+        Piece after = edit.change().apply(piece());
         boolean tried = preview.isPresent();
         preview = Optional.empty();
-        if (after.equals(piece)) {
+        if (after.equals(piece())) {
             if (tried) {
                 tell(Change.PIECE);
             }
             edit.selects().ifPresent(this::select);
             return;
         }
-        Moment before = new Moment(piece, selection);
-        piece = after;
-        selection = edit.selects().orElse(selection).within(after);
-        history.add(edit.name(), run, before, new Moment(piece, selection));
+        Moment before = now;
+        now = new Moment(after, edit.selects().orElse(selection()).within(after));
+        history.add(edit.name(), run, before, now);
         tell(Change.PIECE);
     }
 
@@ -139,7 +136,7 @@ public final class Session extends DocumentSession<Moment> {
     public Optional<String> preview(Edit edit) {
         Optional<String> refused = Optional.empty();
         try {
-            preview = Optional.of(edit.change().apply(piece));
+            preview = Optional.of(edit.change().apply(piece()));
         } catch (IllegalArgumentException e) {
             preview = Optional.empty();
             refused = Optional.of(String.valueOf(e.getMessage()));
@@ -159,16 +156,15 @@ public final class Session extends DocumentSession<Moment> {
     @Override
     void goTo(Moment moment) {
         preview = Optional.empty();
-        piece = moment.piece();
-        selection = moment.selection();
+        now = moment;
         tell(Change.PIECE);
     }
 
     /** Selects as many of those blocks as there are. */
     public void select(Selection other) {
         Selection there = other.within(shown());
-        if (!there.equals(selection)) {
-            selection = there;
+        if (!there.equals(selection())) {
+            now = new Moment(piece(), there);
             tell(Change.SELECTION);
         }
     }

@@ -21,16 +21,15 @@ import thrumwright.piece.Structure;
 /** Asks how a new piece begins: with which structure, in which units. */
 final class BeginningDialog {
     private final Texts texts;
-    private final Modal modal;
+    private final Modal<Beginning> modal;
     private final JRadioButton metric;
     private final JRadioButton inches;
     private final JButton begin;
     private final StructureChooser chooser;
-    private Optional<Beginning> answer = Optional.empty();
 
     BeginningDialog(Component parent, Workplace room) {
         this.texts = room.texts();
-        this.modal = new Modal(parent, "begin", texts.say("begin.title"));
+        this.modal = new Modal<>(parent, "begin", texts.say("begin.title"));
         this.metric = new JRadioButton(texts.say("units.metric"), true);
         this.inches = new JRadioButton(texts.say("units.inches"));
         this.begin = new JButton(texts.say("begin.begin"));
@@ -77,12 +76,10 @@ final class BeginningDialog {
     }
 
     private void done(Optional<Structure> structure) {
-        answer = Optional.of(new Beginning(structure, units()));
-        modal.close();
+        modal.answer(new Beginning(structure, units()));
     }
 
     Optional<Beginning> ask() {
-        modal.show();
-        return answer;
+        return modal.ask();
     }
 }

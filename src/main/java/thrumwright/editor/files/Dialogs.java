@@ -179,12 +179,10 @@ public final class Dialogs implements Questions {
 
     @Override
     public Recovering left(String question, boolean saved) {
-        List<Recovering> choices = saved
-                ? List.of(Recovering.values())
-                : List.of(Recovering.UNSAVED, Recovering.LATER, Recovering.FORGET);
-        Object[] answers = choices.stream()
-                .map(choice -> texts.name("recover", choice))
-                .toArray();
+        List<Recovering> choices =
+                saved ? List.of(Recovering.values()) : List.of(Recovering.UNSAVED, Recovering.LATER, Recovering.FORGET);
+        Object[] answers =
+                choices.stream().map(choice -> texts.name("recover", choice)).toArray();
         int answer = JOptionPane.showOptionDialog(
                 parent,
                 question,

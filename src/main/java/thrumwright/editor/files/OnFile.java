@@ -70,7 +70,8 @@ public final class OnFile {
         this.place = place;
         this.questions = questions;
         this.messages = messages;
-        this.kept = place.keeping().keeper().begin(why -> EventQueue.invokeLater(() -> messages.problem(why.getMessage())));
+        this.kept =
+                place.keeping().keeper().begin(why -> EventQueue.invokeLater(() -> messages.problem(why.getMessage())));
         this.claim = new Claim(place.keeping().claims());
         EventQueue.invokeLater(this::claim);
     }
@@ -80,7 +81,9 @@ public final class OnFile {
         try {
             if (claim.meetsAnother(path)) {
                 messages.problem(place.texts()
-                        .say("message.open-elsewhere", Map.of("file", path.orElseThrow().toString())));
+                        .say(
+                                "message.open-elsewhere",
+                                Map.of("file", path.orElseThrow().toString())));
             }
         } catch (FileProblem e) {
             messages.problem(e.getMessage());

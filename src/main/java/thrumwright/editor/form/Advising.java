@@ -3,6 +3,7 @@ package thrumwright.editor.form;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import thrumwright.block.Support;
 import thrumwright.piece.Piece;
@@ -29,14 +30,28 @@ final class Advising {
         return told(List.of(recommendations.picks(yarn), recommendations.coverage(yarn)));
     }
 
-    /** How deep a hem must be for what it is to take; for none, what a strip would need. */
+    /** How deep a hem must be for what it is to take, for none what a strip would need; and how deep hems are published. */
     static String fold(Plan plan, Place place, Locale locale) {
         Recommendations recommendations = new Recommendations(plan.piece(), locale);
-        return told(List.of(plan.end(place)
-                .hem()
-                .flatMap(Hem::sleeve)
+        Optional<Hem> hem = plan.end(place).hem();
+        List<Advice> all = new ArrayList<>();
+        all.add(hem.flatMap(Hem::sleeve)
                 .map(sleeve -> forSupport(recommendations, sleeve.support()))
-                .orElseGet(() -> recommendations.strip(plan.strip().width().mm()))));
+                .orElseGet(() -> recommendations.strip(plan.strip().width().mm())));
+        hem.filter(Hem::folds)
+                .filter(one -> one.band().isEmpty())
+                .ifPresent(one -> all.add(recommendations.hem(one.depth())));
+        return told(all);
+    }
+
+    /** How high headings of scrap are published, if the block is one. */
+    static String waste(Plan plan, Place place, String id, Locale locale) {
+        Recommendations recommendations = new Recommendations(plan.piece(), locale);
+        return plan.end(place)
+                .block(id)
+                .filter(block -> block.block().key().equals("plain-waste"))
+                .map(block -> recommendations.scrap(block.height()).told())
+                .orElse("");
     }
 
     private static Advice forSupport(Recommendations recommendations, Support support) {

@@ -42,10 +42,8 @@ final class BlockFacts {
             say(
                     "fact.height",
                     Map.of(
-                            "height",
-                            shown.height(block.height()),
-                            "reach",
-                            shown.height(plan.end(place).reach(block))));
+                            "height", shown.height(block.height()),
+                            "reach", shown.height(plan.end(place).reach(block))));
         }
         block.work().ifPresent(this::work);
         plan.end(place)
@@ -131,12 +129,9 @@ final class BlockFacts {
         say(
                 "fact.hem",
                 Map.of(
-                        "depth",
-                        shown.height(hem.depth()),
-                        "layers",
-                        hem.layers(),
-                        "thick",
-                        shown.height(hem.stacked())));
+                        "depth", shown.height(hem.depth()),
+                        "layers", hem.layers(),
+                        "thick", shown.height(hem.stacked())));
         hem.mitre()
                 .ifPresent(mitre -> say(
                         "fact.mitre",

@@ -45,6 +45,12 @@ record BlockFields(Desk desk, FieldPanel panel, Place place, String id) {
                 () -> Advising.fold(desk.session().plan(), place, desk.texts().locale()));
     }
 
+    /** How high headings of scrap yarn are published, beside one. */
+    void wasteAdvice() {
+        panel.prose(() ->
+                Advising.waste(desk.session().plan(), place, id, desk.texts().locale()));
+    }
+
     /** Which yarn it takes and from which side it comes. */
     FieldPanel.Section<YarnBlock> yarn() {
         FieldPanel.Section<YarnBlock> yarn = section(YarnBlock.class);

@@ -16,6 +16,7 @@ import thrumwright.editor.text.Texts;
 import thrumwright.piece.Place;
 import thrumwright.piece.Top;
 import thrumwright.sheet.OwnWording;
+import thrumwright.sheet.WordingCheck;
 
 /** The fields of the selected block. */
 final class BlockForm {
@@ -88,6 +89,8 @@ final class BlockForm {
                 desk.texts(), () -> new OwnWording(desk.session().plan(), Locale.UK).offered(place, id), wording));
         panel.prose(
                 () -> desk.session().shown().block(place, id).map(this::onSheet).orElse(""));
+        panel.prose(
+                () -> desk.session().shown().block(place, id).map(this::remarks).orElse(""));
     }
 
     private String onSheet(Block block) {
@@ -100,6 +103,12 @@ final class BlockForm {
         OwnWording wording = new OwnWording(desk.session().plan(), Locale.UK);
         List<String> sentences = wording.preview(place, id, block.tag().words());
         return desk.texts().say("words.preview", Map.of("sentences", String.join("\n", sentences)));
+    }
+
+    /** What the wording leaves out or contradicts, a line each. */
+    private String remarks(Block block) {
+        WordingCheck check = new WordingCheck(desk.session().plan(), Locale.UK);
+        return String.join("\n", check.remarks(place, id, block.tag().words()));
     }
 
     /** What kind of block it is, and what such a block is good for. */
@@ -131,12 +140,9 @@ final class BlockForm {
                         .say(
                                 place == Place.START ? "block.start" : "block.top",
                                 Map.of(
-                                        "block",
-                                        desk.texts().words().name(block),
-                                        "number",
-                                        blocks.indexOf(block) + 1,
-                                        "count",
-                                        blocks.size())))
+                                        "block", desk.texts().words().name(block),
+                                        "number", blocks.indexOf(block) + 1,
+                                        "count", blocks.size())))
                 .orElse("");
     }
 

@@ -10,6 +10,7 @@ import java.util.function.Supplier;
 import javax.swing.DefaultListCellRenderer;
 import javax.swing.JComboBox;
 import javax.swing.JList;
+import thrumwright.editor.look.Quiet;
 
 /** A field to choose from a list. */
 final class ChoiceField<T, V> implements Field {
@@ -19,7 +20,7 @@ final class ChoiceField<T, V> implements Field {
     private final Function<T, V> get;
     private final BiFunction<T, V, T> set;
     private final JComboBox<Choice<V>> component;
-    private boolean refreshing;
+    private final Quiet quiet = new Quiet();
 
     ChoiceField(
             Holder<T> holder,
@@ -52,7 +53,7 @@ final class ChoiceField<T, V> implements Field {
     }
 
     private void chosen() {
-        if (refreshing || component.getSelectedIndex() < 0) {
+        if (quiet.now() || component.getSelectedIndex() < 0) {
             return;
         }
         V value = component.getItemAt(component.getSelectedIndex()).value();
@@ -61,7 +62,10 @@ final class ChoiceField<T, V> implements Field {
 
     @Override
     public void refresh() {
-        refreshing = true;
+        quiet.during(this::follow);
+    }
+
+    private void follow() {
         List<Choice<V>> wanted = choices.get();
         if (!wanted.equals(shown())) {
             component.removeAllItems();
@@ -77,7 +81,6 @@ final class ChoiceField<T, V> implements Field {
         if (component.getSelectedIndex() != index) {
             component.setSelectedIndex(index);
         }
-        refreshing = false;
     }
 
     private List<Choice<V>> shown() {

@@ -15,6 +15,7 @@ import thrumwright.block.Block;
 import thrumwright.editor.edit.Change;
 import thrumwright.editor.edit.Selection;
 import thrumwright.editor.look.Column;
+import thrumwright.editor.look.WhenWanted;
 import thrumwright.piece.Place;
 
 /** All fields of a window: the selected block, the piece, the loom, the yarns, the habits. */
@@ -26,8 +27,9 @@ public final class FormTabs {
     private final List<Tab> others = new ArrayList<>();
 
     private boolean blockOutdated;
-    private FieldPanel block;
-    private Shown shown;
+    private Optional<BlockPanel> block = Optional.empty();
+
+    private record BlockPanel(FieldPanel panel, Shown shown) {}
 
     /** Which fields the block panel has at present. */
     private record Shown(Place place, Optional<String> id, Optional<Class<?>> kind, boolean follows) {}
@@ -73,7 +75,7 @@ public final class FormTabs {
     private static final class Tab {
         private final JScrollPane scroll = Column.scrolling(null);
         private final Supplier<Fields> make;
-        private Optional<Fields> made = Optional.empty();
+        private final WhenWanted<Fields> made = new WhenWanted<>();
         private boolean outdated;
 
         Tab(Supplier<Fields> make) {
@@ -81,17 +83,16 @@ public final class FormTabs {
         }
 
         void seen() {
-            if (made.isEmpty()) {
-                made = Optional.of(make.get());
-                scroll.setViewportView(made.get().component());
+            if (made.made().isEmpty()) {
+                scroll.setViewportView(made.get(make).component());
             } else if (outdated) {
-                made.get().refresh().run();
+                made.get(make).refresh().run();
             }
             outdated = false;
         }
 
         void takeOver() {
-            made.ifPresent(fields -> fields.takeOver().run());
+            made.made().ifPresent(fields -> fields.takeOver().run());
         }
     }
 
@@ -141,17 +142,14 @@ public final class FormTabs {
                 lead.map(Block::id),
                 lead.map(Object::getClass),
                 desk.session().piece().topFollows());
-        if (wanted.equals(shown)) {
-            block.refresh();
+        if (block.filter(now -> now.shown().equals(wanted)).isPresent()) {
+            block.get().panel().refresh();
             return;
         }
-        if (block != null) {
-            block.takeOver();
-        }
-        shown = wanted;
+        block.ifPresent(now -> now.panel().takeOver());
         Optional<String> focused = focusedField();
-        block = BlockForm.panel(desk);
-        blockScroll.setViewportView(block);
+        block = Optional.of(new BlockPanel(BlockForm.panel(desk), wanted));
+        blockScroll.setViewportView(block.get().panel());
         focused.ifPresent(this::focus);
     }
 
@@ -164,7 +162,7 @@ public final class FormTabs {
 
     /** Gives the keyboard to a field of that name; else to whatever comes first, so that it stays in the form. */
     private void focus(String name) {
-        for (Component component : block.getComponents()) {
+        for (Component component : block.orElseThrow().panel().getComponents()) {
             if (name.equals(component.getName())) {
                 component.requestFocusInWindow();
                 return;
@@ -174,7 +172,7 @@ public final class FormTabs {
     }
 
     private void takeOver() {
-        block.takeOver();
+        block.orElseThrow().panel().takeOver();
         others.forEach(Tab::takeOver);
     }
 }

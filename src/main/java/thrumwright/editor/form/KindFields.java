@@ -41,6 +41,7 @@ record KindFields(BlockFields fields) implements Cases<Section<? extends Block>>
                         PlainBand.Purpose.values(),
                         PlainBand::purpose,
                         PlainBand::withPurpose);
+        fields.wasteAdvice();
         shed(fields.section(YarnBlock.class));
         return yarn();
     }

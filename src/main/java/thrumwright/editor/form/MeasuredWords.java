@@ -8,17 +8,21 @@ import thrumwright.piece.Warp;
 import thrumwright.plan.Plan;
 import thrumwright.yarn.Yarn;
 
-/** What the weaver measured beside what is worked out, in sentences; empty where nothing was measured. */
+/** What the weaver measured beside what is worked out, in sentences. */
 final class MeasuredWords {
     private MeasuredWords() {}
 
     static String width(Plan plan, Texts texts) {
         Piece piece = plan.piece();
         Warp warp = piece.warp();
-        if (warp.woven().isEmpty() || !warp.wovenLikely()) {
-            return "";
-        }
         Shown shown = piece.shown();
+        if (!warp.wovenKnown()) {
+            return texts.say(
+                    "measured.width.not",
+                    Map.of(
+                            "share", shown.decimals(100 * Warp.USUAL_DRAW_IN, 0),
+                            "usual", shown.height(warp.usualWidth())));
+        }
         return texts.say(
                 "measured.width",
                 Map.of(

@@ -38,8 +38,10 @@ public final class MemberForm {
     private final Map<String, String> unfinished = new HashMap<>();
     private FieldColumn fields;
     private JTextField name;
-    private int shown = -1;
-    private int of;
+    private Seen seen = new Seen(-1, 0);
+
+    /** Which loom is shown, and of how many. */
+    private record Seen(int loom, int of) {}
 
     /** What a loom's posts are. */
     enum PostsKind {
@@ -76,17 +78,16 @@ public final class MemberForm {
     }
 
     private void changed() {
-        int members = session.set().members().size();
-        if (members != of) {
+        Seen now = new Seen(session.selected(), session.set().members().size());
+        if (now.of() != seen.of()) {
             // Other looms have these positions now.
             unfinished.keySet().removeIf(key -> !key.startsWith("class/"));
         }
-        if (shown == session.selected() && members == of) {
+        if (now.equals(seen)) {
             fields.refresh();
             return;
         }
-        shown = session.selected();
-        of = members;
+        seen = now;
         build();
     }
 
@@ -95,7 +96,7 @@ public final class MemberForm {
         FieldColumn.Section<ClassSet> whole = fields.about(holder("class", set -> set, (set, other) -> other));
         whole.text("class.title", ClassSet::title, (set, typed) -> set.withTitle(typed.strip()));
         fields.prose(() -> texts.say("class.loom.heading", Map.of("number", session.selected() + 1)));
-        int index = shown;
+        int index = seen.loom();
         FieldColumn.Section<ClassMember> one = fields.about(holder(
                 String.valueOf(index), set -> set.members().get(index), (set, member) -> set.with(index, member)));
         name = one.text("member.name", ClassMember::name, (member, typed) -> member.withName(typed.strip()));

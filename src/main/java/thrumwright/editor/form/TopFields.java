@@ -54,10 +54,13 @@ final class TopFields {
             rebuild(piece.start().blocks());
         }
         if (piece.top() instanceof Top.FollowsStart top) {
-            for (int i = 0; i < boxes.size(); i++) {
-                boxes.get(i)
-                        .setSelected(!top.leftOut().contains(shownBlocks.get(i).id()));
-            }
+            check(top);
+        }
+    }
+
+    private void check(Top.FollowsStart top) {
+        for (int i = 0; i < boxes.size(); i++) {
+            boxes.get(i).setSelected(!top.leftOut().contains(shownBlocks.get(i).id()));
         }
     }
 

@@ -11,6 +11,7 @@ import java.util.function.Function;
 import javax.swing.JTextField;
 import javax.swing.Timer;
 import javax.swing.text.JTextComponent;
+import thrumwright.editor.look.Quiet;
 import thrumwright.editor.look.Typed;
 
 /**
@@ -32,7 +33,7 @@ final class TypedField<T> implements Field {
     private String lastSeen = "";
     private Optional<String> wrong = Optional.empty();
     private Object run;
-    private boolean refreshing;
+    private final Quiet quiet = new Quiet();
 
     TypedField(
             Holder<T> holder,
@@ -97,7 +98,7 @@ final class TypedField<T> implements Field {
     }
 
     private void typed() {
-        if (refreshing) {
+        if (quiet.now()) {
             return;
         }
         String text = component.getText();
@@ -118,22 +119,17 @@ final class TypedField<T> implements Field {
 
     /** The first letters may have made sense by themselves, like the 7 of “7 furlongs”. */
     private void takeBack() {
-        refreshing = true;
-        holder.dropRun(run);
-        refreshing = false;
+        quiet.during(() -> holder.dropRun(run));
         lastSeen = value().orElse("");
     }
 
     /** @return why the text can't be taken; empty if it was */
     private Optional<String> attempt(String text) {
         try {
-            refreshing = true;
-            holder.change(label, part -> set.apply(part, text), run);
+            quiet.during(() -> holder.change(label, part -> set.apply(part, text), run));
             return Optional.empty();
         } catch (IllegalArgumentException e) {
             return Optional.of(e.getMessage());
-        } finally {
-            refreshing = false;
         }
     }
 
@@ -190,7 +186,7 @@ final class TypedField<T> implements Field {
 
     @Override
     public void refresh() {
-        if (refreshing) {
+        if (quiet.now()) {
             return;
         }
         value().filter(text -> !text.equals(lastSeen)).ifPresent(text -> {
@@ -200,10 +196,10 @@ final class TypedField<T> implements Field {
     }
 
     private void show(String text) {
-        refreshing = true;
         lastSeen = text;
-        component.setText(text);
-        component.setCaretPosition(0);
-        refreshing = false;
+        quiet.during(() -> {
+            component.setText(text);
+            component.setCaretPosition(0);
+        });
     }
 }

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.BiFunction;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import javax.swing.DefaultListCellRenderer;
@@ -16,6 +17,7 @@ import javax.swing.JScrollPane;
 import javax.swing.ListSelectionModel;
 import net.miginfocom.swing.MigLayout;
 import thrumwright.editor.edit.Edit;
+import thrumwright.editor.look.Quiet;
 import thrumwright.editor.look.Swatch;
 import thrumwright.measure.BadMeasure;
 import thrumwright.measure.Length;
@@ -35,10 +37,12 @@ final class YarnForm {
     private final DefaultListModel<Yarn> model = new DefaultListModel<>();
     private final JList<Yarn> list = new JList<>(model);
     private final JPanel whole = new JPanel(new MigLayout("insets 0, wrap 1, fillx, gapy 0", "[grow, fill]"));
-    private FieldPanel materials;
-    private FieldPanel fields;
+    private Optional<Panels> panels = Optional.empty();
     private String chosen = "";
-    private boolean refreshing;
+    private final Quiet quiet = new Quiet();
+
+    /** The materials above the list, and the fields of the chosen yarn below it. */
+    private record Panels(FieldPanel materials, FieldPanel fields) {}
 
     YarnForm(Desk desk) {
         this.desk = desk;
@@ -70,7 +74,7 @@ final class YarnForm {
     }
 
     private void choose() {
-        if (!refreshing && list.getSelectedValue() != null) {
+        if (!quiet.now() && list.getSelectedValue() != null) {
             chosen = list.getSelectedValue().id();
             rebuild();
         }
@@ -80,27 +84,24 @@ final class YarnForm {
         List<Yarn> yarns = desk.session().shown().yarns();
         if (yarns.stream().noneMatch(yarn -> yarn.id().equals(chosen))) {
             chosen = yarns.isEmpty() ? "" : yarns.get(0).id();
-            fill(yarns);
+            quiet.during(() -> fill(yarns));
             rebuild();
             return;
         }
         if (!yarns.equals(List.copyOf(java.util.Collections.list(model.elements())))) {
-            fill(yarns);
+            quiet.during(() -> fill(yarns));
         }
-        if (fields != null) {
-            fields.refresh();
-            materials.refresh();
-        }
+        panels.ifPresent(shown -> {
+            shown.fields().refresh();
+            shown.materials().refresh();
+        });
     }
 
     void takeOver() {
-        if (fields != null) {
-            fields.takeOver();
-        }
+        panels.ifPresent(shown -> shown.fields().takeOver());
     }
 
     private void fill(List<Yarn> yarns) {
-        refreshing = true;
         model.clear();
         yarns.forEach(model::addElement);
         for (int i = 0; i < yarns.size(); i++) {
@@ -108,12 +109,11 @@ final class YarnForm {
                 list.setSelectedIndex(i);
             }
         }
-        refreshing = false;
     }
 
     private void rebuild() {
         whole.removeAll();
-        materials = new FieldPanel(desk);
+        FieldPanel materials = new FieldPanel(desk);
         materials.heading("heading.materials");
         FieldPanel.Section<Piece> parts =
                 materials.about(Subject.always("materials", piece -> piece, (piece, other) -> other));
@@ -122,8 +122,9 @@ final class YarnForm {
         materials.heading("heading.yarns");
         materials.wide(new JScrollPane(list));
         materials.wide(buttons());
-        fields = new FieldPanel(desk);
+        FieldPanel fields = new FieldPanel(desk);
         yarn(fields);
+        panels = Optional.of(new Panels(materials, fields));
         whole.add(materials);
         whole.add(fields);
         whole.revalidate();
@@ -138,18 +139,21 @@ final class YarnForm {
 
     private JPanel buttons() {
         JPanel buttons = new JPanel(new MigLayout("insets 0"));
-        JButton add = new JButton(desk.texts().say("yarns.add"));
-        add.setName("addYarn");
-        add.addActionListener(event -> add());
-        JButton remove = new JButton(desk.texts().say("yarns.remove"));
-        remove.setName("removeYarn");
+        JButton add = button("yarns.add", "addYarn", this::add);
+        JButton remove = button("yarns.remove", "removeYarn", this::remove);
         boolean needed = desk.session().piece().uses(chosen);
         remove.setEnabled(!needed);
         remove.setToolTipText(needed ? desk.texts().say("yarns.remove.needed") : null);
-        remove.addActionListener(event -> remove());
         buttons.add(add);
         buttons.add(remove);
         return buttons;
+    }
+
+    private JButton button(String key, String name, Runnable action) {
+        JButton button = new JButton(desk.texts().say(key));
+        button.setName(name);
+        button.addActionListener(event -> action.run());
+        return button;
     }
 
     private void add() {
@@ -189,20 +193,31 @@ final class YarnForm {
 
     private void yarn(FieldPanel panel) {
         String id = chosen;
-        String name = desk.session().shown().yarns().stream()
-                .filter(yarn -> yarn.id().equals(id))
-                .map(Yarn::name)
-                .findFirst()
-                .orElse("");
         FieldPanel.Section<Yarn> yarn = panel.about(new Subject<>(
                 "yarn/" + id,
-                name,
-                piece -> piece.yarns().stream()
-                        .filter(known -> known.id().equals(id))
-                        .findFirst(),
+                known(desk.session().shown(), id).map(Yarn::name).orElse(""),
+                piece -> known(piece, id),
                 (piece, other) -> piece.withYarns(piece.yarns().stream()
                         .map(known -> known.id().equals(id) ? other : known)
                         .toList())));
+        looks(yarn);
+        measures(yarn);
+        panel.prose(() -> said(id, (piece, known) -> MeasuredWords.yarn(piece, known, desk.texts())));
+        panel.heading("heading.advice");
+        panel.prose(() -> said(
+                id, (piece, known) -> Advising.yarn(piece, known, desk.texts().locale())));
+    }
+
+    private static Optional<Yarn> known(Piece piece, String id) {
+        return piece.yarns().stream().filter(yarn -> yarn.id().equals(id)).findFirst();
+    }
+
+    private String said(String id, BiFunction<Piece, Yarn, String> words) {
+        Piece piece = desk.session().shown();
+        return known(piece, id).map(yarn -> words.apply(piece, yarn)).orElse("");
+    }
+
+    private void looks(FieldPanel.Section<Yarn> yarn) {
         yarn.text("yarn.name", Yarn::name, (part, typed) -> part.withName(typed.strip()));
         new ColourButton(desk)
                 .addTo(yarn.text(
@@ -210,6 +225,9 @@ final class YarnForm {
                         part -> part.colour().text(),
                         (part, typed) -> part.withColour(Colour.parse(typed.strip()))));
         yarn.oneOf("yarn.fibre", "fibre", Fibre.values(), Yarn::fibre, Yarn::withFibre);
+    }
+
+    private void measures(FieldPanel.Section<Yarn> yarn) {
         yarn.measure(
                 "yarn.thickness",
                 part -> part.thickness().text(),
@@ -229,18 +247,6 @@ final class YarnForm {
                 part -> part.usage().map(YarnForm::usage).orElse(""),
                 (part, typed) -> part.withUsage(usage(typed)));
         yarn.lengthOrNone("yarn.stock", Yarn::stock, Yarn::withStock);
-        panel.prose(() -> desk.session().shown().yarns().stream()
-                .filter(known -> known.id().equals(id))
-                .findFirst()
-                .map(known -> MeasuredWords.yarn(desk.session().shown(), known, desk.texts()))
-                .orElse(""));
-        panel.heading("heading.advice");
-        panel.prose(() -> desk.session().shown().yarns().stream()
-                .filter(known -> known.id().equals(id))
-                .findFirst()
-                .map(known -> Advising.yarn(
-                        desk.session().shown(), known, desk.texts().locale()))
-                .orElse(""));
     }
 
     private static String sample(Sample sample) {

@@ -28,7 +28,7 @@ import thrumwright.piece.Structure;
 final class DescribeDialog {
     private final Texts texts;
     private final Structure draft;
-    private final Modal modal;
+    private final Modal<Structure> modal;
     private final JTextField name = new JTextField(32);
     private final JTextArea use = area(3);
     private final JTextArea needs = area(2);
@@ -37,12 +37,11 @@ final class DescribeDialog {
     private final JTextField source = new JTextField(32);
     private final Prose missing = new Prose("");
     private final JButton keep;
-    private Optional<Structure> answer = Optional.empty();
 
     DescribeDialog(Component parent, Texts texts, Structure draft) {
         this.texts = texts;
         this.draft = draft;
-        this.modal = new Modal(parent, "describeStructure", texts.say("describe.title"));
+        this.modal = new Modal<>(parent, "describeStructure", texts.say("describe.title"));
         this.keep = new JButton(texts.say("describe.keep"));
         build();
     }
@@ -123,7 +122,7 @@ final class DescribeDialog {
                 .distinct()
                 .toList());
         int chosen = difficulty.getSelectedIndex();
-        answer = Optional.of(new Structure(
+        modal.answer(new Structure(
                 draft.id(),
                 name.getText().strip(),
                 use.getText().strip(),
@@ -133,11 +132,9 @@ final class DescribeDialog {
                 words,
                 source.getText().strip(),
                 draft.end()));
-        modal.close();
     }
 
     Optional<Structure> ask() {
-        modal.show();
-        return answer;
+        return modal.ask();
     }
 }

@@ -51,8 +51,10 @@ public final class StructureChooser extends JPanel {
     private final Prose about = new Prose("");
     private final StructurePicture picture;
     private transient List<Structure> structures = List.of();
-    private transient Piece piece;
-    private transient Place place;
+    private transient Trying on;
+
+    /** What structures are tried on. */
+    private record Trying(Piece piece, Place place) {}
 
     /** @param changed told when another structure, or none, is selected */
     public StructureChooser(Texts texts, Palette palette, Piece piece, Place place, Runnable changed) {
@@ -62,8 +64,7 @@ public final class StructureChooser extends JPanel {
         this.words = new StructureWords(texts);
         this.search = SearchWords.of(Phrases.of("thrumwright.piece.search", texts.locale()));
         this.picture = new StructurePicture(palette);
-        this.piece = piece;
-        this.place = place;
+        this.on = new Trying(piece, place);
         this.changed = changed;
         build();
     }
@@ -119,8 +120,7 @@ public final class StructureChooser extends JPanel {
 
     /** Another piece to try them on, or another end of it. */
     public void setPiece(Piece other, Place end) {
-        piece = other;
-        place = end;
+        on = new Trying(other, end);
         fits.clear();
         list.repaint();
         describe();
@@ -138,7 +138,7 @@ public final class StructureChooser extends JPanel {
     }
 
     private StructureFit fit(Structure structure) {
-        return fits.computeIfAbsent(structure.id(), id -> StructureFit.of(structure, piece, place));
+        return fits.computeIfAbsent(structure.id(), id -> StructureFit.of(structure, on.piece(), on.place()));
     }
 
     private void filter() {
@@ -147,11 +147,7 @@ public final class StructureChooser extends JPanel {
         structures.stream()
                 .filter(structure -> structure.answers(sought.getText(), search))
                 .forEach(model::addElement);
-        int index = before == null ? -1 : model.indexOf(before);
-        if (!model.isEmpty()) {
-            list.setSelectedIndex(Math.max(0, index));
-            list.ensureIndexIsVisible(Math.max(0, index));
-        }
+        goTo(model.indexOf(before));
         count.setText(texts.say("structure.count", Map.of("count", model.size(), "all", structures.size())));
         describe();
     }
@@ -165,10 +161,17 @@ public final class StructureChooser extends JPanel {
             default -> 0;
         };
         if (by != 0 && !model.isEmpty()) {
-            int index = Math.max(0, Math.min(model.size() - 1, list.getSelectedIndex() + by));
-            list.setSelectedIndex(index);
-            list.ensureIndexIsVisible(index);
+            goTo(list.getSelectedIndex() + by);
             event.consume();
+        }
+    }
+
+    /** Selects the line that is nearest to an index. */
+    private void goTo(int index) {
+        if (!model.isEmpty()) {
+            int line = Math.max(0, Math.min(model.size() - 1, index));
+            list.setSelectedIndex(line);
+            list.ensureIndexIsVisible(line);
         }
     }
 
@@ -177,7 +180,7 @@ public final class StructureChooser extends JPanel {
         if (selected.isPresent()) {
             StructureFit fit = fit(selected.get());
             about.setText(words.all(fit));
-            picture.show(fit, new PictureWords(fit.plan(), texts.locale()).end(place, Map.of()));
+            picture.show(fit, new PictureWords(fit.plan(), texts.locale()).end(on.place(), Map.of()));
         } else {
             about.setText(texts.say("structure.none"));
             picture.showNothing();

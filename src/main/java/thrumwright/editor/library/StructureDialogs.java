@@ -4,6 +4,7 @@ import java.awt.Component;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Supplier;
+import java.util.stream.Stream;
 import javax.swing.JOptionPane;
 import thrumwright.drawing.Palette;
 import thrumwright.editor.text.Texts;
@@ -16,7 +17,8 @@ import thrumwright.piece.Structure;
  *
  * @param work does what is asked for here
  */
-public record StructureDialogs(Component parent, Texts texts, Supplier<Palette> palette, Library library, Handing work) implements StructureQuestions {
+public record StructureDialogs(Component parent, Texts texts, Supplier<Palette> palette, Library library, Handing work)
+        implements StructureQuestions {
     @Override
     public Optional<Chosen> choose(Piece piece, Place place) {
         Handing asking = new Handing() {
@@ -56,10 +58,9 @@ public record StructureDialogs(Component parent, Texts texts, Supplier<Palette> 
 
     /** @return which answer was taken, from 0; −1 for none */
     private int asked(String key, Structure about, String... answers) {
-        Object[] said = new Object[answers.length];
-        for (int i = 0; i < answers.length; i++) {
-            said[i] = texts.say("structure." + key + "." + answers[i]);
-        }
+        Object[] said = Stream.of(answers)
+                .map(answer -> texts.say("structure." + key + "." + answer))
+                .toArray();
         return JOptionPane.showOptionDialog(
                 parent,
                 texts.say("structure." + key + ".question", Map.of("name", about.name())),

@@ -34,8 +34,10 @@ final class StructurePicture extends JComponent {
     private static final double BESIDE = 36;
 
     private final transient Palette palette;
-    private transient Optional<PiecePicture> picture = Optional.empty();
-    private transient Place place = Place.START;
+    private transient Optional<EndShown> shown = Optional.empty();
+
+    /** An end of a piece. */
+    private record EndShown(PiecePicture picture, Place place) {}
 
     StructurePicture(Palette palette) {
         this.palette = palette;
@@ -46,14 +48,13 @@ final class StructurePicture extends JComponent {
 
     /** @param said what the picture shows, in words */
     void show(StructureFit fit, String said) {
-        place = fit.place();
-        picture = Optional.of(PiecePicture.of(narrow(fit)));
+        shown = Optional.of(new EndShown(PiecePicture.of(narrow(fit)), fit.place()));
         getAccessibleContext().setAccessibleDescription(said);
         repaint();
     }
 
     void showNothing() {
-        picture = Optional.empty();
+        shown = Optional.empty();
         getAccessibleContext().setAccessibleDescription("");
         repaint();
     }
@@ -76,11 +77,11 @@ final class StructurePicture extends JComponent {
         g.fillRect(0, 0, getWidth(), getHeight());
         g.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
         g.setRenderingHint(RenderingHints.KEY_STROKE_CONTROL, RenderingHints.VALUE_STROKE_PURE);
-        picture.ifPresent(shown -> paint(g, shown));
+        shown.ifPresent(end -> paint(g, end.picture(), end.place()));
         g.dispose();
     }
 
-    private void paint(Graphics2D g, PiecePicture shown) {
+    private void paint(Graphics2D g, PiecePicture shown, Place place) {
         double stripe = PiecePainter.stripeHeight(shown, place);
         double tails = shown.hanging(place) + 1;
         double bare = Math.max(BARE, shown.loops(place) + 1);

@@ -22,7 +22,7 @@ final class UseDialog {
     private final Library library;
     private final Handing handing;
     private final Piece piece;
-    private final Modal modal;
+    private final Modal<StructureQuestions.Chosen> modal;
     private final StructureChooser chooser;
     private final JRadioButton start;
     private final JRadioButton top;
@@ -31,7 +31,6 @@ final class UseDialog {
     private final JButton write;
     private final JButton reword;
     private final JButton remove;
-    private Optional<StructureQuestions.Chosen> answer = Optional.empty();
 
     UseDialog(
             Component parent,
@@ -45,7 +44,7 @@ final class UseDialog {
         this.library = library;
         this.handing = handing;
         this.piece = piece;
-        this.modal = new Modal(parent, "useStructure", texts.say("use.title"));
+        this.modal = new Modal<>(parent, "useStructure", texts.say("use.title"));
         this.use = new JButton(texts.say("use.use"));
         this.write = new JButton(texts.say("use.write"));
         this.reword = new JButton(texts.say("use.reword"));
@@ -124,12 +123,12 @@ final class UseDialog {
     }
 
     private void done() {
-        answer = chooser.selected().map(structure -> new StructureQuestions.Chosen(structure, place()));
-        modal.close();
+        chooser.selected()
+                .ifPresentOrElse(
+                        structure -> modal.answer(new StructureQuestions.Chosen(structure, place())), modal::close);
     }
 
     Optional<StructureQuestions.Chosen> ask() {
-        modal.show();
-        return answer;
+        return modal.ask();
     }
 }

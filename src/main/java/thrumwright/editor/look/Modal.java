@@ -6,6 +6,7 @@ import java.awt.Insets;
 import java.awt.Rectangle;
 import java.awt.Toolkit;
 import java.awt.Window;
+import java.util.Optional;
 import javax.swing.JButton;
 import javax.swing.JComponent;
 import javax.swing.JDialog;
@@ -13,12 +14,17 @@ import javax.swing.JPanel;
 import javax.swing.KeyStroke;
 import javax.swing.SwingUtilities;
 
-/** A dialog that waits for an answer; Escape closes it without one. */
-public final class Modal {
+/**
+ * A dialog that waits for an answer; Escape closes it without one.
+ *
+ * @param <A> what the answer is
+ */
+public final class Modal<A> {
     /** After so many times it is laid out as it wants to be. */
     private static final int TIMES = 3;
 
     private final JDialog dialog;
+    private Optional<A> answer = Optional.empty();
 
     /** @param parent a window, or something in one */
     public Modal(Component parent, String name, String title) {
@@ -63,9 +69,15 @@ public final class Modal {
         dialog.setSize(width, height);
     }
 
-    /** Returns when it is closed. */
-    public void show() {
+    /** Returns when it is closed; empty if the weaver gave it up. */
+    public Optional<A> ask() {
         dialog.setVisible(true);
+        return answer;
+    }
+
+    public void answer(A given) {
+        answer = Optional.of(given);
+        close();
     }
 
     public void close() {

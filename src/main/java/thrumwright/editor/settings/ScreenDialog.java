@@ -3,7 +3,7 @@ package thrumwright.editor.settings;
 import java.awt.Component;
 import java.awt.Dimension;
 import java.awt.Graphics;
-import java.util.OptionalDouble;
+import java.util.Optional;
 import javax.swing.JButton;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
@@ -23,16 +23,15 @@ public final class ScreenDialog {
 
     private static final int FINEST = 220;
 
-    private final Modal modal;
+    private final Modal<Double> modal;
     private final double mm;
     private final JSlider slider;
     private final Bar bar = new Bar();
-    private OptionalDouble answer = OptionalDouble.empty();
 
     /** @param pixels per mm, more than 0, as far as is known */
     public ScreenDialog(Component parent, Texts texts, UnitSystem units, double pixels) {
         this.mm = units == UnitSystem.INCHES ? 4 * Unit.INCH.millimetres() : 100;
-        this.modal = new Modal(parent, "screen", texts.say("screen.title"));
+        this.modal = new Modal<>(parent, "screen", texts.say("screen.title"));
         double inches = mm / Unit.INCH.millimetres();
         this.slider = new JSlider((int) (COARSEST * inches), (int) (FINEST * inches));
         slider.setValue((int) Math.round(pixels * mm));
@@ -56,14 +55,12 @@ public final class ScreenDialog {
     }
 
     private void done() {
-        answer = OptionalDouble.of(slider.getValue() / mm);
-        modal.close();
+        modal.answer(slider.getValue() / mm);
     }
 
     /** Pixels per mm; empty if the weaver gave it up. */
-    public OptionalDouble ask() {
-        modal.show();
-        return answer;
+    public Optional<Double> ask() {
+        return modal.ask();
     }
 
     /** As long as the slider says, from outer edge to outer edge. */

@@ -14,6 +14,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
 import javax.accessibility.AccessibleContext;
 import javax.accessibility.AccessibleRole;
 import javax.swing.BorderFactory;
@@ -189,19 +190,18 @@ public final class PageView extends JComponent implements Scrollable {
 
     /** The window shows another part, or is of another size. */
     private void moved() {
-        Dimension window = scroll.getViewport().getExtentSize();
-        if (pages != null
-                && (window.width != column.room()
-                        || column.scale()
-                                != PageColumn.fitting(
-                                        zoom,
-                                        pages.setup().width(),
-                                        pages.setup().height(),
-                                        window))) {
+        if (pages != null && !fits()) {
             place(topInPages());
         } else {
             look();
         }
+    }
+
+    private boolean fits() {
+        Dimension window = scroll.getViewport().getExtentSize();
+        double fitting =
+                PageColumn.fitting(zoom, pages.setup().width(), pages.setup().height(), window);
+        return window.width == column.room() && column.scale() == fitting;
     }
 
     private void look() {
@@ -228,27 +228,27 @@ public final class PageView extends JComponent implements Scrollable {
 
     /** Drags the pages, and takes the keyboard. */
     private final class PageHand extends MouseAdapter {
-        private Point grabbed;
-        private Point from;
+        private Optional<Grab> grab = Optional.empty();
+
+        /** @param from the corner that was in sight then */
+        private record Grab(Point at, Point from) {}
 
         @Override
         public void mousePressed(MouseEvent event) {
             requestFocusInWindow();
-            grabbed = event.getLocationOnScreen();
-            from = scroll.getViewport().getViewPosition();
+            grab = Optional.of(
+                    new Grab(event.getLocationOnScreen(), scroll.getViewport().getViewPosition()));
         }
 
         @Override
         public void mouseDragged(MouseEvent event) {
-            if (grabbed != null) {
-                Point now = event.getLocationOnScreen();
-                moveTo(from.x + grabbed.x - now.x, from.y + grabbed.y - now.y);
-            }
+            Point now = event.getLocationOnScreen();
+            grab.ifPresent(then -> moveTo(then.from.x + then.at.x - now.x, then.from.y + then.at.y - now.y));
         }
 
         @Override
         public void mouseReleased(MouseEvent event) {
-            grabbed = null;
+            grab = Optional.empty();
         }
     }
 

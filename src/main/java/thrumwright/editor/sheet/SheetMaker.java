@@ -50,7 +50,7 @@ public final class SheetMaker {
             SheetPages pages = look.layOut(plan, fonts, locale);
             EventQueue.invokeLater(() -> ready.accept(pages));
             wish.pages.complete(pages);
-        } catch (RuntimeException fault) {
+        } catch (RuntimeException | Error fault) {
             wish.pages.completeExceptionally(fault);
             throw fault;
         }

@@ -2,14 +2,17 @@ package thrumwright.editor.sheet;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.UnaryOperator;
 
 /** The choice that is being made for a sheet. Whoever follows it listens. For one thread only. */
 public final class SheetSetup {
     private final List<Runnable> listeners = new ArrayList<>();
     private SheetChoice choice;
-    private Object run;
-    private SheetChoice beforeRun;
+    private Optional<Run> run = Optional.empty();
+
+    /** Changes that can be taken back together, and the choice before them. */
+    private record Run(Object of, SheetChoice before) {}
 
     public SheetSetup(SheetChoice choice) {
         this.choice = choice;
@@ -27,9 +30,8 @@ public final class SheetSetup {
      */
     public void change(UnaryOperator<SheetChoice> change, Object of) {
         SheetChoice after = change.apply(choice);
-        if (of == null || of != run) {
-            run = of;
-            beforeRun = choice;
+        if (run.filter(now -> now.of() == of).isEmpty()) {
+            run = Optional.ofNullable(of).map(begun -> new Run(begun, choice));
         }
         set(after);
     }
@@ -43,15 +45,15 @@ public final class SheetSetup {
 
     /** The next change begins another run. */
     public void endRun() {
-        run = null;
+        run = Optional.empty();
     }
 
     /** Takes back what was changed in a run that is still going on. */
     public void dropRun(Object of) {
-        if (of != null && of == run) {
-            run = null;
-            set(beforeRun);
-        }
+        run.filter(now -> now.of() == of).ifPresent(now -> {
+            run = Optional.empty();
+            set(now.before());
+        });
     }
 
     public void listen(Runnable listener) {

@@ -3,6 +3,7 @@ package thrumwright.editor.shelf;
 import java.awt.Point;
 import java.awt.event.MouseAdapter;
 import java.awt.event.MouseEvent;
+import java.util.Optional;
 import java.util.function.Function;
 import javax.swing.Icon;
 import javax.swing.JList;
@@ -15,9 +16,10 @@ final class ShelfHand extends MouseAdapter {
     private final JList<Ware> list;
     private final Function<Ware, Icon> picture;
     private final CarryToCanvas carrying;
-    private Ware held;
-    private Point from;
+    private Optional<Hold> hold = Optional.empty();
     private boolean carried;
+
+    private record Hold(Ware ware, Point from) {}
 
     ShelfHand(JList<Ware> list, Function<Ware, Icon> picture, CarryToCanvas carrying) {
         this.list = list;
@@ -29,21 +31,21 @@ final class ShelfHand extends MouseAdapter {
     public void mousePressed(MouseEvent event) {
         int index = list.locationToIndex(event.getPoint());
         boolean takes = SwingUtilities.isLeftMouseButton(event) && index >= 0;
-        held = takes ? list.getModel().getElementAt(index) : null;
-        from = event.getPoint();
+        hold = takes ? Optional.of(new Hold(list.getModel().getElementAt(index), event.getPoint())) : Optional.empty();
         carried = false;
     }
 
     @Override
     public void mouseDragged(MouseEvent event) {
-        if (held == null) {
-            return;
-        }
+        hold.ifPresent(held -> drag(held, event));
+    }
+
+    private void drag(Hold held, MouseEvent event) {
         // the list would choose whatever it is dragged over
-        list.setSelectedValue(held, false);
-        if (!carried && from.distance(event.getPoint()) >= MEANT) {
+        list.setSelectedValue(held.ware(), false);
+        if (!carried && held.from().distance(event.getPoint()) >= MEANT) {
             carried = true;
-            carrying.begin(held.block(), picture.apply(held), event);
+            carrying.begin(held.ware().block(), picture.apply(held.ware()), event);
         } else if (carried) {
             carrying.move(event);
         }
@@ -54,7 +56,7 @@ final class ShelfHand extends MouseAdapter {
         if (carried) {
             carrying.drop(event);
         }
-        held = null;
+        hold = Optional.empty();
         carried = false;
     }
 }

@@ -45,9 +45,7 @@ public final class CommandTexts {
             if (key.startsWith(ADD)) {
                 String name = kinds.getString("block." + key.substring(ADD.length()));
                 String tip = kinds.getString(key);
-                byId.put(
-                        key,
-                        new CommandText(key, name, tip, Optional.empty(), List.of(), CommandText.Where.WINDOW));
+                byId.put(key, new CommandText(key, name, tip, Optional.empty(), List.of(), CommandText.Where.WINDOW));
             }
         }
     }

@@ -7,6 +7,13 @@ public interface Messages {
     /** Tells what went wrong. */
     void problem(String sentence);
 
+    /**
+     * Tells that something went wrong inside the program.
+     *
+     * @param details for whoever mends it, to be copied
+     */
+    void fault(String sentence, String details);
+
     /** Takes away what was said. */
     void clear();
 }

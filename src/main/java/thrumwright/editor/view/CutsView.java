@@ -16,6 +16,7 @@ import thrumwright.editor.edit.Selection;
 import thrumwright.editor.edit.Session;
 import thrumwright.editor.look.Column;
 import thrumwright.editor.look.Prose;
+import thrumwright.editor.look.Quiet;
 import thrumwright.editor.look.Swatch;
 import thrumwright.editor.text.Texts;
 import thrumwright.piece.Place;
@@ -34,7 +35,7 @@ public final class CutsView {
     private final JComponent column = new Column(new MigLayout("insets 0, wrap 2, fillx, gapy 0", "[]8[grow, fill]"));
     private final JComponent whole = new JPanel(new BorderLayout());
     private List<YarnLine> totals = List.of();
-    private boolean following;
+    private final Quiet quiet = new Quiet();
 
     public CutsView(Session session, Texts texts) {
         this.session = session;
@@ -63,9 +64,7 @@ public final class CutsView {
 
     private void refresh() {
         StepSheet sheet = StepSheet.of(session.plan(), texts.locale());
-        following = true;
-        model.show(sheet.cuts());
-        following = false;
+        quiet.during(() -> model.show(sheet.cuts()));
         if (!sheet.yarns().equals(totals)) {
             totals = sheet.yarns();
             fill();
@@ -95,7 +94,7 @@ public final class CutsView {
 
     private void choose() {
         int lead = table.getSelectionModel().getLeadSelectionIndex();
-        if (following || lead < 0 || lead >= model.lines().size() || !table.isRowSelected(lead)) {
+        if (quiet.now() || lead < 0 || lead >= model.lines().size() || !table.isRowSelected(lead)) {
             return;
         }
         Place place = model.lines().get(lead).place();
@@ -121,10 +120,10 @@ public final class CutsView {
         if (wanted.equals(now)) {
             return;
         }
-        following = true;
-        table.clearSelection();
-        wanted.forEach(row -> table.addRowSelectionInterval(row, row));
-        following = false;
+        quiet.during(() -> {
+            table.clearSelection();
+            wanted.forEach(row -> table.addRowSelectionInterval(row, row));
+        });
         if (!wanted.isEmpty()) {
             table.scrollRectToVisible(table.getCellRect(wanted.get(0), 0, true));
         }

@@ -2,7 +2,6 @@ package thrumwright.editor.view;
 
 import java.awt.Component;
 import java.awt.KeyboardFocusManager;
-import java.awt.event.ActionEvent;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -10,7 +9,6 @@ import java.util.function.Consumer;
 import java.util.stream.IntStream;
 import javax.accessibility.AccessibleContext;
 import javax.accessibility.AccessibleRole;
-import javax.swing.AbstractAction;
 import javax.swing.JComponent;
 import javax.swing.JScrollPane;
 import javax.swing.KeyStroke;
@@ -166,17 +164,14 @@ public final class FindingsView {
     }
 
     private void onKey(String key, int by) {
-        list.getInputMap(JComponent.WHEN_ANCESTOR_OF_FOCUSED_COMPONENT).put(KeyStroke.getKeyStroke(key), key);
-        list.getActionMap().put(key, new AbstractAction() {
-            private static final long serialVersionUID = 1L;
-
-            @Override
-            public void actionPerformed(ActionEvent event) {
-                int to = focused() + by;
-                if (to >= 0 && to < list.getComponentCount()) {
-                    list.getComponent(to).requestFocusInWindow();
-                }
-            }
-        });
+        list.registerKeyboardAction(
+                event -> {
+                    int to = focused() + by;
+                    if (to >= 0 && to < list.getComponentCount()) {
+                        list.getComponent(to).requestFocusInWindow();
+                    }
+                },
+                KeyStroke.getKeyStroke(key),
+                JComponent.WHEN_ANCESTOR_OF_FOCUSED_COMPONENT);
     }
 }

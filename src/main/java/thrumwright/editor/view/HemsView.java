@@ -89,14 +89,10 @@ public final class HemsView extends PictureView {
         String flat = texts.say(
                 "hems.depth",
                 Map.of(
-                        "place",
-                        place,
-                        "depth",
-                        shown.height(hem.depth()),
-                        "layers",
-                        hem.layers(),
-                        "thick",
-                        shown.height(hem.stacked())));
+                        "place", place,
+                        "depth", shown.height(hem.depth()),
+                        "layers", hem.layers(),
+                        "thick", shown.height(hem.stacked())));
         return HemPicture.depthRoundBar(hem)
                 .map(depth -> flat + " " + texts.say("hems.filled", Map.of("depth", shown.height(depth))))
                 .orElse(flat);

@@ -4,6 +4,7 @@ import java.awt.Component;
 import java.awt.Font;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import javax.swing.JComponent;
 import javax.swing.JScrollPane;
 import javax.swing.JTable;
@@ -11,6 +12,7 @@ import javax.swing.ListSelectionModel;
 import javax.swing.table.AbstractTableModel;
 import javax.swing.table.DefaultTableCellRenderer;
 import thrumwright.editor.edit.ClassSession;
+import thrumwright.editor.look.Quiet;
 import thrumwright.editor.text.Texts;
 import thrumwright.measure.Shown;
 import thrumwright.piece.ClassMember;
@@ -25,7 +27,7 @@ public final class MembersView {
     private final MemberModel model;
     private final JTable table;
     private final JScrollPane scroll;
-    private boolean following;
+    private final Quiet quiet = new Quiet();
 
     public MembersView(ClassSession session, Texts texts) {
         this.session = session;
@@ -52,17 +54,19 @@ public final class MembersView {
     }
 
     private void refresh() {
-        following = true;
+        quiet.during(this::show);
+    }
+
+    private void show() {
         model.show(session.plan());
         int row = session.selected();
         table.setRowSelectionInterval(row, row);
         table.scrollRectToVisible(table.getCellRect(row, 0, true));
-        following = false;
     }
 
     private void choose() {
         int row = table.getSelectedRow();
-        if (!following && row >= 0) {
+        if (!quiet.now() && row >= 0) {
             session.select(row);
         }
     }
@@ -98,21 +102,22 @@ public final class MembersView {
                 List.of("number", "name", "loom", "width", "sett", "ends", "posts", "open");
 
         private final transient Texts texts;
-        private transient ClassPlan plan;
-        private transient MemberNames names;
+        private transient Optional<Members> members = Optional.empty();
+
+        /** The looms of a class, and what they are called. */
+        private record Members(ClassPlan plan, MemberNames names) {}
 
         MemberModel(Texts texts) {
             this.texts = texts;
         }
 
         void show(ClassPlan other) {
-            if (other != plan) {
-                boolean asMany =
-                        plan != null && plan.plans().size() == other.plans().size();
-                plan = other;
-                names = MemberNames.of(plan.set(), Locale.UK);
+            if (members.filter(now -> now.plan() == other).isEmpty()) {
+                int count = other.plans().size();
+                boolean asMany = getRowCount() == count;
+                members = Optional.of(new Members(other, MemberNames.of(other.set(), Locale.UK)));
                 if (asMany) {
-                    fireTableRowsUpdated(0, plan.plans().size() - 1);
+                    fireTableRowsUpdated(0, count - 1);
                 } else {
                     fireTableDataChanged();
                 }
@@ -121,7 +126,7 @@ public final class MembersView {
 
         @Override
         public int getRowCount() {
-            return plan == null ? 0 : plan.plans().size();
+            return members.map(all -> all.plan().plans().size()).orElse(0);
         }
 
         @Override
@@ -141,11 +146,12 @@ public final class MembersView {
 
         @Override
         public Object getValueAt(int row, int column) {
-            Piece piece = plan.plans().get(row).piece();
+            Members all = members.orElseThrow();
+            Piece piece = all.plan().plans().get(row).piece();
             Shown shown = piece.shown();
             return switch (column) {
                 case 0 -> String.valueOf(row + 1);
-                case 1 -> names.name(row);
+                case 1 -> all.names().name(row);
                 case 2 -> piece.loom().name();
                 case 3 -> shown.cut(piece.warp().nominalWidth());
                 case 4 -> piece.shown().typed(piece.warp().sett().text());

@@ -28,9 +28,7 @@ final class PairWords extends JPanel {
     private final transient List<Prose> sentences = new ArrayList<>();
     private transient BlockPair pair;
     /** For which width the height was last worked out, pixels; 0: for none. */
-    private int measured;
-
-    private int high;
+    private Dimension measured = new Dimension();
 
     /**
      * All that is said of a pair.
@@ -118,19 +116,18 @@ final class PairWords extends JPanel {
     @Override
     public void updateUI() {
         super.updateUI();
-        measured = 0;
+        measured = new Dimension();
     }
 
     /** The height that its words take within a width, pixels. */
     int heightFor(int width) {
-        if (width != measured) {
+        if (width != measured.width) {
             setSize(new Dimension(width, Math.max(1, getHeight())));
             doLayout();
             sentences.forEach(sentence -> sentence.setSize(sentence.getWidth(), 10_000));
-            high = getLayout().preferredLayoutSize(this).height;
-            measured = width;
+            measured = new Dimension(width, getLayout().preferredLayoutSize(this).height);
         }
-        return high;
+        return measured.height;
     }
 
     /** Where a line from a block meets it, below its upper edge. */

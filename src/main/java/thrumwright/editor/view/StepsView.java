@@ -13,6 +13,7 @@ import javax.swing.KeyStroke;
 import javax.swing.SwingUtilities;
 import thrumwright.editor.edit.Selection;
 import thrumwright.editor.edit.Session;
+import thrumwright.editor.look.Quiet;
 import thrumwright.editor.text.Texts;
 import thrumwright.editor.view.StepsText.SaidStretch;
 import thrumwright.sheet.Step;
@@ -31,7 +32,7 @@ public final class StepsView {
     /** The number of a step that has no block and was chosen all the same; 0: none. */
     private int without;
 
-    private boolean choosing;
+    private final Quiet quiet = new Quiet();
 
     public StepsView(Session session, Texts texts) {
         this.session = session;
@@ -84,10 +85,8 @@ public final class StepsView {
     private void choose(SaidStretch stretch) {
         Optional<Step.Picture> picture = stretch.step().picture();
         without = picture.isPresent() ? 0 : stretch.step().number();
-        choosing = true;
-        session.select(picture.map(shown -> Selection.of(shown.place(), shown.blockId()))
-                .orElseGet(Selection::none));
-        choosing = false;
+        quiet.during(() -> session.select(picture.map(shown -> Selection.of(shown.place(), shown.blockId()))
+                .orElseGet(Selection::none)));
         mark();
     }
 
@@ -99,15 +98,13 @@ public final class StepsView {
     }
 
     private void mark() {
-        if (!session.selection().isEmpty()) {
-            without = 0;
-        }
+        without = session.selection().isEmpty() ? without : 0;
         List<SaidStretch> other = text.stretches().stream()
                 .filter(stretch -> stretch.step().number() == without || isSelected(stretch.step()))
                 .toList();
         boolean news = !other.equals(text.marked());
         text.mark(other);
-        if (news && !choosing && !other.isEmpty()) {
+        if (news && !quiet.now() && !other.isEmpty()) {
             // once the text is laid out
             SwingUtilities.invokeLater(() -> text.reveal(other.get(0)));
         }

@@ -60,14 +60,14 @@ public record Bars(Commands commands, Texts texts) {
             bar.addSeparator();
             return;
         }
-        Action action = commands.get(id);
-        JButton button = bar.add(action);
+        JButton button = bar.add(commands.get(id));
         button.setName("tool." + id);
         button.setFocusable(true);
         button.setHideActionText(!withText);
         button.setHorizontalTextPosition(SwingConstants.TRAILING);
         button.setVerticalTextPosition(SwingConstants.CENTER);
-        button.getAccessibleContext().setAccessibleName((String) action.getValue(Action.NAME));
+        button.getAccessibleContext()
+                .setAccessibleName((String) button.getAction().getValue(Action.NAME));
     }
 
     /** Shows its key, which counts on the canvas only: in a list or a field it means something else. */

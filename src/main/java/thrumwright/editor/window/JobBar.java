@@ -159,6 +159,9 @@ public final class JobBar {
             return new Ended<>(work.run(progress), null);
         } catch (Exception thrown) {
             return new Ended<>(null, thrown);
+        } catch (Error fault) {
+            // such as no more memory: the work has ended all the same, and what waits for it goes on
+            return new Ended<>(null, new ExecutionException(fault));
         }
     }
 

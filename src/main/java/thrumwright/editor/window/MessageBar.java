@@ -1,6 +1,8 @@
 package thrumwright.editor.window;
 
 import java.awt.BorderLayout;
+import java.awt.Toolkit;
+import java.awt.datatransfer.StringSelection;
 import javax.swing.BorderFactory;
 import javax.swing.JButton;
 import javax.swing.JPanel;
@@ -14,6 +16,8 @@ import thrumwright.editor.text.Texts;
 public final class MessageBar implements Messages {
     private final JPanel panel = new JPanel(new BorderLayout(8, 0));
     private final Prose sentence = new Prose("");
+    private final JButton copy;
+    private String details = "";
 
     public MessageBar(Texts texts) {
         panel.setBorder(BorderFactory.createEmptyBorder(Pixels.of(6), Pixels.of(12), Pixels.of(6), Pixels.of(8)));
@@ -24,7 +28,15 @@ public final class MessageBar implements Messages {
         panel.add(sentence);
         JPanel side = new JPanel(new BorderLayout());
         side.setOpaque(false);
-        side.add(away, BorderLayout.NORTH);
+        copy = new JButton(texts.say("message.copy"));
+        copy.setName("messageCopy");
+        copy.addActionListener(event ->
+                Toolkit.getDefaultToolkit().getSystemClipboard().setContents(new StringSelection(details), null));
+        JPanel buttons = new JPanel(new BorderLayout(Pixels.of(8), 0));
+        buttons.setOpaque(false);
+        buttons.add(copy, BorderLayout.WEST);
+        buttons.add(away, BorderLayout.EAST);
+        side.add(buttons, BorderLayout.NORTH);
         panel.add(side, BorderLayout.EAST);
         panel.setVisible(false);
     }
@@ -43,7 +55,15 @@ public final class MessageBar implements Messages {
         show(text, "Thrumwright.reason");
     }
 
+    @Override
+    public void fault(String text, String toCopy) {
+        problem(text);
+        details = toCopy;
+        copy.setVisible(true);
+    }
+
     private void show(String text, String colour) {
+        copy.setVisible(false);
         sentence.setText(text);
         sentence.setForeground(UIManager.getColor(colour));
         sentence.getAccessibleContext().setAccessibleName(text);

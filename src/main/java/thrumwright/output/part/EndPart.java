@@ -148,14 +148,18 @@ public record EndPart(
         g.draw(lead);
     }
 
-    private void number(Graphics2D g, int number, double x, double at) {
-        double size = circle();
-        Ellipse2D circle = new Ellipse2D.Double(x, at - size / 2, size, size);
+    private void outlined(Graphics2D g, Ellipse2D circle) {
         g.setColor(palette.paper());
         g.fill(circle);
         g.setColor(palette.ink());
         g.setStroke(new BasicStroke(1));
         g.draw(circle);
+    }
+
+    private void number(Graphics2D g, int number, double x, double at) {
+        double size = circle();
+        Ellipse2D circle = new Ellipse2D.Double(x, at - size / 2, size, size);
+        outlined(g, circle);
         String text = Integer.toString(number);
         Font font = size == CIRCLE ? type.strong() : type.strong().deriveFont((float) (size * 0.55));
         double wide = TextPart.width(text, font);

@@ -23,7 +23,7 @@ final class PdfContent {
     private final PdfPath path = new PdfPath();
     private final PdfStamps stamps;
     private final Set<Integer> stamped = new TreeSet<>();
-    private Pens state = new Pens();
+    private Pens state = Pens.FIRST;
     /** The state outside the clip that is open. */
     private Pens outside;
 
@@ -38,29 +38,16 @@ final class PdfContent {
     }
 
     /** What the page is painted with at the moment. */
-    private static final class Pens implements Cloneable {
-        private int fill = BLACK;
-        private int line = BLACK;
-        private int width = 100;
-        private int cap = BasicStroke.CAP_BUTT;
-        private int join = BasicStroke.JOIN_MITER;
-        private float[] dash;
-
-        @Override
-        protected Pens clone() {
-            try {
-                return (Pens) super.clone();
-            } catch (CloneNotSupportedException e) {
-                throw new AssertionError(e);
-            }
-        }
+    private record Pens(int fill, int line, int width, int cap, int join, float[] dash) {
+        private static final Pens FIRST =
+                new Pens(BLACK, BLACK, 100, BasicStroke.CAP_BUTT, BasicStroke.JOIN_MITER, null);
     }
 
     /** Begins a new page; what is painted on it is an ornament until it is marked. */
     void begin() {
         out.clear();
         stamped.clear();
-        state = new Pens();
+        state = Pens.FIRST;
         outside = null;
         clip = null;
         role = Role.ORNAMENT;
@@ -113,7 +100,6 @@ final class PdfContent {
         if (within != null) {
             out.add("q\n");
             outside = state;
-            state = outside.clone();
             clip = within;
             path.read(within.getPathIterator(null));
             plain(0, path.figures(), "W n\n");
@@ -146,7 +132,7 @@ final class PdfContent {
 
     private void fillColour(Color colour) {
         if (state.fill != colour.getRGB()) {
-            state.fill = colour.getRGB();
+            state = new Pens(colour.getRGB(), state.line, state.width, state.cap, state.join, state.dash);
             colour(colour, "rg\n");
         }
     }
@@ -158,28 +144,24 @@ final class PdfContent {
 
     private void pen(Color colour, BasicStroke pen, double scale) {
         if (state.line != colour.getRGB()) {
-            state.line = colour.getRGB();
             colour(colour, "RG\n");
         }
         int width = PdfBytes.hundredths(pen.getLineWidth() * scale);
         if (state.width != width) {
-            state.width = width;
             out.hundredths(width).add("w\n");
         }
         if (state.cap != pen.getEndCap()) {
-            state.cap = pen.getEndCap();
             // Java counts butt, round, square from 0 like PDF (8.4.3.3)
-            out.add((long) state.cap).add(" J\n");
+            out.add((long) pen.getEndCap()).add(" J\n");
         }
         if (state.join != pen.getLineJoin()) {
-            state.join = pen.getLineJoin();
             // and miter, round, bevel (8.4.3.4)
-            out.add((long) state.join).add(" j\n");
+            out.add((long) pen.getLineJoin()).add(" j\n");
         }
         if (!Arrays.equals(state.dash, pen.getDashArray())) {
-            state.dash = pen.getDashArray();
             dash(pen, scale);
         }
+        state = new Pens(state.fill, colour.getRGB(), width, pen.getEndCap(), pen.getLineJoin(), pen.getDashArray());
     }
 
     private void dash(BasicStroke pen, double scale) {

@@ -4,6 +4,7 @@ import java.awt.geom.Rectangle2D;
 import java.io.IOException;
 import java.util.ArrayDeque;
 import java.util.Deque;
+import java.util.Optional;
 import thrumwright.output.page.Role;
 
 /**
@@ -39,21 +40,24 @@ final class PdfStructure {
         }
     }
 
+    /** What a figure shows, in words, and where it lies, points from the lower left corner. */
+    private record Depicted(String alternative, Rectangle2D box) {}
+
     /** An element that holds a stretch of a page. */
     private static final class Leaf {
         private final int number;
         private final Role role;
         private final int parent;
         private final int mark;
+        private final Optional<Depicted> figure;
         private String actual;
-        private String alternative;
-        private Rectangle2D box;
 
-        Leaf(int number, Role role, int parent, int mark) {
+        Leaf(int number, Role role, int parent, int mark, Optional<Depicted> figure) {
             this.number = number;
             this.role = role;
             this.parent = parent;
             this.mark = mark;
+            this.figure = figure;
         }
     }
 
@@ -111,12 +115,16 @@ final class PdfStructure {
 
     /** Adds an element that holds a stretch of the page; returns the number of that stretch on its page. */
     int mark(Role role) throws IOException {
+        return mark(role, Optional.empty());
+    }
+
+    private int mark(Role role, Optional<Depicted> figure) throws IOException {
         finishLeaf();
         Element parent = open.element();
         finish(parent.last);
         parent.last = null;
         parent.lastRole = role;
-        leaf = new Leaf(objects.reserve(), role, parent.number, marksOnPage);
+        leaf = new Leaf(objects.reserve(), role, parent.number, marksOnPage, figure);
         parent.kids.reference(leaf.number).add(' ');
         marks.reference(leaf.number).add(' ');
         return marksOnPage++;
@@ -134,10 +142,7 @@ final class PdfStructure {
      * @return the number of its stretch on its page
      */
     int figure(String alternative, Rectangle2D box) throws IOException {
-        int number = mark(Role.FIGURE);
-        leaf.alternative = alternative;
-        leaf.box = box;
-        return number;
+        return mark(Role.FIGURE, Optional.of(new Depicted(alternative, box)));
     }
 
     /** Writes what is still open, and the root. */
@@ -172,10 +177,11 @@ final class PdfStructure {
         if (leaf.actual != null) {
             body.add("/ActualText").text(leaf.actual);
         }
-        if (leaf.alternative != null) {
-            body.add("/Alt").text(leaf.alternative).add("/A<</O/Layout/BBox[");
-            body.number(leaf.box.getMinX()).number(leaf.box.getMinY());
-            body.number(leaf.box.getMaxX()).number(leaf.box.getMaxY()).add("]>>");
+        if (leaf.figure.isPresent()) {
+            Rectangle2D box = leaf.figure.get().box();
+            body.add("/Alt").text(leaf.figure.get().alternative()).add("/A<</O/Layout/BBox[");
+            body.number(box.getMinX()).number(box.getMinY());
+            body.number(box.getMaxX()).number(box.getMaxY()).add("]>>");
         }
         objects.small(leaf.number, body.add(">>"));
         leaf = null;

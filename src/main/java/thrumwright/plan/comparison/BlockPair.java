@@ -95,17 +95,15 @@ public record BlockPair(Optional<BlockPlan> start, Optional<BlockPlan> top, Set<
     }
 
     private static void compare(Work start, Work top, Set<Aspect> into) {
-        if (start.rows().size() != top.rows().size()) {
-            into.add(Aspect.ROWS);
-        }
-        if (differ(firstLean(start), firstLean(top))) {
-            into.add(Aspect.LEAN);
-        }
-        if (differ(firstMeeting(start), firstMeeting(top))) {
-            into.add(Aspect.SHED);
-        }
-        if (start.begins() != top.begins()) {
-            into.add(Aspect.SIDE);
+        add(Aspect.ROWS, start.rows().size() != top.rows().size(), into);
+        add(Aspect.LEAN, differ(firstLean(start), firstLean(top)), into);
+        add(Aspect.SHED, differ(firstMeeting(start), firstMeeting(top)), into);
+        add(Aspect.SIDE, start.begins() != top.begins(), into);
+    }
+
+    private static void add(Aspect aspect, boolean differs, Set<Aspect> into) {
+        if (differs) {
+            into.add(aspect);
         }
     }
 

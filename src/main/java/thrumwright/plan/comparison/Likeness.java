@@ -4,6 +4,7 @@ import java.util.Optional;
 import thrumwright.block.Amount;
 import thrumwright.block.Block;
 import thrumwright.block.Cases;
+import thrumwright.block.Hemstitching;
 import thrumwright.block.Lean;
 import thrumwright.block.MaterialRole;
 import thrumwright.block.OpenWarp;
@@ -32,6 +33,12 @@ final class Likeness {
                     .<Block>map(taking -> taking.withUse(ANY))
                     .orElse(worked)
                     .withTag(NOBODY);
+        }
+
+        /** Which picks it goes round follows from the end that it is in. */
+        @Override
+        public Block hemstitching(Hemstitching stitching) {
+            return usual(stitching.withRound(Hemstitching.Round.FIRST));
         }
 
         @Override

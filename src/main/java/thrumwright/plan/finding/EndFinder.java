@@ -102,7 +102,7 @@ final class EndFinder {
         Optional<Shed> last = end.place() == Place.TOP ? piece.design().lastShed() : Optional.empty();
         for (BlockPlan block : end.blocks()) {
             // what lies on the cloth parts no picks
-            if (block.work().filter(work -> work.block().lap(work.setting()) == 0).isEmpty()) {
+            if (block.work().filter(Work::stands).isEmpty()) {
                 continue;
             }
             List<Row> rows = block.work().orElseThrow().rows();

@@ -45,15 +45,17 @@ final class HemFinder {
         }
         if (hem.band().isPresent()) {
             band(hem.band().get());
-        } else if (hem.cloth() > 0) {
-            cloth();
         } else {
-            add(Code.HEM_EMPTY, Map.of(), Optional.empty());
+            cloth();
         }
         return found;
     }
 
     private void cloth() {
+        if (hem.cloth() <= 0) {
+            add(Code.HEM_EMPTY, Map.of(), Optional.empty());
+            return;
+        }
         if (end.hemSide().stream().noneMatch(block -> RepairFinder.band(block.block(), Purpose.STIFF))) {
             add(Code.NO_STIFF_BAND, Map.of(), repairs.noStiffBand());
         }

@@ -18,9 +18,9 @@ import thrumwright.piece.Place;
 import thrumwright.plan.Budget;
 import thrumwright.plan.ClosingShed;
 import thrumwright.plan.EndPlan;
+import thrumwright.plan.HangingStrip;
 import thrumwright.plan.Hem;
 import thrumwright.plan.Plan;
-import thrumwright.plan.Strip;
 import thrumwright.plan.YarnTotal;
 import thrumwright.plan.comparison.Front;
 import thrumwright.plan.finding.Finding.Code;
@@ -112,7 +112,7 @@ final class PieceFinder {
 
     /** What is to hang and has nothing that slides in is offered a strip. */
     private void strip(Hem hem) {
-        Strip strip = plan.strip();
+        HangingStrip strip = plan.strip();
         boolean offered = piece.madeFor().equals(Optional.of(MadeFor.HUNG))
                 && hem.sleeve().isEmpty();
         if (!offered || strip.fits(hem)) {
@@ -219,13 +219,9 @@ final class PieceFinder {
         found.add(Finding.of(
                 Code.YARN_USED_UNLIKELY,
                 Map.of(
-                        "yarn",
-                        new OfYarn(yarn),
-                        "picks",
-                        new OfNumber(usage.picks(), Grain.COUNT),
-                        "used",
-                        new OfNumber(usage.length().mm(), Grain.CUT),
-                        "worked",
-                        new OfNumber(piece.setting(yarn).plain(usage.picks()), Grain.CUT))));
+                        "yarn", new OfYarn(yarn),
+                        "picks", new OfNumber(usage.picks(), Grain.COUNT),
+                        "used", new OfNumber(usage.length().mm(), Grain.CUT),
+                        "worked", new OfNumber(piece.setting(yarn).plain(usage.picks()), Grain.CUT))));
     }
 }

@@ -73,7 +73,7 @@ final class RepairFinder {
         Optional<Repair> next =
                 Optional.of(new Repair.NextShed(source(), block.block().id()));
         for (int i = end.blocks().indexOf(block) - 1; i >= 0; i--) {
-            Optional<Work> before = end.blocks().get(i).work();
+            Optional<Work> before = end.blocks().get(i).work().filter(Work::stands);
             if (before.isPresent()) {
                 Optional<PlainBand> band = band(before.get().block());
                 return band.isPresent() ? picks(band.get().id(), before.get(), 1) : next;

@@ -27,7 +27,11 @@ public record Advice(Topic topic, double value, String sentence, String source) 
         /** Depth that a hem needs for a slat, mm. */
         SLAT_DEPTH,
         /** Depth that a hem needs for a hook-and-loop strip, mm. */
-        STRIP_DEPTH
+        STRIP_DEPTH,
+        /** Depth of a hem as it comes out, mm. */
+        HEM_DEPTH,
+        /** Height of a heading of scrap yarn, mm. */
+        SCRAP_HEADING
     }
 
     public Advice {

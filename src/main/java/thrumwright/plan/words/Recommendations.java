@@ -20,6 +20,9 @@ public final class Recommendations {
     /** The gap may be so much wider or narrower than the weft and still do (common practice, no source). */
     public static final double GAP_PLAY = 0.35;
 
+    /** Three quarters of an inch, mm. */
+    private static final double LEAST_PUBLISHED_HEM = 19.05;
+
     private final Piece piece;
     private final Shown shown;
     private final Phrases phrases;
@@ -121,12 +124,44 @@ public final class Recommendations {
                 depth,
                 "strip",
                 Map.of(
-                        "strip",
-                        shown.height(strip),
-                        "edge",
-                        shown.height(Hem.Sleeve.STRIP_EDGE),
-                        "depth",
-                        shown.height(depth)));
+                        "strip", shown.height(strip),
+                        "edge", shown.height(Hem.Sleeve.STRIP_EDGE),
+                        "depth", shown.height(depth)));
+    }
+
+    /**
+     * How deep a hem comes out beside published ones: ¾ in to 1 in, 19 to 25 mm (J. Bellairs; N. Granquist).
+     *
+     * @param depth finished, mm, 0 or more
+     */
+    public Advice hem(double depth) {
+        String key = depth < LEAST_PUBLISHED_HEM - 0.5 ? "hem-short" : "hem-published";
+        return advice(
+                Topic.HEM_DEPTH,
+                depth,
+                key,
+                Map.of(
+                        "depth", shown.height(depth),
+                        "least", shown.height(LEAST_PUBLISHED_HEM),
+                        "usual", shown.height(Unit.INCH.millimetres())));
+    }
+
+    /**
+     * How high a heading of scrap yarn is beside published ones that space a warp: 2 to 4 in (<cite>Alpacas Magazine</cite>, Spring
+     * 2010, p. 113).
+     *
+     * @param height mm, more than 0
+     */
+    public Advice scrap(double height) {
+        double inch = Unit.INCH.millimetres();
+        return advice(
+                Topic.SCRAP_HEADING,
+                height,
+                "scrap",
+                Map.of(
+                        "height", shown.height(height),
+                        "least", shown.height(2 * inch),
+                        "most", shown.height(4 * inch)));
     }
 
     private Map<String, Object> values(Yarn weft) {

@@ -46,9 +46,11 @@ final class WayWords extends UsualCases<Optional<String>> {
 
     @Override
     public Optional<String> usual(Block block) {
-        return block.finish().map(this::fringe).or(() -> block.woven()
-                .filter(woven -> phrases.has("way." + woven.key()))
-                .map(woven -> phrases.say("way." + woven.key(), woven.counts())));
+        return block.finish()
+                .map(this::fringe)
+                .or(() -> block.woven()
+                        .filter(woven -> phrases.has("way." + woven.key()))
+                        .map(woven -> phrases.say("way." + woven.key(), woven.counts())));
     }
 
     @Override

@@ -71,7 +71,9 @@ public final class Claims {
                 return whole.toRealPath();
             }
             Path parent = whole.getParent();
-            return parent == null || !Files.exists(parent) ? whole : parent.toRealPath().resolve(whole.getFileName());
+            return parent == null || !Files.exists(parent)
+                    ? whole
+                    : parent.toRealPath().resolve(whole.getFileName());
         } catch (IOException e) {
             // what can't be followed is known by its name
             return whole;

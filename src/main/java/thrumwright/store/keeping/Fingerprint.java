@@ -22,8 +22,8 @@ public record Fingerprint(String sha256) {
 
     public static Fingerprint of(byte[] bytes) {
         try {
-            return new Fingerprint(
-                    HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(bytes)));
+            return new Fingerprint(HexFormat.of()
+                    .formatHex(MessageDigest.getInstance("SHA-256").digest(bytes)));
         } catch (NoSuchAlgorithmException e) {
             throw new IllegalStateException("every Java has SHA-256", e);
         }

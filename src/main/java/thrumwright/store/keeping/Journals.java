@@ -98,7 +98,9 @@ public final class Journals {
      */
     public void sweep(Instant now) throws FileProblem {
         for (String id : ids()) {
-            if (!isOpen(id) && read(id).filter(unsaved -> unsaved.when().isAfter(now.minus(KEPT))).isEmpty()) {
+            if (!isOpen(id)
+                    && read(id).filter(unsaved -> unsaved.when().isAfter(now.minus(KEPT)))
+                            .isEmpty()) {
                 forget(id);
             }
         }

@@ -62,7 +62,11 @@ public record Unsaved(Optional<Path> file, Optional<Fingerprint> base, Instant w
 
     private static Map<String, String> about(String head) {
         Map<String, String> about = new LinkedHashMap<>();
-        head.lines().skip(1).map(line -> line.split("=", 2)).filter(parts -> parts.length == 2).forEach(parts -> about.put(parts[0], parts[1]));
+        head.lines()
+                .skip(1)
+                .map(line -> line.split("=", 2))
+                .filter(parts -> parts.length == 2)
+                .forEach(parts -> about.put(parts[0], parts[1]));
         return about;
     }
 }

@@ -9,10 +9,14 @@ import org.junit.jupiter.api.Test;
 import thrumwright.measure.Length;
 import thrumwright.measure.Sett;
 import thrumwright.measure.UnitSystem;
+import thrumwright.piece.Beginnings;
 import thrumwright.piece.Habits;
 import thrumwright.piece.Piece;
+import thrumwright.piece.Structure;
 import thrumwright.piece.Warp;
+import thrumwright.plan.Plan;
 import thrumwright.plan.words.Advice.Topic;
+import thrumwright.store.Structures;
 import thrumwright.testing.Pieces;
 import thrumwright.yarn.CountSystem;
 import thrumwright.yarn.Sample;
@@ -98,5 +102,29 @@ class RecommendationsTest {
                         .strip(50.8)
                         .sentence())
                 .isEqualTo("A hook-and-loop strip of 2 in needs a hem 2⅜ in deep: 2 in + 2 × ³⁄₁₆ in of its backing.");
+    }
+
+    /** Three quarters of an inch to an inch (J. Bellairs; N. Granquist), and scrap headings 2 to 4 in (Alpacas Magazine). */
+    @Test
+    void hemsAndScrapHeadingsStandBesideThePublishedOnes() {
+        assertThat(advice.hem(14.4).sentence())
+                .isEqualTo(
+                        "This hem comes out 1.4 cm deep. Published hems are 1.9 cm to 2.5 cm; a shorter one suits a small"
+                                + " piece and thin cloth.");
+        assertThat(advice.hem(25.4).sentence())
+                .isEqualTo("This hem comes out 2.5 cm deep; published hems are 1.9 cm to 2.5 cm or more.");
+        assertThat(advice.scrap(12).sentence()).contains("1.2 cm high", "published 5.1 cm to 10.2 cm high");
+        Recommendations inches = new Recommendations(panel.withHabits(Habits.usual(UnitSystem.INCHES)), Locale.UK);
+        assertThat(inches.hem(14.4).sentence()).contains("Published hems are ¾ in to 1 in");
+        assertThat(inches.scrap(12).sentence()).contains("published 2 in to 4 in high");
+    }
+
+    @Test
+    void theLibraryHasAHemOfAnInch() {
+        Structure inch = Structures.builtIn().byId("inch-hem").orElseThrow();
+        for (UnitSystem units : UnitSystem.values()) {
+            Plan plan = Plan.of(Beginnings.with(inch, units));
+            assertThat(plan.start().hem().orElseThrow().depth()).isBetween(24.0, 27.5);
+        }
     }
 }

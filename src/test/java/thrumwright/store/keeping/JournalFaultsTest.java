@@ -26,8 +26,7 @@ class JournalFaultsTest {
     private Path home;
 
     private static Unsaved state(int number) {
-        return new Unsaved(
-                Optional.empty(), Optional.empty(), Instant.EPOCH.plusSeconds(number), "state " + number);
+        return new Unsaved(Optional.empty(), Optional.empty(), Instant.EPOCH.plusSeconds(number), "state " + number);
     }
 
     /** How far somebody came whose edits are kept one by one. */
@@ -52,8 +51,8 @@ class JournalFaultsTest {
     }
 
     private void assertLeft(Path folder, Run run, Disk disk) throws FileProblem {
-        List<Unsaved> left = new Journals(folder)
-                .left().stream().map(Journals.Left::unsaved).toList();
+        List<Unsaved> left =
+                new Journals(folder).left().stream().map(Journals.Left::unsaved).toList();
         if (left.isEmpty()) {
             assertThat(run.last()).as("after %s", disk.deeds()).isEqualTo(-1);
         } else {

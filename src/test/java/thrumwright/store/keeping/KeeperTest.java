@@ -11,7 +11,9 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.Random;
+import java.util.concurrent.TimeUnit;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 import thrumwright.store.FileProblem;
 import thrumwright.testing.Seeds;
@@ -105,6 +107,7 @@ class KeeperTest {
     }
 
     @Test
+    @Timeout(value = 15, unit = TimeUnit.MINUTES)
     void aKillCostsNoMoreThanASecond() throws Exception {
         Random random = new Random(13);
         for (int i = 0; i < Math.max(3, Seeds.of(200)); i++) {
@@ -144,7 +147,8 @@ class KeeperTest {
                     .max()
                     .orElse(-1);
             List<Journals.Left> left = new Journals(folder).left();
-            long kept = left.isEmpty() ? -1 : Long.parseLong(left.get(0).unsaved().text());
+            long kept =
+                    left.isEmpty() ? -1 : Long.parseLong(left.get(0).unsaved().text());
             assertThat(kept).as("killed after %s ms", millis).isGreaterThanOrEqualTo(due);
             assertThat(left).hasSizeLessThanOrEqualTo(1);
         } finally {

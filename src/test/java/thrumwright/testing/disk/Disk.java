@@ -172,8 +172,7 @@ public final class Disk {
         for (Path file : forced.keySet()) {
             if (Files.exists(file)) {
                 byte[] whole = Files.readAllBytes(file);
-                Files.write(
-                        file, loss == Loss.ZERO ? new byte[whole.length] : Arrays.copyOf(whole, whole.length / 2));
+                Files.write(file, loss == Loss.ZERO ? new byte[whole.length] : Arrays.copyOf(whole, whole.length / 2));
             }
         }
     }

@@ -170,8 +170,7 @@ final class DiskProvider extends FileSystemProvider {
     }
 
     @Override
-    public Map<String, Object> readAttributes(Path path, String attributes, LinkOption... options)
-            throws IOException {
+    public Map<String, Object> readAttributes(Path path, String attributes, LinkOption... options) throws IOException {
         disk.alive();
         return real.readAttributes(real(path), attributes, options);
     }

@@ -21,10 +21,8 @@ final class AmountGesture implements Gesture {
     private final Session session;
     private final Edits edits;
     private final BlockSpot taken;
-    private final Point from;
+    private final Pull pull;
     private final double scale;
-    private boolean pulling;
-    private Point pointer;
     private Block changed;
 
     AmountGesture(Surface canvas, Edits edits, BlockSpot taken, Point from) {
@@ -32,8 +30,7 @@ final class AmountGesture implements Gesture {
         this.session = canvas.session();
         this.edits = edits;
         this.taken = taken;
-        this.from = from;
-        this.pointer = from;
+        this.pull = new Pull(from);
         this.changed = taken.plan().block();
         this.scale = canvas.map().scale();
     }
@@ -44,12 +41,11 @@ final class AmountGesture implements Gesture {
 
     @Override
     public void drag(MouseEvent event) {
-        pointer = event.getPoint();
-        pulling |= Gesture.isMeant(from, event);
-        if (!pulling) {
+        pull.to(event);
+        if (!pull.isMeant()) {
             return;
         }
-        double height = taken.plan().height() + (from.y - pointer.y) / scale;
+        double height = taken.plan().height() + pull.up() / scale;
         Block next = Amounts.ofHeight(taken.plan().block(), height, session.piece(), taken.place());
         if (!next.equals(changed)) {
             changed = next;
@@ -69,7 +65,7 @@ final class AmountGesture implements Gesture {
 
     /** A press that never pulled is a click on whatever lies there. */
     private void click(MouseEvent event) {
-        if (!pulling) {
+        if (!pull.isMeant()) {
             canvas.map().at(event.getY()).ifPresent(spot -> session.select(Selection.of(spot.place(), spot.id())));
         }
     }
@@ -87,6 +83,6 @@ final class AmountGesture implements Gesture {
                 .map(plan -> session.shown().shown().height(plan.height()))
                 .orElse("");
         String says = canvas.texts().say("gesture.amount", Map.of("amount", Amounts.text(changed), "height", height));
-        Bubble.paint(g, showing, pointer, says);
+        Bubble.paint(g, showing, pull.pointer(), says);
     }
 }

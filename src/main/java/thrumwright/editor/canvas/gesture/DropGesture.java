@@ -23,7 +23,6 @@ public final class DropGesture implements Gesture {
     private final Landing landing;
     private final Trial trial;
     private final EdgeScroll scroll;
-    private Optional<Slot> slot = Optional.empty();
 
     public DropGesture(Surface canvas, Landing landing, Edits edits, Block block) {
         this.texts = canvas.texts();
@@ -37,18 +36,13 @@ public final class DropGesture implements Gesture {
 
     @Override
     public void drag(MouseEvent event) {
-        slot = landing.at(event.getPoint());
-        slot.ifPresentOrElse(
-                where -> {
-                    trial.show(where, edits.add(session.piece(), where, block));
-                    scroll.held(event);
-                },
-                this::nowhere);
-    }
-
-    private void nowhere() {
-        scroll.stop();
-        trial.end();
+        landing.at(event.getPoint())
+                .ifPresentOrElse(
+                        where -> {
+                            trial.show(where, edits.add(session.piece(), where, block));
+                            scroll.held(event);
+                        },
+                        this::cancel);
     }
 
     @Override
@@ -59,8 +53,8 @@ public final class DropGesture implements Gesture {
 
     @Override
     public void cancel() {
-        nowhere();
-        slot = Optional.empty();
+        scroll.stop();
+        trial.end();
     }
 
     @Override
@@ -70,7 +64,7 @@ public final class DropGesture implements Gesture {
 
     /** What letting go would do; empty: nothing. */
     public Optional<String> says() {
-        return slot.map(where -> trial.refused().orElseGet(() -> into(where)));
+        return trial.slot().map(where -> trial.refused().orElseGet(() -> into(where)));
     }
 
     private String into(Slot where) {
@@ -80,9 +74,7 @@ public final class DropGesture implements Gesture {
         return texts.say(
                 key,
                 Map.of(
-                        "block",
-                        texts.words().name(block),
-                        "place",
-                        texts.words().place(where.place())));
+                        "block", texts.words().name(block),
+                        "place", texts.words().place(where.place())));
     }
 }

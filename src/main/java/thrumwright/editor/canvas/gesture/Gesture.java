@@ -1,7 +1,6 @@
 package thrumwright.editor.canvas.gesture;
 
 import java.awt.Graphics2D;
-import java.awt.Point;
 import java.awt.event.MouseEvent;
 import thrumwright.editor.canvas.painted.Showing;
 
@@ -16,9 +15,4 @@ public interface Gesture {
 
     /** What to show while it is under way. */
     default void paint(Graphics2D g, Showing showing) {}
-
-    /** Whether the mouse has gone far enough to be meant. */
-    static boolean isMeant(Point from, MouseEvent event) {
-        return from.distance(event.getPoint()) >= 4;
-    }
 }

@@ -19,13 +19,11 @@ final class MoveGesture implements Gesture {
     private final Session session;
     private final Edits edits;
     private final BlockSpot taken;
-    private final Point from;
+    private final Pull pull;
     private final Selection moved;
     private final Gaps gaps;
     private final Trial trial;
     private final EdgeScroll scroll;
-    private boolean moving;
-    private Point pointer;
 
     /** @param gaps the places to drop at, by the heights at which the pointer meets them */
     MoveGesture(Surface canvas, Edits edits, Gaps gaps, BlockSpot taken, Point from) {
@@ -33,8 +31,7 @@ final class MoveGesture implements Gesture {
         this.session = canvas.session();
         this.edits = edits;
         this.taken = taken;
-        this.from = from;
-        this.pointer = from;
+        this.pull = new Pull(from);
         this.moved = session.selection();
         this.gaps = gaps.without(moved::has);
         this.trial = new Trial(session);
@@ -43,10 +40,9 @@ final class MoveGesture implements Gesture {
 
     @Override
     public void drag(MouseEvent event) {
-        pointer = event.getPoint();
-        moving |= Gesture.isMeant(from, event);
-        if (moving) {
-            Slot slot = gaps.at(pointer.y);
+        pull.to(event);
+        if (pull.isMeant()) {
+            Slot slot = gaps.at(pull.pointer().y);
             trial.show(slot, edits.moveTo(session.piece(), moved, slot));
             scroll.held(event);
         }
@@ -55,7 +51,7 @@ final class MoveGesture implements Gesture {
     @Override
     public void release(MouseEvent event) {
         scroll.stop();
-        if (moving) {
+        if (pull.isMeant()) {
             trial.commit();
         } else {
             session.select(Selection.of(taken.place(), taken.id()));
@@ -65,15 +61,15 @@ final class MoveGesture implements Gesture {
     @Override
     public void cancel() {
         scroll.stop();
-        moving = false;
+        pull.giveUp();
         trial.end();
     }
 
     @Override
     public void paint(Graphics2D g, Showing showing) {
-        if (moving) {
+        if (pull.isMeant()) {
             trial.paint(g, showing);
-            Bubble.paint(g, showing, pointer, trial.refused().orElseGet(this::what));
+            Bubble.paint(g, showing, pull.pointer(), trial.refused().orElseGet(this::what));
         }
     }
 

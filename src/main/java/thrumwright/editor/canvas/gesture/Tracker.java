@@ -20,8 +20,10 @@ public final class Tracker {
     private final Consumer<Point> ended;
     private Optional<Gesturing> gestures = Optional.empty();
     private Consumer<MouseEvent> menuAsked = event -> {};
-    private Optional<Gesture> gesture = Optional.empty();
-    private Piece before;
+    private Optional<UnderWay> underWay = Optional.empty();
+
+    /** A gesture, and the piece as it was when it began. */
+    private record UnderWay(Gesture gesture, Piece before) {}
 
     /**
      * @param begun told when a gesture may have begun
@@ -64,24 +66,28 @@ public final class Tracker {
     }
 
     private void begun(Optional<Gesture> other) {
-        gesture = other;
-        before = surface.session().piece();
+        Piece before = surface.session().piece();
+        underWay = other.map(gesture -> new UnderWay(gesture, before));
         begun.run();
+    }
+
+    private Optional<Gesture> gesture() {
+        return underWay.map(UnderWay::gesture);
     }
 
     /** Whether anything is held. */
     public boolean isHolding() {
-        return gesture.isPresent();
+        return underWay.isPresent();
     }
 
     /** Whether that gesture is still under way. */
     public boolean isUnderWay(Gesture other) {
-        return gesture.filter(other::equals).isPresent();
+        return gesture().filter(other::equals).isPresent();
     }
 
     /** The mouse moves on while it holds something. */
     public void drag(MouseEvent event) {
-        gesture.ifPresent(current -> {
+        gesture().ifPresent(current -> {
             current.drag(event);
             surface.repaint();
         });
@@ -89,8 +95,8 @@ public final class Tracker {
 
     /** The mouse lets go; nothing, if the gesture was given up meanwhile. */
     public void release(MouseEvent event) {
-        Optional<Gesture> done = gesture;
-        gesture = Optional.empty();
+        Optional<Gesture> done = gesture();
+        underWay = Optional.empty();
         done.ifPresent(current -> current.release(event));
         ended.accept(event.getPoint());
         surface.repaint();
@@ -99,8 +105,8 @@ public final class Tracker {
     /** Gives a gesture up, if one is under way. */
     public boolean cancel() {
         boolean was = isHolding();
-        gesture.ifPresent(Gesture::cancel);
-        gesture = Optional.empty();
+        gesture().ifPresent(Gesture::cancel);
+        underWay = Optional.empty();
         Rectangle seen = surface.getVisibleRect();
         ended.accept(new Point((int) seen.getCenterX(), (int) seen.getCenterY()));
         surface.repaint();
@@ -109,7 +115,7 @@ public final class Tracker {
 
     /** A key has changed the piece meanwhile: what is held isn't there any more, or elsewhere. */
     public void giveUpWhatIsOutdated() {
-        if (isHolding() && surface.session().piece() != before) {
+        if (underWay.filter(held -> held.before() != surface.session().piece()).isPresent()) {
             cancel();
         }
     }
@@ -125,6 +131,6 @@ public final class Tracker {
     }
 
     public void paint(Graphics2D g, Showing showing) {
-        gesture.ifPresent(current -> current.paint(g, showing));
+        gesture().ifPresent(current -> current.paint(g, showing));
     }
 }

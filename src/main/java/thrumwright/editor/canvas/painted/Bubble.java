@@ -19,9 +19,8 @@ public final class Bubble {
         Rectangle seen = showing.seen();
         double x = Math.max(seen.x + 2, Math.min(pointer.x + 18, seen.getMaxX() - width - 2));
         double y = Math.max(seen.y + 2, Math.min(pointer.y + 14, seen.getMaxY() - height - 2));
-        RoundRectangle2D box = new RoundRectangle2D.Double(x, y, width, height, 8, 8);
         g.setColor(showing.palette().ink());
-        g.fill(box);
+        g.fill(new RoundRectangle2D.Double(x, y, width, height, 8, 8));
         g.setColor(showing.palette().paper());
         g.drawString(words, (float) x + 8, (float) y + 4 + metrics.getAscent());
     }

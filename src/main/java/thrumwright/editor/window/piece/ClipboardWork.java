@@ -44,15 +44,18 @@ record ClipboardWork(Session session, Edits edits, Texts texts, Messages message
         return Toolkit.getDefaultToolkit().getSystemClipboard();
     }
 
-    /** @return whether they are on the clipboard now */
-    private boolean copy() {
+    private String copied() {
         List<Block> blocks = session.selection().blocksIn(session.piece());
         String name = texts.say("clipboard.name");
-        String text = StructureFile.of(new Structure(
+        return StructureFile.of(new Structure(
                         "copied-blocks", name, name, "", Optional.empty(), false, List.of(), name, new End(blocks)))
                 .text();
+    }
+
+    /** @return whether they are on the clipboard now */
+    private boolean copy() {
         try {
-            clipboard().setContents(new StringSelection(text), null);
+            clipboard().setContents(new StringSelection(copied()), null);
             return true;
         } catch (IllegalStateException e) {
             messages.problem(texts.say("clipboard.busy"));

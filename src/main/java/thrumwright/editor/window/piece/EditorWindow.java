@@ -28,6 +28,7 @@ import thrumwright.editor.canvas.gesture.Gesturing;
 import thrumwright.editor.edit.Change;
 import thrumwright.editor.edit.Edit;
 import thrumwright.editor.edit.Edits;
+import thrumwright.editor.edit.Selection;
 import thrumwright.editor.edit.Session;
 import thrumwright.editor.files.Dialogs;
 import thrumwright.editor.files.FileDrop;
@@ -153,6 +154,7 @@ public final class EditorWindow implements MainWindow, PieceWindow {
         });
         session.listen(this::changed);
         changed(Change.FILE);
+        files.tellUnknown();
     }
 
     private JComponent middle() {
@@ -206,6 +208,10 @@ public final class EditorWindow implements MainWindow, PieceWindow {
         clipboard.addTo(commands);
         views.addCommands();
         beside.addTo(commands, frame, windows::count);
+        addHistory();
+    }
+
+    private void addHistory() {
         commands.add("undo", session::undo, () -> session.history().undoName().isPresent());
         commands.add("redo", session::redo, () -> session.history().redoName().isPresent());
     }
@@ -246,11 +252,14 @@ public final class EditorWindow implements MainWindow, PieceWindow {
         commands.refresh();
         undoNames();
         if (change == Change.SELECTION) {
-            forms.bringBlock();
-            session.selection()
-                    .lead()
-                    .ifPresent(id -> canvas.reveal(session.selection().place(), id));
+            bringSelected();
         }
+    }
+
+    private void bringSelected() {
+        forms.bringBlock();
+        Selection selection = session.selection();
+        selection.lead().ifPresent(id -> canvas.reveal(selection.place(), id));
     }
 
     private void undoNames() {
@@ -392,6 +401,11 @@ public final class EditorWindow implements MainWindow, PieceWindow {
     /** Tells a problem, where the weaver is: beside the piece or beside its sheet. */
     public void problem(String sentence) {
         beside.problem(sentence);
+    }
+
+    /** Tells that something went wrong inside the program. */
+    public void fault(String sentence, String details) {
+        beside.fault(sentence, details);
     }
 
     @Override

@@ -2,8 +2,10 @@ package thrumwright.editor.window.piece;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import thrumwright.editor.edit.Change;
 import thrumwright.editor.edit.Session;
 import thrumwright.editor.files.OnFile;
@@ -13,6 +15,7 @@ import thrumwright.editor.settings.Workplace;
 import thrumwright.editor.text.Commands;
 import thrumwright.editor.text.Messages;
 import thrumwright.editor.text.Texts;
+import thrumwright.measure.Phrase;
 import thrumwright.piece.Beginnings;
 import thrumwright.piece.Piece;
 import thrumwright.store.ClassFile;
@@ -26,6 +29,9 @@ import thrumwright.store.keeping.Journals;
 
 /** The commands that have to do with files. */
 public final class FileWork implements OnFile.Content {
+    /** As many as can be read in one line. */
+    private static final int MOST_TOLD = 3;
+
     private final PieceWindow window;
     private final OtherWindows windows;
     private final Session session;
@@ -117,7 +123,8 @@ public final class FileWork implements OnFile.Content {
         place.settings().used(path);
         Optional<Path> piece = file.piecePath(path);
         boolean same = session.piece().equals(file.set().piece());
-        PieceWindow where = piece.flatMap(windows::showing).orElseGet(() -> same ? window : take(file.piece(), piece, read.pieceHeld()));
+        PieceWindow where = piece.flatMap(windows::showing)
+                .orElseGet(() -> same ? window : take(file.piece(), piece, read.pieceHeld()));
         where.openClass(file, path, read.held());
     }
 
@@ -135,6 +142,7 @@ public final class FileWork implements OnFile.Content {
             session.setBase(held);
             session.replace(file, path);
             messages.clear();
+            tellUnknown();
             window.show();
             return window;
         }
@@ -190,6 +198,15 @@ public final class FileWork implements OnFile.Content {
         return path.flatMap(windows::showing)
                 .filter(open -> !open.session().dirty())
                 .orElseGet(() -> take(saved, path, held));
+    }
+
+    /** Tells which fields of the file say nothing. */
+    void tellUnknown() {
+        List<Phrase> notices = session.toSave().unknown().notices();
+        if (!notices.isEmpty()) {
+            messages.problem(
+                    notices.stream().limit(MOST_TOLD).map(Phrase::toString).collect(Collectors.joining(" ")));
+        }
     }
 
     /** Somebody comes back to this window. */

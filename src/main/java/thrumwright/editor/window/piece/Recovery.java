@@ -80,8 +80,8 @@ final class Recovery {
             return;
         }
         String title = unsaved.piece().title();
-        List<String> differs = saved.map(file -> Differences.of(file.piece(), unsaved.piece()))
-                .orElse(List.of());
+        List<String> differs =
+                saved.map(file -> Differences.of(file.piece(), unsaved.piece())).orElse(List.of());
         switch (ask(left.unsaved(), title, differs, saved.isPresent())) {
             case UNSAVED -> goOn(left, saved, unsaved);
             case SAVED -> files.open(left.unsaved().file().orElseThrow());
@@ -92,8 +92,7 @@ final class Recovery {
 
     /** What was saved is a step back. */
     private void goOn(Journals.Left left, Optional<PieceFile> saved, PieceFile unsaved) {
-        PieceFile base = saved.orElseGet(
-                () -> new PieceFile(Beginnings.empty(UnitSystem.METRIC), unsaved.unknown()));
+        PieceFile base = saved.orElseGet(() -> new PieceFile(Beginnings.empty(UnitSystem.METRIC), unsaved.unknown()));
         Optional<Path> path = left.unsaved().file();
         files.toGoOn(base, path, left.unsaved().base()).goOn(left, edit(unsaved.piece()));
     }
@@ -137,8 +136,8 @@ final class Recovery {
         Optional<ReadClass> samePiece = saved.filter(
                 read -> read.file().set().piece().equals(unsaved.set().piece()));
         PieceWindow window = samePiece
-                .map(read -> files.toGoOn(
-                        read.file().piece(), read.file().piecePath(path.orElseThrow()), read.pieceHeld()))
+                .map(read ->
+                        files.toGoOn(read.file().piece(), read.file().piecePath(path.orElseThrow()), read.pieceHeld()))
                 .orElseGet(() -> files.toGoOn(unsaved.piece(), Optional.empty(), Optional.empty()));
         saved.ifPresent(read -> window.openClass(
                 read.file(), path.orElseThrow(), left.unsaved().base().orElse(read.held())));

@@ -3,10 +3,12 @@ package thrumwright.editor.window.piece;
 import java.nio.file.Path;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.function.Consumer;
 import java.util.function.IntSupplier;
 import javax.swing.JFrame;
 import javax.swing.JMenuBar;
 import thrumwright.editor.edit.ClassSession;
+import thrumwright.editor.look.WhenWanted;
 import thrumwright.editor.text.CommandTexts;
 import thrumwright.editor.text.Commands;
 import thrumwright.editor.text.Messages;
@@ -29,9 +31,9 @@ import thrumwright.store.keeping.Fingerprint;
 final class SideWindows implements Messages {
     private final MainWindow editor;
     private final MessageBar messages;
-    private SheetWindow sheet;
-    private KeysWindow keys;
-    private ClassWindow classWindow;
+    private final WhenWanted<SheetWindow> sheet = new WhenWanted<>();
+    private final WhenWanted<KeysWindow> keys = new WhenWanted<>();
+    private final WhenWanted<ClassWindow> classWindow = new WhenWanted<>();
 
     /** @param messages of the piece's own window */
     SideWindows(MainWindow editor, MessageBar messages) {
@@ -52,51 +54,41 @@ final class SideWindows implements Messages {
     }
 
     SheetWindow sheet() {
-        if (sheet == null) {
-            sheet = new SheetWindow(editor);
-        }
-        return sheet;
+        return sheet.get(() -> new SheetWindow(editor));
     }
 
     private KeysWindow keys(JMenuBar menus, int windows) {
-        if (keys == null) {
-            Texts texts = editor.room().texts();
-            CommandTexts declared = new CommandTexts(texts.locale(), Commands.menuKey());
-            keys = new KeysWindow(editor.room(), KeyList.of(declared, menus, texts), windows);
-        }
-        return keys;
+        Texts texts = editor.room().texts();
+        CommandTexts declared = new CommandTexts(texts.locale(), Commands.menuKey());
+        return keys.get(() -> new KeysWindow(editor.room(), KeyList.of(declared, menus, texts), windows));
     }
 
     SheetLook sheetLook() {
-        return (sheet != null
-                        ? sheet.setup().choice()
-                        : new SheetSettings(editor.room().settings(), Locale.getDefault()).choice())
+        return sheet.made()
+                .map(made -> made.setup().choice())
+                .orElseGet(() -> new SheetSettings(editor.room().settings(), Locale.getDefault()).choice())
                 .look();
     }
 
     /** With one loom at first. */
     ClassWindow classWindow() {
-        if (classWindow == null) {
-            classWindow =
-                    new ClassWindow(editor, ClassSession.of(editor.session().piece()));
-        }
-        return classWindow;
+        return classWindow.get(
+                () -> new ClassWindow(editor, ClassSession.of(editor.session().piece())));
     }
 
     void openClass(ClassFile file, Path path, Fingerprint held) {
-        if (classWindow == null) {
+        classWindow.made().ifPresent(made -> made.work().take(file, path, held));
+        ClassWindow window = classWindow.get(() -> {
             ClassSession session = new ClassSession(file, Optional.of(path));
             session.setBase(Optional.of(held));
-            classWindow = new ClassWindow(editor, session);
-        } else {
-            classWindow.work().take(file, path, held);
-        }
-        classWindow.session().follow(editor.session().piece());
-        classWindow.show();
+            return new ClassWindow(editor, session);
+        });
+        window.session().follow(editor.session().piece());
+        window.show();
     }
 
     boolean mayLeaveClass() {
-        return classWindow == null || classWindow.work().mayLeave();
+        return classWindow.made().map(made -> made.work().mayLeave()).orElse(true);
     }
 
     @Override
@@ -106,13 +98,20 @@ final class SideWindows implements Messages {
 
     @Override
     public void problem(String sentence) {
-        if (sheet != null && sheet.frame().isActive()) {
-            sheet.problem(sentence);
-        } else if (classWindow != null && classWindow.frame().isActive()) {
-            classWindow.problem(sentence);
-        } else {
-            messages.problem(sentence);
-        }
+        sheet.made()
+                .filter(made -> made.frame().isActive())
+                .<Consumer<String>>map(made -> made::problem)
+                .or(() -> classWindow
+                        .made()
+                        .filter(made -> made.frame().isActive())
+                        .map(made -> made::problem))
+                .orElse(messages::problem)
+                .accept(sentence);
+    }
+
+    @Override
+    public void fault(String sentence, String details) {
+        messages.fault(sentence, details);
     }
 
     @Override
@@ -121,14 +120,8 @@ final class SideWindows implements Messages {
     }
 
     void dispose() {
-        if (keys != null) {
-            keys.dispose();
-        }
-        if (sheet != null) {
-            sheet.dispose();
-        }
-        if (classWindow != null) {
-            classWindow.dispose();
-        }
+        keys.made().ifPresent(KeysWindow::dispose);
+        sheet.made().ifPresent(SheetWindow::dispose);
+        classWindow.made().ifPresent(ClassWindow::dispose);
     }
 }

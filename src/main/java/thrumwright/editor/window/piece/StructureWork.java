@@ -32,7 +32,7 @@ final class StructureWork implements Handing {
     private final Library library;
     private final Messages messages;
     private final Supplier<Questions> files;
-    private StructureQuestions questions;
+    private final StructureQuestions questions;
 
     /**
      * @param files who is asked about files
@@ -52,11 +52,6 @@ final class StructureWork implements Handing {
         this.messages = messages;
         this.files = files;
         this.questions = new StructureDialogs(parent, texts, () -> place.theme().palette(), library, this);
-    }
-
-    /** Asks somebody else. */
-    void setQuestions(StructureQuestions other) {
-        questions = other;
     }
 
     void addTo(Commands commands) {

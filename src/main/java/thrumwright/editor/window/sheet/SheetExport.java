@@ -110,6 +110,8 @@ public record SheetExport(Texts texts, Fonts fonts, JobBar jobs, Messages messag
             messages.problem(texts.say("message.no-sheet", Map.of("why", problem.getMessage())));
         } else if (thrown instanceof RuntimeException fault) {
             throw fault;
+        } else if (thrown.getCause() instanceof Error fault) {
+            throw fault;
         } else {
             messages.problem(texts.say("message.sheet-fails", Map.of("why", String.valueOf(thrown.getMessage()))));
         }

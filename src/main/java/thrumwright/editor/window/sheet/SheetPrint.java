@@ -116,6 +116,8 @@ public final class SheetPrint {
             messages.say(texts.say("print.stopped"));
         } else if (thrown instanceof RuntimeException fault) {
             throw fault;
+        } else if (thrown.getCause() instanceof Error fault) {
+            throw fault;
         } else {
             messages.problem(texts.say("print.failed", Map.of("why", String.valueOf(thrown.getMessage()))));
         }
@@ -128,10 +130,8 @@ public final class SheetPrint {
                         + texts.say(
                                 "print.edges",
                                 Map.of(
-                                        "edge",
-                                        Math.ceil(edge),
-                                        "margin",
-                                        pages.setup().margin())))
+                                        "edge", Math.ceil(edge),
+                                        "margin", pages.setup().margin())))
                 .orElse(sent);
     }
 

@@ -92,15 +92,19 @@ public final class SheetWindow {
         commands.add("sheet-print", () -> print.print(asItIsNow()), this::free);
         commands.add("sheet-export", () -> export.whenMade(asItIsNow(), this::export), this::free);
         commands.add("sheet-close", this::hide);
+        addZooms();
+        commands.add("sheet-before", () -> view.goTo(view.current() - 1), () -> view.current() > 0);
+        commands.add("sheet-next", () -> view.goTo(view.current() + 1), () -> view.current() < view.count() - 1);
+        commands.add("sheet-first", () -> view.goTo(0), () -> view.current() > 0);
+        commands.add("sheet-last", () -> view.goTo(view.count() - 1), () -> view.current() < view.count() - 1);
+    }
+
+    private void addZooms() {
         commands.add("sheet-closer", () -> view.setZoom(PageZoom.from(view.scale(), 1)));
         commands.add("sheet-farther", () -> view.setZoom(PageZoom.from(view.scale(), -1)));
         commands.add("sheet-whole", () -> view.setZoom(PageZoom.fitting(PageZoom.Kind.WHOLE)));
         commands.add("sheet-width", () -> view.setZoom(PageZoom.fitting(PageZoom.Kind.WIDTH)));
         commands.add("sheet-true-size", () -> view.setZoom(trueSize()));
-        commands.add("sheet-before", () -> view.goTo(view.current() - 1), () -> view.current() > 0);
-        commands.add("sheet-next", () -> view.goTo(view.current() + 1), () -> view.current() < view.count() - 1);
-        commands.add("sheet-first", () -> view.goTo(0), () -> view.current() > 0);
-        commands.add("sheet-last", () -> view.goTo(view.count() - 1), () -> view.current() < view.count() - 1);
     }
 
     /** As far as this screen was measured. */

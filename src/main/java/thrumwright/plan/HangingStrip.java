@@ -11,20 +11,20 @@ import thrumwright.measure.UnitSystem;
  * @param width in the piece's units
  * @param depth hem depth that it needs, mm
  */
-public record Strip(Length width, double depth) {
+public record HangingStrip(Length width, double depth) {
     /** The most that the narrowest strip and the next bear, grams for a metre of it (common practice, no source). */
     private static final double NARROW_BEARS = 1000;
 
     private static final double MIDDLE_BEARS = 3000;
 
-    static Strip of(Plan plan) {
+    static HangingStrip of(Plan plan) {
         double load = Weight.of(plan).total() / (plan.finishedWidth() / 1000);
         boolean inches = plan.piece().habits().units() == UnitSystem.INCHES;
         String width = load <= NARROW_BEARS
                 ? inches ? "3/4 in" : "2 cm"
                 : load <= MIDDLE_BEARS ? inches ? "1 1/2 in" : "4 cm" : inches ? "2 in" : "5 cm";
         Length typed = Length.parse(width);
-        return new Strip(typed, Hem.Sleeve.stripDepth(typed.mm()));
+        return new HangingStrip(typed, Hem.Sleeve.stripDepth(typed.mm()));
     }
 
     /** As something that a hem takes. */
