@@ -42,7 +42,6 @@ class OnFileTest {
     private Path file;
     private String demo;
 
-
     private int overwritten;
     private int asked;
     private int copies;
@@ -199,8 +198,7 @@ class OnFileTest {
     }
 
     private void interleaved(Random random, Workplace one, Workplace other) throws Exception {
-        List<Program> programs =
-                new ArrayList<>(List.of(new Program(1, one, random), new Program(2, other, random)));
+        List<Program> programs = new ArrayList<>(List.of(new Program(1, one, random), new Program(2, other, random)));
         for (int i = 0; i < DEEDS; i++) {
             int who = random.nextInt(2);
             Program program = programs.get(who);
