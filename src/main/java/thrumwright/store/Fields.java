@@ -110,7 +110,7 @@ final class Fields {
     Unknown unknown() {
         Map<String, Unknown> deeper = new LinkedHashMap<>();
         inner.forEach((place, fields) -> deeper.put(place, fields.unknown()));
-        return new Unknown(rest, deeper, notices);
+        return Unknown.of(rest, deeper, notices);
     }
 
     boolean has(String name) {

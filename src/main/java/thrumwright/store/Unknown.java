@@ -18,15 +18,19 @@ public final class Unknown {
     private final Map<String, Unknown> deeper;
     private final List<Phrase> own;
 
-    /**
-     * @param deeper by the names of the fields in which the objects stand, with # and its id for one of a list
-     * @param own what is to be said of the fields
-     */
-    Unknown(Map<String, Node> fields, Map<String, Unknown> deeper, List<Phrase> own) {
+    private Unknown(Map<String, Node> fields, Map<String, Unknown> deeper, List<Phrase> own) {
         this.fields = fields;
         this.own = List.copyOf(own);
         this.deeper = new LinkedHashMap<>(deeper);
         this.deeper.values().removeIf(Unknown::isEmpty);
+    }
+
+    /**
+     * @param deeper by the names of the fields in which the objects stand, with # and its id for one of a list
+     * @param own what is to be said of the fields
+     */
+    static Unknown of(Map<String, Node> fields, Map<String, Unknown> deeper, List<Phrase> own) {
+        return new Unknown(fields, deeper, own);
     }
 
     public static Unknown none() {
@@ -47,7 +51,7 @@ public final class Unknown {
     Unknown moved(UnaryOperator<String> where) {
         Map<String, Unknown> moved = new LinkedHashMap<>();
         deeper.forEach((place, inner) -> moved.put(where.apply(place), inner));
-        return new Unknown(fields, moved, own);
+        return Unknown.of(fields, moved, own);
     }
 
     /** What is to be said of fields that nobody marked as their own: where each stands, and which name was meant perhaps. */
