@@ -23,8 +23,7 @@ final class Types {
             (in, name, node) -> in.yarn(name, string(in, name, node, new Phrase("like.yarn"))),
             Node.Text::of);
 
-    static final ValueType<Boolean> FLAG = single(
-            new Phrase("like.flag"), Types::flag, Node.Flag::of);
+    static final ValueType<Boolean> FLAG = single(new Phrase("like.flag"), Types::flag, Node.Flag::of);
 
     static final ValueType<List<String>> TEXTS = new Single<>(
             new Phrase("like.items"),
@@ -61,9 +60,7 @@ final class Types {
     /** @param reader gives null for what is no such value */
     static <V> ValueType<V> single(Phrase like, Function<Node, Optional<V>> reader, Function<V, Node> writer) {
         return new Single<>(
-                like,
-                (in, name, node) -> reader.apply(node).orElseThrow(() -> in.mustBe(name, like)),
-                writer);
+                like, (in, name, node) -> reader.apply(node).orElseThrow(() -> in.mustBe(name, like)), writer);
     }
 
     /** @param like the key of what the text says */
@@ -106,7 +103,9 @@ final class Types {
         Phrase like = new Phrase("like.quoted", Map.of("name", text));
         return single(
                 like,
-                node -> node instanceof Node.Text other && other.value().equals(text) ? Optional.of(text) : Optional.empty(),
+                node -> node instanceof Node.Text other && other.value().equals(text)
+                        ? Optional.of(text)
+                        : Optional.empty(),
                 Node.Text::of);
     }
 

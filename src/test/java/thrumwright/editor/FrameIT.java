@@ -233,7 +233,7 @@ class FrameIT {
         start(Optional.empty());
 
         hands.choose("menu.file", "recent");
-        assertThat(recent()).hasSize(2);
+        waitFor("the menu of both files", () -> recent().size() == 2);
         assertThat(recent().get(0)).startsWith("reed-bed-fringe.json");
         frame.robot()
                 .click(frame.robot()

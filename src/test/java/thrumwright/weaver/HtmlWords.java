@@ -9,7 +9,8 @@ import java.util.regex.Pattern;
  */
 final class HtmlWords {
     private static final Pattern SHOWN = Pattern.compile(
-            "<(h1|h2|h3|p|li|dd|dt|td)\\b(?![^>]*careful)[^>]*>(.*?)</\\1>|<ul class=\"(rows)\">|(</ul>)", Pattern.DOTALL);
+            "<(h1|h2|h3|p|li|dd|dt|td)\\b(?![^>]*careful)[^>]*>(.*?)</\\1>|<ul class=\"(rows)\">|(</ul>)",
+            Pattern.DOTALL);
 
     private final StringBuilder text = new StringBuilder();
     private boolean rows;
