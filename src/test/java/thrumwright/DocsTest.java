@@ -137,6 +137,8 @@ class DocsTest {
         assertThat(examples).hasSize(3);
         assertThat(Findings.of(Plan.of(PieceFile.read(examples.get(0)).piece())).all())
                 .isEmpty();
+        assertThat(PieceFile.read(examples.get(0)).piece().ticks().done("start/waste"))
+                .isEqualTo(3);
         ClassFile.PieceSource pieces = name -> name.equals("mud-bank.json") ? examples.get(0) : "";
         assertThat(ClassPlan.of(ClassFile.read(examples.get(1), pieces).set()).findings())
                 .isEmpty();

@@ -27,6 +27,7 @@ import thrumwright.yarn.Yarn;
  * @param yarns all yarns, with different ids
  * @param cordId yarn of the stiff parts
  * @param wasteId yarn of what comes out again
+ * @param ticks how far it is woven
  */
 public record Piece(
         String title,
@@ -40,7 +41,8 @@ public record Piece(
         Design design,
         Habits habits,
         End start,
-        Top top) {
+        Top top,
+        Ticks ticks) {
     /** A measured ease is believed between these. */
     public static final double LEAST_EASE = -0.25;
 
@@ -54,6 +56,7 @@ public record Piece(
         Objects.requireNonNull(loom);
         Objects.requireNonNull(habits);
         Objects.requireNonNull(top);
+        Objects.requireNonNull(ticks);
         yarns = List.copyOf(yarns);
         start = start.withFinishesAtTheEdge(Place.START);
         top = top instanceof Top.OnItsOwn own ? new Top.OnItsOwn(own.end().withFinishesAtTheEdge(Place.TOP)) : top;
@@ -68,6 +71,23 @@ public record Piece(
                 throw new Refused("yarns.missing", Map.of("id", used));
             }
         }
+    }
+
+    /** A piece of which nothing is woven yet. */
+    public Piece(
+            String title,
+            String note,
+            Optional<MadeFor> madeFor,
+            Loom loom,
+            Warp warp,
+            List<Yarn> yarns,
+            String cordId,
+            String wasteId,
+            Design design,
+            Habits habits,
+            End start,
+            Top top) {
+        this(title, note, madeFor, loom, warp, yarns, cordId, wasteId, design, habits, start, top, Ticks.NONE);
     }
 
     private static List<String> usedYarns(Warp warp, String cordId, String wasteId, Design design, End start, Top top) {
@@ -205,51 +225,55 @@ public record Piece(
     }
 
     public Piece withTitle(String other) {
-        return new Piece(other, note, madeFor, loom, warp, yarns, cordId, wasteId, design, habits, start, top);
+        return new Piece(other, note, madeFor, loom, warp, yarns, cordId, wasteId, design, habits, start, top, ticks);
     }
 
     public Piece withNote(String other) {
-        return new Piece(title, other, madeFor, loom, warp, yarns, cordId, wasteId, design, habits, start, top);
+        return new Piece(title, other, madeFor, loom, warp, yarns, cordId, wasteId, design, habits, start, top, ticks);
     }
 
     public Piece withMadeFor(Optional<MadeFor> other) {
-        return new Piece(title, note, other, loom, warp, yarns, cordId, wasteId, design, habits, start, top);
+        return new Piece(title, note, other, loom, warp, yarns, cordId, wasteId, design, habits, start, top, ticks);
     }
 
     public Piece withLoom(Loom other) {
-        return new Piece(title, note, madeFor, other, warp, yarns, cordId, wasteId, design, habits, start, top);
+        return new Piece(title, note, madeFor, other, warp, yarns, cordId, wasteId, design, habits, start, top, ticks);
     }
 
     public Piece withWarp(Warp other) {
-        return new Piece(title, note, madeFor, loom, other, yarns, cordId, wasteId, design, habits, start, top);
+        return new Piece(title, note, madeFor, loom, other, yarns, cordId, wasteId, design, habits, start, top, ticks);
     }
 
     public Piece withYarns(List<Yarn> other) {
-        return new Piece(title, note, madeFor, loom, warp, other, cordId, wasteId, design, habits, start, top);
+        return new Piece(title, note, madeFor, loom, warp, other, cordId, wasteId, design, habits, start, top, ticks);
     }
 
     public Piece withCord(String otherId) {
-        return new Piece(title, note, madeFor, loom, warp, yarns, otherId, wasteId, design, habits, start, top);
+        return new Piece(title, note, madeFor, loom, warp, yarns, otherId, wasteId, design, habits, start, top, ticks);
     }
 
     public Piece withWaste(String otherId) {
-        return new Piece(title, note, madeFor, loom, warp, yarns, cordId, otherId, design, habits, start, top);
+        return new Piece(title, note, madeFor, loom, warp, yarns, cordId, otherId, design, habits, start, top, ticks);
     }
 
     public Piece withDesign(Design other) {
-        return new Piece(title, note, madeFor, loom, warp, yarns, cordId, wasteId, other, habits, start, top);
+        return new Piece(title, note, madeFor, loom, warp, yarns, cordId, wasteId, other, habits, start, top, ticks);
     }
 
     public Piece withHabits(Habits other) {
-        return new Piece(title, note, madeFor, loom, warp, yarns, cordId, wasteId, design, other, start, top);
+        return new Piece(title, note, madeFor, loom, warp, yarns, cordId, wasteId, design, other, start, top, ticks);
     }
 
     public Piece withStart(End other) {
-        return new Piece(title, note, madeFor, loom, warp, yarns, cordId, wasteId, design, habits, other, top);
+        return new Piece(title, note, madeFor, loom, warp, yarns, cordId, wasteId, design, habits, other, top, ticks);
     }
 
     public Piece withTop(Top other) {
-        return new Piece(title, note, madeFor, loom, warp, yarns, cordId, wasteId, design, habits, start, other);
+        return new Piece(title, note, madeFor, loom, warp, yarns, cordId, wasteId, design, habits, start, other, ticks);
+    }
+
+    public Piece withTicks(Ticks other) {
+        return new Piece(title, note, madeFor, loom, warp, yarns, cordId, wasteId, design, habits, start, top, other);
     }
 
     /** Another stack for an end; a top that followed the start stands on its own from then on. */

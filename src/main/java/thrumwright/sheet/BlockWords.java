@@ -161,8 +161,7 @@ final class BlockWords {
         List<RowLine> lines = new ArrayList<>();
         int told = rows.size() <= ROWS_TOLD ? rows.size() : 2;
         for (Row row : rows.subList(0, told)) {
-            lines.add(new RowLine(
-                    Integer.toString(row.number()), 1, Optional.of(row.from()), text(work, row), brief(work, row)));
+            lines.add(line(work, row));
         }
         if (told < rows.size()) {
             lines.add(new RowLine(
@@ -173,6 +172,16 @@ final class BlockWords {
                     phrases.say("rows.so-on.brief")));
         }
         return lines;
+    }
+
+    /** All rows one by one, however many there are. */
+    List<RowLine> everyRow(Work work) {
+        return work.rows().stream().map(row -> line(work, row)).toList();
+    }
+
+    private RowLine line(Work work, Row row) {
+        return new RowLine(
+                Integer.toString(row.number()), 1, Optional.of(row.from()), text(work, row), brief(work, row));
     }
 
     private String text(Work work, Row row) {

@@ -114,18 +114,20 @@ final class ChapterWriter {
             return List.of();
         }
         List<Step> steps = new ArrayList<>();
-        steps.add(plain("design.end.title", List.of(phrases.say("design.end"))));
+        steps.add(plain("end", List.of(phrases.say("design.end"))));
         steps.addAll(steps(plan.top()));
         return steps;
     }
 
     private Step step(EndPlan end, BlockPlan block) {
+        String key = Step.key(end.place(), block.block().id());
         String title = words.name(block.block());
         List<String> own = ownWording.sentences(end, block);
         Optional<Step.Picture> picture =
                 Optional.of(new Step.Picture(end.place(), block.block().id(), pictureWords.step(end, block)));
         if (block.work().isPresent()) {
             return new Step(
+                    key,
                     ++number,
                     title,
                     picture,
@@ -140,6 +142,7 @@ final class ChapterWriter {
         List<String> sentences = withoutYarn(end, block);
         boolean open = block.height() > 0;
         return new Step(
+                key,
                 ++number,
                 title,
                 picture,
@@ -221,7 +224,7 @@ final class ChapterWriter {
                 Chapter.Kind.DESIGN,
                 phrases.say("chapter.design"),
                 List.of(),
-                List.of(plain("design.stop.title", stop), plain("design.begin.title", begin)));
+                List.of(plain("stop", stop), plain("begin", begin)));
     }
 
     private String nextMeets() {
@@ -236,10 +239,11 @@ final class ChapterWriter {
         return sheds.meets(plan.afterDesign().lastShed().orElseThrow().meets(from, ends), from);
     }
 
-    private Step plain(String titleKey, List<String> sentences) {
+    private Step plain(String key, List<String> sentences) {
         return new Step(
+                "design/" + key,
                 ++number,
-                phrases.say(titleKey),
+                phrases.say("design." + key + ".title"),
                 Optional.empty(),
                 Optional.empty(),
                 "",

@@ -57,6 +57,7 @@ final class OffLoom {
         List<String> tails = new TailWords(plan, phrases).sentences();
         if (!tails.isEmpty()) {
             steps.add(step(
+                    Step.offLoom("tails"),
                     phrases.say("off.tails.title"),
                     Optional.empty(),
                     Optional.empty(),
@@ -65,18 +66,18 @@ final class OffLoom {
                     List.of("caution.needles", "caution.blades")));
         }
         BlockingWords blocking = new BlockingWords(plan);
-        addTitled("off.block", Optional.empty(), blocking.values(), blocking.keys(), List.of("caution.steam"));
+        addTitled(Step.offLoom("block"), "off.block", blocking.values(), blocking.keys(), List.of("caution.steam"));
         for (EndPlan end : ends) {
             end.hem().filter(Hem::folds).ifPresent(hem -> hem(end, hem));
         }
         DestinyWords destiny = new DestinyWords(plan, phrases, words);
-        addTitled(destiny.titleKey(), Optional.empty(), destiny.values(), destiny.keys(), destiny.cautions());
+        addTitled(Step.offLoom("last"), destiny.titleKey(), destiny.values(), destiny.keys(), destiny.cautions());
         return steps;
     }
 
     private void cut() {
         if (plan.closedWarp().isPresent()) {
-            addTitled("off.lift", Optional.empty(), Map.of(), lifting(), List.of());
+            addTitled(Step.offLoom("lift"), "off.lift", Map.of(), lifting(), List.of());
             return;
         }
         List<String> sentences = new ArrayList<>(whereToCut());
@@ -91,6 +92,7 @@ final class OffLoom {
                                     "needed", shown.cut(finish.needed())))));
         }
         steps.add(step(
+                Step.offLoom("cut"),
                 phrases.say("off.cut.title"),
                 Optional.empty(),
                 Optional.empty(),
@@ -146,7 +148,7 @@ final class OffLoom {
             if (!comingOut(end).isEmpty()) {
                 keys.add(0, "off.ends.out");
             }
-            addTitled("off.ends", Optional.empty(), values, keys, endsCautions(keys));
+            addTitled(Step.offLoom("ends", end.place()), "off.ends", values, keys, endsCautions(keys));
         }
     }
 
@@ -199,6 +201,7 @@ final class OffLoom {
             sentences.addAll(own.isEmpty() ? sentences(FinishWords.keys(finish), values) : own);
         }
         steps.add(step(
+                Step.offLoom("finish", end.place()),
                 phrases.say("off.finish.title", Map.of("block", words.name(block), "place", words.place(end.place()))),
                 picture(end, block.id()),
                 finish.wrapping().map(Wrapping::yarn),
@@ -211,6 +214,7 @@ final class OffLoom {
         HemWords told = new HemWords(plan, shown, phrases, words);
         Map<String, Object> values = told.values(end, hem);
         steps.add(step(
+                Step.offLoom("hem", end.place()),
                 phrases.say(hem.band().isPresent() ? "off.band.title" : "off.hem.title", values),
                 picture(end, hem.blockId()),
                 Optional.empty(),
@@ -224,21 +228,15 @@ final class OffLoom {
     }
 
     private void addTitled(
-            String titleKey,
-            Optional<Step.Picture> picture,
-            Map<String, Object> values,
-            List<String> keys,
-            List<String> cautions) {
-        add(phrases.say(titleKey + ".title", values), picture, values, keys, cautions);
-    }
-
-    private void add(
-            String title,
-            Optional<Step.Picture> picture,
-            Map<String, Object> values,
-            List<String> keys,
-            List<String> cautions) {
-        steps.add(step(title, picture, Optional.empty(), "", sentences(keys, values), cautions));
+            String key, String titleKey, Map<String, Object> values, List<String> keys, List<String> cautions) {
+        steps.add(step(
+                key,
+                phrases.say(titleKey + ".title", values),
+                Optional.empty(),
+                Optional.empty(),
+                "",
+                sentences(keys, values),
+                cautions));
     }
 
     private List<String> sentences(List<String> keys, Map<String, Object> values) {
@@ -246,6 +244,7 @@ final class OffLoom {
     }
 
     private Step step(
+            String key,
             String title,
             Optional<Step.Picture> picture,
             Optional<Yarn> yarn,
@@ -253,6 +252,7 @@ final class OffLoom {
             List<String> sentences,
             List<String> cautions) {
         return new Step(
+                key,
                 ++number,
                 title,
                 picture,

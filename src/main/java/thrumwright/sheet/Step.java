@@ -1,6 +1,7 @@
 package thrumwright.sheet;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import thrumwright.piece.Place;
 import thrumwright.yarn.Yarn;
@@ -8,6 +9,7 @@ import thrumwright.yarn.Yarn;
 /**
  * One step of the work, with a box to tick.
  *
+ * @param key what the step is known by, whatever its number and its title
  * @param number counted through the whole sheet from 1
  * @param picture what to draw beside it
  * @param yarn that it takes, if any
@@ -18,6 +20,7 @@ import thrumwright.yarn.Yarn;
  * @param cautions what can hurt
  */
 public record Step(
+        String key,
         int number,
         String title,
         Optional<Picture> picture,
@@ -39,5 +42,20 @@ public record Step(
         sentences = List.copyOf(sentences);
         rows = List.copyOf(rows);
         cautions = List.copyOf(cautions);
+    }
+
+    /** The key of the step in which a block is worked on the loom. */
+    static String key(Place place, String blockId) {
+        return place.name().toLowerCase(Locale.ROOT) + "/" + blockId;
+    }
+
+    /** The key of a step off the loom. */
+    static String offLoom(String what) {
+        return "off/" + what;
+    }
+
+    /** The key of a step off the loom that is done at one end. */
+    static String offLoom(String what, Place place) {
+        return offLoom(what) + "/" + place.name().toLowerCase(Locale.ROOT);
     }
 }

@@ -12,6 +12,7 @@ import thrumwright.piece.Design;
 import thrumwright.piece.End;
 import thrumwright.piece.Habits;
 import thrumwright.piece.Piece;
+import thrumwright.piece.Ticks;
 import thrumwright.piece.Top;
 import thrumwright.piece.Warp;
 import thrumwright.yarn.Yarn;
@@ -47,6 +48,8 @@ final class PieceFormats {
         var habits = piece.optional("habits", LoomFormats.HABITS, value -> Optional.of(value.habits()));
         var from = piece.needed("start", BlockFormats.END, Piece::start);
         var top = piece.optional("top", top(), value -> Optional.of(value.top()));
+        var ticks = piece.spare(
+                "done", TickFormats.TICKS, List.of(), value -> value.ticks().steps());
         return piece.as(in -> {
             version.of(in);
             Habits own = habits.of(in).orElseGet(() -> Habits.usual(UnitSystem.METRIC));
@@ -67,7 +70,8 @@ final class PieceFormats {
                     design.of(in),
                     own,
                     start,
-                    top.of(in).orElseGet(() -> Top.FollowsStart.withoutOrderingCords(start)));
+                    top.of(in).orElseGet(() -> Top.FollowsStart.withoutOrderingCords(start)),
+                    new Ticks(ticks.of(in)));
         });
     }
 

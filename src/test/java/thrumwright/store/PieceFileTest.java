@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.nio.charset.StandardCharsets;
+import java.time.LocalDateTime;
 import java.util.List;
 import java.util.Set;
 import java.util.random.RandomGenerator;
@@ -15,6 +16,7 @@ import thrumwright.measure.UnitSystem;
 import thrumwright.piece.Habits;
 import thrumwright.piece.Piece;
 import thrumwright.piece.Place;
+import thrumwright.piece.Ticks;
 import thrumwright.testing.RandomPieces;
 import thrumwright.testing.Seeds;
 import thrumwright.yarn.CountSystem;
@@ -54,6 +56,34 @@ class PieceFileTest {
                 .isGreaterThan(written.indexOf("\"id\": \"soumak\""))
                 .isLessThan(written.indexOf("\"id\": \"fold\""));
         assertThat(PieceFile.read(written).text()).isEqualTo(written);
+    }
+
+    @Test
+    void ticksStandByTheirStepsAndSayWhatIsWrongWithThem() throws FileProblem {
+        String text = BuiltIn.DEMO.text(BuiltIn.DEMO.names().get(0));
+        assertThat(PieceFile.read(text).piece().ticks()).isEqualTo(Ticks.NONE);
+        String ticked = text.strip()
+                .replaceAll(
+                        "}$",
+                        ", \"done\": [{\"id\": \"start/soumak\", \"hands\": 2, "
+                                + "\"rows\": [\"2026-11-28T14:05\", \"2026-11-28T14:06:30\"]}]}");
+        PieceFile file = PieceFile.read(ticked);
+        assertThat(file.piece().ticks().done("start/soumak")).isEqualTo(2);
+        assertThat(file.piece().ticks().last("start/soumak")).contains(LocalDateTime.of(2026, 11, 28, 14, 6, 30));
+        String more = file.with(file.piece()
+                        .withTicks(file.piece()
+                                .ticks()
+                                .with("start/edge", LocalDateTime.of(2026, 11, 28, 15, 0))
+                                .with("start/soumak", LocalDateTime.of(2026, 11, 28, 15, 1))))
+                .text();
+        assertThat(more).contains("\"hands\": 2");
+        assertThat(PieceFile.read(more).text()).isEqualTo(more);
+        assertThatThrownBy(() -> PieceFile.read(ticked.replace("T14:05", " 2 pm")))
+                .isInstanceOf(FileProblem.class)
+                .hasMessageContaining("“2026-11-28 2 pm” is no day and time; write them like “2026-11-28T14:05”");
+        assertThatThrownBy(() -> PieceFile.read(ticked.replace("\"2026-11-28T14:05\", \"2026-11-28T14:06:30\"", "")))
+                .isInstanceOf(FileProblem.class)
+                .hasMessageContaining("“start/soumak” hasn't");
     }
 
     @Test

@@ -1,5 +1,6 @@
 package thrumwright.testing;
 
+import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -42,6 +43,7 @@ import thrumwright.piece.Habits;
 import thrumwright.piece.Loom;
 import thrumwright.piece.MadeFor;
 import thrumwright.piece.Piece;
+import thrumwright.piece.Ticks;
 import thrumwright.piece.Top;
 import thrumwright.piece.Warp;
 import thrumwright.yarn.Colour;
@@ -89,7 +91,7 @@ public final class RandomPieces {
         boolean inches = random.nextBoolean();
         Habits usual = Habits.usual(inches ? UnitSystem.INCHES : UnitSystem.METRIC);
         End start = end(blocks, yarns);
-        return new Piece(
+        Piece piece = new Piece(
                 name(),
                 random.nextBoolean() ? "" : name() + " " + name(),
                 madeFor(),
@@ -110,6 +112,18 @@ public final class RandomPieces {
                         usual.overlap()),
                 start,
                 top(start, yarns));
+        return piece.withTicks(ticks(start));
+    }
+
+    /** Some rows of every third block; not random, so that what else is random stays as it was. */
+    private static Ticks ticks(End start) {
+        Ticks ticks = Ticks.NONE;
+        for (int i = 0; i < start.blocks().size(); i += 3) {
+            for (int row = 0; row <= i; row++) {
+                ticks = ticks.with("start/" + start.blocks().get(i).id(), LocalDateTime.of(2026, 11, 28, 14, 5 + row));
+            }
+        }
+        return ticks;
     }
 
     /** Every fourth yarn has a second measure. */

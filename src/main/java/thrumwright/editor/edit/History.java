@@ -64,6 +64,13 @@ public final class History<S> {
         return Optional.of(steps.remove(done).before());
     }
 
+    /** The document before a run that is still going on; empty if the last step isn't of that run. */
+    Optional<S> before(Object run) {
+        return run == null || done == 0 || steps.get(done - 1).run() != run
+                ? Optional.empty()
+                : Optional.of(steps.get(done - 1).before());
+    }
+
     /** One step back; empty at the beginning. */
     Optional<S> undo() {
         return done == 0 ? Optional.empty() : Optional.of(steps.get(--done).before());

@@ -112,7 +112,9 @@ public final class Session extends DocumentSession<Moment> {
      * @throws IllegalArgumentException if the edit refuses; nothing has changed then
      */
     public void edit(Edit edit, Object run) {
-        Piece after = edit.change().apply(piece());
+        Piece changed = edit.change().apply(piece());
+        Piece after = TickEdits.kept(
+                changed, history.before(run).map(Moment::piece).orElse(changed).ticks());
         boolean tried = preview.isPresent();
         preview = Optional.empty();
         if (after.equals(piece())) {
