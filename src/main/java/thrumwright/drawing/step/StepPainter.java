@@ -25,6 +25,7 @@ import thrumwright.drawing.hem.MitrePainter;
 import thrumwright.drawing.yarn.ClothPainter;
 import thrumwright.drawing.yarn.Face;
 import thrumwright.drawing.yarn.Tail;
+import thrumwright.drawing.yarn.YarnPath;
 import thrumwright.plan.BlockPlan;
 import thrumwright.plan.EndPlan;
 import thrumwright.plan.Hem;
@@ -48,6 +49,23 @@ public record StepPainter(Graphics2D g, Palette palette, Font font) {
     /** Draws a step into a box; nothing goes outside it. */
     public void paint(Rectangle2D box, Plan plan, EndPlan end, BlockPlan block) {
         within(box, painter -> painter.draw(box, plan, end, block));
+    }
+
+    /** The move while one row of it is being worked; nothing goes outside the box. */
+    void move(Rectangle2D box, Move move, StepScene scene) {
+        within(box, painter -> {
+            View view = painter.view(box, move.whole());
+            painter.work(box, view, move, scene);
+            move.tips(scene).forEach(tip -> painter.tip(view, scene, tip));
+        });
+    }
+
+    /** The way of the hand, where a yarn is being laid in. */
+    private void tip(View view, StepScene scene, YarnPath.Tip tip) {
+        double size = view.length(0.16 * scene.setting().spacing());
+        double x = view.x(tip.x());
+        double y = view.y(tip.y());
+        new Arrow(g, palette).straight(x, y, x + 2.4 * size * tip.dx(), y - 2.4 * size * tip.dy(), size);
     }
 
     /** A block as the picture of its kind, alone and without arrows; nothing goes outside the box. */
@@ -136,7 +154,9 @@ public record StepPainter(Graphics2D g, Palette palette, Font font) {
     }
 
     private void draw(Rectangle2D box, Plan plan, EndPlan end, BlockPlan block) {
-        block.work().ifPresent(work -> work(box, plan, end, block));
+        block.work()
+                .map(work -> Move.of(plan, end, block, StepScene.of(work)))
+                .ifPresent(move -> work(box, view(box, move.whole()), move, move.whole()));
         block.block().finish().ifPresent(finish -> new EdgePainter(g, palette, false).paint(box, plan, end, finish));
         if (block.block() instanceof HemFold) {
             end.hem().filter(Hem::folds).ifPresent(hem -> fold(box, plan, end, hem));
@@ -165,8 +185,7 @@ public record StepPainter(Graphics2D g, Palette palette, Font font) {
                 box.getX() + from * box.getWidth(), box.getY(), (to - from) * box.getWidth(), box.getHeight());
     }
 
-    private void work(Rectangle2D box, Plan plan, EndPlan end, BlockPlan block) {
-        StepScene scene = StepScene.of(block.work().orElseThrow());
+    private View view(Rectangle2D box, StepScene scene) {
         Setting few = scene.setting();
         double left = scene.reach(Side.LEFT) + arrowRoom(scene, Side.LEFT);
         double right = scene.reach(Side.RIGHT) + arrowRoom(scene, Side.RIGHT);
@@ -176,15 +195,14 @@ public record StepPainter(Graphics2D g, Palette palette, Font font) {
                 box.getHeight() * (1 - BELOW) / ((scene.height() + Math.max(0, scene.lap())) * 1.2));
         double spare = box.getWidth() - wide * scale;
         double below = Math.max(BELOW * box.getHeight() / scale, scene.rowHeight());
-        View view = new View(scale, box.getMinX() + spare / 2 + scale * left, box.getMaxY() - below * scale);
-        List<ClothPainter.PlacedBlock> placed = new ArrayList<>();
-        if (scene.lap() >= 0) {
-            StepScene.below(end, block, few.ends()).ifPresent(placed::add);
-        }
-        scene.cloth(plan, end, block).ifPresent(placed::add);
+        return new View(scale, box.getMinX() + spare / 2 + scale * left, box.getMaxY() - below * scale);
+    }
+
+    private void work(Rectangle2D box, View view, Move move, StepScene scene) {
+        List<ClothPainter.PlacedBlock> placed = new ArrayList<>(move.ground());
         placed.add(new ClothPainter.PlacedBlock(scene.picture(), 0, scene.height()));
-        cloth(view, placed, scene.tails(), few, plan.piece().warpYarn(), box);
-        for (Row row : scene.arrows()) {
+        cloth(view, placed, scene.tails(), scene.setting(), move.warp(), box);
+        for (Row row : scene.told()) {
             arrow(view, scene, row);
         }
     }

@@ -29,8 +29,9 @@ import thrumwright.yarn.Yarn;
  * @param work the rows that are shown
  * @param picture of those rows
  * @param tails hung clear of each other
+ * @param now the row that is being worked; empty if all are shown as they will be
  */
-record StepScene(Work work, BlockPicture picture, List<Tail> tails) {
+record StepScene(Work work, BlockPicture picture, List<Tail> tails, Optional<Row> now) {
     private static final int ENDS = 6;
     private static final int MOST_ENDS = 12;
     private static final int ROWS_BELOW = 6;
@@ -48,9 +49,17 @@ record StepScene(Work work, BlockPicture picture, List<Tail> tails) {
         return of(shortened(whole, usualRows(whole)), UnaryOperator.identity());
     }
 
+    /** Enough rows to show how each row of the block is worked: one that goes either way, if there are more than one. */
+    static StepScene moving(Work whole) {
+        StepScene usual = of(whole);
+        return usual.work.rows().size() == 1 && whole.rows().size() > 1
+                ? of(shortened(whole, 3), UnaryOperator.identity())
+                : usual;
+    }
+
     private static StepScene of(Work few, UnaryOperator<List<Strand>> slip) {
         BlockPicture picture = BlockPicture.slipped(few, slip);
-        return new StepScene(few, picture, Tail.hung(picture.tails(0)));
+        return new StepScene(few, picture, Tail.hung(picture.tails(0)), Optional.empty());
     }
 
     /**
@@ -69,6 +78,19 @@ record StepScene(Work work, BlockPicture picture, List<Tail> tails) {
             case SAME_SHED -> of(withRows(few, StepScene::inOneShed), UnaryOperator.identity());
             default -> of(few, StepScene::uncrossed);
         };
+    }
+
+    /**
+     * The same while one of its rows is being worked.
+     *
+     * @param row from 0
+     * @param share of that row's yarn that is laid in, 0 to 1
+     */
+    StepScene at(int row, double share) {
+        double before = picture.share(row);
+        BlockPicture laid = picture.laid(before + (picture.share(row + 1) - before) * share);
+        return new StepScene(
+                work, laid, Tail.hung(laid.tails(0)), Optional.of(work.rows().get(row)));
     }
 
     private static Work withRows(Work work, UnaryOperator<Row> slip) {
@@ -169,6 +191,16 @@ record StepScene(Work work, BlockPicture picture, List<Tail> tails) {
                 BlockPicture.woven(small), 0, small.block().height(few));
     }
 
+    /** What was woven before, and the cloth on which a block lies that has no height. */
+    List<ClothPainter.PlacedBlock> ground(Plan plan, EndPlan end, BlockPlan block) {
+        List<ClothPainter.PlacedBlock> ground = new ArrayList<>();
+        if (lap() >= 0) {
+            below(end, block, setting().ends()).ifPresent(ground::add);
+        }
+        cloth(plan, end, block).ifPresent(ground::add);
+        return ground;
+    }
+
     /** The cloth on which a block lies that has no height: rows above it or below it, else plain picks of the design's yarn. */
     Optional<ClothPainter.PlacedBlock> cloth(Plan plan, EndPlan end, BlockPlan block) {
         if (lap() == 0) {
@@ -232,6 +264,11 @@ record StepScene(Work work, BlockPicture picture, List<Tail> tails) {
                         + setting().posts().orElseThrow().diameter()
                         + 2 * setting().relaxed()
                 : reach;
+    }
+
+    /** The rows whose arrows are drawn. */
+    List<Row> told() {
+        return now.map(List::of).orElseGet(this::arrows);
     }
 
     /** The rows to be shown with an arrow: the first ones, until the yarn has gone both ways. */

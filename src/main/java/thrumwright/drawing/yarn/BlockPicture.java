@@ -33,6 +33,8 @@ public final class BlockPicture {
     private final DyedYarn yarn;
     private final boolean tailed;
     private final UnaryOperator<List<Strand>> slip;
+    private final double laid;
+    private final Map<Detail, YarnPath> paths;
     private final Map<Detail, Sides> sides = new ConcurrentHashMap<>();
     private final Map<YarnStrip.Key, YarnStrip> strips = new ConcurrentHashMap<>();
     private final YarnEnds ends;
@@ -56,8 +58,24 @@ public final class BlockPicture {
         this.yarn = yarn;
         this.tailed = tailed;
         this.slip = slip;
+        this.laid = 1;
+        this.paths = new ConcurrentHashMap<>();
         this.ends = new YarnEnds(block, setting, rows);
         this.repetition = Repetition.of(block, setting);
+    }
+
+    /** As far as its yarn is laid in. */
+    private BlockPicture(BlockPicture whole, double laid) {
+        this.block = whole.block;
+        this.setting = whole.setting;
+        this.rows = whole.rows;
+        this.yarn = whole.yarn;
+        this.tailed = whole.tailed;
+        this.slip = whole.slip;
+        this.laid = laid;
+        this.paths = whole.paths;
+        this.ends = whole.ends;
+        this.repetition = whole.repetition;
     }
 
     private static BlockPicture of(Work work, DyedYarn.Tint tint, boolean tailed, UnaryOperator<List<Strand>> slip) {
@@ -99,7 +117,48 @@ public final class BlockPicture {
                 && setting.equals(other.setting)
                 && rows.equals(other.rows)
                 && yarn.equals(other.yarn)
-                && tailed == other.tailed;
+                && tailed == other.tailed
+                && laid == other.laid;
+    }
+
+    /**
+     * The same while it is being worked: its yarn is laid in so far, and nothing hangs where it ends.
+     *
+     * @param share of the length of each of its yarns, 0 to 1
+     */
+    public BlockPicture laid(double share) {
+        return new BlockPicture(this, share);
+    }
+
+    /** The share of each of its yarns that is laid in, 0 to 1. */
+    public double laid() {
+        return laid;
+    }
+
+    /** The way of its yarns, as they are laid in. */
+    public YarnPath path(Detail detail) {
+        return paths.computeIfAbsent(
+                detail, wanted -> YarnPath.of(setting, slip.apply(block.strands(setting, rows)), joined(), wanted));
+    }
+
+    /**
+     * How much of the length of its yarns some of its rows take, from the first row: 0 to 1.
+     *
+     * @param count of rows, 0 to as many as there are
+     */
+    public double share(int count) {
+        return count == 0 ? 0 : length(count) / length(rows.size());
+    }
+
+    private double length(int count) {
+        return block.withRows(count).strands(setting, rows.subList(0, count)).stream()
+                .mapToDouble(Strand::length)
+                .sum();
+    }
+
+    /** Whether its yarn goes on into tails. */
+    private boolean joined() {
+        return tailed && !ends.toPosts();
     }
 
     /** In mm, 0 or more. */
@@ -130,8 +189,7 @@ public final class BlockPicture {
 
     private Sides sides(Detail wanted) {
         return sides.computeIfAbsent(wanted, detail -> {
-            List<Stretch> all =
-                    Stretches.of(setting, slip.apply(block.strands(setting, rows)), tailed && !ends.toPosts(), detail);
+            List<Stretch> all = path(detail).laid(laid);
             return new Sides(
                     all.stream().filter(Stretch::front).toList(),
                     all.stream().filter(stretch -> !stretch.front()).toList());
@@ -181,10 +239,13 @@ public final class BlockPicture {
 
     /** Its tails, with the block's lower edge at any height, mm, not yet hung clear of each other; a cord tied to posts has none. */
     public List<Tail> tails(double bottom) {
-        if (!tailed || ends.toPosts()) {
+        if (!joined() || laid < 1 && block.folded()) {
             return List.of();
         }
-        return looseEnds().stream().map(end -> ends.tail(end, yarn, bottom)).toList();
+        return looseEnds().stream()
+                .limit(laid < 1 ? 1 : Long.MAX_VALUE)
+                .map(end -> ends.tail(end, yarn, bottom))
+                .toList();
     }
 
     /** Both edges are the same on the narrow warp, and sooner worked out. */
@@ -197,7 +258,8 @@ public final class BlockPicture {
 
     /** Where a tied cord begins and ends: turns round the posts, or on a loom without any a knot beside the edge end. */
     public List<Stretch> ties() {
-        return ends.ties();
+        List<Stretch> ties = ends.ties();
+        return laid < 1 ? ties.subList(0, ties.size() / 2) : ties;
     }
 
     /** Whether stretches lie on each other, so that their order matters. */

@@ -38,6 +38,51 @@ public record Stretch(
         return new Stretch(true, 0, 0, true, false, x, y, width, lift);
     }
 
+    /**
+     * Its beginning, with a round end where it breaks off.
+     *
+     * @param share of its line as it is seen, more than 0, less than 1
+     */
+    Stretch first(double share) {
+        double rest = share * seen();
+        int i = 1;
+        while (i < x.length - 1 && rest > apart(i)) {
+            rest -= apart(i);
+            i++;
+        }
+        double part = Math.min(1, rest / Math.max(1e-9, apart(i)));
+        return new Stretch(
+                front,
+                order,
+                length * share,
+                joinsAtStart,
+                false,
+                cut(x, i, part),
+                cut(y, i, part),
+                cut(width, i, part),
+                cut(lift, i, part));
+    }
+
+    /** How long its line is seen, mm, 0 or more. */
+    private double seen() {
+        double sum = 0;
+        for (int i = 1; i < x.length; i++) {
+            sum += apart(i);
+        }
+        return sum;
+    }
+
+    private double apart(int i) {
+        return Math.hypot(x[i] - x[i - 1], y[i] - y[i - 1]);
+    }
+
+    /** The values before a point and one on the way to it. */
+    private static double[] cut(double[] values, int point, double part) {
+        double[] cut = Arrays.copyOf(values, point + 1);
+        cut[point] = values[point - 1] + (values[point] - values[point - 1]) * part;
+        return cut;
+    }
+
     /** Whether no strand gave it. */
     public boolean loose() {
         return length == 0;

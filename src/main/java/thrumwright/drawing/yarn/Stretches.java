@@ -57,6 +57,13 @@ public final class Stretches {
         return List.copyOf(stretches.done);
     }
 
+    /** The stretches of one strand as they are laid in, one after the other. */
+    static List<Stretch> asLaid(Setting setting, Strand strand, boolean tailed, Detail detail) {
+        Stretches stretches = new Stretches(setting, tailed, detail);
+        stretches.add(strand);
+        return List.copyOf(stretches.done);
+    }
+
     private void add(Strand strand) {
         int legs = strand.legs().size();
         begins = true;
