@@ -150,6 +150,7 @@ class ArchitectureTest {
                     "canvas..",
                     "shelf..",
                     "view..",
+                    "loom..",
                     "window",
                     "window.sheet..",
                     "window.classroom..",

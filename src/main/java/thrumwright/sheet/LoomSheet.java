@@ -1,17 +1,13 @@
 package thrumwright.sheet;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.Optional;
-import thrumwright.measure.Phrases;
 import thrumwright.piece.Place;
 import thrumwright.piece.Ticks;
 import thrumwright.plan.BlockPlan;
 import thrumwright.plan.Plan;
 import thrumwright.plan.Work;
-import thrumwright.plan.words.Words;
 
 /**
  * The steps of a sheet as they are worked at the loom: one after another, row by row.
@@ -24,27 +20,10 @@ public record LoomSheet(Plan plan, List<LoomStep> steps) {
     }
 
     public static LoomSheet of(Plan plan, Locale locale) {
-        Phrases sheet = Phrases.of("thrumwright.sheet.steps", locale);
-        BlockWords words = new BlockWords(plan, sheet, new Words(locale));
-        Phrases phrases = Phrases.of("thrumwright.sheet.loom", locale);
-        List<LoomStep> steps = new ArrayList<>();
-        for (Step step : StepSheet.of(plan, locale).steps()) {
-            Optional<Work> work = step.rows().isEmpty() ? Optional.empty() : work(plan, step.key());
-            steps.add(
-                    new LoomStep(step, work.map(of -> rows(of, words, phrases)).orElse(List.of())));
-        }
-        return new LoomSheet(plan, steps);
+        return new LoomWriter(plan, locale).sheet();
     }
 
-    private static List<LoomStep.LoomRow> rows(Work work, BlockWords words, Phrases phrases) {
-        String key = work.block().plainWeave() ? "count.pick" : "count.row";
-        int all = work.rows().size();
-        return words.everyRow(work).stream()
-                .map(row -> new LoomStep.LoomRow(phrases.say(key, Map.of("n", row.label(), "all", all)), row))
-                .toList();
-    }
-
-    private static Optional<Work> work(Plan plan, String key) {
+    static Optional<Work> work(Plan plan, String key) {
         return block(plan, key).flatMap(BlockPlan::work);
     }
 

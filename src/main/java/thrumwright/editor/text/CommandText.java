@@ -24,7 +24,9 @@ public record CommandText(
         /** Everywhere in the window that shows a step sheet. */
         SHEET,
         /** Everywhere in the window of a class. */
-        CLASS
+        CLASS,
+        /** Everywhere in the view at the loom. */
+        LOOM
     }
 
     public CommandText {

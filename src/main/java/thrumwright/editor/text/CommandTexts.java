@@ -14,7 +14,7 @@ import javax.swing.KeyStroke;
 /**
  * The commands of the window, declared in one bundle: {@code id.text}, {@code id.tip} and, where there are any,
  * {@code id.icon}, {@code id.keys} (separated by commas; {@code menu} is Ctrl, or Command on a Mac) and
- * {@code id.where} ({@code canvas}, {@code sheet} or {@code class}). A kind of block that has a text {@code add-…} has a command
+ * {@code id.where} ({@code canvas}, {@code sheet}, {@code class} or {@code loom}). A kind of block that has a text {@code add-…} has a command
  * of that name.
  */
 public final class CommandTexts {

@@ -1,6 +1,8 @@
 package thrumwright.editor.window.piece;
 
+import java.awt.GraphicsConfiguration;
 import java.nio.file.Path;
+import java.time.LocalDateTime;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Consumer;
@@ -9,6 +11,7 @@ import javax.swing.JFrame;
 import javax.swing.JMenuBar;
 import thrumwright.editor.edit.ClassSession;
 import thrumwright.editor.look.WhenWanted;
+import thrumwright.editor.loom.LoomWindow;
 import thrumwright.editor.text.CommandTexts;
 import thrumwright.editor.text.Commands;
 import thrumwright.editor.text.Messages;
@@ -25,7 +28,7 @@ import thrumwright.store.ClassFile;
 import thrumwright.store.keeping.Fingerprint;
 
 /**
- * The windows beside that of a piece: its step sheet, its class and the list of keys, each made when it is first wanted. What
+ * The windows beside that of a piece: its step sheet, the view at the loom, its class and the list of keys, each made when it is first wanted. What
  * went wrong is told in the one where the weaver is.
  */
 final class SideWindows implements Messages {
@@ -33,6 +36,7 @@ final class SideWindows implements Messages {
     private final MessageBar messages;
     private final WhenWanted<SheetWindow> sheet = new WhenWanted<>();
     private final WhenWanted<KeysWindow> keys = new WhenWanted<>();
+    private final WhenWanted<LoomWindow> loom = new WhenWanted<>();
     private final WhenWanted<ClassWindow> classWindow = new WhenWanted<>();
 
     /** @param messages of the piece's own window */
@@ -49,6 +53,7 @@ final class SideWindows implements Messages {
         commands.add("sheet", () -> sheet().show());
         commands.add("print", () -> sheet().showAnd("sheet-print"));
         commands.add("export", () -> sheet().showAnd("sheet-export"));
+        commands.add("loom", () -> loom(frame.getGraphicsConfiguration()).show());
         commands.add("class", () -> classWindow().show());
         commands.add("keys", () -> keys(frame.getJMenuBar(), windows.getAsInt()).show());
     }
@@ -61,6 +66,10 @@ final class SideWindows implements Messages {
         Texts texts = editor.room().texts();
         CommandTexts declared = new CommandTexts(texts.locale(), Commands.menuKey());
         return keys.get(() -> new KeysWindow(editor.room(), KeyList.of(declared, menus, texts), windows));
+    }
+
+    private LoomWindow loom(GraphicsConfiguration screen) {
+        return loom.get(() -> new LoomWindow(editor.session(), editor.room(), screen, LocalDateTime::now));
     }
 
     SheetLook sheetLook() {
@@ -123,5 +132,6 @@ final class SideWindows implements Messages {
         keys.made().ifPresent(KeysWindow::dispose);
         sheet.made().ifPresent(SheetWindow::dispose);
         classWindow.made().ifPresent(ClassWindow::dispose);
+        loom.made().ifPresent(LoomWindow::dispose);
     }
 }

@@ -1,0 +1,66 @@
+package thrumwright.editor.loom;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
+import thrumwright.measure.Phrases;
+import thrumwright.sheet.AtLoom;
+import thrumwright.sheet.LoomSheet;
+import thrumwright.sheet.LoomStep;
+
+/**
+ * What is seen at one time.
+ *
+ * @param title the step
+ * @param counted which of its rows; empty beside words
+ * @param row how the row is worked; empty beside words
+ * @param told sentences to be read before the first row
+ * @param beside what to cut, and the height to reach
+ * @param next what comes then, in small
+ */
+record Leaf(String title, String counted, String row, List<String> told, List<String> beside, String next) {
+    Leaf {
+        told = List.copyOf(told);
+        beside = List.copyOf(beside);
+    }
+
+    /** The words before a step's first row; without the row, what to cut stands beside them. */
+    static Leaf ofWords(LoomStep step, List<String> told, String next) {
+        return new Leaf(step.title(), "", "", told, step.cuts(), next);
+    }
+
+    static Leaf ofRow(LoomStep step, int row, String next) {
+        LoomStep.LoomRow now = step.rows().get(row);
+        List<String> beside = new ArrayList<>(step.cuts());
+        Stream.of(step.reach()).filter(reach -> !reach.isEmpty()).forEach(beside::add);
+        return new Leaf(step.title(), now.counted(), now.said(), List.of(), beside, next);
+    }
+
+    static Leaf finished(Phrases phrases) {
+        return new Leaf(phrases.say("done.title"), "", "", List.of(phrases.say("done.text")), List.of(), "");
+    }
+
+    /** What comes after a row. */
+    static String after(LoomSheet sheet, AtLoom now, Phrases phrases) {
+        Optional<AtLoom> after = sheet.after(now);
+        if (after.isEmpty()) {
+            return phrases.say("next.end");
+        }
+        LoomStep step = sheet.step(after.get());
+        return after.get().row() == 0
+                ? phrases.say("next.step", Map.of("step", step.title()))
+                : phrases.say(
+                        "next.row",
+                        Map.of("row", step.rows().get(after.get().row()).said()));
+    }
+
+    /** All its words, in the order in which they are read. */
+    List<String> words() {
+        return Stream.of(List.of(title, counted, row), told, beside, List.of(next))
+                .flatMap(List::stream)
+                .filter(text -> !text.isEmpty())
+                .toList();
+    }
+}

@@ -1,0 +1,66 @@
+package thrumwright.editor.loom;
+
+import java.awt.BorderLayout;
+import java.awt.Dimension;
+import java.awt.FlowLayout;
+import java.util.ArrayList;
+import java.util.List;
+import javax.swing.BorderFactory;
+import javax.swing.JButton;
+import javax.swing.JPanel;
+import thrumwright.editor.text.Commands;
+
+/** What is pressed with a mouse or a finger: one row on, one back, and how the picture moves. */
+final class LoomBar {
+    /** The least side of what is pressed with a finger or a mouse at arm's length, mm. */
+    static final double TARGET = 12;
+
+    private static final double GAP = 2;
+
+    private final JPanel panel = new JPanel(new BorderLayout());
+    private final JPanel motion = new JPanel();
+    private final List<JButton> buttons = new ArrayList<>();
+    private final Commands commands;
+    private final double pixels;
+
+    /** @param pixels per mm of the screen, more than 0 */
+    LoomBar(Commands commands, double pixels) {
+        this.commands = commands;
+        this.pixels = pixels;
+        int gap = (int) Math.round(GAP * pixels);
+        motion.setLayout(new FlowLayout(FlowLayout.CENTER, gap, 0));
+        for (String id : new String[] {"loom-slower", "loom-move", "loom-crossing", "loom-faster"}) {
+            motion.add(button(id, 1));
+        }
+        panel.setBorder(BorderFactory.createEmptyBorder(gap, gap, gap, gap));
+        panel.add(button("loom-back", 2), BorderLayout.WEST);
+        panel.add(motion);
+        panel.add(button("loom-done", 3), BorderLayout.EAST);
+    }
+
+    private JButton button(String id, int wide) {
+        JButton button = new JButton(commands.get(id));
+        button.setName(id);
+        button.setIcon(null);
+        button.setFocusable(false);
+        int side = (int) Math.ceil(TARGET * pixels);
+        Dimension usual = button.getPreferredSize();
+        button.setPreferredSize(new Dimension(Math.max(wide * side, usual.width), Math.max(side, usual.height)));
+        buttons.add(button);
+        return button;
+    }
+
+    JPanel component() {
+        return panel;
+    }
+
+    List<JButton> buttons() {
+        return List.copyOf(buttons);
+    }
+
+    /** Where nothing moves, there is nothing to slow down; where there is no room, keys do it. */
+    void showMotion(boolean moves, int width) {
+        int beside = buttons.stream().mapToInt(button -> button.getPreferredSize().width).sum();
+        motion.setVisible(moves && beside + 9 * GAP * pixels <= width);
+    }
+}

@@ -1,0 +1,171 @@
+package thrumwright.editor.loom;
+
+import java.awt.Dimension;
+import java.awt.Font;
+import java.awt.Graphics;
+import java.awt.Graphics2D;
+import java.awt.RenderingHints;
+import java.awt.event.HierarchyEvent;
+import java.awt.geom.Rectangle2D;
+import java.util.List;
+import java.util.function.Supplier;
+import java.util.function.UnaryOperator;
+import javax.accessibility.AccessibleContext;
+import javax.accessibility.AccessibleRole;
+import javax.swing.JComponent;
+import javax.swing.Timer;
+import thrumwright.drawing.Palette;
+
+/** Shows one row or the words before it, with the move in motion. When nothing moves, it does nothing. */
+final class LoomView extends JComponent {
+    private static final long serialVersionUID = 1L;
+
+    /** From one picture to the next, ms: sixty in a second. */
+    private static final int FRAME = 16;
+
+    private static final double NANOS = 1e9;
+
+    private final transient AtHand hand;
+    private final transient Supplier<LoomType> type;
+    private final transient Supplier<Palette> palette;
+    private final Timer timer = new Timer(FRAME, event -> moveOn());
+    private transient Pace pace;
+    private transient List<String> words = List.of();
+    private transient LoomLayout layout;
+    private long before;
+
+    /** @param moving whether pictures move at first */
+    LoomView(AtHand hand, Supplier<LoomType> type, Supplier<Palette> palette, boolean moving) {
+        this.hand = hand;
+        this.type = type;
+        this.palette = palette;
+        this.pace = Pace.usual(moving);
+        setName("loom.view");
+        timer.setCoalesce(true);
+        addHierarchyListener(event -> {
+            if ((event.getChangeFlags() & HierarchyEvent.SHOWING_CHANGED) != 0) {
+                moveOrRest();
+            }
+        });
+    }
+
+    /** Looks again at what is to be seen. */
+    void refresh() {
+        layout = hand.layout(type.get(), room());
+        List<String> said = layout.leaf().words();
+        if (!said.equals(words)) {
+            String heard = heard();
+            words = said;
+            pace = pace.anew();
+            getAccessibleContext().firePropertyChange(AccessibleContext.ACCESSIBLE_NAME_PROPERTY, heard, heard());
+        }
+        moveOrRest();
+        repaint();
+    }
+
+    private Dimension room() {
+        return new Dimension(Math.max(1, getWidth()), Math.max(1, getHeight()));
+    }
+
+    /** What is to be read, in order. */
+    List<String> words() {
+        return words;
+    }
+
+    private String heard() {
+        return String.join(". ", words);
+    }
+
+    /** As it is laid out in the room that it has. */
+    LoomLayout laidOut() {
+        return layout;
+    }
+
+    Pace pace() {
+        return pace;
+    }
+
+    void setPace(UnaryOperator<Pace> change) {
+        pace = change.apply(pace);
+        moveOrRest();
+        repaint();
+    }
+
+    /** Stops at the next crossing. */
+    void cross() {
+        setPace(now -> now.crossed(hand.crossings()));
+    }
+
+    /** Whether a timer runs. */
+    boolean busy() {
+        return timer.isRunning();
+    }
+
+    private void moveOrRest() {
+        boolean wanted = pace.going() && isShowing() && hand.moves();
+        if (wanted && !timer.isRunning()) {
+            before = System.nanoTime();
+            timer.start();
+        } else if (!wanted) {
+            timer.stop();
+        }
+    }
+
+    private void moveOn() {
+        long now = System.nanoTime();
+        double laid = pace.shown();
+        pace = pace.after((now - before) / NANOS);
+        before = now;
+        if (laid != pace.shown()) {
+            repaint(layout.picture().getBounds());
+        }
+    }
+
+    @Override
+    public void setBounds(int x, int y, int width, int height) {
+        boolean other = width != getWidth() || height != getHeight();
+        super.setBounds(x, y, width, height);
+        if (other) {
+            refresh();
+        }
+    }
+
+    @Override
+    protected void paintComponent(Graphics g) {
+        Graphics2D page = (Graphics2D) g.create();
+        page.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
+        page.setRenderingHint(RenderingHints.KEY_TEXT_ANTIALIASING, RenderingHints.VALUE_TEXT_ANTIALIAS_ON);
+        page.setColor(palette.get().paper());
+        page.fillRect(0, 0, getWidth(), getHeight());
+        Rectangle2D box = layout.picture();
+        hand.picture().ifPresent(picture -> picture.paint(page, palette.get(), font(), box, hand.row(), pace.shown()));
+        if (!box.contains(g.getClipBounds())) {
+            layout.draw(page, palette.get());
+        }
+        page.dispose();
+    }
+
+    private Font font() {
+        return layout.type().small();
+    }
+
+    @Override
+    public AccessibleContext getAccessibleContext() {
+        if (accessibleContext == null) {
+            accessibleContext = new AccessibleJComponent() {
+                private static final long serialVersionUID = 1L;
+
+                @Override
+                public AccessibleRole getAccessibleRole() {
+                    return AccessibleRole.PANEL;
+                }
+
+                @Override
+                public String getAccessibleName() {
+                    return heard();
+                }
+            };
+        }
+        return accessibleContext;
+    }
+}

@@ -1,0 +1,134 @@
+package thrumwright.editor.loom;
+
+import java.awt.BorderLayout;
+import java.awt.GraphicsConfiguration;
+import java.awt.event.ComponentAdapter;
+import java.awt.event.ComponentEvent;
+import java.time.LocalDateTime;
+import java.util.function.Supplier;
+import javax.swing.JComponent;
+import javax.swing.JFrame;
+import thrumwright.editor.edit.Change;
+import thrumwright.editor.edit.Session;
+import thrumwright.editor.look.Icons;
+import thrumwright.editor.settings.ScreenScale;
+import thrumwright.editor.settings.Workplace;
+import thrumwright.editor.text.CommandTexts;
+import thrumwright.editor.text.Commands;
+import thrumwright.editor.text.Texts;
+import thrumwright.measure.Phrases;
+
+/**
+ * The view at the loom in a window that fills the screen. It works on the same session as the piece's own window, so that
+ * both agree and what is done can be taken back in either.
+ */
+public final class LoomWindow {
+    private final Workplace room;
+    private final JFrame frame = new JFrame();
+    private final GraphicsConfiguration screen;
+    private final Stillness stillness;
+    private final Weaving weaving;
+    private final AtHand hand;
+    private final LoomView view;
+    private final Commands commands;
+    private final LoomBar bar;
+    private final Runnable noLonger;
+
+    /**
+     * @param screen that it fills
+     * @param clock what time it is where the weaver works
+     */
+    public LoomWindow(Session session, Workplace room, GraphicsConfiguration screen, Supplier<LocalDateTime> clock) {
+        this.room = room;
+        this.screen = screen;
+        this.stillness = new Stillness(room.settings());
+        Texts texts = room.texts();
+        this.weaving = new Weaving(session, texts, clock);
+        this.hand = new AtHand(weaving, Phrases.of("thrumwright.sheet.loom", texts.locale()));
+        this.view = new LoomView(hand, this::type, () -> room.theme().palette(), stillness.moving());
+        this.commands = new Commands(new CommandTexts(texts.locale(), Commands.menuKey()), Icons::of, () -> {});
+        addCommands();
+        this.bar = new LoomBar(commands, pixels());
+        build(texts);
+        Runnable deaf = session.listen(change -> {
+            if (change == Change.PIECE) {
+                changed();
+            }
+        });
+        Runnable blind = room.whenLookChanges(this::changed);
+        this.noLonger = () -> {
+            deaf.run();
+            blind.run();
+        };
+        changed();
+    }
+
+    private void addCommands() {
+        commands.add("loom-done", () -> weaving.forward(hand.count()), () -> weaving.now().isPresent());
+        commands.add("loom-back", () -> weaving.back(hand.count()));
+        commands.addSwitch("loom-move", this::turn, () -> view.pace().going());
+        commands.add("loom-slower", () -> view.setPace(Pace::slower));
+        commands.add("loom-faster", () -> view.setPace(Pace::faster));
+        commands.add("loom-crossing", view::cross);
+        commands.add("loom-close", this::hide);
+    }
+
+    private void turn() {
+        view.setPace(Pace::turned);
+        stillness.choose(view.pace().going());
+    }
+
+    private void build(Texts texts) {
+        frame.setName("loomWindow");
+        frame.setTitle(texts.say("loom.title"));
+        frame.setUndecorated(true);
+        frame.setBounds(screen.getBounds());
+        frame.add(view);
+        frame.add(bar.component(), BorderLayout.SOUTH);
+        commands.bindWindow(frame.getRootPane());
+        frame.addComponentListener(new ComponentAdapter() {
+            @Override
+            public void componentResized(ComponentEvent event) {
+                changed();
+            }
+        });
+    }
+
+    private double pixels() {
+        return new ScreenScale(room.settings()).of(screen);
+    }
+
+    private LoomType type() {
+        return new LoomType(room.fonts(), pixels(), 1);
+    }
+
+    private void changed() {
+        view.refresh();
+        bar.showMotion(hand.moves(), frame.getWidth());
+        commands.refresh();
+    }
+
+    public JFrame frame() {
+        return frame;
+    }
+
+    /** What is shown, to be read by whoever can't see it. */
+    public JComponent component() {
+        return view;
+    }
+
+    public void show() {
+        frame.setVisible(true);
+        frame.toFront();
+        changed();
+    }
+
+    private void hide() {
+        frame.setVisible(false);
+    }
+
+    public void dispose() {
+        noLonger.run();
+        frame.dispose();
+    }
+}

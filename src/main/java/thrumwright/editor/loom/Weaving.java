@@ -1,0 +1,101 @@
+package thrumwright.editor.loom;
+
+import java.time.LocalDateTime;
+import java.util.Optional;
+import java.util.function.Supplier;
+import thrumwright.editor.edit.Session;
+import thrumwright.editor.edit.TickEdits;
+import thrumwright.editor.text.Texts;
+import thrumwright.piece.Ticks;
+import thrumwright.sheet.AtLoom;
+import thrumwright.sheet.LoomSheet;
+import thrumwright.sheet.LoomStep;
+
+/**
+ * Where the work at the loom stands. What is done is ticked in the piece; only how far the words before a step's first row
+ * are read is known here.
+ */
+final class Weaving {
+    private final Session session;
+    private final Texts texts;
+    private final TickEdits edits;
+    private final Supplier<LocalDateTime> clock;
+    private LoomSheet sheet;
+    private Optional<AtLoom> seen = Optional.empty();
+    private int read;
+
+    Weaving(Session session, Texts texts, Supplier<LocalDateTime> clock) {
+        this.session = session;
+        this.texts = texts;
+        this.edits = new TickEdits(texts.phrases());
+        this.clock = clock;
+    }
+
+    /** The steps of the piece as it is. */
+    LoomSheet sheet() {
+        if (sheet == null || sheet.plan() != session.plan()) {
+            sheet = LoomSheet.of(session.plan(), texts.locale());
+        }
+        return sheet;
+    }
+
+    /** The row that is woven now; empty once all is done. */
+    Optional<AtLoom> now() {
+        Optional<AtLoom> now = sheet().now(ticks());
+        if (!now.equals(seen)) {
+            seen = now;
+            read = 0;
+        }
+        return now;
+    }
+
+    private Ticks ticks() {
+        return session.shown().ticks();
+    }
+
+    /**
+     * How many of the leaves are turned on which its words stand; all of them: the row itself is to be seen.
+     *
+     * @param leaves of the step that is woven now, 1 or more
+     */
+    int read(int leaves) {
+        boolean begun = now().filter(at -> at.row() > 0).isPresent();
+        return begun ? leaves : Math.min(read, last(leaves));
+    }
+
+    /** A step without rows is its words alone. */
+    private int last(int leaves) {
+        boolean rows = now().map(sheet()::step).filter(step -> !step.rows().isEmpty()).isPresent();
+        return rows ? leaves : leaves - 1;
+    }
+
+    /** On by one: the next leaf, or the row is done. */
+    void forward(int leaves) {
+        int at = read(leaves);
+        if (at < last(leaves)) {
+            read = at + 1;
+        } else {
+            now().ifPresent(row -> session.edit(edits.done(sheet(), row, clock.get())));
+        }
+    }
+
+    /** Back by one: the leaf before, or the last row isn't done yet. */
+    void back(int leaves) {
+        int at = read(leaves);
+        boolean leaf = at > 0 && now().filter(row -> row.row() == 0).isPresent();
+        if (leaf) {
+            read = at - 1;
+            return;
+        }
+        sheet().last(ticks()).ifPresent(row -> {
+            session.edit(edits.back(sheet(), row));
+            now();
+            read = Integer.MAX_VALUE;
+        });
+    }
+
+    /** The step that is woven now. */
+    Optional<LoomStep> step() {
+        return now().map(sheet()::step);
+    }
+}

@@ -1,0 +1,62 @@
+package thrumwright.sheet;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import thrumwright.measure.Phrases;
+import thrumwright.plan.Plan;
+import thrumwright.plan.Work;
+import thrumwright.plan.words.Words;
+
+/** Takes a sheet apart into what is read at the loom, one step at a time. */
+final class LoomWriter {
+    private final Plan plan;
+    private final StepSheet sheet;
+    private final BlockWords words;
+    private final Phrases phrases;
+
+    LoomWriter(Plan plan, Locale locale) {
+        this.plan = plan;
+        this.sheet = StepSheet.of(plan, locale);
+        this.words = new BlockWords(plan, Phrases.of("thrumwright.sheet.steps", locale), new Words(locale));
+        this.phrases = Phrases.of("thrumwright.sheet.loom", locale);
+    }
+
+    LoomSheet sheet() {
+        List<LoomStep> steps = new ArrayList<>();
+        for (Chapter chapter : sheet.chapters()) {
+            List<String> opening = chapter.opening();
+            for (Step step : chapter.steps()) {
+                steps.add(step(step, opening));
+                opening = List.of();
+            }
+        }
+        return new LoomSheet(plan, steps);
+    }
+
+    private LoomStep step(Step step, List<String> opening) {
+        Optional<Work> work = step.rows().isEmpty() ? Optional.empty() : LoomSheet.work(plan, step.key());
+        List<String> cuts = sheet.cuts().stream()
+                .filter(cut -> cut.step() == step.number())
+                .map(this::cut)
+                .toList();
+        String reach = step.reachBrief().isEmpty() ? "" : phrases.say("reach", Map.of("reach", step.reachBrief()));
+        return new LoomStep(step, opening, cuts, work.map(this::rows).orElse(List.of()), reach);
+    }
+
+    private String cut(CutLine cut) {
+        return phrases.say(
+                "cut",
+                Map.of("what", cut.what(), "count", cut.count(), "length", cut.length(), "widths", cut.widths()));
+    }
+
+    private List<LoomStep.LoomRow> rows(Work work) {
+        String key = work.block().plainWeave() ? "count.pick" : "count.row";
+        int all = work.rows().size();
+        return words.everyRow(work).stream()
+                .map(row -> new LoomStep.LoomRow(phrases.say(key, Map.of("n", row.label(), "all", all)), row))
+                .toList();
+    }
+}
