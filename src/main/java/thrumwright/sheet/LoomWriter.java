@@ -48,7 +48,7 @@ final class LoomWriter {
 
     private String cut(CutLine cut) {
         return phrases.say(
-                "cut",
+                cut.count() == 1 ? "cut.one" : "cut.several",
                 Map.of("what", cut.what(), "count", cut.count(), "length", cut.length(), "widths", cut.widths()));
     }
 

@@ -54,10 +54,16 @@ public record StepPainter(Graphics2D g, Palette palette, Font font) {
     /** The move while one row of it is being worked; nothing goes outside the box. */
     void move(Rectangle2D box, Move move, StepScene scene) {
         within(box, painter -> {
-            View view = painter.view(box, move.whole());
+            View view = withArrow(box, painter.view(box, move.whole()), move.whole());
             painter.work(box, view, move, scene);
             move.tips(scene).forEach(tip -> painter.tip(view, scene, tip));
         });
+    }
+
+    /** Raised, if need be, so that the arrow below a cord that is tied to posts is seen in a low box, too. */
+    private static View withArrow(Rectangle2D box, View view, StepScene scene) {
+        double lacking = 0.85 * scene.setting().spacing() + view.clothY(box.getMaxY());
+        return scene.tied() && lacking > 0 ? view.raised(lacking) : view;
     }
 
     /** The way of the hand, where a yarn is being laid in. */

@@ -35,7 +35,7 @@ final class AtHand {
         return leaves.layout(
                 read == count()
                         ? Leaf.ofRow(step, now.get().row(), next)
-                        : Leaf.ofWords(step, leaves.leaves().get(read), first(step, next)));
+                        : Leaf.ofWords(step, leaves.leaves().get(read), read == 0, first(step, next)));
     }
 
     /** After the words comes the first row. */

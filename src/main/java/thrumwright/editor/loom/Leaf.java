@@ -26,9 +26,13 @@ record Leaf(String title, String counted, String row, List<String> told, List<St
         beside = List.copyOf(beside);
     }
 
-    /** The words before a step's first row; without the row, what to cut stands beside them. */
-    static Leaf ofWords(LoomStep step, List<String> told, String next) {
-        return new Leaf(step.title(), "", "", told, step.cuts(), next);
+    /**
+     * Words before a step's first row.
+     *
+     * @param first whether they are the first; what to cut stands beside those
+     */
+    static Leaf ofWords(LoomStep step, List<String> told, boolean first, String next) {
+        return new Leaf(step.title(), "", "", told, first ? step.cuts() : List.of(), next);
     }
 
     static Leaf ofRow(LoomStep step, int row, String next) {

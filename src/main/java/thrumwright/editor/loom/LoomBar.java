@@ -5,9 +5,12 @@ import java.awt.Dimension;
 import java.awt.FlowLayout;
 import java.util.ArrayList;
 import java.util.List;
+import javax.swing.AbstractButton;
+import javax.swing.Action;
 import javax.swing.BorderFactory;
 import javax.swing.JButton;
 import javax.swing.JPanel;
+import javax.swing.JToggleButton;
 import thrumwright.editor.text.Commands;
 
 /** What is pressed with a mouse or a finger: one row on, one back, and how the picture moves. */
@@ -16,10 +19,12 @@ final class LoomBar {
     static final double TARGET = 12;
 
     private static final double GAP = 2;
+    /** Size of the type on it, mm. */
+    private static final double TYPE = 5;
 
     private final JPanel panel = new JPanel(new BorderLayout());
     private final JPanel motion = new JPanel();
-    private final List<JButton> buttons = new ArrayList<>();
+    private final List<AbstractButton> buttons = new ArrayList<>();
     private final Commands commands;
     private final double pixels;
 
@@ -38,8 +43,11 @@ final class LoomBar {
         panel.add(button("loom-done", 3), BorderLayout.EAST);
     }
 
-    private JButton button(String id, int wide) {
-        JButton button = new JButton(commands.get(id));
+    private AbstractButton button(String id, int wide) {
+        Action action = commands.get(id);
+        AbstractButton button =
+                action.getValue(Action.SELECTED_KEY) == null ? new JButton(action) : new JToggleButton(action);
+        button.setFont(button.getFont().deriveFont((float) (TYPE * pixels)));
         button.setName(id);
         button.setIcon(null);
         button.setFocusable(false);
@@ -54,13 +62,15 @@ final class LoomBar {
         return panel;
     }
 
-    List<JButton> buttons() {
+    List<AbstractButton> buttons() {
         return List.copyOf(buttons);
     }
 
     /** Where nothing moves, there is nothing to slow down; where there is no room, keys do it. */
     void showMotion(boolean moves, int width) {
-        int beside = buttons.stream().mapToInt(button -> button.getPreferredSize().width).sum();
+        int beside = buttons.stream()
+                .mapToInt(button -> button.getPreferredSize().width)
+                .sum();
         motion.setVisible(moves && beside + 9 * GAP * pixels <= width);
     }
 }

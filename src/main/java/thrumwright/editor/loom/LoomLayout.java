@@ -13,9 +13,11 @@ import thrumwright.drawing.Palette;
  */
 record LoomLayout(Leaf leaf, LoomType type, boolean pictured, Dimension size) {
     /** The least share of the height that a picture takes. */
-    private static final double PICTURE = 0.3;
+    private static final double PICTURE = 0.2;
+    /** A row is only larger than it must be while a picture keeps this share of the height. */
+    private static final double LARGE_PICTURE = 0.42;
     /** Room round all and between parts, as a share of the height of type. */
-    private static final double GAP = 0.4;
+    private static final double GAP = 0.26;
 
     private double gap() {
         return GAP * type.words().getSize2D();
@@ -35,11 +37,13 @@ record LoomLayout(Leaf leaf, LoomType type, boolean pictured, Dimension size) {
         return countedBeside() ? head : head.add(leaf.counted(), type.words());
     }
 
-    /** As large as it fits into one line, but no smaller than all else. */
+    /** As large as there is room for it in one line, but no smaller than all else. */
     private Lines row() {
-        for (double larger = 1; larger > 0; larger -= 0.1) {
-            if (Lines.width(leaf.row(), type.row(larger)) <= width()) {
-                return new Lines(width()).add(leaf.row(), type.row(larger));
+        double room = left(new Lines(width())) - (pictured ? LARGE_PICTURE * size.height : 0) - gap();
+        for (double larger = 1; larger > 0 && !leaf.row().isEmpty(); larger -= 0.1) {
+            Lines row = new Lines(width()).add(leaf.row(), type.row(larger));
+            if (row.count() == 1 && row.height() <= room) {
+                return row;
             }
         }
         return new Lines(width()).add(leaf.row(), type.row(0));
@@ -53,28 +57,33 @@ record LoomLayout(Leaf leaf, LoomType type, boolean pictured, Dimension size) {
         return new Lines(width()).add(leaf.next(), type.small());
     }
 
-    private double taken() {
-        double sum = gap();
-        for (Lines lines : new Lines[] {head(), row(), beside(), next()}) {
-            sum += lines.count() == 0 ? 0 : lines.height() + gap();
+    /** What the words leave for the picture, pixels; below 0 if they don't fit. */
+    private double left(Lines row) {
+        double left = size.height - gap() * (pictured ? 2 : 1);
+        for (Lines lines : new Lines[] {head(), row, beside(), next()}) {
+            left -= lines.count() == 0 ? 0 : lines.height() + gap();
         }
-        return sum;
+        return left;
     }
 
-    /** What the words leave for the picture, pixels; below 0 if they don't fit. */
-    private double left() {
-        return size.height - taken() - (pictured ? gap() : 0);
+    private double least() {
+        return pictured ? PICTURE * size.height : 0;
     }
 
     /** Whether all has room. */
     boolean fits() {
-        return left() >= (pictured ? PICTURE * size.height : 0);
+        return left(row()) >= least();
+    }
+
+    /** The same without its picture, where the words need all the room. */
+    LoomLayout fitted() {
+        return fits() ? this : new LoomLayout(leaf, type, false, size);
     }
 
     /** Where the picture is. */
     Rectangle2D picture() {
         double top = 2 * gap() + head().height();
-        return new Rectangle2D.Double(gap(), top, width(), Math.max(0, left()));
+        return new Rectangle2D.Double(gap(), top, width(), Math.max(0, left(row())));
     }
 
     /** Draws all but the picture. */
@@ -87,7 +96,7 @@ record LoomLayout(Leaf leaf, LoomType type, boolean pictured, Dimension size) {
             double wide = Lines.width(leaf.counted(), type.words());
             new Lines(wide + 1).add(leaf.counted(), type.words()).draw(g, size.width - gap() - wide, y);
         }
-        y += head.height() + gap() + (pictured ? Math.max(0, left()) + gap() : 0);
+        y += head.height() + gap() + (pictured ? Math.max(0, left(row())) + gap() : 0);
         for (Lines lines : new Lines[] {row(), beside()}) {
             lines.draw(g, gap(), y);
             y += lines.count() == 0 ? 0 : lines.height() + gap();

@@ -1,8 +1,12 @@
 package thrumwright.editor.loom;
 
 import java.awt.Dimension;
+import java.text.BreakIterator;
 import java.util.ArrayList;
+import java.util.Collection;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.Stream;
 import thrumwright.sheet.LoomStep;
 
@@ -31,10 +35,11 @@ record LoomLeaves(
     private LoomLeaves split() {
         List<List<String>> all = new ArrayList<>();
         List<String> leaf = new ArrayList<>();
-        for (String sentence : step.told()) {
+        for (String sentence : told()) {
             List<String> more = new ArrayList<>(leaf);
             more.add(sentence);
-            if (!leaf.isEmpty() && !words(more).fits()) {
+            LoomLayout words = words(more, all.isEmpty());
+            if (!leaf.isEmpty() && !(words.fits() && words.pictured() == pictured)) {
                 all.add(leaf);
                 more = new ArrayList<>(List.of(sentence));
             }
@@ -44,19 +49,46 @@ record LoomLeaves(
         return new LoomLeaves(step, wanted, type, pictured, size, all);
     }
 
+    /** All that is to be read; what is too long for a leaf falls into its sentences. */
+    private List<String> told() {
+        return step.told().stream()
+                .flatMap(text -> words(List.of(text), true).fits() ? Stream.of(text) : sentences(text).stream())
+                .toList();
+    }
+
+    private static List<String> sentences(String text) {
+        BreakIterator breaks = BreakIterator.getSentenceInstance();
+        breaks.setText(text);
+        List<String> sentences = new ArrayList<>();
+        for (int from = 0, to = breaks.next(); to != BreakIterator.DONE; from = to, to = breaks.next()) {
+            sentences.add(text.substring(from, to).strip());
+        }
+        return sentences;
+    }
+
     private boolean fits() {
-        return Stream.concat(
-                        leaves.stream().map(this::words),
-                        Stream.iterate(0, row -> row < step.rows().size(), row -> row + 1)
-                                .map(row -> layout(Leaf.ofRow(step, row, "…"))))
-                .allMatch(LoomLayout::fits);
+        return leaves.stream().map(leaf -> words(leaf, leaf == leaves.get(0))).allMatch(LoomLayout::fits)
+                && rows().stream()
+                        .map(row -> layout(Leaf.ofRow(step, row, "…")))
+                        .allMatch(LoomLayout::fits);
     }
 
-    private LoomLayout words(List<String> told) {
-        return layout(Leaf.ofWords(step, told, "…"));
+    /** A row of each sort; rows go on by turns, so there are few. */
+    private Collection<Integer> rows() {
+        Map<String, Integer> sorts = new HashMap<>();
+        for (int row = 0; row < step.rows().size(); row++) {
+            sorts.put(step.rows().get(row).said(), row);
+        }
+        return sorts.values();
     }
 
+    private LoomLayout words(List<String> told, boolean first) {
+        return layout(Leaf.ofWords(step, told, first, "…"));
+    }
+
+    /** A row has its picture; words that need all the room have none. */
     LoomLayout layout(Leaf leaf) {
-        return new LoomLayout(leaf, type, pictured, size);
+        LoomLayout layout = new LoomLayout(leaf, type, pictured, size);
+        return leaf.row().isEmpty() ? layout.fitted() : layout;
     }
 }

@@ -102,7 +102,7 @@ final class LoomView extends JComponent {
     }
 
     private void moveOrRest() {
-        boolean wanted = pace.going() && isShowing() && hand.moves();
+        boolean wanted = pace.going() && isShowing() && hand.moves() && layout.pictured();
         if (wanted && !timer.isRunning()) {
             before = System.nanoTime();
             timer.start();
@@ -138,7 +138,9 @@ final class LoomView extends JComponent {
         page.setColor(palette.get().paper());
         page.fillRect(0, 0, getWidth(), getHeight());
         Rectangle2D box = layout.picture();
-        hand.picture().ifPresent(picture -> picture.paint(page, palette.get(), font(), box, hand.row(), pace.shown()));
+        hand.picture()
+                .filter(picture -> layout.pictured())
+                .ifPresent(picture -> picture.paint(page, palette.get(), font(), box, hand.row(), pace.shown()));
         if (!box.contains(g.getClipBounds())) {
             layout.draw(page, palette.get());
         }

@@ -5,6 +5,7 @@ import java.awt.GraphicsConfiguration;
 import java.awt.event.ComponentAdapter;
 import java.awt.event.ComponentEvent;
 import java.time.LocalDateTime;
+import java.util.function.IntConsumer;
 import java.util.function.Supplier;
 import javax.swing.JComponent;
 import javax.swing.JFrame;
@@ -64,16 +65,23 @@ public final class LoomWindow {
     }
 
     private void addCommands() {
-        commands.add("loom-done", () -> weaving.forward(hand.count()), () -> weaving.now().isPresent());
-        commands.add("loom-back", () -> weaving.back(hand.count()));
-        commands.addSwitch("loom-move", this::turn, () -> view.pace().going());
+        commands.add(
+                "loom-done", () -> turn(weaving::forward), () -> weaving.now().isPresent());
+        commands.add("loom-back", () -> turn(weaving::back));
+        commands.addSwitch("loom-move", this::stopOrGo, () -> view.pace().going());
         commands.add("loom-slower", () -> view.setPace(Pace::slower));
         commands.add("loom-faster", () -> view.setPace(Pace::faster));
         commands.add("loom-crossing", view::cross);
         commands.add("loom-close", this::hide);
     }
 
-    private void turn() {
+    /** A leaf is turned without anything changing in the piece. */
+    private void turn(IntConsumer way) {
+        way.accept(hand.count());
+        changed();
+    }
+
+    private void stopOrGo() {
         view.setPace(Pace::turned);
         stillness.choose(view.pace().going());
     }

@@ -65,7 +65,8 @@ final class Weaving {
 
     /** A step without rows is its words alone. */
     private int last(int leaves) {
-        boolean rows = now().map(sheet()::step).filter(step -> !step.rows().isEmpty()).isPresent();
+        boolean rows =
+                now().map(sheet()::step).filter(step -> !step.rows().isEmpty()).isPresent();
         return rows ? leaves : leaves - 1;
     }
 

@@ -1,0 +1,207 @@
+package thrumwright.editor;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static thrumwright.testing.WindowTest.onEventThread;
+import static thrumwright.testing.WindowTest.waitFor;
+
+import java.awt.Component;
+import java.awt.event.KeyEvent;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.stream.Stream;
+import javax.swing.AbstractButton;
+import org.assertj.swing.fixture.FrameFixture;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.RegisterExtension;
+import org.junit.jupiter.api.io.TempDir;
+import thrumwright.editor.files.Questions.Recovering;
+import thrumwright.editor.settings.Settings;
+import thrumwright.editor.window.piece.EditorWindow;
+import thrumwright.piece.Piece;
+import thrumwright.piece.Ticks;
+import thrumwright.plan.Plan;
+import thrumwright.sheet.LoomSheet;
+import thrumwright.sheet.LoomStep;
+import thrumwright.store.BuiltIn;
+import thrumwright.store.keeping.Keeper;
+import thrumwright.store.keeping.Keeping;
+import thrumwright.testing.WindowTest;
+
+/** Weaves at the loom: with keys alone, with the mouse alone, and on after the program was killed. */
+class LoomIT {
+    @RegisterExtension
+    final WindowTest window = new WindowTest();
+
+    @TempDir
+    Path home;
+
+    private final Answers answers = new Answers();
+    private Keeper keeper;
+    private EditorWindow editor;
+    private FrameFixture loom;
+
+    private Path wave() throws Exception {
+        return Files.writeString(home.resolve("wave.json"), BuiltIn.DEMO.text("first-wave.json"));
+    }
+
+    private void open(Path state, Optional<Path> file) {
+        keeper = Keeper.in(state);
+        window.show(() -> {
+            Workroom room = new Workroom(
+                    still(), Rooms.LIBRARY, Locale.UK, new Keeping(keeper, Optional.empty(), Optional.empty()));
+            editor = room.open(file);
+            editor.files().setQuestions(answers);
+            return editor.frame();
+        });
+    }
+
+    private static Settings still() {
+        Settings settings = new Settings(Optional.empty());
+        settings.put("loom.moving", "false");
+        return settings;
+    }
+
+    private void toTheLoom() {
+        new Hands(window, editor).key(KeyEvent.VK_L, KeyEvent.VK_CONTROL);
+        loom = window.frame("loomWindow");
+        waitFor(
+                "the keyboard at the loom",
+                () -> onEventThread(() -> loom.target().isFocused()));
+    }
+
+    private Piece piece() {
+        return onEventThread(() -> editor.session().piece());
+    }
+
+    private String seen() {
+        Component view = loom.robot().finder().findByName(loom.target(), "loom.view");
+        return onEventThread(() -> view.getAccessibleContext().getAccessibleName());
+    }
+
+    /** Goes on until all is done, and notes what is seen on the way. */
+    private List<String> weave(Runnable on) {
+        List<String> seen = new ArrayList<>();
+        while (!seen().startsWith("All steps are done")) {
+            seen.add(seen());
+            on.run();
+            assertThat(seen).as("goes on").hasSizeLessThan(1000);
+            assertThat(seen()).isNotEqualTo(seen.get(seen.size() - 1));
+        }
+        return seen;
+    }
+
+    private void everyStepWasSeen(List<String> seen) {
+        LoomSheet sheet = LoomSheet.of(Plan.of(piece()), Locale.UK);
+        for (LoomStep step : sheet.steps()) {
+            List<String> ofStep =
+                    seen.stream().filter(text -> text.startsWith(step.title())).toList();
+            String all = String.join(" ", ofStep);
+            assertThat(all).contains(step.told());
+            assertThat(ofStep.stream().filter(text -> text.contains(" of " + step.count() + ". ")))
+                    .hasSize(step.rows().size());
+        }
+        Ticks ticks = piece().ticks();
+        assertThat(sheet.now(ticks)).isEmpty();
+        for (LoomStep step : sheet.steps()) {
+            assertThat(ticks.done(step.step().key())).isEqualTo(step.count());
+        }
+    }
+
+    @Test
+    void aWholePieceIsWovenWithKeysAlone() throws Exception {
+        open(home.resolve("state"), Optional.of(wave()));
+        toTheLoom();
+        int[] keys = {KeyEvent.VK_SPACE, KeyEvent.VK_RIGHT, KeyEvent.VK_PAGE_DOWN};
+        int[] pressed = new int[1];
+        everyStepWasSeen(weave(() -> window.press(keys[pressed[0]++ % keys.length])));
+        Ticks all = piece().ticks();
+        window.press(KeyEvent.VK_PAGE_UP);
+        assertThat(piece().ticks()).isNotEqualTo(all);
+        assertThat(seen()).contains("Next: nothing, it is the last step");
+        window.press(KeyEvent.VK_ESCAPE);
+        waitFor("the loom to be left", () -> onEventThread(() -> !loom.target().isVisible()));
+        onEventThread(() -> {
+            editor.session().undo();
+            return null;
+        });
+        assertThat(piece().ticks()).isEqualTo(all);
+    }
+
+    @Test
+    void aWholePieceIsWovenWithTheMouseAlone() throws Exception {
+        open(home.resolve("state"), Optional.of(wave()));
+        toTheLoom();
+        everyStepWasSeen(weave(() -> loom.button("loom-done").click()));
+        loom.button("loom-back").click();
+        assertThat(seen()).contains("Next: nothing, it is the last step");
+    }
+
+    /** Right after a tick one key takes it off again, wherever that leads back to. */
+    @Test
+    void aMistakenTickIsOneKeyBack() throws Exception {
+        open(home.resolve("state"), Optional.of(wave()));
+        toTheLoom();
+        for (int i = 0; i < 40; i++) {
+            Ticks before = piece().ticks();
+            String seen = seen();
+            window.press(KeyEvent.VK_SPACE);
+            if (!piece().ticks().equals(before)) {
+                window.press(i % 2 == 0 ? KeyEvent.VK_BACK_SPACE : KeyEvent.VK_LEFT);
+                assertThat(piece().ticks()).isEqualTo(before);
+                assertThat(seen()).isEqualTo(seen);
+                window.press(KeyEvent.VK_SPACE);
+            }
+        }
+        assertThat(piece().ticks().isEmpty()).isFalse();
+    }
+
+    @Test
+    void killedInTheMiddleItGoesOnAtTheSameRow() throws Exception {
+        Path state = home.resolve("state");
+        open(state, Optional.of(wave()));
+        toTheLoom();
+        while (!seen().contains("pick 3 of")) {
+            window.press(KeyEvent.VK_SPACE);
+        }
+        String seen = seen();
+        Ticks ticks = piece().ticks();
+        keeper.flush();
+        Path left = home.resolve("left");
+        Files.createDirectories(left);
+        try (Stream<Path> files = Files.list(state)) {
+            for (Path file :
+                    files.filter(each -> each.toString().endsWith(".journal")).toList()) {
+                Files.copy(file, left.resolve(file.getFileName()));
+            }
+        }
+        onEventThread(() -> {
+            editor.dispose();
+            return null;
+        });
+        open(left, Optional.empty());
+        answers.recovering = Recovering.UNSAVED;
+        onEventThread(() -> {
+            editor.recover();
+            return null;
+        });
+        waitFor("the work to be there again", () -> piece().ticks().equals(ticks));
+        toTheLoom();
+        assertThat(seen()).isEqualTo(seen);
+    }
+
+    /** What is pressed is large enough for a finger: 12 mm on a screen of 96 dots to the inch. */
+    @Test
+    void targetsAreLargeEnough() throws Exception {
+        open(home.resolve("state"), Optional.of(wave()));
+        toTheLoom();
+        for (String name : List.of("loom-done", "loom-back")) {
+            AbstractButton button = loom.robot().finder().findByName(loom.target(), name, AbstractButton.class);
+            assertThat(onEventThread(button::getWidth)).isGreaterThanOrEqualTo((int) (12 * 96 / 25.4));
+            assertThat(onEventThread(button::getHeight)).isGreaterThanOrEqualTo((int) (12 * 96 / 25.4));
+        }
+    }
+}
