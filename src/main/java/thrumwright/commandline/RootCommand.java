@@ -56,6 +56,7 @@ public final class RootCommand implements Runnable {
         CommandLine line = new CommandLine(commands)
                 .addSubcommand(new PlanCommand(commands))
                 .addSubcommand(new SheetCommand(commands))
+                .addSubcommand(new LoomCommand(commands))
                 .addSubcommand(new CheckCommand(commands))
                 .addSubcommand(new StructuresCommand(commands))
                 .addSubcommand(new BeginCommand(commands));

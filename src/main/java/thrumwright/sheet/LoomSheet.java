@@ -2,7 +2,9 @@ package thrumwright.sheet;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
+import thrumwright.measure.Phrases;
 import thrumwright.piece.Place;
 import thrumwright.piece.Ticks;
 import thrumwright.plan.BlockPlan;
@@ -75,5 +77,21 @@ public record LoomSheet(Plan plan, List<LoomStep> steps) {
             return Optional.of(new AtLoom(at.step(), at.row() + 1));
         }
         return at.step() + 1 < steps.size() ? Optional.of(new AtLoom(at.step() + 1, 0)) : Optional.empty();
+    }
+
+    /**
+     * What comes after a row, in a few words.
+     *
+     * @param phrases those of the loom
+     */
+    public String next(AtLoom at, Phrases phrases) {
+        return after(at).map(next -> told(next, phrases)).orElseGet(() -> phrases.say("next.end"));
+    }
+
+    private String told(AtLoom next, Phrases phrases) {
+        LoomStep step = step(next);
+        return next.row() == 0
+                ? phrases.say("next.step", Map.of("step", step.title()))
+                : phrases.say("next.row", Map.of("row", step.rows().get(next.row()).said()));
     }
 }

@@ -6,12 +6,14 @@ import java.util.List;
 /**
  * A step as it is worked at the loom.
  *
+ * @param part of the work that it belongs to
  * @param opening what to know before it, where a part of the work begins with it
  * @param cuts what to cut for it
  * @param rows each of its rows by itself; empty for a step that has none and is done as a whole
  * @param reach the height to reach, in a few words; empty if none
  */
-public record LoomStep(Step step, List<String> opening, List<String> cuts, List<LoomRow> rows, String reach) {
+public record LoomStep(
+        Step step, String part, List<String> opening, List<String> cuts, List<LoomRow> rows, String reach) {
     /**
      * One row.
      *

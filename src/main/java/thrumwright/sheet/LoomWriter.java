@@ -29,21 +29,21 @@ final class LoomWriter {
         for (Chapter chapter : sheet.chapters()) {
             List<String> opening = chapter.opening();
             for (Step step : chapter.steps()) {
-                steps.add(step(step, opening));
+                steps.add(step(step, chapter.title(), opening));
                 opening = List.of();
             }
         }
         return new LoomSheet(plan, steps);
     }
 
-    private LoomStep step(Step step, List<String> opening) {
+    private LoomStep step(Step step, String part, List<String> opening) {
         Optional<Work> work = step.rows().isEmpty() ? Optional.empty() : LoomSheet.work(plan, step.key());
         List<String> cuts = sheet.cuts().stream()
                 .filter(cut -> cut.step() == step.number())
                 .map(this::cut)
                 .toList();
         String reach = step.reachBrief().isEmpty() ? "" : phrases.say("reach", Map.of("reach", step.reachBrief()));
-        return new LoomStep(step, opening, cuts, work.map(this::rows).orElse(List.of()), reach);
+        return new LoomStep(step, part, opening, cuts, work.map(this::rows).orElse(List.of()), reach);
     }
 
     private String cut(CutLine cut) {

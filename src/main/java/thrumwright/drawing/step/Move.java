@@ -41,6 +41,15 @@ public record Move(StepScene whole, List<ClothPainter.PlacedBlock> ground, Yarn 
     }
 
     /**
+     * How much of the yarn is laid in before a row: 0 to 1.
+     *
+     * @param row of the picture, from 0; as many as there are: after the last
+     */
+    public double share(int row) {
+        return whole.picture().share(row);
+    }
+
+    /**
      * The row of the picture that shows a row of the block: the same one, or where the block has more, one that is worked
      * like it, since rows go on by turns.
      *

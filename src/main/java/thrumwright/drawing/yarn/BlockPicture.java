@@ -1,5 +1,6 @@
 package thrumwright.drawing.yarn;
 
+import java.awt.Color;
 import java.awt.geom.Rectangle2D;
 import java.util.List;
 import java.util.Map;
@@ -16,6 +17,7 @@ import thrumwright.block.Strand;
 import thrumwright.block.Tag;
 import thrumwright.block.Use;
 import thrumwright.block.YarnBlock;
+import thrumwright.drawing.Palette;
 import thrumwright.plan.Work;
 import thrumwright.yarn.Yarn;
 
@@ -173,6 +175,11 @@ public final class BlockPicture {
 
     DyedYarn yarn() {
         return yarn;
+    }
+
+    /** The colour of its yarn as it is drawn. */
+    public Color colour(Palette palette) {
+        return yarn.colour(palette);
     }
 
     public Setting setting() {

@@ -74,7 +74,7 @@ public record Tail(
     }
 
     /** Its line: out from the edge, and down. */
-    Stretch stretch(Setting setting) {
+    public Stretch stretch(Setting setting) {
         double edge = side == Side.LEFT ? 0 : setting.span();
         int way = side == Side.LEFT ? -1 : 1;
         double bend = Math.min(down, out) * 0.8;

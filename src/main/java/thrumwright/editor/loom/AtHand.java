@@ -30,7 +30,7 @@ final class AtHand {
         LoomSheet sheet = weaving.sheet();
         LoomStep step = sheet.step(now.get());
         fit(sheet, step, type, room);
-        String next = Leaf.after(sheet, now.get(), phrases);
+        String next = sheet.next(now.get(), phrases);
         int read = weaving.read(count());
         return leaves.layout(
                 read == count()

@@ -2,12 +2,8 @@ package thrumwright.editor.loom;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
-import java.util.Optional;
 import java.util.stream.Stream;
 import thrumwright.measure.Phrases;
-import thrumwright.sheet.AtLoom;
-import thrumwright.sheet.LoomSheet;
 import thrumwright.sheet.LoomStep;
 
 /**
@@ -44,20 +40,6 @@ record Leaf(String title, String counted, String row, List<String> told, List<St
 
     static Leaf finished(Phrases phrases) {
         return new Leaf(phrases.say("done.title"), "", "", List.of(phrases.say("done.text")), List.of(), "");
-    }
-
-    /** What comes after a row. */
-    static String after(LoomSheet sheet, AtLoom now, Phrases phrases) {
-        Optional<AtLoom> after = sheet.after(now);
-        if (after.isEmpty()) {
-            return phrases.say("next.end");
-        }
-        LoomStep step = sheet.step(after.get());
-        return after.get().row() == 0
-                ? phrases.say("next.step", Map.of("step", step.title()))
-                : phrases.say(
-                        "next.row",
-                        Map.of("row", step.rows().get(after.get().row()).said()));
     }
 
     /** All its words, in the order in which they are read. */

@@ -4,12 +4,14 @@ import java.awt.GraphicsConfiguration;
 import java.nio.file.Path;
 import java.time.LocalDateTime;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.IntSupplier;
 import javax.swing.JFrame;
 import javax.swing.JMenuBar;
 import thrumwright.editor.edit.ClassSession;
+import thrumwright.drawing.Palette;
 import thrumwright.editor.look.WhenWanted;
 import thrumwright.editor.loom.LoomWindow;
 import thrumwright.editor.text.CommandTexts;
@@ -24,7 +26,10 @@ import thrumwright.editor.window.classroom.ClassWindow;
 import thrumwright.editor.window.sheet.SheetSettings;
 import thrumwright.editor.window.sheet.SheetWindow;
 import thrumwright.output.SheetLook;
+import thrumwright.output.html.LoomPage;
 import thrumwright.store.ClassFile;
+import thrumwright.store.FileProblem;
+import thrumwright.store.SafeFile;
 import thrumwright.store.keeping.Fingerprint;
 
 /**
@@ -54,6 +59,7 @@ final class SideWindows implements Messages {
         commands.add("print", () -> sheet().showAnd("sheet-print"));
         commands.add("export", () -> sheet().showAnd("sheet-export"));
         commands.add("loom", () -> loom(frame.getGraphicsConfiguration()).show());
+        commands.add("loom-page", this::writeLoomPage);
         commands.add("class", () -> classWindow().show());
         commands.add("keys", () -> keys(frame.getJMenuBar(), windows.getAsInt()).show());
     }
@@ -66,6 +72,19 @@ final class SideWindows implements Messages {
         Texts texts = editor.room().texts();
         CommandTexts declared = new CommandTexts(texts.locale(), Commands.menuKey());
         return keys.get(() -> new KeysWindow(editor.room(), KeyList.of(declared, menus, texts), windows));
+    }
+
+    private void writeLoomPage() {
+        Texts texts = editor.room().texts();
+        editor.questions().fileToSave(editor.stem() + "-loom", ".html").ifPresent(path -> {
+            try {
+                String page = LoomPage.of(editor.session().plan(), Palette.onPaper(), texts.locale());
+                SafeFile.write(path, page);
+                say(texts.say("message.loom-page", Map.of("file", path.toString())));
+            } catch (FileProblem problem) {
+                problem(texts.say("message.no-sheet", Map.of("why", problem.getMessage())));
+            }
+        });
     }
 
     private LoomWindow loom(GraphicsConfiguration screen) {
