@@ -55,7 +55,8 @@ public final class Beginnings {
                         Length.parse(inches ? "8 in" : "20 cm"), "wool", "wool", Optional.empty(), Optional.empty(), 0),
                 Habits.usual(units),
                 End.empty(),
-                new Top.FollowsStart(Set.of()));
+                new Top.FollowsStart(Set.of()),
+                Ticks.NONE);
     }
 
     private static Loom loom(String open, String post, String gap, String clearance, String room, String warpPerEnd) {

@@ -73,23 +73,6 @@ public record Piece(
         }
     }
 
-    /** A piece of which nothing is woven yet. */
-    public Piece(
-            String title,
-            String note,
-            Optional<MadeFor> madeFor,
-            Loom loom,
-            Warp warp,
-            List<Yarn> yarns,
-            String cordId,
-            String wasteId,
-            Design design,
-            Habits habits,
-            End start,
-            Top top) {
-        this(title, note, madeFor, loom, warp, yarns, cordId, wasteId, design, habits, start, top, Ticks.NONE);
-    }
-
     private static List<String> usedYarns(Warp warp, String cordId, String wasteId, Design design, End start, Top top) {
         List<String> used =
                 new ArrayList<>(List.of(warp.yarnId(), cordId, wasteId, design.firstYarnId(), design.lastYarnId()));

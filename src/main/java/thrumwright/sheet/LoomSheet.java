@@ -92,6 +92,7 @@ public record LoomSheet(Plan plan, List<LoomStep> steps) {
         LoomStep step = step(next);
         return next.row() == 0
                 ? phrases.say("next.step", Map.of("step", step.title()))
-                : phrases.say("next.row", Map.of("row", step.rows().get(next.row()).said()));
+                : phrases.say(
+                        "next.row", Map.of("row", step.rows().get(next.row()).said()));
     }
 }

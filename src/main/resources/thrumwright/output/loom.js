@@ -67,7 +67,7 @@
     }
     if (step) {
       const words = worded(step, row);
-      step.querySelector(".words").hidden = !words;
+      step.querySelectorAll(".words").forEach(each => { each.hidden = !words; });
       step.querySelector(".reach").hidden = words;
       step.querySelector(":scope > .next").hidden = rows(step).length > 0;
       step.querySelector(".rows").hidden = words;

@@ -23,6 +23,7 @@ import thrumwright.piece.End;
 import thrumwright.piece.Habits;
 import thrumwright.piece.Loom;
 import thrumwright.piece.Piece;
+import thrumwright.piece.Ticks;
 import thrumwright.piece.Top;
 import thrumwright.piece.Warp;
 import thrumwright.yarn.Colour;
@@ -99,7 +100,8 @@ class HandRulesTest {
                                 PlainBand.Purpose.STIFF,
                                 new Amount.Picks(6),
                                 Optional.empty()))),
-                new Top.FollowsStart(Set.of()));
+                new Top.FollowsStart(Set.of()),
+                Ticks.NONE);
     }
 
     private static Yarn yarn(String id, Fibre fibre, Thickness thickness, Firmness firmness) {

@@ -23,6 +23,7 @@ import thrumwright.piece.End;
 import thrumwright.piece.Habits;
 import thrumwright.piece.Loom;
 import thrumwright.piece.Piece;
+import thrumwright.piece.Ticks;
 import thrumwright.piece.Top;
 import thrumwright.piece.Warp;
 
@@ -54,7 +55,8 @@ public final class Pieces {
                         Length.parse("30 cm"), "weft", "weft", Optional.of(Shed.OVER_FIRST), Optional.of(Side.LEFT), 0),
                 Habits.usual(UnitSystem.METRIC),
                 hemmed(),
-                new Top.FollowsStart(Set.of("ordering")));
+                new Top.FollowsStart(Set.of("ordering")),
+                Ticks.NONE);
     }
 
     /** Ordering cord, waste, twining, stiff band, facing, soumak and the fold along it. */

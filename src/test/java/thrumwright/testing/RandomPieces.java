@@ -111,7 +111,8 @@ public final class RandomPieces {
                         usual.handful(),
                         usual.overlap()),
                 start,
-                top(start, yarns));
+                top(start, yarns),
+                Ticks.NONE);
         return piece.withTicks(ticks(start));
     }
 

@@ -16,12 +16,14 @@ import thrumwright.drawing.Fonts;
 import thrumwright.drawing.Palette;
 import thrumwright.measure.Phrases;
 import thrumwright.output.html.HtmlFile;
+import thrumwright.output.html.LoomPage;
 import thrumwright.piece.End;
 import thrumwright.piece.Piece;
 import thrumwright.piece.Top;
 import thrumwright.plan.BlockPlan;
 import thrumwright.plan.EndPlan;
 import thrumwright.plan.Plan;
+import thrumwright.sheet.LoomSheet;
 import thrumwright.sheet.PlainText;
 import thrumwright.sheet.StepSheet;
 import thrumwright.testing.RandomPieces;
@@ -78,6 +80,30 @@ class CodeWeaverTest {
             }
         }
         assertThat(wrong.stream().limit(20).collect(Collectors.joining("\n"))).isEmpty();
+    }
+
+    /** The same words as they are read at the loom, row by row, on a screen or on the page for a phone. */
+    @Test
+    void whatIsReadAtTheLoomIsWovenAlike() {
+        List<String> wrong = new ArrayList<>();
+        for (int seed = 0; seed < Seeds.of(60); seed++) {
+            Plan plan = Plan.of(inOurWords(new RandomPieces(2000 + seed).next()));
+            String page = LoomPage.of(plan, Palette.onPaper(), Locale.UK);
+            for (String text : List.of(LoomWords.of(LoomSheet.of(plan, Locale.UK)), LoomWords.ofPage(page))) {
+                for (String difference : differences(plan, head(plan) + text)) {
+                    wrong.add("Piece " + (2000 + seed) + ": " + difference);
+                }
+            }
+        }
+        assertThat(wrong.stream().limit(20).collect(Collectors.joining("\n"))).isEmpty();
+    }
+
+    /** Whoever stands at the loom sees how many warp ends there are. */
+    private static String head(Plan plan) {
+        return text(plan)
+                .lines()
+                .takeWhile(line -> !line.equals("The start"))
+                .collect(Collectors.joining("\n", "", "\n"));
     }
 
     static List<String> differences(Plan plan) {

@@ -41,7 +41,7 @@ public record Move(StepScene whole, List<ClothPainter.PlacedBlock> ground, Yarn 
     }
 
     /**
-     * How much of the yarn is laid in before a row: 0 to 1.
+     * The share of the yarn's length that is laid in before a row, 0 to 1.
      *
      * @param row of the picture, from 0; as many as there are: after the last
      */

@@ -54,7 +54,8 @@ public record MoveLines(Move move, Palette palette) {
         double left = move.whole().reach(Side.LEFT) + 0.3 * setting().spacing();
         double right = move.whole().reach(Side.RIGHT) + 0.3 * setting().spacing();
         double high = move.whole().height() + (BELOW + ABOVE) * setting().spacing();
-        return new Rectangle2D.Double(-left, -BELOW * setting().spacing(), setting().span() + left + right, high);
+        return new Rectangle2D.Double(
+                -left, -BELOW * setting().spacing(), setting().span() + left + right, high);
     }
 
     private Setting setting() {
@@ -81,8 +82,8 @@ public record MoveLines(Move move, Palette palette) {
         picture().path(Detail.FINE).strands().stream()
                 .flatMap(List::stream)
                 .filter(reached -> reached.stretch().front() == front)
-                .sorted(Comparator.comparingDouble((YarnPath.Reached reached) ->
-                        reached.stretch().order()))
+                .sorted(Comparator.comparingDouble(
+                        (YarnPath.Reached reached) -> reached.stretch().order()))
                 .forEach(reached -> lines.add(line(reached.stretch(), 0, colour, reached.from(), reached.to())));
         move.whole().tails().stream()
                 .filter(tail -> tail.inFront() == front)
@@ -115,7 +116,12 @@ public record MoveLines(Move move, Palette palette) {
     private void upright(double x, double width, Color colour, List<Line> lines) {
         Rectangle2D all = bounds();
         lines.add(new Line(
-                new double[] {x, x}, new double[] {all.getMinY() - width, all.getMaxY() + width}, width, colour, -1, -1));
+                new double[] {x, x},
+                new double[] {all.getMinY() - width, all.getMaxY() + width},
+                width,
+                colour,
+                -1,
+                -1));
     }
 
     private void tied(List<Line> lines) {

@@ -30,7 +30,6 @@ final class LoomView extends JComponent {
     private final transient Supplier<Palette> palette;
     private final Timer timer = new Timer(FRAME, event -> moveOn());
     private transient Pace pace;
-    private transient List<String> words = List.of();
     private transient LoomLayout layout;
     private long before;
 
@@ -51,11 +50,9 @@ final class LoomView extends JComponent {
 
     /** Looks again at what is to be seen. */
     void refresh() {
+        String heard = heard();
         layout = hand.layout(type.get(), room());
-        List<String> said = layout.leaf().words();
-        if (!said.equals(words)) {
-            String heard = heard();
-            words = said;
+        if (!heard.equals(heard())) {
             pace = pace.anew();
             getAccessibleContext().firePropertyChange(AccessibleContext.ACCESSIBLE_NAME_PROPERTY, heard, heard());
         }
@@ -69,11 +66,11 @@ final class LoomView extends JComponent {
 
     /** What is to be read, in order. */
     List<String> words() {
-        return words;
+        return layout == null ? List.of() : layout.leaf().words();
     }
 
     private String heard() {
-        return String.join(". ", words);
+        return String.join(". ", words());
     }
 
     /** As it is laid out in the room that it has. */

@@ -9,7 +9,6 @@ import thrumwright.editor.text.Texts;
 import thrumwright.piece.Ticks;
 import thrumwright.sheet.AtLoom;
 import thrumwright.sheet.LoomSheet;
-import thrumwright.sheet.LoomStep;
 
 /**
  * Where the work at the loom stands. What is done is ticked in the piece; only how far the words before a step's first row
@@ -21,8 +20,10 @@ final class Weaving {
     private final TickEdits edits;
     private final Supplier<LocalDateTime> clock;
     private LoomSheet sheet;
-    private Optional<AtLoom> seen = Optional.empty();
-    private int read;
+    private Reading reading = new Reading(Optional.empty(), 0);
+
+    /** How many leaves are turned of the step at a place. */
+    private record Reading(Optional<AtLoom> at, int turned) {}
 
     Weaving(Session session, Texts texts, Supplier<LocalDateTime> clock) {
         this.session = session;
@@ -42,9 +43,8 @@ final class Weaving {
     /** The row that is woven now; empty once all is done. */
     Optional<AtLoom> now() {
         Optional<AtLoom> now = sheet().now(ticks());
-        if (!now.equals(seen)) {
-            seen = now;
-            read = 0;
+        if (!now.equals(reading.at())) {
+            reading = new Reading(now, 0);
         }
         return now;
     }
@@ -60,7 +60,7 @@ final class Weaving {
      */
     int read(int leaves) {
         boolean begun = now().filter(at -> at.row() > 0).isPresent();
-        return begun ? leaves : Math.min(read, last(leaves));
+        return begun ? leaves : Math.min(reading.turned(), last(leaves));
     }
 
     /** A step without rows is its words alone. */
@@ -74,7 +74,7 @@ final class Weaving {
     void forward(int leaves) {
         int at = read(leaves);
         if (at < last(leaves)) {
-            read = at + 1;
+            turn(at + 1);
         } else {
             now().ifPresent(row -> session.edit(edits.done(sheet(), row, clock.get())));
         }
@@ -85,18 +85,16 @@ final class Weaving {
         int at = read(leaves);
         boolean leaf = at > 0 && now().filter(row -> row.row() == 0).isPresent();
         if (leaf) {
-            read = at - 1;
+            turn(at - 1);
             return;
         }
         sheet().last(ticks()).ifPresent(row -> {
             session.edit(edits.back(sheet(), row));
-            now();
-            read = Integer.MAX_VALUE;
+            turn(Integer.MAX_VALUE);
         });
     }
 
-    /** The step that is woven now. */
-    Optional<LoomStep> step() {
-        return now().map(sheet()::step);
+    private void turn(int leaves) {
+        reading = new Reading(now(), leaves);
     }
 }

@@ -70,18 +70,24 @@ public final class LoomPage {
     /** By what its ticks are kept: another piece, or one with other steps, has its own. */
     private String name(String title) {
         StringBuilder steps = new StringBuilder(title);
-        sheet.steps().forEach(step -> steps.append('\n').append(step.step().key()).append(' ').append(step.count()));
+        sheet.steps()
+                .forEach(step ->
+                        steps.append('\n').append(step.step().key()).append(' ').append(step.count()));
         return "thrumwright " + hash(steps.toString());
     }
 
     private void step(int index) {
         LoomStep step = sheet.steps().get(index);
-        html.raw("<section class=\"step\" data-key=\"" + Markup.escaped(step.step().key()) + "\" data-count=\""
-                + step.count() + "\">\n");
+        html.raw("<section class=\"step\" data-key=\""
+                + Markup.escaped(step.step().key()) + "\" data-count=\"" + step.count() + "\">\n");
         html.line("p", "part", step.part());
+        html.within("div", "words", () -> step.opening().forEach(sentence -> html.line("p", sentence)));
         html.line("h1", step.title());
         picture(step.step()).ifPresent(html::raw);
-        html.within("div", "words", () -> step.told().forEach(sentence -> html.line("p", sentence)));
+        html.within("div", "words", () -> {
+            step.step().sentences().forEach(sentence -> html.line("p", sentence));
+            step.step().cautions().forEach(caution -> html.line("p", "careful", caution));
+        });
         html.within("ul", "cuts", () -> step.cuts().forEach(cut -> html.line("li", cut)));
         html.within("ol", "rows", () -> rows(index, step));
         html.line("p", "reach", step.reach());

@@ -17,6 +17,8 @@ import thrumwright.output.page.Markup;
 record MoveSvg(Move move, Palette palette) {
     /** Thickness of the lighter body of a yarn within its rim, as a share. */
     private static final double BODY = 0.78;
+    /** No rim is wider on both sides together, mm. */
+    private static final double RIM = 0.36;
 
     /** @param says what the picture shows, in words */
     String text(String says) {
@@ -25,7 +27,10 @@ record MoveSvg(Move move, Palette palette) {
         StringBuilder svg = new StringBuilder();
         svg.append("<svg role=\"img\" aria-label=\"").append(Markup.escaped(says));
         svg.append("\" viewBox=\"0 0 ").append(number(all.getWidth())).append(' ');
-        svg.append(number(all.getHeight())).append("\" data-rows=\"").append(rows()).append("\">\n");
+        svg.append(number(all.getHeight()))
+                .append("\" data-rows=\"")
+                .append(rows())
+                .append("\">\n");
         lines.all().forEach(line -> svg.append(line(line, all)));
         return svg.append("</svg>\n").toString();
     }
@@ -44,7 +49,7 @@ record MoveSvg(Move move, Palette palette) {
                 : "<g data-from=\"" + share(line.from()) + "\" data-to=\"" + share(line.to()) + "\">";
         return laid
                 + stroke(path, line.width(), Palette.mixed(line.colour(), Color.BLACK, 0.45))
-                + stroke(path, line.width() * BODY, line.colour())
+                + stroke(path, Math.max(BODY * line.width(), line.width() - RIM), line.colour())
                 + "</g>\n";
     }
 
@@ -55,7 +60,9 @@ record MoveSvg(Move move, Palette palette) {
 
     private static String path(MoveLines.Line line, Rectangle2D all) {
         return IntStream.range(0, line.x().length)
-                .mapToObj(i -> (i == 0 ? "M" : "L") + number(line.x()[i] - all.getMinX()) + ' '
+                .mapToObj(i -> (i == 0 ? "M" : "L")
+                        + number(line.x()[i] - all.getMinX())
+                        + ' '
                         + number(all.getMaxY() - line.y()[i]))
                 .collect(Collectors.joining());
     }
