@@ -1,9 +1,14 @@
 package thrumwright.commandline;
 
 import java.io.IOException;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
 import java.util.concurrent.Callable;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -14,6 +19,7 @@ import thrumwright.output.ClassSheets;
 import thrumwright.output.SheetFiles;
 import thrumwright.output.SheetForm;
 import thrumwright.output.SheetLook;
+import thrumwright.output.SheetSection;
 import thrumwright.output.page.PageSetup;
 import thrumwright.output.page.Paper;
 import thrumwright.output.page.Progress;
@@ -54,6 +60,9 @@ final class SheetCommand implements Callable<Integer> {
     @Option(names = "--grey")
     private boolean grey;
 
+    @Option(names = "--parts", paramLabel = "PARTS", split = ",", defaultValue = "cuts,cards,booklet")
+    private List<String> parts;
+
     @Option(names = "--dpi", defaultValue = "150")
     private int dpi;
 
@@ -70,7 +79,7 @@ final class SheetCommand implements Callable<Integer> {
         if (wanted.paged() && to.equals("-")) {
             throw new ParameterException(commands.asked("sheet"), Said.of("sheet.name", "form", wanted));
         }
-        SheetLook look = new SheetLook(setup(), !grey);
+        SheetLook look = new SheetLook(setup(), !grey, sections());
         Loaded work = file.load(commands.console());
         try {
             if (work instanceof Loaded.OfClass some) {
@@ -107,6 +116,23 @@ final class SheetCommand implements Callable<Integer> {
 
     private SheetForm form() {
         return form != null ? form : SheetForm.named(to).orElse(SheetForm.TEXT);
+    }
+
+    private Set<SheetSection> sections() {
+        List<SheetSection> sections = new ArrayList<>();
+        for (String part : parts) {
+            sections.add(Stream.of(SheetSection.values())
+                    .filter(section -> section.key().equals(part.strip().toLowerCase(Locale.ROOT)))
+                    .findFirst()
+                    .orElseThrow(() -> unknown(part)));
+        }
+        return SheetSection.of(sections);
+    }
+
+    private ParameterException unknown(String part) {
+        String known = Stream.of(SheetSection.values()).map(SheetSection::key).collect(Collectors.joining(", "));
+        return new ParameterException(
+                commands.asked("sheet"), Said.of("sheet.parts", Map.of("part", part, "known", known)));
     }
 
     /** What the pages' setup refuses was asked wrongly. */

@@ -18,7 +18,7 @@ import thrumwright.plan.Plan;
 public final class SheetMaker {
     private final Fonts fonts;
     private final Locale locale;
-    private final Consumer<SheetPages> ready;
+    private final Consumer<SheetMade> ready;
     private final ExecutorService worker = Workers.one("sheet layout");
     private volatile Wish latest;
 
@@ -27,8 +27,8 @@ public final class SheetMaker {
         volatile boolean needed;
     }
 
-    /** @param ready is given the pages, on the event thread */
-    public SheetMaker(Fonts fonts, Locale locale, Consumer<SheetPages> ready) {
+    /** @param ready is given the sheet, on the event thread */
+    public SheetMaker(Fonts fonts, Locale locale, Consumer<SheetMade> ready) {
         this.fonts = fonts;
         this.locale = locale;
         this.ready = ready;
@@ -47,9 +47,9 @@ public final class SheetMaker {
 
     private void fulfil(Wish wish, Plan plan, SheetLook look) {
         try {
-            SheetPages pages = look.layOut(plan, fonts, locale);
-            EventQueue.invokeLater(() -> ready.accept(pages));
-            wish.pages.complete(pages);
+            SheetMade made = SheetMade.of(look.layout(plan, fonts, locale), look.sections());
+            EventQueue.invokeLater(() -> ready.accept(made));
+            wish.pages.complete(made.pages());
         } catch (RuntimeException | Error fault) {
             wish.pages.completeExceptionally(fault);
             throw fault;

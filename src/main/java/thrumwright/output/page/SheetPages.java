@@ -10,6 +10,18 @@ import thrumwright.drawing.Palette;
  * points.
  */
 public record SheetPages(PageSetup setup, String title, Type type, Palette palette, List<List<PlacedPart>> pages) {
+    /**
+     * Several laid-out stretches as one, with pages counted through.
+     *
+     * @param some at least one, all set up alike
+     */
+    public static SheetPages together(String title, List<SheetPages> some) {
+        SheetPages first = some.get(0);
+        List<List<PlacedPart>> all =
+                some.stream().flatMap(each -> each.pages().stream()).toList();
+        return new SheetPages(first.setup(), title, first.type(), first.palette(), all);
+    }
+
     /** The same pages under another title. */
     public SheetPages titled(String other) {
         return new SheetPages(setup, other, type, palette, pages);
