@@ -20,6 +20,11 @@ public sealed interface Block permits TakesYarn, HemFold, OpenWarp, EdgeFinish {
     /** A name for its kind in keys of text bundles, such as {@code plain-stiff}: small letters and hyphens. */
     String key();
 
+    /** The key of all kinds that are worked alike, whatever they are for. */
+    default String family() {
+        return key();
+    }
+
     /** The same block reflected in a line across the warp: rows in reverse, S for Z. Twice gives the block again. */
     Block mirrored();
 

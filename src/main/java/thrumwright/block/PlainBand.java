@@ -81,6 +81,11 @@ public record PlainBand(Tag tag, Use use, Purpose purpose, Amount amount, Option
     }
 
     @Override
+    public String family() {
+        return "plain";
+    }
+
+    @Override
     public String key() {
         return "plain-" + purpose.name().toLowerCase(Locale.ROOT);
     }

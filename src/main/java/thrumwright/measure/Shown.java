@@ -41,6 +41,12 @@ public record Shown(UnitSystem system, Locale locale) {
         return (exact ? decimals(up(mm) / 10.0, 1) : String.valueOf(up(mm / 10))) + " cm";
     }
 
+    /** As {@link #cut}, but for metres of more than 3, which nobody measures in centimetres. */
+    public String longCut(double mm) {
+        boolean metres = system != UnitSystem.INCHES && mm > 3000;
+        return metres ? decimals(up(mm / 10) / 100.0, 2) + " m" : cut(mm);
+    }
+
     private static long up(double value) {
         return (long) Math.ceil(value - 1e-2 / 25.4);
     }

@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.function.Function;
-import java.util.stream.Stream;
 import thrumwright.drawing.Fonts;
 import thrumwright.drawing.Palette;
 import thrumwright.drawing.piece.PiecePicture;
@@ -18,11 +17,9 @@ import thrumwright.output.page.SheetPages;
 import thrumwright.output.page.Structured;
 import thrumwright.output.page.TextPart;
 import thrumwright.output.page.Type;
-import thrumwright.output.part.CheckLinePart;
 import thrumwright.output.part.CutPart;
 import thrumwright.output.part.EndPart;
 import thrumwright.output.part.FactPart;
-import thrumwright.output.part.GaugePart;
 import thrumwright.output.part.NotePart;
 import thrumwright.output.part.PiecePart;
 import thrumwright.output.part.SpacePart;
@@ -30,8 +27,6 @@ import thrumwright.output.part.StepPart;
 import thrumwright.output.part.TearPart;
 import thrumwright.output.part.TogetherPart;
 import thrumwright.output.part.YarnPart;
-import thrumwright.piece.Place;
-import thrumwright.plan.EndPlan;
 import thrumwright.plan.Plan;
 import thrumwright.sheet.Chapter;
 import thrumwright.sheet.CutLine;
@@ -120,7 +115,6 @@ final class ChapterPages {
         for (Chapter chapter : sheet.chapters()) {
             chapter(chapter);
         }
-        gauges();
         return new SheetPages(setup, sheet.title(), type, palette, pages.pages());
     }
 
@@ -155,7 +149,12 @@ final class ChapterPages {
         List<Part> parts = new ArrayList<>();
         List<CutLine> cuts = sheet.cuts();
         for (int i = 0; i < cuts.size(); i++) {
-            Part line = new CutPart(cuts.get(i), phrases, type, palette);
+            Part line = new CutPart(
+                    new thrumwright.sheet.CutGroup(List.of(cuts.get(i))),
+                    cuts.get(i).length(),
+                    phrases,
+                    type,
+                    palette);
             parts.add(
                     i > 0
                             ? line
@@ -225,31 +224,6 @@ final class ChapterPages {
         }
         for (Step step : chapter.steps().subList(1, chapter.steps().size())) {
             pages.addTogether(parts(step));
-        }
-    }
-
-    /** Strips at true size; each end's may be cut out and held against the weaving. */
-    private void gauges() {
-        List<EndPlan> ends = Stream.of(plan.start(), plan.top())
-                .filter(end -> end.height() > 0)
-                .toList();
-        if (ends.isEmpty()) {
-            return;
-        }
-        pages.newPage();
-        List<Part> head = List.of(
-                chapterTitle(phrases.say("gauge.title")),
-                new TextPart(phrases.say("gauge.use"), type.body(), palette.ink()),
-                new SpacePart(SPACE),
-                new CheckLinePart(plan.piece().habits().units(), phrases, type, palette));
-        pages.addTogether(head);
-        double most = pages.height() - height(head) - 4 * SPACE;
-        for (EndPlan end : ends) {
-            List<Part> strips = GaugePart.strips(end, plan.piece().shown(), type, palette, most);
-            String key = end.place() == Place.START ? "gauge.start" : "gauge.top";
-            Part title = new TogetherPart(List.of(new SpacePart(SPACE), heading(Role.STEP, phrases.say(key))));
-            pages.addTogether(List.of(title, strips.get(0)));
-            strips.subList(1, strips.size()).forEach(pages::add);
         }
     }
 

@@ -9,6 +9,8 @@ import thrumwright.drawing.Palette;
 import thrumwright.output.page.PageSetup;
 import thrumwright.output.page.SheetPages;
 import thrumwright.plan.Plan;
+import thrumwright.sheet.Booklet;
+import thrumwright.sheet.StepSheet;
 
 /**
  * Lays out what a piece's sheet consists of, each section by itself.
@@ -24,7 +26,24 @@ public record SheetLayout(
 
     /** One section by itself. */
     public SheetPages section(SheetSection section) {
-        return ChapterPages.of(plan, setup, fonts, palette, locale);
+        return switch (section) {
+            case CUTS -> cuts();
+            case BOOKLET -> booklet();
+            default -> ChapterPages.of(plan, setup, fonts, palette, locale);
+        };
+    }
+
+    private SheetPages booklet() {
+        Booklet booklet = Booklet.of(List.of(sheet()), locale);
+        return new BookletPages(booklet, plan, plan.piece().title(), setup, palette, locale).laidOut(fonts);
+    }
+
+    private SheetPages cuts() {
+        return new CutPages(sheet(), List.of(), plan, setup, palette, locale).laidOut(fonts);
+    }
+
+    private StepSheet sheet() {
+        return name.map(whose -> StepSheet.of(plan, whose, locale)).orElseGet(() -> StepSheet.of(plan, locale));
     }
 
     /** Several sections one behind the other, in their order, with pages counted through. */

@@ -59,7 +59,7 @@ final class BlockWords {
     }
 
     /** What to do, in order. */
-    List<String> sentences(Work work) {
+    List<Sentence> sentences(Work work) {
         List<String> keys = new ArrayList<>(work.block().told(work.setting()));
         if (work.cut().butterflies().count() > work.block().together()) {
             keys.add("butterfly.join");
@@ -68,7 +68,7 @@ final class BlockWords {
             keys.add("comes-out");
         }
         Map<String, Object> values = values(work);
-        return keys.stream().map(each -> phrases.say(each, values)).toList();
+        return keys.stream().map(each -> Sentence.of(phrases, each, values)).toList();
     }
 
     /** What may hurt in it. */

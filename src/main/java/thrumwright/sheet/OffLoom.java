@@ -54,9 +54,10 @@ final class OffLoom {
                 .filter(end -> !end.blocks().isEmpty())
                 .toList();
         ends.forEach(this::end);
-        List<String> tails = new TailWords(plan, phrases).sentences();
+        List<Sentence> tails = new TailWords(plan, phrases).sentences();
         if (!tails.isEmpty()) {
             steps.add(step(
+                    "off.tails",
                     phrases.say("off.tails.title"),
                     Optional.empty(),
                     Optional.empty(),
@@ -79,11 +80,12 @@ final class OffLoom {
             addTitled("off.lift", Optional.empty(), Map.of(), lifting(), List.of());
             return;
         }
-        List<String> sentences = new ArrayList<>(whereToCut());
+        List<Sentence> sentences = new ArrayList<>(whereToCut());
         for (EndPlan end : List.of(plan.top(), plan.start())) {
             end.finish()
                     .filter(finish -> end.loops().isEmpty() && finish.free() < finish.needed())
-                    .ifPresent(finish -> sentences.add(phrases.say(
+                    .ifPresent(finish -> sentences.add(Sentence.of(
+                            phrases,
                             "off.cut.short",
                             Map.of(
                                     "place", words.place(end.place()),
@@ -91,6 +93,7 @@ final class OffLoom {
                                     "needed", shown.cut(finish.needed())))));
         }
         steps.add(step(
+                "off.cut",
                 phrases.say("off.cut.title"),
                 Optional.empty(),
                 Optional.empty(),
@@ -112,7 +115,7 @@ final class OffLoom {
     }
 
     /** With loops at one end, at the other only. */
-    private List<String> whereToCut() {
+    private List<Sentence> whereToCut() {
         Map<String, Object> values = Map.of("below", free(plan.start()), "above", free(plan.top()));
         if (plan.start().loops().isPresent()) {
             return sentences(List.of("off.cut.top-only", "off.cut.few"), values);
@@ -183,13 +186,13 @@ final class OffLoom {
         FinishWords told = new FinishWords(shown, phrases, words);
         values.putAll(told.values(finish));
         EdgeFinish block = finish.block();
-        List<String> sentences = new ArrayList<>();
+        List<Sentence> sentences = new ArrayList<>();
         if (!comingOut(end).isEmpty()) {
-            sentences.add(phrases.say("off.finish.out", values));
+            sentences.add(Sentence.of(phrases, "off.finish.out", values));
         }
         // own words say how to make the finish; that the waste comes out, and when, isn't theirs to forget
-        List<String> own = end.block(block.id())
-                .map(plan -> ownWording.sentences(end, plan))
+        List<Sentence> own = end.block(block.id())
+                .map(plan -> Sentence.own(ownWording.sentences(end, plan)))
                 .orElse(List.of());
         if (end.loops().isPresent()) {
             // own words of loops are for the loom
@@ -199,6 +202,7 @@ final class OffLoom {
             sentences.addAll(own.isEmpty() ? sentences(FinishWords.keys(finish), values) : own);
         }
         steps.add(step(
+                "off." + block.key(),
                 phrases.say("off.finish.title", Map.of("block", words.name(block), "place", words.place(end.place()))),
                 picture(end, block.id()),
                 finish.wrapping().map(Wrapping::yarn),
@@ -211,6 +215,7 @@ final class OffLoom {
         HemWords told = new HemWords(plan, shown, phrases, words);
         Map<String, Object> values = told.values(end, hem);
         steps.add(step(
+                "off.hem",
                 phrases.say(hem.band().isPresent() ? "off.band.title" : "off.hem.title", values),
                 picture(end, hem.blockId()),
                 Optional.empty(),
@@ -229,31 +234,31 @@ final class OffLoom {
             Map<String, Object> values,
             List<String> keys,
             List<String> cautions) {
-        add(phrases.say(titleKey + ".title", values), picture, values, keys, cautions);
+        steps.add(step(
+                titleKey,
+                phrases.say(titleKey + ".title", values),
+                picture,
+                Optional.empty(),
+                "",
+                sentences(keys, values),
+                cautions));
     }
 
-    private void add(
-            String title,
-            Optional<Step.Picture> picture,
-            Map<String, Object> values,
-            List<String> keys,
-            List<String> cautions) {
-        steps.add(step(title, picture, Optional.empty(), "", sentences(keys, values), cautions));
-    }
-
-    private List<String> sentences(List<String> keys, Map<String, Object> values) {
-        return keys.stream().map(key -> phrases.say(key, values)).toList();
+    private List<Sentence> sentences(List<String> keys, Map<String, Object> values) {
+        return keys.stream().map(key -> Sentence.of(phrases, key, values)).toList();
     }
 
     private Step step(
+            String kind,
             String title,
             Optional<Step.Picture> picture,
             Optional<Yarn> yarn,
             String take,
-            List<String> sentences,
+            List<Sentence> sentences,
             List<String> cautions) {
         return new Step(
                 ++number,
+                kind,
                 title,
                 picture,
                 yarn,

@@ -9,21 +9,23 @@ import thrumwright.yarn.Yarn;
  * One step of the work, with a box to tick.
  *
  * @param number counted through the whole sheet from 1
+ * @param kind the same for steps that are worked alike
  * @param picture what to draw beside it
  * @param yarn that it takes, if any
  * @param take what to take in hand: yarn, length, widths; empty if nothing
- * @param sentences what to do, in order
+ * @param told what to do, in order
  * @param reach the height to reach, in words; empty if none
  * @param reachBrief the height alone, above the lower bar
  * @param cautions what can hurt
  */
 public record Step(
         int number,
+        String kind,
         String title,
         Optional<Picture> picture,
         Optional<Yarn> yarn,
         String take,
-        List<String> sentences,
+        List<Sentence> told,
         List<RowLine> rows,
         String reach,
         String reachBrief,
@@ -36,8 +38,13 @@ public record Step(
     public record Picture(Place place, String blockId, String says) {}
 
     public Step {
-        sentences = List.copyOf(sentences);
+        told = List.copyOf(told);
         rows = List.copyOf(rows);
         cautions = List.copyOf(cautions);
+    }
+
+    /** What to do, in order. */
+    public List<String> sentences() {
+        return told.stream().map(Sentence::text).toList();
     }
 }

@@ -37,19 +37,19 @@ final class TailWords {
     }
 
     /** None where no tail stays. */
-    List<String> sentences() {
-        List<String> sentences = new ArrayList<>();
+    List<Sentence> sentences() {
+        List<Sentence> sentences = new ArrayList<>();
         int holding = tails(true);
         int weft = tails(false);
         String run = shown.height(RUN_IN);
         if (holding > 0) {
-            sentences.add(phrases.say("off.tails.holding", Map.of("count", holding, "run", run)));
+            sentences.add(Sentence.of(phrases, "off.tails.holding", Map.of("count", holding, "run", run)));
         }
         if (weft > 0) {
-            sentences.add(phrases.say("off.tails.weft", Map.of("count", weft, "run", run)));
+            sentences.add(Sentence.of(phrases, "off.tails.weft", Map.of("count", weft, "run", run)));
         }
         if (!sentences.isEmpty()) {
-            sentences.add(phrases.say("off.tails.design"));
+            sentences.add(Sentence.of(phrases, "off.tails.design", Map.of()));
         }
         return sentences;
     }

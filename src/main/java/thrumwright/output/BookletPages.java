@@ -1,0 +1,64 @@
+package thrumwright.output;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import thrumwright.drawing.Fonts;
+import thrumwright.drawing.Palette;
+import thrumwright.measure.Phrases;
+import thrumwright.output.page.EvenPages;
+import thrumwright.output.page.PageSetup;
+import thrumwright.output.page.Pages;
+import thrumwright.output.page.Part;
+import thrumwright.output.page.SheetPages;
+import thrumwright.output.page.Type;
+import thrumwright.output.part.KindPart;
+import thrumwright.output.part.KindPictures;
+import thrumwright.output.part.PartMaker;
+import thrumwright.plan.Plan;
+import thrumwright.sheet.Booklet;
+import thrumwright.sheet.BookletEntry;
+
+/**
+ * Lays a booklet out: one part for each kind of block.
+ *
+ * @param plan whose blocks are drawn
+ * @param title at its head and at the foot of its pages
+ */
+record BookletPages(Booklet booklet, Plan plan, String title, PageSetup setup, Palette palette, Locale locale) {
+    SheetPages laidOut(Fonts fonts) {
+        return ChapterPages.leastEmpty(setup, fonts, this::pages);
+    }
+
+    private SheetPages pages(Type type) {
+        PartMaker make = new PartMaker(type, palette, Phrases.of("thrumwright.sheet.steps", locale));
+        Pages pages = new Pages(setup, ChapterPages.FOOTER);
+        pages.addTogether(List.of(
+                make.section(make.phrases().say("booklet.title")),
+                make.body(make.phrases().say("booklet.about")),
+                make.body(make.phrases().say("caution.hands"))));
+        EvenPages even = new EvenPages(pages);
+        booklet.entries().forEach(entry -> even.add(parts(entry, make, pages)));
+        return new SheetPages(setup, title, type, palette, even.placed());
+    }
+
+    /** What is higher than half a page goes on in parts of its own. */
+    private List<Part> parts(BookletEntry entry, PartMaker make, Pages pages) {
+        List<String> heads = entry.heads().stream()
+                .map(head -> head.numbers() + "  " + head.title())
+                .toList();
+        KindPictures pictures = KindPictures.of(plan, entry.pictures(), make);
+        List<Part> words = new ArrayList<>();
+        entry.sentences().forEach(sentence -> words.add(make.body(sentence)));
+        entry.cautions().forEach(caution -> words.add(make.caution(caution)));
+        int beside = words.size();
+        KindPart head = new KindPart(heads, pictures, words, make);
+        while (beside > 1 && head.height(pages.width()) > pages.height() / 2) {
+            beside--;
+            head = new KindPart(heads, pictures, words.subList(0, beside), make);
+        }
+        List<Part> parts = new ArrayList<>(List.of(head));
+        parts.addAll(words.subList(beside, words.size()));
+        return parts;
+    }
+}
