@@ -57,8 +57,8 @@ public record TextPart(String text, Font font, Color colour) implements Part {
         }
     }
 
-    /** Words that fit a line together; a word too long for any line is divided. */
-    private List<String> lines(double width) {
+    /** The lines in so many points of width, more than 0: words that fit a line together; a word too long for any line is divided. */
+    public List<String> lines(double width) {
         List<String> lines = new ArrayList<>();
         String line = "";
         for (String word : text.strip().split("\\s+")) {

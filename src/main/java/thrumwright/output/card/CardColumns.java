@@ -1,0 +1,44 @@
+package thrumwright.output.card;
+
+import java.util.List;
+import thrumwright.sheet.card.CardRow;
+
+/**
+ * The columns of a card from left to right, points.
+ *
+ * @param leads between the stack and the numbers
+ * @param tag of the numbers
+ * @param picture of the drawings; 0 for none
+ * @param words what is left
+ */
+record CardColumns(double stack, double leads, double tag, double picture, double words) {
+    private static final double GAP = 7;
+    private static final double LEAST_STACK = 30;
+    private static final double MOST_STACK = 60;
+
+    static CardColumns of(List<CardRow> rows, double width, CardStyle style) {
+        double stack = Math.max(LEAST_STACK, Math.min(MOST_STACK, width * 0.075));
+        double leads = 14 + width * 0.012;
+        NumberTag tag = new NumberTag(style);
+        double widest = rows.stream()
+                .flatMap(row -> row.number().stream())
+                .mapToDouble(tag::width)
+                .max()
+                .orElse(0);
+        double picture = width * style.form().picture();
+        double gaps = picture > 0 ? 2 * GAP : GAP;
+        return new CardColumns(stack, leads, widest, picture, width - stack - leads - widest - picture - gaps);
+    }
+
+    double tagRight() {
+        return stack + leads + tag;
+    }
+
+    double pictureLeft() {
+        return tagRight() + GAP;
+    }
+
+    double wordsLeft() {
+        return pictureLeft() + (picture > 0 ? picture + GAP : 0);
+    }
+}

@@ -1,0 +1,107 @@
+package thrumwright.output.card;
+
+import java.awt.Graphics2D;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import thrumwright.output.page.Structured;
+import thrumwright.output.page.TextPart;
+import thrumwright.output.part.TickMarks;
+import thrumwright.sheet.card.CardCut;
+import thrumwright.yarn.Yarn;
+
+/**
+ * What is read from close by: what to cut, with a dot in the yarn's colour and its letter, and notes.
+ *
+ * @param cut empty where nothing is cut
+ */
+record SmallPrint(Optional<CardCut> cut, List<String> notes, CardStyle style) {
+    private static final double DOT = 10;
+
+    boolean isEmpty() {
+        return cut.isEmpty() && notes.isEmpty();
+    }
+
+    private double indent() {
+        return cut.flatMap(CardCut::yarn).isPresent() ? 2 * DOT + 4 : 0;
+    }
+
+    /** What to cut, and what is noted: parts of their own, or one where both fit a line. */
+    private List<TextPart> parts() {
+        List<TextPart> parts = new ArrayList<>();
+        cut.ifPresent(one -> parts.add(new TextPart(
+                one.what() + ": " + one.length(),
+                style.strong(),
+                style.palette().ink())));
+        if (!notes.isEmpty()) {
+            parts.add(new TextPart(
+                    String.join(" ", notes), style.small(), style.palette().ink()));
+        }
+        return parts;
+    }
+
+    private double indent(int part) {
+        return part == 0 ? indent() : 0;
+    }
+
+    double height(double width) {
+        double height = 0;
+        List<TextPart> parts = parts();
+        for (int i = 0; i < parts.size(); i++) {
+            height += lines(parts.get(i), width - indent(i));
+        }
+        return height;
+    }
+
+    private double lines(TextPart part, double width) {
+        return part.lines(width).size() * style.smallLine();
+    }
+
+    /** Points that all of it takes in as few lines as there are parts. */
+    double widest() {
+        List<TextPart> parts = parts();
+        double widest = 0;
+        for (int i = 0; i < parts.size(); i++) {
+            widest = Math.max(
+                    widest,
+                    indent(i) + TextPart.width(parts.get(i).text(), parts.get(i).font()) + 1);
+        }
+        return widest;
+    }
+
+    void paint(Graphics2D g, double x, double y, double width) {
+        double at = y;
+        List<TextPart> parts = parts();
+        for (int i = 0; i < parts.size(); i++) {
+            if (i == 0 && cut.isPresent()) {
+                double top = at;
+                cut.get().yarn().ifPresent(yarn -> dot(g, yarn, x, top));
+            }
+            paint(g, parts.get(i), x + indent(i), at, width - indent(i));
+            at += lines(parts.get(i), width - indent(i));
+        }
+    }
+
+    private void paint(Graphics2D g, TextPart part, double x, double y, double width) {
+        LargeWord.item(g, part.text(), () -> {
+            double baseline = y + part.font().getSize2D() * 0.9;
+            g.setFont(part.font());
+            g.setColor(part.colour());
+            for (String line : part.lines(width)) {
+                g.drawString(line, (float) x, (float) baseline);
+                baseline += style.smallLine();
+            }
+        });
+    }
+
+    private void dot(Graphics2D g, Yarn yarn, double x, double y) {
+        TickMarks.dot(g, x, y + 0.5, DOT, yarn.colour(), style.palette());
+        String letter = cut.orElseThrow().letter();
+        Structured.as(g, thrumwright.output.page.Role.ORNAMENT, () -> {
+            g.setFont(style.strong());
+            g.setColor(style.palette().ink());
+            g.drawString(
+                    letter, (float) (x + DOT + 2), (float) (y + style.strong().getSize2D() * 0.9));
+        });
+    }
+}

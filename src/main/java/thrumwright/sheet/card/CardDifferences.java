@@ -1,0 +1,106 @@
+package thrumwright.sheet.card;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+import thrumwright.plan.BlockPlan;
+import thrumwright.plan.Plan;
+import thrumwright.plan.Work;
+import thrumwright.plan.comparison.BlockPair;
+import thrumwright.plan.comparison.BlockPair.Aspect;
+import thrumwright.plan.comparison.EndComparison;
+import thrumwright.plan.words.ComparisonWords;
+import thrumwright.yarn.Yarn;
+
+/** How the start had it where the top differs, in a few words beside the block that differs. */
+final class CardDifferences {
+    private final CardVoice voice;
+    private final ComparisonWords comparison;
+    private final List<BlockPair> pairs;
+
+    CardDifferences(CardVoice voice) {
+        Plan plan = voice.plan();
+        this.voice = voice;
+        this.comparison = new ComparisonWords(voice.locale(), voice.shown());
+        this.pairs = plan.start().blocks().isEmpty()
+                ? List.of()
+                : EndComparison.of(plan).pairs();
+    }
+
+    /** What is not repeated, or that nothing differs. */
+    List<String> ofAll() {
+        String leftOut = pairs.stream()
+                .filter(pair -> pair.has(Aspect.LEFT_OUT))
+                .map(pair -> voice.words().name(pair.block()))
+                .collect(Collectors.joining(", "));
+        if (!leftOut.isEmpty()) {
+            return List.of(voice.phrases().say("left-out", Map.of("blocks", leftOut)));
+        }
+        boolean alike = pairs.stream().allMatch(pair -> pair.differences().isEmpty());
+        return alike && !pairs.isEmpty() ? List.of(voice.phrases().say("as-the-start")) : List.of();
+    }
+
+    /** In what a block of the top differs from the one that answers it. */
+    List<String> of(BlockPlan block) {
+        return pairs.stream()
+                .filter(pair -> pair.top()
+                        .filter(top -> top.block().id().equals(block.block().id()))
+                        .isPresent())
+                .flatMap(pair -> of(pair).stream())
+                .toList();
+    }
+
+    private List<String> of(BlockPair pair) {
+        if (pair.has(Aspect.ADDED)) {
+            return List.of(voice.phrases().say("was.added"));
+        }
+        List<String> had = new ArrayList<>();
+        List<String> sentences = new ArrayList<>();
+        for (Aspect aspect : pair.differences()) {
+            if (aspect == Aspect.WORKING || aspect == Aspect.COMES_OUT) {
+                sentences.add(comparison.of(pair, aspect));
+            } else {
+                had.add(had(pair, aspect));
+            }
+        }
+        if (!had.isEmpty()) {
+            sentences.add(0, voice.phrases().say("was", Map.of("what", String.join(", ", had))));
+        }
+        return sentences;
+    }
+
+    private String had(BlockPair pair, Aspect aspect) {
+        BlockPlan start = pair.start().orElseThrow();
+        return switch (aspect) {
+            case KIND -> say("kind", voice.words().kind(start.block()));
+            case HEIGHT -> say("height", voice.shown().height(start.height()));
+            case YARN ->
+                yarn(start.yarn().orElseThrow(), pair.top().orElseThrow().yarn().orElseThrow());
+            default -> had(start.work().orElseThrow(), aspect);
+        };
+    }
+
+    private String had(Work start, Aspect aspect) {
+        return switch (aspect) {
+            case ROWS -> say("rows", start.rows().size());
+            case LEAN ->
+                say(
+                        "lean",
+                        voice.phrases().say("lean." + BlockPair.firstLean(start).orElseThrow()));
+            case SHED -> say(BlockPair.firstMeeting(start).orElseThrow().name(), "");
+            case SIDE -> say("side", voice.words().side(start.begins()));
+            default -> throw new IllegalArgumentException(aspect + " is said elsewhere");
+        };
+    }
+
+    private String yarn(Yarn start, Yarn top) {
+        String key = start.name().equals(top.name()) ? "was.yarn-of-one-name" : "was.yarn";
+        return voice.phrases()
+                .say(key, Map.of("yarn", start.name(), "colour", start.colour().text()));
+    }
+
+    private String say(String what, Object value) {
+        return voice.phrases().say("was." + what, Map.of(what, value));
+    }
+}
