@@ -50,6 +50,20 @@ public record StepPainter(Graphics2D g, Palette palette, Font font) {
         within(box, painter -> painter.draw(box, plan, end, block));
     }
 
+    /**
+     * One stage of how a block is worked, see {@link BlockPlan#stages}; nothing goes outside the box.
+     *
+     * @param stage from 0
+     */
+    public void stage(Rectangle2D box, Plan plan, EndPlan end, BlockPlan block, int stage) {
+        within(
+                box,
+                painter -> block.work()
+                        .ifPresentOrElse(
+                                work -> new StagePainter(painter.g, palette, font).paint(box, plan, end, block, stage),
+                                () -> painter.draw(box, plan, end, block)));
+    }
+
     /** A block as the picture of its kind, alone and without arrows; nothing goes outside the box. */
     public void kind(Rectangle2D box, Plan plan, EndPlan end, BlockPlan block) {
         within(

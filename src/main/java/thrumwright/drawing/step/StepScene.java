@@ -45,12 +45,26 @@ record StepScene(Work work, BlockPicture picture, List<Tail> tails) {
     private static final double LOOSE = 0.75;
 
     static StepScene of(Work whole) {
-        return of(shortened(whole, usualRows(whole)), UnaryOperator.identity());
+        return of(shown(whole), UnaryOperator.identity());
     }
 
     private static StepScene of(Work few, UnaryOperator<List<Strand>> slip) {
         BlockPicture picture = BlockPicture.slipped(few, slip);
         return new StepScene(few, picture, Tail.hung(picture.tails(0)));
+    }
+
+    /** Those rows as far as they are worked at a stage, from 0. */
+    static StepScene led(Work whole, Led led) {
+        Work few = shown(whole);
+        BlockPicture picture = led.done()
+                ? BlockPicture.slipped(few, strands -> led.strands())
+                : BlockPicture.underWay(few, led.strands());
+        return new StepScene(few, picture, Tail.hung(picture.tails(0)));
+    }
+
+    /** The rows that are shown, on the ends that are shown. */
+    static Work shown(Work whole) {
+        return shortened(whole, usualRows(whole));
     }
 
     /**

@@ -15,7 +15,14 @@ import thrumwright.cord.TautCord;
 import thrumwright.cord.Visit;
 
 /** Where a block's yarn begins and ends: loose at an edge, or tied. */
-record YarnEnds(YarnBlock block, Setting setting, List<Row> rows) {
+record YarnEnds(YarnBlock block, Setting setting, List<Row> rows, Which which) {
+    /** Which of its ends there are. */
+    enum Which {
+        BOTH,
+        /** It is still worked on. */
+        FIRST
+    }
+
     /** Pegs beyond so many have no part in where a cord begins or ends. */
     private static final int FEW = 6;
 
@@ -42,6 +49,9 @@ record YarnEnds(YarnBlock block, Setting setting, List<Row> rows) {
         Side begins = rows.get(0).from();
         Side ends = rows.get(rows.size() - 1).to();
         List<LooseEnd> loose = new ArrayList<>();
+        if (block.folded() && which == Which.FIRST) {
+            return loose;
+        }
         if (block.folded()) {
             for (int i = 0; i < strands.size(); i++) {
                 double aside = (i - (strands.size() - 1) / 2.0) * setting.beaten();
@@ -51,7 +61,9 @@ record YarnEnds(YarnBlock block, Setting setting, List<Row> rows) {
         }
         Strand strand = strands.get(0);
         loose.add(looseEnd(begins, strand.legs().get(0), 0, 0));
-        loose.add(looseEnd(ends, lastOf(strand.legs()), 1, 0));
+        if (which == Which.BOTH) {
+            loose.add(looseEnd(ends, lastOf(strand.legs()), 1, 0));
+        }
         return loose;
     }
 
@@ -92,6 +104,9 @@ record YarnEnds(YarnBlock block, Setting setting, List<Row> rows) {
         if (block.tied()) {
             double each = block.height(setting) / rows.size();
             ties.addAll(tie(rows.get(0).from(), each / 2, -1));
+        }
+        if (block.tied() && which == Which.BOTH) {
+            double each = block.height(setting) / rows.size();
             ties.addAll(tie(rows.get(rows.size() - 1).to(), block.height(setting) - each / 2, 1));
         }
         return ties;
