@@ -20,9 +20,9 @@ import java.util.List;
  */
 public record HandWay(Graphics2D g, Palette palette, Font font, double size) {
     /** A number's disc and its figure, in sizes. */
-    private static final double DISC = 2.2;
+    private static final double DISC = 1.9;
 
-    private static final double FIGURE = 3.1;
+    private static final double FIGURE = 2.8;
     /** As share of the disc, how far its figure's line lies below the middle. */
     private static final double DOWN = 0.49;
 
@@ -45,16 +45,38 @@ public record HandWay(Graphics2D g, Palette palette, Font font, double size) {
         return new HandWay(g, palette, font, Math.max(2.2, 0.026 * Math.min(box.getHeight(), 0.66 * box.getWidth())));
     }
 
+    /** What a number takes along the way, before the arrow begins. */
+    public double room() {
+        return 2 * DISC * size;
+    }
+
     /** Along those parts, in order, to the end of the last. */
     public void along(List<Part> parts, int number) {
         if (parts.isEmpty()) {
             return;
         }
         Part last = parts.get(parts.size() - 1);
-        stroke(parts, last, 2.0, palette.paper());
-        stroke(parts, last, 0.75, palette.ink());
-        Part first = parts.get(0);
-        number(first.x()[0], first.y()[0], number);
+        stroke(parts, last, 1.5, palette.paper());
+        stroke(parts, last, 0.62, palette.ink());
+        before(parts.get(0), number);
+    }
+
+    /** Just before the way begins, so that it covers nothing of it. */
+    private void before(Part first, int number) {
+        int next = 1;
+        while (next < first.x().length - 1 && gone(first, next) < DISC * size) {
+            next++;
+        }
+        double long_ = Math.max(1e-9, gone(first, next));
+        double back = DISC * size / long_;
+        number(
+                first.x()[0] - back * (first.x()[next] - first.x()[0]),
+                first.y()[0] - back * (first.y()[next] - first.y()[0]),
+                number);
+    }
+
+    private static double gone(Part part, int to) {
+        return Math.hypot(part.x()[to] - part.x()[0], part.y()[to] - part.y()[0]);
     }
 
     /** Straight from one place to another. */

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import thrumwright.block.HalfHitch;
 import thrumwright.block.Hemstitching;
+import thrumwright.block.Lean;
 import thrumwright.block.Leg;
 import thrumwright.block.OrderingCord;
 import thrumwright.block.PlainBand;
@@ -75,7 +76,7 @@ record Leading(Work work, int stage) implements YarnBlock.YarnCases<Led> {
     public Led orderingCord(OrderingCord cord) {
         int rows = work.rows().size();
         if (stage == cord.stages(rows).size() - 1) {
-            return new Led(strands(), List.of(), List.of(), false, true);
+            return new Led(strands(), List.of(), List.of(), Led.Push.OUT, true);
         }
         return Led.setting(picks(stage, 0), row(stage));
     }
@@ -112,8 +113,9 @@ record Leading(Work work, int stage) implements YarnBlock.YarnCases<Led> {
     public Led twining(Twining twining) {
         int flats = twining.endsPerGroup() > 1 ? 1 : 0;
         int each = flats + 1;
-        int came = stage == 0 ? 0 : stage < 3 ? 1 : 3;
-        int went = stage < 2 ? 0 : stage == 2 ? 1 : 3;
+        int gaps = (setting().ends() - 1) / twining.endsPerGroup();
+        int came = stage == 3 ? Math.min(3, gaps) : Math.min(1, stage);
+        int went = stage == 1 ? 0 : came;
         List<Leg> front = half(legs(0), flats + went * each, true);
         List<Leg> back = half(legs(1), 1 + flats + came * each, false);
         List<Strand> strands = List.of(new Strand(front), new Strand(back));
@@ -123,16 +125,18 @@ record Leading(Work work, int stage) implements YarnBlock.YarnCases<Led> {
             case 2 -> List.of(front.subList(flats, front.size() - 1));
             default -> List.of();
         };
-        return new Led(strands, ways, List.of(), false, false);
+        return new Led(strands, ways, List.of(), Led.Push.NONE, false);
     }
 
-    /** One half so far, and on to the hand. */
+    /** One half so far, and on to the hand; that one is held up that goes on above the other. */
     private List<Leg> half(List<Leg> legs, int count, boolean front) {
+        boolean frontAbove = (row(0).lean().orElseThrow() == Lean.Z) == rightward();
+        double rise = front == frontAbove ? rise() : 0.15 * rise();
         if (count == 0) {
             double x = rightward() ? 0 : setting().span();
-            return List.of(Legs.toHand(x, front, setting(), rightward(), setting().beaten(), rise()));
+            return List.of(Legs.toHand(x, front, setting(), rightward(), setting().beaten(), rise));
         }
-        return begun(legs, count, (front ? 1 : 0.4) * rise());
+        return begun(legs, count, rise);
     }
 
     @Override
@@ -151,23 +155,32 @@ record Leading(Work work, int stage) implements YarnBlock.YarnCases<Led> {
         if (stage == 2) {
             return tied(legs, loop + 1);
         }
-        legs.set(loop, Legs.opened(legs.get(loop), OPEN));
-        List<Leg> laid = new ArrayList<>(legs.subList(0, loop + 1));
-        Leg last = legs.get(loop);
-        if (stage == 0) {
-            laid.add(Legs.toHand(last, setting(), rightward(), rise()));
-            return Led.along(laid, legs.subList(loop, loop + 1));
-        }
-        Leg through = level(last);
-        laid.add(through);
-        return Led.along(laid, List.of(through));
+        // held above the row, so that it is seen
+        double open = OPEN * setting().beaten();
+        Leg wrap = Legs.roundOnce(legs.get(loop), open);
+        List<Leg> before = new ArrayList<>(legs.subList(Math.max(0, group), loop));
+        before.replaceAll(leg -> Legs.rising(leg, open));
+        Leg on = stage == 0
+                ? Legs.toHand(wrap, setting(), !rightward(), -0.5 * rise())
+                : Legs.toHand(wrap, setting(), rightward(), 2.2 * rise());
+        List<Leg> way = stage == 0 ? List.of(wrap) : List.of(Legs.firstOf(on, 2 * setting().spacing(), rightward()));
+        // what comes from the group before lies on the end that is brought through below it
+        return new Led(
+                List.of(
+                        new Strand(legs.subList(0, Math.max(0, group))),
+                        new Strand(List.of(wrap, on)),
+                        new Strand(before)),
+                List.of(way),
+                List.of(),
+                Led.Push.NONE,
+                false);
     }
 
     private Led tied(List<Leg> legs, int last) {
         List<Leg> laid = new ArrayList<>(legs.subList(0, last + 1));
         Leg through = level(legs.get(last));
         laid.add(through);
-        return Led.along(laid, List.of(through));
+        return Led.along(laid, List.of(Legs.firstOf(through, 2 * setting().spacing(), rightward())));
     }
 
     /** On from a loop, level, so that it lies under it. */

@@ -50,14 +50,19 @@ final class Legs {
         return arched;
     }
 
-    /** The same leg before it is drawn tight: its heights so many times as far from the middle. */
-    static Leg opened(Leg leg, double times) {
-        double middle = (leg.fromY() + leg.toY()) / 2;
-        return new Leg(
-                leg.route(),
-                middle + times * (leg.fromY() - middle),
-                middle + times * (leg.middleY() - middle),
-                middle + times * (leg.toY() - middle));
+    /** Of a leg that goes round some ends and over them again: once round them, before it is drawn tight, coming down so far, mm. */
+    static Leg roundOnce(Leg loop, double down) {
+        List<Visit> visits = loop.route().visits();
+        Route once = visits.size() == 1
+                ? loop.route()
+                : Route.of(visits.subList(0, 2), Route.FRONT, Route.FRONT);
+        double y = (loop.fromY() + loop.toY()) / 2;
+        return new Leg(once, y + down, y + down / 2, y);
+    }
+
+    /** The same level leg, rising so far, mm. */
+    static Leg rising(Leg level, double up) {
+        return new Leg(level.route(), level.fromY(), level.fromY() + up / 2, level.fromY() + up);
     }
 
     /** From the end of a leg straight on, in front or behind as it ended, to the hand beyond the last warp end. */
@@ -65,6 +70,18 @@ final class Legs {
         List<PathSection> sections = TautCord.along(last.route()).sections();
         PathSection.Spot spot = sections.get(sections.size() - 1).at(1);
         return toHand(spot.x(), spot.z() >= 0, setting, rightward, last.toY(), rise);
+    }
+
+    /** The beginning of a straight way to the hand: so far, mm. */
+    static Leg firstOf(Leg toHand, double far, boolean rightward) {
+        Visit from = toHand.route().visits().get(0);
+        double share = far / Math.abs(toHand.route().visits().get(1).x() - from.x());
+        Visit to = Visit.of(from.x() + (rightward ? far : -far), from.radius(), from.sense());
+        return new Leg(
+                new Route(List.of(from, to), toHand.route().from(), toHand.route().to()),
+                toHand.fromY(),
+                toHand.fromY() + share * (toHand.toY() - toHand.fromY()) / 2,
+                toHand.fromY() + share * (toHand.toY() - toHand.fromY()));
     }
 
     /** From a warp end at x straight on, in front or behind; {@code y} and {@code rise} in mm. */

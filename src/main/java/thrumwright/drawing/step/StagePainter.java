@@ -36,14 +36,15 @@ record StagePainter(Graphics2D g, Palette palette, Font font) {
     /** Room for what is held in the hand: above the rows and beside them, in distances between ends. */
     private static final double ABOVE = 1.7;
 
-    private static final double BESIDE = 1.3;
+    private static final double BESIDE = 1.5;
     /** Of the distance between ends: how long an arrow is that follows no yarn. */
     private static final double ARROW = 1.1;
 
     void paint(Rectangle2D box, Plan plan, EndPlan end, BlockPlan block, int stage) {
         Work whole = block.work().orElseThrow();
-        Led led = Leading.of(StepScene.shown(whole), stage);
-        StepScene scene = StepScene.led(whole, led);
+        Work few = whole.block().plainWeave() ? StepScene.shown(whole) : StepScene.closely(whole);
+        Led led = Leading.of(few, stage);
+        StepScene scene = StepScene.led(few, led);
         View view = view(box, scene);
         List<ClothPainter.PlacedBlock> placed = new ArrayList<>();
         if (scene.lap() >= 0) {
@@ -84,8 +85,10 @@ record StagePainter(Graphics2D g, Palette palette, Font font) {
         for (Row row : led.sets()) {
             setsOut(arrow, view, scene, row, number);
         }
-        if (led.presses()) {
+        if (led.push() == Led.Push.DOWN) {
             presses(arrow, view, scene, number);
+        } else if (led.push() == Led.Push.OUT) {
+            pulls(arrow, view, scene, number);
         }
     }
 
@@ -108,6 +111,16 @@ record StagePainter(Graphics2D g, Palette palette, Font font) {
         double to = from + (rightward ? ARROW : -ARROW) * s;
         double y = view.y(scene.height() + 1.1 * s);
         arrow.straight(view.x(from), y, view.x(to), y, number);
+    }
+
+    /** Away from the warp, where the yarn ends. */
+    private static void pulls(HandWay arrow, View view, StepScene scene, int number) {
+        List<Row> rows = scene.work().rows();
+        double s = scene.setting().spacing();
+        boolean right = rows.get(rows.size() - 1).to() == Side.RIGHT;
+        double from = right ? scene.setting().span() + 0.4 * s : -0.4 * s;
+        double y = view.y(scene.height() + 0.9 * s);
+        arrow.straight(view.x(from), y, view.x(from + (right ? ARROW : -ARROW) * s), y, number);
     }
 
     /** Down on the row, in three places. */

@@ -33,6 +33,7 @@ import thrumwright.yarn.Yarn;
 record StepScene(Work work, BlockPicture picture, List<Tail> tails) {
     private static final int ENDS = 6;
     private static final int MOST_ENDS = 12;
+    private static final int FEWEST_ENDS = 4;
     private static final int ROWS_BELOW = 6;
     /** So many rows, if there are as many, draw the edges in before one's eyes. */
     private static final int SLIPPED_ROWS = 6;
@@ -54,8 +55,7 @@ record StepScene(Work work, BlockPicture picture, List<Tail> tails) {
     }
 
     /** Those rows as far as they are worked at a stage, from 0. */
-    static StepScene led(Work whole, Led led) {
-        Work few = shown(whole);
+    static StepScene led(Work few, Led led) {
         BlockPicture picture = led.done()
                 ? BlockPicture.slipped(few, strands -> led.strands())
                 : BlockPicture.underWay(few, led.strands());
@@ -140,8 +140,19 @@ record StepScene(Work work, BlockPicture picture, List<Tail> tails) {
         return whole.block().plainWeave() ? 4 : 2;
     }
 
+    /** The same on as few ends as show a stitch or two, so that they are large. */
+    static Work closely(Work whole) {
+        int all = whole.setting().ends();
+        int wanted = Math.min(MOST_ENDS, Math.max(FEWEST_ENDS, whole.block().longestFloat() + whole.block().period() + 2));
+        return shortened(whole, usualRows(whole), Math.min(all, wanted + wanted % 2 + all % 2));
+    }
+
     private static Work shortened(Work whole, int most) {
-        Setting setting = setting(whole.setting(), ends(whole), whole.block().tied());
+        return shortened(whole, most, ends(whole));
+    }
+
+    private static Work shortened(Work whole, int most, int ends) {
+        Setting setting = setting(whole.setting(), ends, whole.block().tied());
         int rows = whole.rows().size();
         // as many rows, odd or even, as the whole block, so that the yarn ends at the right side
         int shown = rows <= most ? rows : most - (most - rows & 1);
