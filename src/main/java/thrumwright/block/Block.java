@@ -24,6 +24,12 @@ public sealed interface Block permits TakesYarn, HemFold, OpenWarp, EdgeFinish {
     default String family() {
         return key();
     }
+    /**
+     * The keys of what there is to see of its working, stage by stage, in their order; at least one.
+     *
+     * @param rows how many rows or picks it has, 1 or more; 1 for what has none
+     */
+    List<String> stages(int rows);
 
     /** The same block reflected in a line across the warp: rows in reverse, S for Z. Twice gives the block again. */
     Block mirrored();

@@ -19,6 +19,8 @@ public sealed interface EdgeFinish extends Block permits WarpFinish, KnotRows, T
      * Sullivan, Geom. Topol. 10 (2006)); an upper figure for the open knot.
      */
     double KNOT = 16.372;
+    /** How an overhand knot is tied: see {@link Block#stages}. */
+    List<String> KNOT_STAGES = List.of("knot.stage.loop", "knot.stage.through", "knot.stage.tight");
     /** Free warp that the hands need to work any finish, mm (from memory). */
     double HANDS = 150;
 

@@ -100,6 +100,11 @@ public record HalfHitch(Tag tag, Use use, int rows, int endsPerGroup) implements
     }
 
     @Override
+    public List<String> stages(int made) {
+        return List.of("half-hitch.stage.round", "half-hitch.stage.through", "half-hitch.stage.tight");
+    }
+
+    @Override
     public String key() {
         return "half-hitch";
     }

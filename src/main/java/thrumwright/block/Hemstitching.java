@@ -135,6 +135,12 @@ public record Hemstitching(Tag tag, Use use, int endsPerGroup, int picks, Round 
     }
 
     @Override
+    public List<String> stages(int made) {
+        String towards = round == Round.FIRST ? "hemstitching.stage.first." : "hemstitching.stage.last.";
+        return List.of(towards + "edge", "hemstitching.stage.bind", towards + "through");
+    }
+
+    @Override
     public String key() {
         return "hemstitching";
     }

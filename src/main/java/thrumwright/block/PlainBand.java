@@ -86,6 +86,13 @@ public record PlainBand(Tag tag, Use use, Purpose purpose, Amount amount, Option
     }
 
     @Override
+    public List<String> stages(int made) {
+        return made == 1
+                ? List.of("plain.stage.arc", "plain.stage.beat")
+                : List.of("plain.stage.arc", "plain.stage.beat", "plain.stage.back");
+    }
+
+    @Override
     public String key() {
         return "plain-" + purpose.name().toLowerCase(Locale.ROOT);
     }

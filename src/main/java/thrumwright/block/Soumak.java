@@ -137,6 +137,11 @@ public record Soumak(Tag tag, Use use, int rows, int over, int under, Lean first
     }
 
     @Override
+    public List<String> stages(int made) {
+        return List.of("soumak.stage.wrap", "soumak.stage.over", "soumak.stage.back");
+    }
+
+    @Override
     public String key() {
         return "soumak";
     }

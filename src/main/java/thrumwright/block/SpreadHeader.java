@@ -61,6 +61,11 @@ public record SpreadHeader(Tag tag, Use use, int picks, int strands, Optional<Sh
     }
 
     @Override
+    public List<String> stages(int made) {
+        return List.of("spread-header.stage.lay", "spread-header.stage.even");
+    }
+
+    @Override
     public String key() {
         return "spread-header";
     }

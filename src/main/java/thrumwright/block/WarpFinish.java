@@ -1,5 +1,6 @@
 package thrumwright.block;
 
+import java.util.List;
 import java.util.Locale;
 import java.util.Objects;
 import java.util.Optional;
@@ -69,6 +70,18 @@ public record WarpFinish(Tag tag, Kind kind, int endsPerGroup, Length hanging) i
     @Override
     public WarpFinish withLength(Length other) {
         return new WarpFinish(tag, kind, endsPerGroup, other);
+    }
+
+    @Override
+    public List<String> stages(int made) {
+        return switch (kind) {
+            case KNOTTED -> EdgeFinish.KNOT_STAGES;
+            case PLIED -> List.of("finish-plied.stage.halves", "finish-plied.stage.twist", "finish-plied.stage.together");
+            case PLAITED ->
+                List.of("finish-plaited.stage.three", "finish-plaited.stage.cross", "finish-plaited.stage.plait");
+            case DARNED ->
+                List.of("finish-darned.stage.needle", "finish-darned.stage.along", "finish-darned.stage.trim");
+        };
     }
 
     @Override

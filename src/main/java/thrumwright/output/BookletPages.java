@@ -18,6 +18,7 @@ import thrumwright.output.part.PartMaker;
 import thrumwright.plan.Plan;
 import thrumwright.sheet.Booklet;
 import thrumwright.sheet.BookletEntry;
+import thrumwright.sheet.StageWords;
 
 /**
  * Lays a booklet out: one part for each kind of block.
@@ -47,7 +48,7 @@ record BookletPages(Booklet booklet, Plan plan, String title, PageSetup setup, P
         List<String> heads = entry.heads().stream()
                 .map(head -> head.numbers() + "  " + head.title())
                 .toList();
-        KindPictures pictures = KindPictures.of(plan, entry.pictures(), make);
+        KindPictures pictures = KindPictures.of(plan, new StageWords(plan, locale), entry.pictures(), make);
         List<Part> words = new ArrayList<>();
         entry.sentences().forEach(sentence -> words.add(make.body(sentence)));
         entry.cautions().forEach(caution -> words.add(make.caution(caution)));

@@ -1,5 +1,6 @@
 package thrumwright.plan;
 
+import java.util.List;
 import java.util.Optional;
 import thrumwright.block.Block;
 import thrumwright.block.HemFold;
@@ -22,6 +23,11 @@ public record BlockPlan(Block block, double bottom, double height, Optional<Work
     /** The yarn that it takes besides the warp. */
     public Optional<Yarn> yarn() {
         return work.map(Work::yarn).or(() -> wrapping.map(Wrapping::yarn));
+    }
+
+    /** The keys of what there is to see of its working, see {@link Block#stages}; at least one. */
+    public List<String> stages() {
+        return block.stages(work.map(woven -> woven.rows().size()).orElse(1));
     }
 
     public boolean comesOut() {

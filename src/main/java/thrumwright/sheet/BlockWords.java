@@ -76,7 +76,8 @@ final class BlockWords {
         return work.block().cautions().stream().map(phrases::say).toList();
     }
 
-    private Map<String, Object> values(Work work) {
+    /** What the sentences may name. */
+    Map<String, Object> values(Work work) {
         Map<String, Object> values = new HashMap<>();
         Row first = work.rows().get(0);
         values.put("rows", work.rows().size());

@@ -15,8 +15,8 @@ import thrumwright.block.OpenWarp;
 import thrumwright.block.Row;
 import thrumwright.block.Setting;
 import thrumwright.block.Side;
-import thrumwright.drawing.Arrow;
 import thrumwright.drawing.Dimension;
+import thrumwright.drawing.HandWay;
 import thrumwright.drawing.Palette;
 import thrumwright.drawing.View;
 import thrumwright.drawing.edge.EdgePainter;
@@ -41,13 +41,27 @@ import thrumwright.yarn.Yarn;
  */
 public record StepPainter(Graphics2D g, Palette palette, Font font) {
     /** Length of an arrow, in distances between ends. */
-    private static final double ARROW = 1.15;
+    private static final double ARROW = 1.5;
     /** Share of the box below the step. */
     private static final double BELOW = 0.24;
 
     /** Draws a step into a box; nothing goes outside it. */
     public void paint(Rectangle2D box, Plan plan, EndPlan end, BlockPlan block) {
         within(box, painter -> painter.draw(box, plan, end, block));
+    }
+
+    /**
+     * One stage of how a block is worked, see {@link BlockPlan#stages}; nothing goes outside the box.
+     *
+     * @param stage from 0
+     */
+    public void stage(Rectangle2D box, Plan plan, EndPlan end, BlockPlan block, int stage) {
+        within(
+                box,
+                painter -> block.work()
+                        .ifPresentOrElse(
+                                work -> new StagePainter(painter.g, palette, font).paint(box, plan, end, block, stage),
+                                () -> painter.draw(box, plan, end, block)));
     }
 
     /** A block as the picture of its kind, alone and without arrows; nothing goes outside the box. */
@@ -185,7 +199,7 @@ public record StepPainter(Graphics2D g, Palette palette, Font font) {
         placed.add(new ClothPainter.PlacedBlock(scene.picture(), 0, scene.height()));
         cloth(view, placed, scene.tails(), few, plan.piece().warpYarn(), box);
         for (Row row : scene.arrows()) {
-            arrow(view, scene, row);
+            arrow(box, view, scene, row);
         }
     }
 
@@ -203,11 +217,11 @@ public record StepPainter(Graphics2D g, Palette palette, Font font) {
 
     private static double arrowRoom(StepScene scene, Side side) {
         boolean setsOut = scene.arrows().stream().anyMatch(row -> row.from() == side);
-        return setsOut && !scene.tied() ? (ARROW + 0.45) * scene.setting().spacing() : 0;
+        return setsOut && !scene.tied() ? (ARROW + 0.75) * scene.setting().spacing() : 0;
     }
 
     /** At the side where a row begins, beside its tail; beside a post below the first row and above the next. */
-    private void arrow(View view, StepScene scene, Row row) {
+    private void arrow(Rectangle2D box, View view, StepScene scene, Row row) {
         Setting few = scene.setting();
         double long_ = ARROW * few.spacing();
         int way = row.from() == Side.LEFT ? 1 : -1;
@@ -221,7 +235,8 @@ public record StepPainter(Graphics2D g, Palette palette, Font font) {
         }
         double to = view.x(edge - way * tip);
         double from = view.x(edge - way * (tip + long_));
-        new Arrow(g, palette).level(from, to, view.y(y), view.length(0.2 * few.spacing()));
+        HandWay hand = HandWay.in(box, g, palette, font);
+        hand.straight(from + way * hand.room(), view.y(y), to, view.y(y), row.number());
     }
 
     /** The gap between what was woven before and what comes next, with its height. */

@@ -33,6 +33,7 @@ import thrumwright.yarn.Yarn;
 record StepScene(Work work, BlockPicture picture, List<Tail> tails) {
     private static final int ENDS = 6;
     private static final int MOST_ENDS = 12;
+    private static final int FEWEST_ENDS = 4;
     private static final int ROWS_BELOW = 6;
     /** So many rows, if there are as many, draw the edges in before one's eyes. */
     private static final int SLIPPED_ROWS = 6;
@@ -45,12 +46,25 @@ record StepScene(Work work, BlockPicture picture, List<Tail> tails) {
     private static final double LOOSE = 0.75;
 
     static StepScene of(Work whole) {
-        return of(shortened(whole, usualRows(whole)), UnaryOperator.identity());
+        return of(shown(whole), UnaryOperator.identity());
     }
 
     private static StepScene of(Work few, UnaryOperator<List<Strand>> slip) {
         BlockPicture picture = BlockPicture.slipped(few, slip);
         return new StepScene(few, picture, Tail.hung(picture.tails(0)));
+    }
+
+    /** Those rows as far as they are worked at a stage, from 0. */
+    static StepScene led(Work few, Led led) {
+        BlockPicture picture = led.done()
+                ? BlockPicture.slipped(few, strands -> led.strands())
+                : BlockPicture.underWay(few, led.strands());
+        return new StepScene(few, picture, Tail.hung(picture.tails(0)));
+    }
+
+    /** The rows that are shown, on the ends that are shown. */
+    static Work shown(Work whole) {
+        return shortened(whole, usualRows(whole));
     }
 
     /**
@@ -126,8 +140,19 @@ record StepScene(Work work, BlockPicture picture, List<Tail> tails) {
         return whole.block().plainWeave() ? 4 : 2;
     }
 
+    /** The same on as few ends as show a stitch or two, so that they are large. */
+    static Work closely(Work whole) {
+        int all = whole.setting().ends();
+        int wanted = Math.min(MOST_ENDS, Math.max(FEWEST_ENDS, whole.block().longestFloat() + whole.block().period() + 2));
+        return shortened(whole, usualRows(whole), Math.min(all, wanted + wanted % 2 + all % 2));
+    }
+
     private static Work shortened(Work whole, int most) {
-        Setting setting = setting(whole.setting(), ends(whole), whole.block().tied());
+        return shortened(whole, most, ends(whole));
+    }
+
+    private static Work shortened(Work whole, int most, int ends) {
+        Setting setting = setting(whole.setting(), ends, whole.block().tied());
         int rows = whole.rows().size();
         // as many rows, odd or even, as the whole block, so that the yarn ends at the right side
         int shown = rows <= most ? rows : most - (most - rows & 1);

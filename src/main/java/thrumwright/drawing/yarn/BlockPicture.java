@@ -35,6 +35,7 @@ public final class BlockPicture {
     private final UnaryOperator<List<Strand>> slip;
     private final Map<Detail, Sides> sides = new ConcurrentHashMap<>();
     private final Map<YarnStrip.Key, YarnStrip> strips = new ConcurrentHashMap<>();
+    private final YarnEnds.Which which;
     private final YarnEnds ends;
     private final Repetition repetition;
     private BlockPicture narrow;
@@ -49,20 +50,22 @@ public final class BlockPicture {
             List<Row> rows,
             DyedYarn yarn,
             boolean tailed,
-            UnaryOperator<List<Strand>> slip) {
+            UnaryOperator<List<Strand>> slip,
+            YarnEnds.Which which) {
         this.block = block;
         this.setting = setting;
         this.rows = rows;
         this.yarn = yarn;
         this.tailed = tailed;
         this.slip = slip;
-        this.ends = new YarnEnds(block, setting, rows);
+        this.which = which;
+        this.ends = new YarnEnds(block, setting, rows, which);
         this.repetition = Repetition.of(block, setting);
     }
 
     private static BlockPicture of(Work work, DyedYarn.Tint tint, boolean tailed, UnaryOperator<List<Strand>> slip) {
         return new BlockPicture(
-                work.block(), work.setting(), work.rows(), new DyedYarn(work.yarn(), tint), tailed, slip);
+                work.block(), work.setting(), work.rows(), new DyedYarn(work.yarn(), tint), tailed, slip, YarnEnds.Which.BOTH);
     }
 
     /** A block with its tails, paler if it comes out again. */
@@ -74,6 +77,23 @@ public final class BlockPicture {
     /** A block that is being worked, in its full colour, with a slip in how its yarn is led. */
     public static BlockPicture slipped(Work work, UnaryOperator<List<Strand>> slip) {
         return of(work, DyedYarn.Tint.FULL, true, slip);
+    }
+
+    /** A block whose yarn is led on by the hand: it has begun, and hasn't come to its end. */
+    public static BlockPicture underWay(Work work, List<Strand> laid) {
+        return new BlockPicture(
+                work.block(),
+                work.setting(),
+                work.rows(),
+                new DyedYarn(work.yarn(), DyedYarn.Tint.FULL),
+                true,
+                strands -> laid,
+                YarnEnds.Which.FIRST);
+    }
+
+    /** A block as it lies at the edge, without tails. */
+    public static BlockPicture finished(Work work) {
+        return of(work, DyedYarn.Tint.FULL, false, UnaryOperator.identity());
     }
 
     /** What was woven before, in grey and without tails. */
@@ -90,7 +110,7 @@ public final class BlockPicture {
                 new Amount.Picks(count),
                 Optional.empty());
         DyedYarn full = new DyedYarn(yarn, DyedYarn.Tint.FULL);
-        return new BlockPicture(band, setting, band.rows(setting, before), full, false, UnaryOperator.identity());
+        return new BlockPicture(band, setting, band.rows(setting, before), full, false, UnaryOperator.identity(), YarnEnds.Which.BOTH);
     }
 
     /** Whether the other one shows the same. */
@@ -147,7 +167,7 @@ public final class BlockPicture {
     synchronized BlockPicture narrow() {
         if (narrow == null) {
             narrow = repetition.repeats()
-                    ? new BlockPicture(block, setting.withEnds(repetition.fewer()), rows, yarn, tailed, slip)
+                    ? new BlockPicture(block, setting.withEnds(repetition.fewer()), rows, yarn, tailed, slip, which)
                     : this;
         }
         return narrow;

@@ -107,17 +107,26 @@ public final class ClothPainter {
                 ? blocks
                 : blocks.stream().filter(block -> meets(view, block, visible)).toList();
         seen.forEach(block -> yarn(view, block, false));
-        tails(view, ground, tails.stream().filter(tail -> tail.inFront() != (face == Face.FRONT)));
+        tails(view, ground, tails.stream().filter(tail -> !near(tail)));
         ground.posts()
                 .ifPresent(posts ->
                         new PostPen(g, view, palette).draw(ground, posts, postsShown.low(), postsShown.high()));
         warp(view, ground, warp, warpShown.low(), warpShown.high());
+        tails(view, ground, tails.stream().filter(tail -> near(tail) && under(tail)));
         seen.stream()
                 .sorted(Comparator.comparing(block -> block.picture().lap() != 0))
                 .forEach(block -> yarn(view, block, true));
-        tails(view, ground, tails.stream().filter(tail -> tail.inFront() == (face == Face.FRONT)));
+        tails(view, ground, tails.stream().filter(tail -> near(tail) && !under(tail)));
         seen.forEach(block -> inFront(block.on(view), block.picture())
                 .drawInOrder(block.picture().ties()));
+    }
+
+    private boolean near(Tail tail) {
+        return tail.inFront() == (face == Face.FRONT);
+    }
+
+    private static boolean under(Tail tail) {
+        return tail.lies() == Tail.Lies.UNDER_ITS_ROW;
     }
 
     /** A block's yarn in front of the warp or behind it. */

@@ -5,95 +5,133 @@ import java.awt.Graphics2D;
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.List;
-import thrumwright.drawing.step.StepPainter;
+import thrumwright.drawing.step.StagePicture;
 import thrumwright.output.page.Part;
 import thrumwright.output.page.Structured;
 import thrumwright.output.page.TextPart;
-import thrumwright.plan.BlockPlan;
 import thrumwright.plan.EndPlan;
 import thrumwright.plan.Plan;
+import thrumwright.sheet.StageWords;
 import thrumwright.sheet.Step;
 
-/** The pictures of a kind of block, one below the other: its move, then right and wrong beside each other. */
-public record KindPictures(List<Move> moves, List<SlipPicture> slips, PartMaker make) {
-    private static final double SHAPE = 0.62;
-    private static final double SLIP_SHAPE = 0.62;
-    private static final double BETWEEN = 6;
-    private static final double CAPTION = 3;
+/**
+ * The pictures of a kind of block: the stages of its working in a row, and right and wrong one above the other. These stand at the
+ * end of the row if it has room for them.
+ */
+public record KindPictures(List<StagePicture> stages, List<SlipPicture> slips, PartMaker make) {
+    private static final double SHAPE = 0.667;
+    private static final double SLIP_SHAPE = 0.56;
+    private static final double BETWEEN = 7;
+    private static final double BELOW = 3;
+    /** So many pictures side by side. */
+    private static final int IN_ROW = 4;
+    /** The widest picture, points. */
+    private static final double WIDEST = 172;
 
-    /** A block whose move is drawn. */
-    public record Move(Plan plan, EndPlan end, BlockPlan block, String says) {}
-
-    /** Of the first of some blocks, and right and wrong of all. */
-    public static KindPictures of(Plan plan, List<Step.Picture> shown, PartMaker make) {
-        List<Move> moves = new ArrayList<>();
+    /** Of the first of some blocks, and right and wrong of the first of them that can go wrong. */
+    public static KindPictures of(Plan plan, StageWords words, List<Step.Picture> shown, PartMaker make) {
+        List<StagePicture> stages = new ArrayList<>();
         List<SlipPicture> slips = new ArrayList<>();
         for (Step.Picture picture : shown) {
             EndPlan end = plan.end(picture.place());
             end.block(picture.blockId()).ifPresent(block -> {
-                if (moves.isEmpty()) {
-                    moves.add(new Move(plan, end, block, picture.says()));
+                if (stages.isEmpty()) {
+                    stages.addAll(StagePicture.of(plan, end, block, words));
                 }
                 if (slips.isEmpty()) {
                     slips.addAll(SlipPicture.both(plan, end, block, make.phrases(), make.type(), make.palette()));
                 }
             });
         }
-        return new KindPictures(List.copyOf(moves), List.copyOf(slips), make);
+        return new KindPictures(List.copyOf(stages), List.copyOf(slips), make);
     }
 
     boolean none() {
-        return moves.isEmpty();
+        return stages.isEmpty();
     }
 
-    private static double slipWidth(double width) {
-        return (width - BETWEEN) / 2;
+    /** Whether right and wrong stand beside the words, not in the row. */
+    boolean slipsBeside() {
+        return !slips.isEmpty() && stages.size() >= IN_ROW;
     }
 
-    private Part caption(SlipPicture slip) {
-        return new TextPart(slip.caption(), make.type().small(), make.palette().ink());
+    private int columns() {
+        boolean more = !slips.isEmpty() && !slipsBeside();
+        return Math.min(IN_ROW, stages.size() + (more ? 1 : 0));
     }
 
-    private double slipsHeight(double width) {
-        double each = slipWidth(width);
-        return slips.stream()
-                .mapToDouble(slip -> BETWEEN + SLIP_SHAPE * each + caption(slip).height(each) + CAPTION)
+    /** Of a picture, points, in a row so wide. */
+    double each(double width) {
+        double most = Math.min(WIDEST * make.type().density(), width / 3);
+        return Math.min(most, (width - (columns() - 1) * BETWEEN) / columns());
+    }
+
+    private Part caption(String text) {
+        return new TextPart(text, make.type().small(), make.palette().ink());
+    }
+
+    private double stageHeight(StagePicture stage, double each) {
+        return SHAPE * each + BELOW + caption(stage.caption()).height(each);
+    }
+
+    private double slipHeight(SlipPicture slip, double each) {
+        return SLIP_SHAPE * each + 1 + caption(slip.caption()).height(each) + BELOW;
+    }
+
+    /** Of both, one above the other: points. */
+    double slipsHeight(double each) {
+        return slips.stream().mapToDouble(slip -> slipHeight(slip, each)).sum();
+    }
+
+    /** Of the row, points, for a width in points. */
+    double height(double width) {
+        double each = each(width);
+        double row = stages.stream()
+                .mapToDouble(stage -> stageHeight(stage, each))
                 .max()
                 .orElse(0);
+        int rows = (stages.size() + IN_ROW - 1) / IN_ROW;
+        double all = rows * row + Math.max(0, rows - 1) * BETWEEN;
+        return slipsBeside() ? all : Math.max(all, slipsHeight(each));
     }
 
-    /** In points, for a width in points. */
-    double height(double width) {
-        return moves.size() * (SHAPE * width + BETWEEN) - BETWEEN + slipsHeight(width);
-    }
-
-    /** @param place where they begin, and how wide they are; its height means nothing */
-    void paint(Graphics2D g, Rectangle2D place) {
-        double width = place.getWidth();
-        double at = place.getMinY();
-        for (Move move : moves) {
-            Rectangle2D box = new Rectangle2D.Double(place.getMinX(), at, width, SHAPE * width);
-            Structured.figure(g, move.says(), box, () -> move(g, move, box));
-            at += SHAPE * width + BETWEEN;
+    /** Paints the row. */
+    void paint(Graphics2D g, double x, double y, double width) {
+        double each = each(width);
+        double row = stages.stream()
+                .mapToDouble(stage -> stageHeight(stage, each))
+                .max()
+                .orElse(0);
+        for (int i = 0; i < stages.size(); i++) {
+            double left = x + i % IN_ROW * (each + BETWEEN);
+            double top = y + i / IN_ROW * (row + BETWEEN);
+            stage(g, stages.get(i), new Rectangle2D.Double(left, top, each, SHAPE * each));
         }
-        double left = place.getMinX();
+        if (!slipsBeside()) {
+            paintSlips(g, x + stages.size() * (each + BETWEEN), y, each);
+        }
+    }
+
+    /** Paints right and wrong one above the other. */
+    void paintSlips(Graphics2D g, double x, double y, double each) {
+        double top = y;
         for (SlipPicture slip : slips) {
-            slip(g, slip, new Rectangle2D.Double(left, at, slipWidth(width), SLIP_SHAPE * slipWidth(width)));
-            left += slipWidth(width) + BETWEEN;
+            Rectangle2D box = new Rectangle2D.Double(x, top, each, SLIP_SHAPE * each);
+            Structured.figure(g, slip.says(), box, () -> {
+                slip.paint(g, box);
+                caption(slip.caption()).paint(g, box.getMinX(), box.getMaxY() + 1, each);
+            });
+            top += slipHeight(slip, each);
         }
     }
 
-    private void move(Graphics2D g, Move move, Rectangle2D box) {
-        new StepPainter(g, make.palette(), make.type().body()).paint(box, move.plan(), move.end(), move.block());
-        g.setColor(make.palette().faint());
-        g.setStroke(new BasicStroke(0.5f));
-        g.draw(box);
-    }
-
-    private void slip(Graphics2D g, SlipPicture slip, Rectangle2D box) {
-        Structured.figure(g, slip.says(), box, () -> {
-            slip.paint(g, box);
-            caption(slip).paint(g, box.getMinX(), box.getMaxY() + 1, box.getWidth());
+    private void stage(Graphics2D g, StagePicture stage, Rectangle2D box) {
+        Structured.figure(g, stage.says(), box, () -> {
+            stage.paint(g, make.palette(), make.type().strong(), box);
+            g.setColor(make.palette().faint());
+            g.setStroke(new BasicStroke(0.5f));
+            g.draw(box);
+            caption(stage.caption()).paint(g, box.getMinX(), box.getMaxY() + BELOW, box.getWidth());
         });
     }
 }
