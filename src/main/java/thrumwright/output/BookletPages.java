@@ -28,12 +28,12 @@ import thrumwright.sheet.StageWords;
  */
 record BookletPages(Booklet booklet, Plan plan, String title, PageSetup setup, Palette palette, Locale locale) {
     SheetPages laidOut(Fonts fonts) {
-        return ChapterPages.leastEmpty(setup, fonts, this::pages);
+        return Densities.best(setup, fonts, this::pages);
     }
 
     private SheetPages pages(Type type) {
         PartMaker make = new PartMaker(type, palette, Phrases.of("thrumwright.sheet.steps", locale));
-        Pages pages = new Pages(setup, ChapterPages.FOOTER);
+        Pages pages = new Pages(setup, Densities.FOOTER);
         pages.addTogether(List.of(
                 make.section(make.phrases().say("booklet.title")),
                 make.body(make.phrases().say("booklet.about")),

@@ -5,6 +5,7 @@ import java.io.OutputStream;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.Supplier;
+import java.util.stream.IntStream;
 import thrumwright.drawing.Fonts;
 import thrumwright.drawing.Palette;
 import thrumwright.measure.Phrases;
@@ -20,7 +21,7 @@ import thrumwright.sheet.PlainText;
 import thrumwright.sheet.StepSheet;
 
 /**
- * Writes all sheets of a class in any of their forms: its common lists first, then every loom's own sheet.
+ * Writes all sheets of a class in any of their forms: its common lists first, then every loom's own sheet and, on pages, a booklet for all.
  *
  * @param fonts asked for only by forms that have any
  */
@@ -76,21 +77,34 @@ public record ClassSheets(ClassPlan plan, SheetLook look, Supplier<Fonts> fonts,
     public <E extends Exception> void each(
             SheetForm form, String name, double dpi, Progress progress, SheetFiles.Taker<E> files)
             throws IOException, E {
+        if (form.onPages()) {
+            eachOnPages(form, name, dpi, progress, files);
+            return;
+        }
         List<String> names = names(form, name);
-        for (int i = 0; i < count(); i++) {
-            progress.reached(i, count());
-            switch (form) {
-                case PDF -> {
-                    SheetPages sheet = pages(fonts.get()).sheet(i);
-                    files.take(names.get(i), out -> PdfFile.write(sheet, fonts.get(), out));
-                }
-                case PNG, SVG -> pages(pages(fonts.get()).sheet(i), form, names.get(i), 0, dpi, files);
-                case HTML ->
-                    files.take(names.get(i), SheetFiles.text(ClassHtml.one(plan, i, fonts.get(), palette(), locale)));
-                case TEXT -> files.take(names.get(i), SheetFiles.text(text(i)));
+        for (int i = 0; i < names.size(); i++) {
+            progress.reached(i, names.size());
+            String text = form == SheetForm.HTML ? ClassHtml.one(plan, i, fonts.get(), palette(), locale) : text(i);
+            files.take(names.get(i), SheetFiles.text(text));
+        }
+        progress.reached(names.size(), names.size());
+    }
+
+    private <E extends Exception> void eachOnPages(
+            SheetForm form, String name, double dpi, Progress progress, SheetFiles.Taker<E> files)
+            throws IOException, E {
+        List<String> names = names(form, name);
+        ClassPages pages = pages(fonts.get());
+        for (int i = 0; i < names.size(); i++) {
+            progress.reached(i, names.size());
+            SheetPages sheet = pages.sheet(i);
+            if (form == SheetForm.PDF) {
+                files.take(names.get(i), out -> PdfFile.write(sheet, fonts.get(), out));
+            } else {
+                pages(sheet, form, names.get(i), 0, dpi, files);
             }
         }
-        progress.reached(count(), count());
+        progress.reached(names.size(), names.size());
     }
 
     /**
@@ -99,7 +113,14 @@ public record ClassSheets(ClassPlan plan, SheetLook look, Supplier<Fonts> fonts,
      * @param name what they begin with, with or without the form's ending
      */
     public List<String> names(SheetForm form, String name) {
-        return FileNames.of(plan.set(), form.stem(name), form.ending());
+        List<String> all = FileNames.of(plan.set(), form.stem(name), form.ending());
+        if (!form.onPages()) {
+            return all.subList(0, count());
+        }
+        ClassPages pages = pages(fonts.get());
+        return IntStream.range(0, pages.count())
+                .mapToObj(sheet -> all.get(pages.place(sheet)))
+                .toList();
     }
 
     private int count() {
@@ -111,7 +132,7 @@ public record ClassSheets(ClassPlan plan, SheetLook look, Supplier<Fonts> fonts,
     }
 
     private ClassPages pages(Fonts loaded) {
-        return new ClassPages(plan, look.setup(), loaded, palette(), locale);
+        return new ClassPages(plan, look.setup(), look.sections(), loaded, palette(), locale);
     }
 
     private void pdf(Progress progress, OutputStream out) throws IOException {

@@ -47,12 +47,12 @@ record CutPages(StepSheet sheet, List<Booklet.Own> own, Plan plan, PageSetup set
 
     SheetPages laidOut(Fonts fonts) {
         PiecePicture picture = PiecePicture.of(plan);
-        return ChapterPages.leastEmpty(setup, fonts, type -> pages(type, picture));
+        return Densities.best(setup, fonts, type -> pages(type, picture));
     }
 
     private SheetPages pages(Type type, PiecePicture picture) {
         PartMaker make = new PartMaker(type, palette, Phrases.of("thrumwright.sheet.steps", locale));
-        Pages pages = new Pages(setup, ChapterPages.FOOTER);
+        Pages pages = new Pages(setup, Densities.FOOTER);
         List<Part> head = head(make);
         List<Part> lists = lists(make, pages);
         GaugeStrips strips = new GaugeStrips(plan, new Words(locale), make);

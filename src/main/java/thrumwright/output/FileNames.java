@@ -11,11 +11,13 @@ import thrumwright.piece.ClassSet;
 final class FileNames {
     private static final int LONGEST = 40;
     private static final String LISTS = "lists";
+    private static final String BOOKLET = "booklet";
 
     private FileNames() {}
 
+    /** For the lists, every loom and the booklet. */
     static List<String> of(ClassSet set, String stem, String ending) {
-        int digits = Integer.toString(set.members().size()).length();
+        int digits = Integer.toString(set.members().size() + 1).length();
         List<String> names = new ArrayList<>();
         names.add(stem + "-" + number(0, digits) + "-" + LISTS + ending);
         for (int i = 0; i < set.members().size(); i++) {
@@ -23,6 +25,7 @@ final class FileNames {
             String plain = plain(member.name());
             names.add(stem + "-" + number(i + 1, digits) + (plain.isEmpty() ? "" : "-" + plain) + ending);
         }
+        names.add(stem + "-" + number(set.members().size() + 1, digits) + "-" + BOOKLET + ending);
         return names;
     }
 

@@ -6,22 +6,38 @@ import java.util.Locale;
 import java.util.Optional;
 import thrumwright.drawing.Fonts;
 import thrumwright.drawing.Palette;
+import thrumwright.output.card.CardPages;
 import thrumwright.output.page.PageSetup;
 import thrumwright.output.page.SheetPages;
 import thrumwright.plan.Plan;
 import thrumwright.sheet.Booklet;
+import thrumwright.sheet.RecordSheet;
 import thrumwright.sheet.StepSheet;
 
 /**
  * Lays out what a piece's sheet consists of, each section by itself.
  *
- * @param name of the weaver among others whose sheet it is, may be blank; empty if the sheet is nobody's own
+ * @param whose among others
  */
-public record SheetLayout(
-        Plan plan, Optional<String> name, PageSetup setup, Fonts fonts, Palette palette, Locale locale) {
+public record SheetLayout(Plan plan, Whose whose, PageSetup setup, Fonts fonts, Palette palette, Locale locale) {
+    /**
+     * Whose sheet it is.
+     *
+     * @param name of the weaver, may be blank; empty if the sheet is nobody's own
+     * @param own what a booklet for many looms leaves to this one
+     */
+    public record Whose(Optional<String> name, List<Booklet.Own> own) {
+        /** The sheet of a piece that only one weaver weaves. */
+        public static final Whose NOBODYS = new Whose(Optional.empty(), List.of());
+
+        public Whose {
+            own = List.copyOf(own);
+        }
+    }
+
     /** What is usually printed of a piece. */
     public static SheetPages of(Plan plan, PageSetup setup, Fonts fonts, Palette palette, Locale locale) {
-        return new SheetLayout(plan, Optional.empty(), setup, fonts, palette, locale).pages(SheetSection.USUAL);
+        return new SheetLayout(plan, Whose.NOBODYS, setup, fonts, palette, locale).pages(SheetSection.USUAL);
     }
 
     /** One section by itself. */
@@ -29,21 +45,27 @@ public record SheetLayout(
         return switch (section) {
             case CUTS -> cuts();
             case BOOKLET -> booklet();
-            default -> ChapterPages.of(plan, setup, fonts, palette, locale);
+            case CARDS -> CardPages.of(plan, whose.name(), setup, fonts, palette, locale);
+            case RECORD -> record();
         };
     }
 
     private SheetPages booklet() {
-        Booklet booklet = Booklet.of(List.of(sheet()), locale);
+        Booklet booklet = Booklet.of(sheet(), locale);
         return new BookletPages(booklet, plan, plan.piece().title(), setup, palette, locale).laidOut(fonts);
     }
 
+    private SheetPages record() {
+        RecordSheet record = RecordSheet.of(plan, sheet(), locale);
+        return new RecordPages(record, setup, palette, locale).laidOut(fonts);
+    }
+
     private SheetPages cuts() {
-        return new CutPages(sheet(), List.of(), plan, setup, palette, locale).laidOut(fonts);
+        return new CutPages(sheet(), whose.own(), plan, setup, palette, locale).laidOut(fonts);
     }
 
     private StepSheet sheet() {
-        return name.map(whose -> StepSheet.of(plan, whose, locale)).orElseGet(() -> StepSheet.of(plan, locale));
+        return whose.name().map(name -> StepSheet.of(plan, name, locale)).orElseGet(() -> StepSheet.of(plan, locale));
     }
 
     /** Several sections one behind the other, in their order, with pages counted through. */

@@ -4,7 +4,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
-import java.util.Optional;
 import java.util.Set;
 import thrumwright.drawing.Fonts;
 import thrumwright.drawing.Palette;
@@ -51,6 +50,6 @@ public record SheetLook(PageSetup setup, boolean coloured, Set<SheetSection> sec
 
     /** Lays out any section of a plan's sheet so that it looks like this. */
     public SheetLayout layout(Plan plan, Fonts fonts, Locale locale) {
-        return new SheetLayout(plan, Optional.empty(), setup, fonts, palette(plan), locale);
+        return new SheetLayout(plan, SheetLayout.Whose.NOBODYS, setup, fonts, palette(plan), locale);
     }
 }

@@ -20,9 +20,19 @@ public record Booklet(List<BookletEntry> entries, List<List<Own>> own) {
         own = List.copyOf(own);
     }
 
-    /** @param sheets of pieces with the same blocks, at least one */
-    public static Booklet of(List<StepSheet> sheets, Locale locale) {
-        return new BookletWriter(sheets, Phrases.of("thrumwright.sheet.steps", locale)).booklet();
+    /** Of one sheet. */
+    public static Booklet of(StepSheet sheet, Locale locale) {
+        return of(List.of(sheet), List.of(sheet.title()), locale);
+    }
+
+    /**
+     * Of several sheets, once for all.
+     *
+     * @param sheets of pieces with the same blocks, at least one
+     * @param names of their looms
+     */
+    public static Booklet of(List<StepSheet> sheets, List<String> names, Locale locale) {
+        return new BookletWriter(sheets, names, Phrases.of("thrumwright.sheet.steps", locale)).booklet();
     }
 
     /** What holds for one loom alone, in the order of its steps. */

@@ -11,12 +11,17 @@ import thrumwright.measure.Phrases;
 
 /** Gathers the steps of one or more sheets by their kinds. */
 final class BookletWriter {
+    /** On the loom there is nothing to do for it; the hem shows it. */
+    private static final String FOLD = "hem-fold";
+
     private final List<StepSheet> sheets;
+    private final List<String> names;
     private final Phrases phrases;
     private final List<List<Booklet.Own>> own = new ArrayList<>();
 
-    BookletWriter(List<StepSheet> sheets, Phrases phrases) {
+    BookletWriter(List<StepSheet> sheets, List<String> names, Phrases phrases) {
         this.sheets = sheets;
+        this.names = names;
         this.phrases = phrases;
         sheets.forEach(sheet -> own.add(new ArrayList<>()));
     }
@@ -39,10 +44,11 @@ final class BookletWriter {
                         .filter(step -> step.kind().equals(kind))
                         .toList())
                 .toList();
-        KindTelling telling = new KindTelling(steps, phrases);
+        KindTelling telling = new KindTelling(steps, names, phrases);
         List<Step> shown =
                 steps.stream().filter(some -> !some.isEmpty()).findFirst().orElseThrow();
-        BookletEntry entry = new BookletEntry(heads(shown), pictures(shown), telling.sentences(), cautions(shown));
+        BookletEntry entry = new BookletEntry(
+                heads(shown), kind.equals(FOLD) ? List.of() : pictures(shown), telling.sentences(), cautions(shown));
         for (int sheet = 0; sheet < own.size(); sheet++) {
             own.get(sheet).addAll(telling.own(sheet));
         }

@@ -1,6 +1,7 @@
 package thrumwright.sheet;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -20,14 +21,22 @@ final class KindTelling {
     /** Says where to look, so it differs on paper of another sort. */
     private static final String ROW_LIST = "rows.list";
 
+    /** So many looms are named where they differ from all others. */
+    private static final int MOST_NAMED = 4;
+
     private final List<List<Step>> looms;
+    private final List<String> names;
     private final Phrases phrases;
     private final int steps;
     private final List<List<Booklet.Own>> own = new ArrayList<>();
 
-    /** @param looms the steps of the kind on each loom */
-    KindTelling(List<List<Step>> looms, Phrases phrases) {
+    /**
+     * @param looms the steps of the kind on each loom
+     * @param names of the looms
+     */
+    KindTelling(List<List<Step>> looms, List<String> names, Phrases phrases) {
         this.looms = looms;
+        this.names = names;
         this.phrases = phrases;
         this.steps = looms.stream().mapToInt(List::size).max().orElse(0);
         looms.forEach(loom -> own.add(new ArrayList<>()));
@@ -89,11 +98,7 @@ final class KindTelling {
                 .mapToObj(loom -> sentence(loom, step, key).map(words))
                 .distinct()
                 .toList();
-        long numbers = looms.stream()
-                .map(loom -> step < loom.size() ? loom.get(step).number() : 0)
-                .distinct()
-                .count();
-        return said.size() == 1 && numbers == 1 ? said.get(0) : Optional.empty();
+        return said.size() == 1 && sameNumber(step) ? said.get(0) : Optional.empty();
     }
 
     private Optional<Sentence> sentence(int loom, int step, String key) {
@@ -105,20 +110,58 @@ final class KindTelling {
                         .findFirst();
     }
 
+    /** Who says it, and of which steps; nobody in particular: all looms. */
+    private record Told(String whose, String text) {}
+
     private List<String> byStep(String key) {
-        Map<String, List<Integer>> numbers = new LinkedHashMap<>();
+        Map<Told, List<Integer>> numbers = new LinkedHashMap<>();
         for (int step = 0; step < steps; step++) {
-            Optional<String> said = onAllLooms(step, key, Sentence::anywhere);
-            if (said.isPresent()) {
-                numbers.computeIfAbsent(said.get(), text -> new ArrayList<>())
+            List<Told> told = told(step, key);
+            for (Told each : told) {
+                numbers.computeIfAbsent(each, none -> new ArrayList<>())
                         .add(looms.get(0).get(step).number());
-            } else {
+            }
+            if (told.isEmpty()) {
                 leave(step, key);
             }
         }
         return numbers.entrySet().stream()
                 .map(told -> labelled(told.getValue(), told.getKey()))
                 .toList();
+    }
+
+    /** What the looms say of a step: all the same, or a few of them otherwise; nothing where too many differ. */
+    private List<Told> told(int step, String key) {
+        Map<Optional<String>, List<Integer>> said = new LinkedHashMap<>();
+        for (int loom = 0; loom < looms.size(); loom++) {
+            said.computeIfAbsent(sentence(loom, step, key).map(Sentence::anywhere), none -> new ArrayList<>())
+                    .add(loom);
+        }
+        List<Integer> most =
+                said.values().stream().max(Comparator.comparingInt(List::size)).orElseThrow();
+        if (!sameNumber(step) || looms.size() - most.size() > MOST_NAMED) {
+            return List.of();
+        }
+        List<Told> told = new ArrayList<>();
+        said.forEach((text, some) -> text.ifPresent(words -> told.add(new Told(whose(some, some == most), words))));
+        return told;
+    }
+
+    private String whose(List<Integer> some, boolean most) {
+        if (some.size() == looms.size()) {
+            return "";
+        }
+        return most
+                ? phrases.say("booklet.others")
+                : some.stream().map(names::get).collect(Collectors.joining(", "));
+    }
+
+    private boolean sameNumber(int step) {
+        return looms.stream()
+                        .map(loom -> step < loom.size() ? loom.get(step).number() : 0)
+                        .distinct()
+                        .count()
+                == 1;
     }
 
     private void leave(int step, String key) {
@@ -131,11 +174,13 @@ final class KindTelling {
         }
     }
 
-    private String labelled(List<Integer> numbers, String text) {
-        if (numbers.size() == steps) {
-            return text;
+    private String labelled(List<Integer> numbers, Told told) {
+        boolean all = numbers.size() == steps;
+        String which = numbers.stream().map(Objects::toString).collect(Collectors.joining(", "));
+        Map<String, Object> values = Map.of("steps", which, "names", told.whose(), "text", told.text());
+        if (told.whose().isEmpty()) {
+            return all ? told.text() : phrases.say(numbers.size() == 1 ? "booklet.step" : "booklet.steps", values);
         }
-        String all = numbers.stream().map(Objects::toString).collect(Collectors.joining(", "));
-        return phrases.say(numbers.size() == 1 ? "booklet.step" : "booklet.steps", Map.of("steps", all, "text", text));
+        return phrases.say(all ? "booklet.whose" : "booklet.step.whose", values);
     }
 }

@@ -2,7 +2,6 @@ package thrumwright.drawing.step;
 
 import java.awt.Font;
 import java.awt.Graphics2D;
-import java.awt.RenderingHints;
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.List;
@@ -78,8 +77,7 @@ record StagePainter(Graphics2D g, Palette palette, Font font) {
 
     private void ways(HandWay arrow, View view, StepScene scene, Led led, int number) {
         for (List<Leg> way : led.ways()) {
-            List<Stretch> parts =
-                    Stretches.of(scene.setting(), List.of(new Strand(way)), false, Detail.FINE);
+            List<Stretch> parts = Stretches.of(scene.setting(), List.of(new Strand(way)), false, Detail.FINE);
             arrow.along(parts.stream().map(part -> part(view, part)).toList(), number);
         }
         for (Row row : led.sets()) {

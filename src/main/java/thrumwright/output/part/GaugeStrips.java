@@ -26,7 +26,11 @@ public record GaugeStrips(Plan plan, Words words, PartMaker make) {
     public List<Part> rows(double width, double most) {
         List<Strip> strips = new ArrayList<>();
         ends().forEach(end -> strips.addAll(strips(end, Math.max(LEAST, most - 8))));
-        ends().forEach(end -> end.hem().filter(Hem::folds).ifPresent(hem -> strips.add(hem(end, hem))));
+        List<Strip> hems = new ArrayList<>();
+        ends().forEach(end -> end.hem().filter(Hem::folds).ifPresent(hem -> hems.add(hem(end, hem))));
+        if (!hems.isEmpty()) {
+            strips.add(new StripStack(List.copyOf(hems)));
+        }
         return StripRow.rows(strips, width);
     }
 

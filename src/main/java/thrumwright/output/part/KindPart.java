@@ -24,14 +24,14 @@ public record KindPart(List<String> heads, KindPictures pictures, List<Part> wor
     }
 
     private double wordsWidth(double width) {
-        return pictures.slipsBeside() ? width - pictures.each(width) - BESIDE : width;
+        return pictures.slipsBeside() ? width - pictures.slipWidth(width) - BESIDE : width;
     }
 
     private double body(double width) {
         double wide = wordsWidth(width);
         double high =
                 words.stream().mapToDouble(part -> part.height(wide) + BETWEEN).sum();
-        return pictures.slipsBeside() ? Math.max(high, pictures.slipsHeight(pictures.each(width))) : high;
+        return pictures.slipsBeside() ? Math.max(high, pictures.slipsHeight(pictures.slipWidth(width))) : high;
     }
 
     private double row(double width) {
@@ -54,7 +54,7 @@ public record KindPart(List<String> heads, KindPictures pictures, List<Part> wor
         pictures.paint(g, x, at, width);
         at += row(width);
         if (pictures.slipsBeside()) {
-            pictures.paintSlips(g, x + wordsWidth(width) + BESIDE, at, pictures.each(width));
+            pictures.paintSlips(g, x + wordsWidth(width) + BESIDE, at, pictures.slipWidth(width));
         }
         for (Part part : words) {
             part.paint(g, x, at, wordsWidth(width));

@@ -21,6 +21,9 @@ import thrumwright.sheet.Step;
 public record KindPictures(List<StagePicture> stages, List<SlipPicture> slips, PartMaker make) {
     private static final double SHAPE = 0.667;
     private static final double SLIP_SHAPE = 0.56;
+    /** Width of right and wrong as a share of a stage's. */
+    private static final double SLIP = 0.74;
+
     private static final double BETWEEN = 7;
     private static final double BELOW = 3;
     /** So many pictures side by side. */
@@ -55,15 +58,18 @@ public record KindPictures(List<StagePicture> stages, List<SlipPicture> slips, P
         return !slips.isEmpty() && stages.size() >= IN_ROW;
     }
 
-    private int columns() {
-        boolean more = !slips.isEmpty() && !slipsBeside();
-        return Math.min(IN_ROW, stages.size() + (more ? 1 : 0));
-    }
-
     /** Of a picture, points, in a row so wide. */
     double each(double width) {
-        double most = Math.min(WIDEST * make.type().density(), width / 3);
-        return Math.min(most, (width - (columns() - 1) * BETWEEN) / columns());
+        int across = Math.min(IN_ROW, stages.size());
+        boolean more = !slips.isEmpty() && !slipsBeside();
+        double all = across + (more ? SLIP : 0);
+        double gaps = (across - (more ? 0 : 1)) * BETWEEN;
+        return Math.min(Math.min(WIDEST * make.type().density(), width / 3), (width - gaps) / all);
+    }
+
+    /** Of right and wrong, points. */
+    double slipWidth(double width) {
+        return SLIP * each(width);
     }
 
     private Part caption(String text) {
@@ -92,7 +98,7 @@ public record KindPictures(List<StagePicture> stages, List<SlipPicture> slips, P
                 .orElse(0);
         int rows = (stages.size() + IN_ROW - 1) / IN_ROW;
         double all = rows * row + Math.max(0, rows - 1) * BETWEEN;
-        return slipsBeside() ? all : Math.max(all, slipsHeight(each));
+        return slipsBeside() ? all : Math.max(all, slipsHeight(slipWidth(width)));
     }
 
     /** Paints the row. */
@@ -108,7 +114,7 @@ public record KindPictures(List<StagePicture> stages, List<SlipPicture> slips, P
             stage(g, stages.get(i), new Rectangle2D.Double(left, top, each, SHAPE * each));
         }
         if (!slipsBeside()) {
-            paintSlips(g, x + stages.size() * (each + BETWEEN), y, each);
+            paintSlips(g, x + stages.size() * (each + BETWEEN), y, slipWidth(width));
         }
     }
 
