@@ -44,7 +44,7 @@ class ClassPagesTest {
     private static final Fonts FONTS = Fonts.load();
 
     private static ClassPages pages(ClassPlan plan, PageSetup setup) {
-        return new ClassPages(plan, setup, FONTS, Palette.onPaper(), Locale.UK);
+        return new ClassPages(plan, setup, SheetSection.USUAL, FONTS, Palette.onPaper(), Locale.UK);
     }
 
     private static ClassPages pages(ClassSet set) {

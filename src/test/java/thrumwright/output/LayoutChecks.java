@@ -83,7 +83,7 @@ final class LayoutChecks {
      */
     static void assertNoPageIsNearlyEmptyForNothing(SheetPages pages) {
         double top = pages.setup().marginPoints();
-        double bottom = pages.setup().height() - top - SheetLayout.FOOTER;
+        double bottom = pages.setup().height() - top - Densities.FOOTER;
         for (int page = 0; page < pages.count() - 1; page++) {
             List<PlacedPart> parts = pages.parts(page);
             PlacedPart last = parts.get(parts.size() - 1);
