@@ -2,6 +2,7 @@ package thrumwright.output.card;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * Divides the rows of an end between cards, at the border of two blocks, so that all are filled alike.
@@ -13,7 +14,7 @@ record CardBreaks(CardContent content, double height) {
     record Run(int from, int to) {}
 
     /** Room for what says on which card it goes on, points. */
-    static final double EDGE = 16;
+    static final double EDGE = 20;
 
     /** The fewest cards that hold all, evenly filled. */
     List<Run> runs() {
@@ -69,6 +70,6 @@ record CardBreaks(CardContent content, double height) {
         boolean last = run.to() == content.faces().size();
         double below = run.from() == 0 ? content.begin().height(width) : EDGE;
         double above = last ? content.after().height(width) : EDGE;
-        return new CardHead(content.card(), java.util.Optional.empty(), content.style()).height(width) + below + above;
+        return new CardHead(content.card(), Optional.empty(), content.style()).height(width) + below + above;
     }
 }

@@ -12,19 +12,21 @@ import thrumwright.sheet.card.CardRow;
  * @param words what is left
  */
 record CardColumns(double stack, double leads, double tag, double picture, double words) {
-    private static final double GAP = 7;
+    private static final double GAP = 6;
+    private static final double LEADS = 14;
+    /** With smaller drawings than that share of the width everything draws together. */
+    private static final double TIGHT = 0.14;
+
     private static final double LEAST_STACK = 30;
     private static final double MOST_STACK = 60;
 
     static CardColumns of(List<CardRow> rows, double width, CardStyle style) {
-        double stack = Math.max(LEAST_STACK, Math.min(MOST_STACK, width * 0.075));
-        double leads = 14 + width * 0.012;
+        boolean tight = style.form().picture() < TIGHT;
+        double stack = tight ? LEAST_STACK : Math.max(LEAST_STACK, Math.min(MOST_STACK, width * 0.075));
+        double leads = tight ? LEADS : LEADS + width * 0.012;
         NumberTag tag = new NumberTag(style);
-        double widest = rows.stream()
-                .flatMap(row -> row.number().stream())
-                .mapToDouble(tag::width)
-                .max()
-                .orElse(0);
+        double widest =
+                rows.stream().mapToDouble(row -> tag.width(row.number())).max().orElse(0);
         double picture = width * style.form().picture();
         double gaps = picture > 0 ? 2 * GAP : GAP;
         return new CardColumns(stack, leads, widest, picture, width - stack - leads - widest - picture - gaps);

@@ -16,7 +16,8 @@ record CardContent(
         double width,
         CardColumns columns,
         List<RowFace> faces) {
-    static final double PADDING = 3;
+    private static final double PADDING = 3;
+    private static final double TIGHT_PADDING = 1.5;
     /** Height of a drawing over its width, at least, where there is room. */
     private static final double SHAPE = 0.56;
     /** Words need so much of a line, times the type size. */
@@ -35,11 +36,21 @@ record CardContent(
         return columns.words() >= LEAST_WORDS * style.large();
     }
 
+    /** Whether no row needs more large lines than its form is meant to have. */
+    boolean neat() {
+        return faces.stream().allMatch(face -> face.large().lines().size() <= 2);
+    }
+
     /** The least height of a row, points. */
     double height(int row) {
         double picture = style.form().roomy() && drawn(card.rows().get(row)) ? columns.picture() * SHAPE : 0;
         double tag = new NumberTag(style).height();
-        return Math.max(Math.max(picture, tag), faces.get(row).height()) + 2 * PADDING;
+        return Math.max(Math.max(picture, tag), faces.get(row).height()) + 2 * padding();
+    }
+
+    /** Free above and below a row, points. */
+    double padding() {
+        return style.form().lines() == CardForm.Lines.ONE ? TIGHT_PADDING : PADDING;
     }
 
     static boolean drawn(CardRow row) {

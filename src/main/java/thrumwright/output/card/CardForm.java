@@ -1,5 +1,6 @@
 package thrumwright.output.card;
 
+import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -20,20 +21,42 @@ record CardForm(double scale, Lines lines, double picture) {
         ONE
     }
 
-    /** Forms to try, the best to read first. */
-    static final List<CardForm> ALL = List.of(
-            new CardForm(1.5, Lines.ROOMY, 0.34),
-            new CardForm(1.3, Lines.ROOMY, 0.32),
-            new CardForm(1.15, Lines.ROOMY, 0.3),
-            new CardForm(1, Lines.ROOMY, 0.28),
+    /** Larger type than that is of no use, points. */
+    private static final double LARGEST = 38;
+
+    private static final List<Double> SCALES = List.of(2.4, 2.0, 1.7, 1.5, 1.35, 1.2, 1.1);
+    /** At the least size, the best to read first. */
+    private static final List<CardForm> LEAST = List.of(
+            new CardForm(1, Lines.ROOMY, 0.34),
+            new CardForm(1, Lines.ROOMY, 0.3),
+            new CardForm(1, Lines.ROOMY, 0.26),
             new CardForm(1, Lines.ROOMY, 0.22),
+            new CardForm(1, Lines.DENSE, 0.23),
             new CardForm(1, Lines.DENSE, 0.19),
-            new CardForm(1, Lines.DENSE, 0.15),
-            new CardForm(1, Lines.DENSE, 0.12),
+            new CardForm(1, Lines.DENSE, 0.16),
+            new CardForm(1, Lines.DENSE, 0.135),
             new CardForm(1, Lines.ONE, 0.15),
-            new CardForm(1, Lines.ONE, 0.11),
+            new CardForm(1, Lines.ONE, 0.12),
+            new CardForm(1, Lines.ONE, 0.09),
             new CardForm(1, Lines.DENSE, 0),
             new CardForm(1, Lines.ONE, 0));
+
+    /**
+     * Forms to try, the best to read first.
+     *
+     * @param large the least size of what is read from afar, points
+     */
+    static List<CardForm> all(double large) {
+        List<CardForm> all = new ArrayList<>();
+        for (double scale : SCALES) {
+            if (scale * large <= LARGEST) {
+                all.add(new CardForm(scale, Lines.ROOMY, 0.28));
+                all.add(new CardForm(scale, Lines.ROOMY, 0.22));
+            }
+        }
+        all.addAll(LEAST);
+        return all;
+    }
 
     boolean roomy() {
         return lines == Lines.ROOMY;

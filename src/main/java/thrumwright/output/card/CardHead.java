@@ -1,7 +1,9 @@
 package thrumwright.output.card;
 
+import java.awt.Color;
 import java.awt.Font;
 import java.awt.Graphics2D;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import thrumwright.output.page.Part;
@@ -37,42 +39,65 @@ record CardHead(Card card, Optional<CardSaying> number, CardStyle style) impleme
         return new KeyFlow(card.keys(), style);
     }
 
-    private List<TextPart> texts() {
-        TextPart facts =
-                new TextPart(card.facts(), style.small(), style.palette().faint());
-        return card.notes().isEmpty()
-                ? List.of(facts)
-                : List.of(
-                        facts,
-                        new TextPart(
-                                String.join(" ", card.notes()),
-                                style.strong(),
-                                style.palette().ink()));
+    private TextPart text(String text, Color colour) {
+        return new TextPart(text, style.small(), colour);
+    }
+
+    private TextPart facts() {
+        return text(card.facts(), style.palette().faint());
+    }
+
+    /** Whether the facts find room behind the title. */
+    private boolean inOneLine(double width) {
+        double piece = TextPart.width(card.piece(), piece()) + GAP;
+        return left() + piece + TextPart.width(card.facts(), style.small()) + 1 <= width - right();
+    }
+
+    private List<TextPart> texts(double width) {
+        List<TextPart> texts = new ArrayList<>();
+        if (!inOneLine(width)) {
+            texts.add(facts());
+        }
+        if (!card.notes().isEmpty()) {
+            texts.add(text(String.join(" ", card.notes()), style.palette().ink()));
+        }
+        return texts;
+    }
+
+    private double left() {
+        return TextPart.width(card.title(), title()) + GAP;
+    }
+
+    private double right() {
+        return number.map(one -> TextPart.width(one.shown(), title()) + GAP).orElse(0.0);
     }
 
     @Override
     public double height(double width) {
-        double texts = texts().stream().mapToDouble(text -> text.height(width)).sum();
+        double texts =
+                texts(width).stream().mapToDouble(text -> text.height(width)).sum();
         return titleHeight() + texts + keys().height(width) + 3;
     }
 
     @Override
     public void paint(Graphics2D g, double x, double y, double width) {
-        double right =
-                number.map(one -> TextPart.width(one.shown(), title()) + GAP).orElse(0.0);
-        double left = TextPart.width(card.title(), title()) + GAP;
-        String piece = TextPart.shortened(card.piece(), piece(), width - left - right);
+        String piece = TextPart.shortened(card.piece(), piece(), width - left() - right());
         String says = card.title() + ": " + card.piece()
                 + number.map(one -> ". " + one.says()).orElse("");
         g.setColor(style.palette().ink());
         Structured.as(g, Role.CHAPTER, () -> {
             Structured.spell(g, says);
             draw(g, card.title(), title(), x, y);
-            draw(g, piece, piece(), x + left, y);
-            number.ifPresent(one -> draw(g, one.shown(), title(), x + width - right + GAP, y));
+            draw(g, piece, piece(), x + left(), y);
+            number.ifPresent(one -> draw(g, one.shown(), title(), x + width - right() + GAP, y));
         });
+        if (inOneLine(width)) {
+            double wide = TextPart.width(card.facts(), style.small()) + 1;
+            double above = title().getSize2D() * 0.8 - style.small().getSize2D() * 0.98;
+            facts().paint(g, x + width - right() - wide, y + above, wide);
+        }
         double at = y + titleHeight();
-        for (TextPart text : texts()) {
+        for (TextPart text : texts(width)) {
             text.paint(g, x, at, width);
             at += text.height(width);
         }

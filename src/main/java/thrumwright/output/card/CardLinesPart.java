@@ -1,7 +1,6 @@
 package thrumwright.output.card;
 
 import java.awt.Graphics2D;
-import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -73,6 +72,16 @@ record CardLinesPart(List<CardLine> lines, CardStyle style) implements Part {
         return new SmallPrint(Optional.empty(), notes, style);
     }
 
+    /** How far the words reach to the right, points. */
+    double widest(double width) {
+        return rows(width).stream()
+                .mapToDouble(row -> row.stream()
+                        .mapToDouble(word -> width(word) + 2 * style.space())
+                        .sum())
+                .max()
+                .orElse(0);
+    }
+
     private double line() {
         return Math.max(style.line(), tag().height() + 2);
     }
@@ -113,10 +122,5 @@ record CardLinesPart(List<CardLine> lines, CardStyle style) implements Part {
             LargeWord.item(g, word.word().says(), () -> word.word().paint(g, place, middle + style.large() * 0.325));
             left += word.word().width() + style.space();
         }
-    }
-
-    /** For tests of the layout. */
-    Rectangle2D place(double x, double y, double width) {
-        return new Rectangle2D.Double(x, y, width, height(width));
     }
 }

@@ -69,21 +69,30 @@ public final class CardPages {
                 .toList();
     }
 
-    /** The form that is best to read of those that take the fewest cards; one with drawings, if there is any. */
+    /** A form that an end can be set in. */
+    private record Candidate(CardContent content, int faults) {}
+
+    /** How far a form is from what a card should be: every further card counts, then drawings, then lines that are broken. */
+    private static int faults(CardContent content, int cards) {
+        boolean drawn = content.style().form().picture() > 0;
+        return 4 * (cards - 1) + (drawn ? 0 : 2) + (content.neat() ? 0 : 1);
+    }
+
+    /** The form that is best to read of those that take the fewest cards; the closest if an end fits none. */
     private CardContent best(Card card) {
-        CardContent best = null;
-        int fewest = Integer.MAX_VALUE;
-        for (CardForm form : CardForm.ALL) {
-            CardContent content = CardContent.of(plan, card, phrases, new CardStyle(type, palette, form), width());
-            CardBreaks breaks = new CardBreaks(content, height());
-            boolean good = content.wideEnough() && breaks.fits() && (form.picture() > 0 || best == null);
-            if (good && breaks.runs().size() < fewest) {
-                best = content;
-                fewest = breaks.runs().size();
-            } else if (best == null && form == CardForm.ALL.get(CardForm.ALL.size() - 1)) {
-                best = content;
+        Candidate best = null;
+        CardContent last = null;
+        for (CardForm form : CardForm.all(type.large())) {
+            last = CardContent.of(plan, card, phrases, new CardStyle(type, palette, form), width());
+            CardBreaks breaks = new CardBreaks(last, height());
+            if (last.wideEnough() && breaks.fits()) {
+                int faults = faults(last, breaks.runs().size());
+                best = best == null || faults < best.faults() ? new Candidate(last, faults) : best;
+            }
+            if (best != null && best.faults() == 0) {
+                break;
             }
         }
-        return best;
+        return best == null ? last : best.content();
     }
 }

@@ -29,6 +29,8 @@ import thrumwright.sheet.card.YarnLetters;
  */
 record CardPart(CardContent content, int index, List<Run> runs, double height) implements Part {
     private static final double MOST_ROW = 190;
+    /** In narrower drawings measures find no room; the row has them. */
+    private static final double WORDED = 90;
 
     /** A row in its place. */
     record PlacedRow(int row, Rectangle2D box) {}
@@ -93,6 +95,7 @@ record CardPart(CardContent content, int index, List<Run> runs, double height) i
         stack(g, rows, x, bottom, bottom - top);
         if (run().from() == 0) {
             content.begin().paint(g, x, bottom, width);
+            times(g, rows, x + width, bottom + content.begin().height(width) - 8);
         } else {
             edge(g, "came-from", run().from() - 1, index, x, bottom + 2);
         }
@@ -106,11 +109,12 @@ record CardPart(CardContent content, int index, List<Run> runs, double height) i
     }
 
     private void edge(Graphics2D g, String key, int row, int card, double x, double y) {
-        int number = content.card().rows().get(row).number().orElse(0);
+        int number = content.card().rows().get(row).number();
         Map<String, Integer> values = Map.of("step", number, "card", card);
         g.setColor(style().palette().ink());
-        LargeWord shown = new LargeWord(content.phrases().say(key, values), style().strong(), "", false);
-        LargeWord.item(g, content.phrases().say(key + ".says", values), () -> shown.paint(g, x, y + 11));
+        LargeWord shown = new LargeWord(
+                content.phrases().say(key, values), style().strong().deriveFont(13.5f), "", false);
+        LargeWord.item(g, content.phrases().say(key + ".says", values), () -> shown.paint(g, x, y + 14));
     }
 
     private void rule(Graphics2D g, double x, double y, double width) {
@@ -127,18 +131,14 @@ record CardPart(CardContent content, int index, List<Run> runs, double height) i
         if (rows.isEmpty()) {
             return;
         }
-        List<BlockPlan> blocks = rows.stream()
-                .map(row -> content.card().rows().get(row.row()).block())
-                .toList();
-        YarnLetters letters = YarnLetters.of(content.plan().piece());
-        CardStack stack = CardStack.within(end(), blocks, height - 4, letters, style());
+        CardStack stack = stackOf(rows);
         double foot = bottom - 2;
         CardColumns columns = content.columns();
         Rectangle2D box = new Rectangle2D.Double(x, bottom - height, columns.stack(), height);
         Structured.figure(g, says(rows), box, () -> {
             stack.paint(g, x + 1, foot, columns.stack() - 2);
             for (PlacedRow row : rows) {
-                double from = stack.middle(content.card().rows().get(row.row()).block(), foot);
+                double from = stack.middle(row(row).block(), foot);
                 lead(
                         g,
                         x + columns.stack(),
@@ -149,22 +149,39 @@ record CardPart(CardContent content, int index, List<Run> runs, double height) i
         });
     }
 
+    /** How much higher than the weaving the stack is, where there is room for that. */
+    private void times(Graphics2D g, List<PlacedRow> rows, double right, double baseline) {
+        double times = rows.isEmpty() ? 0 : stackOf(rows).times();
+        String text = content.phrases()
+                .say("stack", Map.of("times", content.plan().piece().shown().decimals(times, 1)));
+        LargeWord word = new LargeWord(text, style().small(), text, false);
+        double free = content.width() - content.begin().widest(content.width());
+        if (times > 0 && word.width() < free - 10) {
+            g.setColor(style().palette().faint());
+            LargeWord.item(g, text, () -> word.paint(g, right - word.width(), baseline));
+        }
+    }
+
+    private CardStack stackOf(List<PlacedRow> rows) {
+        List<BlockPlan> blocks = rows.stream().map(row -> row(row).block()).toList();
+        double high =
+                rows.get(0).box().getMaxY() - rows.get(rows.size() - 1).box().getMinY();
+        YarnLetters letters = YarnLetters.of(content.plan().piece());
+        return CardStack.within(end(), blocks, high - 4, letters, style());
+    }
+
     private double tagWidth(PlacedRow row) {
-        return content.card()
-                .rows()
-                .get(row.row())
-                .number()
-                .map(new NumberTag(style())::width)
-                .orElse(0.0);
+        return new NumberTag(style()).width(row(row).number());
+    }
+
+    private CardRow row(PlacedRow placed) {
+        return content.card().rows().get(placed.row());
     }
 
     private String says(List<PlacedRow> rows) {
         List<String> names = rows.stream()
-                .map(row -> content.card().rows().get(row.row()))
-                .map(row -> row.number()
-                        .map(number ->
-                                content.phrases().say("stack.block", Map.of("block", row.name(), "step", number)))
-                        .orElse(row.name()))
+                .map(this::row)
+                .map(row -> content.phrases().say("stack.block", Map.of("block", row.name(), "step", row.number())))
                 .toList();
         return content.phrases().say("stack.says", Map.of("blocks", String.join(", ", names)));
     }
@@ -181,24 +198,21 @@ record CardPart(CardContent content, int index, List<Run> runs, double height) i
     }
 
     private void row(Graphics2D g, PlacedRow placed) {
-        CardRow row = content.card().rows().get(placed.row());
+        CardRow row = row(placed);
         Rectangle2D box = placed.box();
         rule(
                 g,
                 box.getX() + content.columns().stack() + content.columns().leads(),
                 box.getMinY(),
                 box.getWidth() - content.columns().stack() - content.columns().leads());
-        String name = row.number()
-                .map(number -> content.phrases().say("step", Map.of("number", number, "name", row.name())))
-                .orElse(row.name());
+        String name = content.phrases().say("step", Map.of("number", row.number(), "name", row.name()));
         RowFace face = content.faces().get(placed.row());
         double y = box.getCenterY() - face.height() / 2;
         double left = box.getX() + content.columns().wordsLeft();
         Structured.as(g, Role.STEP, () -> {
             Structured.spell(g, name);
-            row.number()
-                    .ifPresent(number -> new NumberTag(style())
-                            .paint(g, number, box.getX() + content.columns().tagRight(), box.getCenterY()));
+            double right = box.getX() + content.columns().tagRight();
+            new NumberTag(style()).paint(g, row.number(), right, box.getCenterY());
             face.paintName(g, left, y, style());
         });
         face.paint(g, left, y, style());
@@ -210,14 +224,14 @@ record CardPart(CardContent content, int index, List<Run> runs, double height) i
         if (!CardContent.drawn(row) || width == 0) {
             return;
         }
-        double height = Math.min(box.getHeight() - 2 * CardContent.PADDING, width * 0.8);
+        double height = Math.min(box.getHeight() - 2 * content.padding(), width * 0.8);
         Rectangle2D place = new Rectangle2D.Double(
                 box.getX() + content.columns().pictureLeft(), box.getCenterY() - height / 2, width, height);
         Structured.figure(
                 g,
                 row.pictureSays(),
                 place,
-                () -> new StepPainter(g, style().palette(), style().small())
+                () -> new StepPainter(g, style().palette(), width < WORDED ? null : style().small())
                         .paint(place, content.plan(), end(), row.block()));
     }
 }

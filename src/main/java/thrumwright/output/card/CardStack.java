@@ -87,7 +87,16 @@ record CardStack(EndPlan end, List<BlockPlan> blocks, double times, YarnLetters 
                         ? new BasicStroke(1, BasicStroke.CAP_BUTT, BasicStroke.JOIN_MITER, 10, DASHED, 0)
                         : new BasicStroke(1));
         g.draw(box);
-        block.work().ifPresent(work -> letter(g, work, box));
+        if (!folded(block)) {
+            block.work().ifPresent(work -> letter(g, work, box));
+        }
+    }
+
+    /** Whether the line of the fold runs through it. */
+    private boolean folded(BlockPlan block) {
+        return end.hem()
+                .filter(hem -> hem.foldLine() > block.bottom() && hem.foldLine() < block.top())
+                .isPresent();
     }
 
     /** A line for each row, or strokes that lean as its stitches do. */
@@ -107,14 +116,16 @@ record CardStack(EndPlan end, List<BlockPlan> blocks, double times, YarnLetters 
         }
     }
 
+    /** Strokes at about 60°, however high the row is drawn. */
     private static void strokes(Graphics2D g, Lean lean, Rectangle2D box, double low, double high) {
         double step = box.getWidth() / 6;
+        double wide = Math.min(0.7 * step, 0.5 * high);
+        double tall = Math.min(0.8 * high, 1.8 * wide);
+        int up = lean == Lean.Z ? 1 : -1;
         for (int i = 0; i < 6; i++) {
-            double left = box.getMinX() + (i + 0.15) * step;
-            double right = left + 0.7 * step;
-            boolean up = lean == Lean.Z;
-            g.draw(new Line2D.Double(
-                    left, up ? low - 0.1 * high : low - 0.9 * high, right, up ? low - 0.9 * high : low - 0.1 * high));
+            double x = box.getMinX() + (i + 0.5) * step;
+            double y = low - high / 2;
+            g.draw(new Line2D.Double(x - wide / 2, y + up * tall / 2, x + wide / 2, y - up * tall / 2));
         }
     }
 

@@ -48,7 +48,7 @@ record CardStyle(Type type, Palette palette, CardForm form) {
 
     /** Between large words, points. */
     double space() {
-        return large() * 0.42;
+        return large() * (form.lines() == CardForm.Lines.ONE ? 0.3 : 0.36);
     }
 
     /** From one small line to the next, points. */

@@ -3,8 +3,12 @@ package thrumwright.output.card;
 import java.awt.Graphics2D;
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import thrumwright.measure.Phrases;
 import thrumwright.sheet.card.CardRow;
 import thrumwright.sheet.card.CardWay;
@@ -24,6 +28,14 @@ record RowFace(
         Rectangle2D small,
         double height) {
     private static final double GAP = 3;
+    /** A box beside large type is at least so large, times the type. */
+    private static final double LEAST_BOX = 0.36;
+    /** Boxes in several lines are counted by tens. */
+    private static final int TENS = 10;
+    /** Boxes below large words take so much of their width, if small print stands beside them. */
+    private static final double BESIDE = 0.42;
+    /** Small print in narrower gaps would be torn to pieces, points. */
+    private static final double LEAST_PRINT = 70;
 
     /** Sets a row in so many points of width. */
     static RowFace of(CardRow row, double width, CardStyle style, Phrases phrases) {
@@ -72,34 +84,30 @@ record RowFace(
             return row.reach().map(reach -> word(reach.shown(), reach.says(), true));
         }
 
-        private Optional<LargeWord> count(boolean right) {
-            return row.count().map(count -> word(count.shown(), count.says(), right));
+        private Optional<LargeWord> count() {
+            return row.count().map(count -> word(count.shown(), count.says(), false));
         }
 
-        /** Rows that differ in their side only are told as one. */
+        /** The first row; what is heard is the second too. */
         private List<LargeWord> ways() {
-            List<CardWay> ways = row.ways();
-            if (ways.size() == 2 && ways.get(0).brief().equals(ways.get(1).brief())) {
-                String arrows = ways.get(0).arrow() + " " + ways.get(1).arrow() + " ";
-                String says = ways.get(0).says() + ". " + ways.get(1).says();
-                return List.of(word(arrows + ways.get(0).brief(), says, false));
-            }
-            return ways.stream()
-                    .map(way -> word(way.arrow() + " " + way.brief(), way.says(), false))
+            String all = row.ways().stream().map(CardWay::says).collect(Collectors.joining(". "));
+            return row.ways().stream()
+                    .limit(row.twoWays() ? 2 : 1)
+                    .map(way -> word(way.arrow() + " " + way.brief(), row.twoWays() ? way.says() : all, false))
                     .toList();
         }
 
-        private List<LargeWord> work(boolean countRight) {
+        private List<LargeWord> work() {
             List<LargeWord> words = new ArrayList<>();
             row.large().forEach(text -> words.add(word(text, text, false)));
             words.addAll(ways());
-            count(countRight).ifPresent(words::add);
+            count().ifPresent(words::add);
             return words;
         }
 
         LargeLines one() {
             List<LargeWord> words = new ArrayList<>(name());
-            words.addAll(work(false));
+            words.addAll(work());
             reach().ifPresent(words::add);
             return LargeLines.of(words, width, style);
         }
@@ -107,7 +115,7 @@ record RowFace(
         /** The name, with the height at the end of its line if that fits; below it how it is worked. */
         LargeLines twoOrMore() {
             List<LargeWord> first = new ArrayList<>(name());
-            List<LargeWord> second = new ArrayList<>(work(style.form().roomy()));
+            List<LargeWord> second = new ArrayList<>(work());
             LargeLines name = LargeLines.of(first, width, style);
             if (reach().isPresent()) {
                 first.add(reach().get());
@@ -140,7 +148,7 @@ record RowFace(
 
         /** Boxes below the large words, and small print below the boxes. */
         private RowFace below(LargeLines large) {
-            Optional<TickGrid> grid = grid(width, 2.5 * box(), box());
+            Optional<TickGrid> grid = grid(width, 3.5 * box(), box());
             double y = large.height() + (grid.isPresent() ? GAP : 0);
             Rectangle2D ticks = new Rectangle2D.Double(
                     0, y, width, grid.map(TickGrid::height).orElse(0.0));
@@ -162,73 +170,86 @@ record RowFace(
                     0,
                     phrases.say(
                             picks ? "box.picks" : "box",
-                            java.util.Map.of("count", grid.get().each())));
+                            Map.of("count", grid.get().each())));
             return new SmallPrint(print.cut(), notes, style);
         }
 
-        /** Boxes and small print in the gaps of the large lines; what finds no gap stands below. */
+        /** Boxes and small print in the gaps of the large lines, boxes rather beside the last; what finds no gap stands below. */
         private RowFace beside(LargeLines large) {
             List<Rectangle2D> gaps = new ArrayList<>(large.gaps());
-            double high = style.line() - 2;
             Optional<TickGrid> grid = Optional.empty();
             Rectangle2D ticks = new Rectangle2D.Double();
-            double bottom = large.height();
-            for (int i = 0; i < gaps.size() && row.ticks() > 0 && grid.isEmpty(); i++) {
-                Rectangle2D gap = gaps.get(i);
-                Optional<TickGrid> tried = fitting(gap.getWidth(), high);
-                if (tried.isPresent()) {
-                    grid = tried;
-                    double y = gap.getY() + (style.line() - tried.get().height()) / 2 + 1;
-                    ticks = new Rectangle2D.Double(
-                            gap.getX(), y, tried.get().width(), tried.get().height());
-                    gaps.set(
-                            i,
-                            new Rectangle2D.Double(
-                                    ticks.getMaxX() + 8,
-                                    gap.getY(),
-                                    gap.getMaxX() - ticks.getMaxX() - 8,
-                                    gap.getHeight()));
-                }
+            Optional<InGap> found = inGap(gaps);
+            if (found.isPresent()) {
+                grid = Optional.of(found.get().grid());
+                Rectangle2D gap = gaps.get(found.get().gap());
+                ticks = middle(gap, grid.get().width(), grid.get().height());
+                gaps.set(found.get().gap(), after(gap, ticks.getMaxX() + 8));
             }
             SmallPrint print = labelled(grid);
-            for (Rectangle2D gap : gaps) {
-                if (grid.isPresent() == row.ticks() > 0
-                        && gap.getWidth() > 60
-                        && print.height(gap.getWidth()) <= high + 1) {
-                    double y = gap.getY() + (style.line() - print.height(gap.getWidth())) / 2 + 1;
-                    Rectangle2D text =
-                            new Rectangle2D.Double(gap.getX(), y, gap.getWidth(), print.height(gap.getWidth()));
-                    return new RowFace(row, large, grid, ticks, print, text, bottom);
-                }
-            }
-            return strip(large, grid, ticks, bottom);
+            boolean ticked = grid.isPresent() || row.ticks() == 0;
+            Optional<Rectangle2D> text = gaps.stream()
+                    .filter(gap -> ticked && gap.getWidth() > LEAST_PRINT)
+                    .filter(gap -> print.height(gap.getWidth()) < style.line())
+                    .findFirst()
+                    .map(gap -> middle(gap, gap.getWidth(), print.height(gap.getWidth())));
+            return text.isPresent()
+                    ? new RowFace(row, large, grid, ticks, print, text.get(), large.height())
+                    : strip(large, grid, ticks, large.height());
         }
 
-        private Optional<TickGrid> fitting(double wide, double high) {
-            for (double box : new double[] {Math.min(box(), high), TickGrid.LEAST}) {
-                TickGrid grid = TickGrid.within(row.ticks(), wide, high, box);
-                if (grid.each() == (row.ticks() > 40 ? grid.each() : 1) && grid.fits(wide, high)) {
-                    return Optional.of(grid);
-                }
-            }
-            return Optional.empty();
+        private static Rectangle2D middle(Rectangle2D gap, double width, double height) {
+            return new Rectangle2D.Double(gap.getX(), gap.getCenterY() - height / 2 + 1, width, height);
         }
 
-        /** A strip below the large lines: boxes, unless they have their place, and small print beside them. */
+        private static Rectangle2D after(Rectangle2D gap, double x) {
+            return new Rectangle2D.Double(x, gap.getY(), Math.max(0, gap.getMaxX() - x), gap.getHeight());
+        }
+
+        /** Boxes that find room in a gap. */
+        private record InGap(int gap, TickGrid grid) {}
+
+        /** All boxes in one line, if there is a gap for that; as large as they may be; rather in the last gap. */
+        private Optional<InGap> inGap(List<Rectangle2D> gaps) {
+            List<InGap> found = new ArrayList<>();
+            for (int i = gaps.size() - 1; i >= 0 && row.ticks() > 0; i--) {
+                int gap = i;
+                fitting(gaps.get(i)).forEach(grid -> found.add(new InGap(gap, grid)));
+            }
+            return found.stream()
+                    .min(Comparator.comparing((InGap one) -> one.grid().lines())
+                            .thenComparing(one -> -one.grid().box()));
+        }
+
+        private Stream<TickGrid> fitting(Rectangle2D gap) {
+            double high = style.line() - 2;
+            return Stream.of(0.58, 0.5, 0.42, LEAST_BOX)
+                    .map(share -> Math.max(TickGrid.LEAST, share * style.large()))
+                    .map(box -> TickGrid.within(row.ticks(), gap.getWidth(), high, box))
+                    .filter(grid -> grid.each() == 1 && grid.fits(gap.getWidth(), high))
+                    .filter(grid -> grid.lines() == 1 || grid.columns() >= TENS);
+        }
+
+        /** A strip below the large lines: boxes, unless they have their place, and small print beside or below them. */
         private RowFace strip(LargeLines large, Optional<TickGrid> placed, Rectangle2D ticks, double y) {
-            Optional<TickGrid> grid =
-                    placed.isPresent() ? placed : grid(width * 0.4, 2.2 * TickGrid.LEAST, TickGrid.LEAST);
-            boolean here = placed.isEmpty() && grid.isPresent();
+            if (placed.isPresent() || row.ticks() == 0) {
+                return printed(large, placed, ticks, new Rectangle2D.Double(0, y, width, 0));
+            }
+            double box = Math.max(TickGrid.LEAST, 0.3 * style.large());
+            Optional<TickGrid> narrow = grid(width * BESIDE, 2.3 * box, box).filter(grid -> grid.each() == 1);
+            TickGrid grid = narrow.or(() -> grid(width, 3.5 * box, box)).orElseThrow();
+            Rectangle2D boxes = new Rectangle2D.Double(0, y + 1, grid.width(), grid.height());
+            double left = narrow.isPresent() ? grid.width() + 8 : 0;
+            double top = narrow.isPresent() ? y : boxes.getMaxY() + 2;
+            return printed(large, Optional.of(grid), boxes, new Rectangle2D.Double(left, top, width - left, 0));
+        }
+
+        private RowFace printed(LargeLines large, Optional<TickGrid> grid, Rectangle2D ticks, Rectangle2D from) {
             SmallPrint print = labelled(grid);
-            double left = here ? grid.get().width() + 8 : 0;
-            double height = print.height(width - left);
-            Rectangle2D boxes = here
-                    ? new Rectangle2D.Double(
-                            0, y + 1, grid.get().width(), grid.get().height())
-                    : ticks;
-            Rectangle2D text = new Rectangle2D.Double(left, y, width - left, height);
-            double bottom = Math.max(text.getMaxY(), here ? boxes.getMaxY() + 1 : 0);
-            return new RowFace(row, large, grid, boxes, print, text, bottom);
+            Rectangle2D text =
+                    new Rectangle2D.Double(from.getX(), from.getY(), from.getWidth(), print.height(from.getWidth()));
+            double bottom = Math.max(large.height(), Math.max(text.getMaxY(), ticks.getMaxY() + 1));
+            return new RowFace(row, large, grid, ticks, print, text, bottom);
         }
     }
 }

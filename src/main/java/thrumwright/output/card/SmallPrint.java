@@ -4,6 +4,7 @@ import java.awt.Graphics2D;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import thrumwright.output.page.Role;
 import thrumwright.output.page.Structured;
 import thrumwright.output.page.TextPart;
 import thrumwright.output.part.TickMarks;
@@ -17,13 +18,14 @@ import thrumwright.yarn.Yarn;
  */
 record SmallPrint(Optional<CardCut> cut, List<String> notes, CardStyle style) {
     private static final double DOT = 10;
+    private static final double BETWEEN = 6;
 
     boolean isEmpty() {
         return cut.isEmpty() && notes.isEmpty();
     }
 
     private double indent() {
-        return cut.flatMap(CardCut::yarn).isPresent() ? 2 * DOT + 4 : 0;
+        return cut.flatMap(CardCut::yarn).isPresent() ? 2 * DOT + 1 : 0;
     }
 
     /** What to cut, and what is noted: parts of their own, or one where both fit a line. */
@@ -44,7 +46,20 @@ record SmallPrint(Optional<CardCut> cut, List<String> notes, CardStyle style) {
         return part == 0 ? indent() : 0;
     }
 
+    /** Whether the notes find room behind what is to cut. */
+    private boolean inOneLine(double width) {
+        List<TextPart> parts = parts();
+        return parts.size() == 2 && indent() + wide(parts.get(0)) + BETWEEN + wide(parts.get(1)) <= width;
+    }
+
+    private static double wide(TextPart part) {
+        return TextPart.width(part.text(), part.font()) + 0.5;
+    }
+
     double height(double width) {
+        if (inOneLine(width)) {
+            return style.smallLine();
+        }
         double height = 0;
         List<TextPart> parts = parts();
         for (int i = 0; i < parts.size(); i++) {
@@ -57,26 +72,17 @@ record SmallPrint(Optional<CardCut> cut, List<String> notes, CardStyle style) {
         return part.lines(width).size() * style.smallLine();
     }
 
-    /** Points that all of it takes in as few lines as there are parts. */
-    double widest() {
-        List<TextPart> parts = parts();
-        double widest = 0;
-        for (int i = 0; i < parts.size(); i++) {
-            widest = Math.max(
-                    widest,
-                    indent(i) + TextPart.width(parts.get(i).text(), parts.get(i).font()) + 1);
-        }
-        return widest;
-    }
-
     void paint(Graphics2D g, double x, double y, double width) {
-        double at = y;
+        cut.flatMap(CardCut::yarn).ifPresent(yarn -> dot(g, yarn, x, y));
         List<TextPart> parts = parts();
+        if (inOneLine(width)) {
+            double left = indent() + wide(parts.get(0));
+            paint(g, parts.get(0), x + indent(), y, width - indent());
+            paint(g, parts.get(1), x + left + BETWEEN, y, width - left - BETWEEN);
+            return;
+        }
+        double at = y;
         for (int i = 0; i < parts.size(); i++) {
-            if (i == 0 && cut.isPresent()) {
-                double top = at;
-                cut.get().yarn().ifPresent(yarn -> dot(g, yarn, x, top));
-            }
             paint(g, parts.get(i), x + indent(i), at, width - indent(i));
             at += lines(parts.get(i), width - indent(i));
         }
@@ -95,13 +101,13 @@ record SmallPrint(Optional<CardCut> cut, List<String> notes, CardStyle style) {
     }
 
     private void dot(Graphics2D g, Yarn yarn, double x, double y) {
-        TickMarks.dot(g, x, y + 0.5, DOT, yarn.colour(), style.palette());
+        TickMarks.dot(g, x, y + 0.5, DOT - 1, yarn.colour(), style.palette());
         String letter = cut.orElseThrow().letter();
-        Structured.as(g, thrumwright.output.page.Role.ORNAMENT, () -> {
+        Structured.as(g, Role.ORNAMENT, () -> {
             g.setFont(style.strong());
             g.setColor(style.palette().ink());
             g.drawString(
-                    letter, (float) (x + DOT + 2), (float) (y + style.strong().getSize2D() * 0.9));
+                    letter, (float) (x + DOT + 1), (float) (y + style.strong().getSize2D() * 0.9));
         });
     }
 }

@@ -61,9 +61,12 @@ record TickGrid(int rows, int each, int columns, double box) {
         return width(Math.min(columns, boxes()), box);
     }
 
+    int lines() {
+        return (boxes() + columns - 1) / columns;
+    }
+
     double height() {
-        int lines = (boxes() + columns - 1) / columns;
-        return lines * box * (1 + APART) - APART * box;
+        return lines() * box * (1 + APART) - APART * box;
     }
 
     /** Whether it lies within so many points. */

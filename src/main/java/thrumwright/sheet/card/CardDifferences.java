@@ -1,27 +1,36 @@
 package thrumwright.sheet.card;
 
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Collectors;
 import thrumwright.plan.BlockPlan;
 import thrumwright.plan.Plan;
-import thrumwright.plan.Work;
 import thrumwright.plan.comparison.BlockPair;
 import thrumwright.plan.comparison.BlockPair.Aspect;
 import thrumwright.plan.comparison.EndComparison;
 import thrumwright.plan.words.ComparisonWords;
+import thrumwright.sheet.Step;
 import thrumwright.yarn.Yarn;
 
 /** How the start had it where the top differs, in a few words beside the block that differs. */
 final class CardDifferences {
+    /** What is told together: by the signs of the start's first row. */
+    private static final Set<Aspect> WAY = EnumSet.of(Aspect.LEAN, Aspect.SHED, Aspect.SIDE);
+
     private final CardVoice voice;
+    private final List<Step> start;
     private final ComparisonWords comparison;
     private final List<BlockPair> pairs;
 
-    CardDifferences(CardVoice voice) {
+    /** @param start the start's steps */
+    CardDifferences(CardVoice voice, List<Step> start) {
         Plan plan = voice.plan();
         this.voice = voice;
+        this.start = start;
         this.comparison = new ComparisonWords(voice.locale(), voice.shown());
         this.pairs = plan.start().blocks().isEmpty()
                 ? List.of()
@@ -57,10 +66,13 @@ final class CardDifferences {
         }
         List<String> had = new ArrayList<>();
         List<String> sentences = new ArrayList<>();
+        if (pair.differences().stream().anyMatch(WAY::contains)) {
+            way(pair.start().orElseThrow()).ifPresent(had::add);
+        }
         for (Aspect aspect : pair.differences()) {
             if (aspect == Aspect.WORKING || aspect == Aspect.COMES_OUT) {
                 sentences.add(comparison.of(pair, aspect));
-            } else {
+            } else if (!WAY.contains(aspect)) {
                 had.add(had(pair, aspect));
             }
         }
@@ -77,21 +89,28 @@ final class CardDifferences {
             case HEIGHT -> say("height", voice.shown().height(start.height()));
             case YARN ->
                 yarn(start.yarn().orElseThrow(), pair.top().orElseThrow().yarn().orElseThrow());
-            default -> had(start.work().orElseThrow(), aspect);
+            case ROWS -> say("rows", start.work().orElseThrow().rows().size());
+            default -> throw new IllegalArgumentException(aspect + " is said elsewhere");
         };
     }
 
-    private String had(Work start, Aspect aspect) {
-        return switch (aspect) {
-            case ROWS -> say("rows", start.rows().size());
-            case LEAN ->
-                say(
-                        "lean",
-                        voice.phrases().say("lean." + BlockPair.firstLean(start).orElseThrow()));
-            case SHED -> say(BlockPair.firstMeeting(start).orElseThrow().name(), "");
-            case SIDE -> say("side", voice.words().side(start.begins()));
-            default -> throw new IllegalArgumentException(aspect + " is said elsewhere");
-        };
+    /** The start's first row, as its own card has it. */
+    private Optional<String> way(BlockPlan block) {
+        return start.stream()
+                .filter(step -> step.picture()
+                        .filter(shown -> shown.blockId().equals(block.block().id()))
+                        .isPresent())
+                .findFirst()
+                .map(step -> CardWay.of(voice, block.work().orElseThrow(), step.rows())
+                        .get(0))
+                .map(way -> voice.phrases()
+                        .say(
+                                "was.way",
+                                Map.of(
+                                        "arrow",
+                                        way.arrow(),
+                                        "brief",
+                                        way.brief().replace(' ', '\u00a0'))));
     }
 
     private String yarn(Yarn start, Yarn top) {

@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
 import thrumwright.measure.Phrases;
-import thrumwright.plan.BlockPlan;
 
 /** Explains the signs that a card has, and no others. */
 final class CardKeys {
@@ -25,28 +24,19 @@ final class CardKeys {
         all.add("key.passing", "key.passing.meaning", true);
         all.signs();
         all.add("key.reach", "key.reach." + voice.shown().unit(), true);
-        all.add("key.stop", voice.plan().budget().closed() ? "key.stop.closed" : "key.stop.meaning", true);
         return List.copyOf(all.keys);
     }
 
     private void signs() {
         boolean twined = kinds.contains("twining");
         boolean soumak = kinds.contains("soumak");
-        add(
-                "key.ways",
-                "key.ways.meaning",
-                rows.stream().anyMatch(row -> row.ways().size() > 1));
+        add("key.ways", "key.ways.meaning", rows.stream().anyMatch(CardRow::twoWays));
         add("key.lean", "key.lean.meaning", twined || soumak);
         add("key.place", "key.place.both", twined && soumak);
         add("key.place", "key.place.twining", twined && !soumak);
         add("key.place", "key.place.soumak", soumak && !twined);
         add("key.hitch", "key.hitch.meaning", kinds.contains("half-hitch"));
         add("key.bind", "key.bind.meaning", kinds.contains("hemstitching"));
-        add("key.count", "key.count.meaning", rows.stream().anyMatch(row -> row.ticks() > 0));
-        add(
-                "key.dashed",
-                "key.dashed.meaning",
-                rows.stream().map(CardRow::block).anyMatch(BlockPlan::comesOut));
     }
 
     private void add(String sign, String meaning, boolean wanted) {

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import thrumwright.block.Course;
+import thrumwright.block.Passing;
 import thrumwright.block.Side;
 import thrumwright.measure.Phrases;
 import thrumwright.piece.Place;
@@ -51,9 +52,11 @@ final class CardLines {
     }
 
     private CardLine stop() {
-        List<String> notes = budget.left() >= 0
-                ? List.of()
-                : List.of(phrases.say("design.short", Map.of("short", voice.height(-budget.left()))));
+        List<String> notes = new ArrayList<>();
+        notes.add(phrases.say(budget.closed() ? "stop.tie.closed" : "stop.tie"));
+        if (budget.left() < 0) {
+            notes.add(phrases.say("design.short", Map.of("short", voice.height(-budget.left()))));
+        }
         String says = phrases.say("stop.says", Map.of("line", voice.height(budget.stopLine())));
         return new CardLine(
                 Optional.of(steps(Chapter.Kind.DESIGN).get(0).number()),
@@ -71,10 +74,7 @@ final class CardLines {
                         "meets", voice.words().meets(voice.next(after), after.side())));
         List<String> notes = new ArrayList<>();
         notes.add(phrases.say(
-                "design.in",
-                Map.of(
-                        "line", voice.height(budget.startLine()),
-                        "yarn", plan.piece().stripe(Place.START).name())));
+                "design.in", Map.of("yarn", plan.piece().stripe(Place.START).name())));
         // where loops close the warp, the sheet says how the shed closes
         notes.addAll(step.sentences().subList(1, step.sentences().size()));
         CardSaying name = new CardSaying(phrases.say("design"), says);
@@ -89,7 +89,7 @@ final class CardLines {
     private CardLine lastPick() {
         Course design = plan.afterDesign();
         Side from = design.side().other();
-        var passing = voice.meets(design.lastShed().orElseThrow(), from);
+        Passing passing = voice.meets(design.lastShed().orElseThrow(), from);
         String says = phrases.say(
                 "last.says",
                 Map.of(

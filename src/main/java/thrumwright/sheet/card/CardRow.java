@@ -7,7 +7,7 @@ import thrumwright.plan.BlockPlan;
 /**
  * One block on a card.
  *
- * @param number of its step, the same as on the sheet; empty where no step is about it
+ * @param number of its step, the same as on the sheet
  * @param ways of its first row, and of its second; from then on they go by turns. Empty where nothing is worked in rows
  * @param large what else must be read from the loom
  * @param ticks how many picks or rows there are to tick, 0 or more
@@ -18,7 +18,7 @@ import thrumwright.plan.BlockPlan;
  * @param pictureSays what its drawing shows, in words
  */
 public record CardRow(
-        Optional<Integer> number,
+        int number,
         BlockPlan block,
         String name,
         List<CardWay> ways,
@@ -33,5 +33,13 @@ public record CardRow(
         ways = List.copyOf(ways);
         large = List.copyOf(large);
         notes = List.copyOf(notes);
+    }
+
+    /** Whether the second row must be told too: picks alternate by themselves, leaning rows are told by their signs. */
+    public boolean twoWays() {
+        boolean picks = block.work().filter(work -> work.block().plainWeave()).isPresent();
+        return !picks
+                && ways.size() == 2
+                && !ways.get(0).brief().equals(ways.get(1).brief());
     }
 }

@@ -6,15 +6,15 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import thrumwright.block.Block;
-import thrumwright.block.Row;
 import thrumwright.measure.Phrases;
+import thrumwright.piece.Habits;
+import thrumwright.piece.Piece;
 import thrumwright.piece.Place;
 import thrumwright.plan.BlockPlan;
 import thrumwright.plan.EndPlan;
 import thrumwright.plan.Work;
 import thrumwright.sheet.Chapter;
 import thrumwright.sheet.CutLine;
-import thrumwright.sheet.RowLine;
 import thrumwright.sheet.Step;
 import thrumwright.sheet.StepSheet;
 
@@ -38,25 +38,27 @@ final class CardRows {
         this.differences = differences;
     }
 
+    /** Of all blocks that a step is about: a second fringe comes to nothing. */
     List<CardRow> rows() {
-        return end.blocks().stream().map(this::row).toList();
+        return end.blocks().stream()
+                .flatMap(block -> step(block.block().id()).map(step -> row(block, step)).stream())
+                .toList();
     }
 
-    private CardRow row(BlockPlan block) {
-        Optional<Step> step = step(block.block().id());
+    private CardRow row(BlockPlan block, Step step) {
         Optional<Work> work = block.work();
         return new CardRow(
-                step.map(Step::number),
+                step.number(),
                 block,
                 voice.words().name(block.block()),
-                work.map(one -> ways(one, step.orElseThrow())).orElse(List.of()),
+                work.map(one -> CardWay.of(voice, one, step.rows())).orElse(List.of()),
                 block.block().of(large),
                 work.map(one -> one.rows().size()).orElse(0),
                 work.map(this::count),
                 reach(block),
                 cut(block.block().id()),
                 notes(block, step),
-                step.flatMap(Step::picture).map(Step.Picture::says).orElse(""));
+                step.picture().map(Step.Picture::says).orElse(""));
     }
 
     /** The step of its own end; for what is done off the loom the step there. */
@@ -76,20 +78,6 @@ final class CardRows {
 
     private boolean isHere(Place place, String blockId, String id) {
         return place == end.place() && blockId.equals(id);
-    }
-
-    /** The first row, and the second if there is one: from then on they go by turns. */
-    private List<CardWay> ways(Work work, Step step) {
-        List<CardWay> ways = new ArrayList<>();
-        for (int i = 0; i < Math.min(2, work.rows().size()); i++) {
-            ways.add(way(work.rows().get(i), step.rows().get(i)));
-        }
-        return ways;
-    }
-
-    private CardWay way(Row row, RowLine told) {
-        String brief = row.meets(voice.ends()).map(voice::passing).orElse(told.brief());
-        return new CardWay(row.from(), brief, phrases.say("way." + row.from(), Map.of("text", told.text())));
     }
 
     private CardSaying count(Work work) {
@@ -120,12 +108,19 @@ final class CardRows {
                 "count", cut.count(),
                 "length", cut.length(),
                 "widths", cut.widths(),
-                "of", phrases.say(CardWriter.widthsOf(voice.plan().piece())));
+                "of", phrases.say(widthsOf(voice.plan().piece())));
         String length = phrases.say(cut.count() == 1 ? "cut" : "cut.several", values);
         return new CardCut(cut.yarn(), cut.yarn().map(letters::letter).orElse(""), cut.what(), length);
     }
 
-    private List<String> notes(BlockPlan block, Optional<Step> step) {
+    /** The key of the words for what widths are counted by. */
+    private static String widthsOf(Piece piece) {
+        boolean loom = piece.habits().widthsOf() == Habits.WidthsOf.LOOM
+                && piece.loom().uprights().isPresent();
+        return loom ? "of.loom" : "of.warp";
+    }
+
+    private List<String> notes(BlockPlan block, Step step) {
         List<String> notes = new ArrayList<>();
         way(block.block()).ifPresent(notes::add);
         if (block.comesOut()) {
@@ -134,7 +129,9 @@ final class CardRows {
         if (end.place() == Place.TOP) {
             notes.addAll(differences.of(block));
         }
-        step.ifPresent(one -> notes.addAll(one.cautions()));
+        if (block.work().isPresent()) {
+            notes.addAll(step.cautions());
+        }
         return notes;
     }
 
@@ -142,7 +139,8 @@ final class CardRows {
     private Optional<String> way(Block block) {
         Map<String, Object> counts = new HashMap<>();
         block.woven().ifPresent(woven -> counts.putAll(woven.counts()));
-        String key = "card." + (block.finish().isPresent() ? "finish" : block.key()) + ".way";
+        boolean off = block.finish().filter(finish -> !finish.closed()).isPresent();
+        String key = "card." + (off ? "finish" : block.key()) + ".way";
         boolean known = phrases.has(key) && !Integer.valueOf(1).equals(counts.get("group"));
         return known ? Optional.of(phrases.say(key, counts)) : Optional.empty();
     }

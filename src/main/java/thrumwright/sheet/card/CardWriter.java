@@ -6,11 +6,12 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import thrumwright.measure.Phrases;
-import thrumwright.piece.Habits;
 import thrumwright.piece.Piece;
 import thrumwright.piece.Place;
 import thrumwright.piece.Top;
 import thrumwright.plan.Plan;
+import thrumwright.sheet.Chapter;
+import thrumwright.sheet.Step;
 import thrumwright.sheet.StepSheet;
 
 /** Writes a card from a plan and the sheet that was written from it. */
@@ -32,7 +33,7 @@ final class CardWriter {
     }
 
     Card card() {
-        CardDifferences differences = new CardDifferences(voice);
+        CardDifferences differences = new CardDifferences(voice, startSteps());
         List<CardRow> rows = new CardRows(voice, sheet, voice.plan().end(place), differences).rows();
         CardLines lines = new CardLines(voice, sheet);
         return new Card(
@@ -47,12 +48,21 @@ final class CardWriter {
                 place == Place.START ? List.of() : notes(differences));
     }
 
+    private List<Step> startSteps() {
+        return sheet.chapters().stream()
+                .filter(chapter -> chapter.kind() == Chapter.Kind.START)
+                .flatMap(chapter -> chapter.steps().stream())
+                .toList();
+    }
+
     private List<String> notes(CardDifferences differences) {
         List<String> notes = new ArrayList<>();
         if (piece.top() instanceof Top.FollowsStart) {
             notes.add(phrases.say("backwards"));
         }
         notes.addAll(differences.ofAll());
+        notes.add(phrases.say(
+                "reckoned", Map.of("line", voice.height(voice.plan().budget().designEnds()))));
         return notes;
     }
 
@@ -62,19 +72,11 @@ final class CardWriter {
         String facts = phrases.say(
                 loom.isBlank() ? "facts.no-loom" : "facts",
                 Map.of(
-                        "piece", piece.title(),
                         "loom", loom,
                         "ends", piece.warp().ends(),
                         "sett", piece.shown().typed(piece.warp().sett().text())));
         return name.map(whose -> phrases.say(
                         whose.isBlank() ? "facts.no-name" : "facts.name", Map.of("name", whose, "facts", facts)))
                 .orElse(facts);
-    }
-
-    /** The key of the words for what widths are counted by. */
-    static String widthsOf(Piece piece) {
-        boolean loom = piece.habits().widthsOf() == Habits.WidthsOf.LOOM
-                && piece.loom().uprights().isPresent();
-        return loom ? "widths.loom" : "widths.warp";
     }
 }

@@ -1,5 +1,6 @@
 package thrumwright.sheet.card;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import thrumwright.block.Block;
@@ -45,11 +46,12 @@ final class LargeWords extends UsualCases<List<String>> {
 
     @Override
     public List<String> hemFold(HemFold fold) {
-        return List.of(end.hem()
+        List<String> words = new ArrayList<>(List.of(say("card.hem-fold", Map.of())));
+        end.hem()
                 .filter(hem -> hem.blockId().equals(fold.id()) && hem.folds())
                 .map(Hem::depth)
-                .map(depth -> say("card.hem-fold.depth", Map.of("depth", voice.height(depth))))
-                .orElseGet(() -> say("card.hem-fold", Map.of())));
+                .ifPresent(depth -> words.add(say("card.hem-fold.depth", Map.of("depth", voice.height(depth)))));
+        return words;
     }
 
     @Override
