@@ -18,8 +18,10 @@ import thrumwright.block.Side;
 import thrumwright.drawing.Dimension;
 import thrumwright.drawing.HandWay;
 import thrumwright.drawing.Palette;
+import thrumwright.drawing.PictureLabels;
 import thrumwright.drawing.View;
 import thrumwright.drawing.edge.EdgePainter;
+import thrumwright.drawing.edge.EdgeView;
 import thrumwright.drawing.hem.FoldPainter;
 import thrumwright.drawing.hem.MitrePainter;
 import thrumwright.drawing.yarn.ClothPainter;
@@ -38,12 +40,18 @@ import thrumwright.yarn.Yarn;
  * small as 35 mm × 25 mm.
  *
  * @param font for the few words in a drawing
+ * @param labels those words
  */
-public record StepPainter(Graphics2D g, Palette palette, Font font) {
+public record StepPainter(Graphics2D g, Palette palette, Font font, PictureLabels labels) {
     /** Length of an arrow, in distances between ends. */
     private static final double ARROW = 1.5;
     /** Share of the box below the step. */
     private static final double BELOW = 0.24;
+
+    /** With its words in the language of where the program runs. */
+    public StepPainter(Graphics2D g, Palette palette, Font font) {
+        this(g, palette, font, PictureLabels.here());
+    }
 
     /** Draws a step into a box; nothing goes outside it. */
     public void paint(Rectangle2D box, Plan plan, EndPlan end, BlockPlan block) {
@@ -61,7 +69,17 @@ public record StepPainter(Graphics2D g, Palette palette, Font font) {
                 painter -> block.work()
                         .ifPresentOrElse(
                                 work -> new StagePainter(painter.g, palette, font).paint(box, plan, end, block, stage),
-                                () -> painter.draw(box, plan, end, block)));
+                                () -> painter.without(box, plan, end, block, stage)));
+    }
+
+    /** A stage of what takes no yarn across the warp. */
+    private void without(Rectangle2D box, Plan plan, EndPlan end, BlockPlan block, int stage) {
+        block.block()
+                .finish()
+                .ifPresentOrElse(
+                        finish -> new EdgePainter(new EdgeView(g, palette, font, labels, false, stage))
+                                .paint(box, plan, end, finish),
+                        () -> draw(box, plan, end, block));
     }
 
     /** A block as the picture of its kind, alone and without arrows; nothing goes outside the box. */
@@ -86,7 +104,7 @@ public record StepPainter(Graphics2D g, Palette palette, Font font) {
                 painter -> block.block()
                         .finish()
                         .ifPresentOrElse(
-                                finish -> new EdgePainter(painter.g, palette, !right).paint(box, plan, end, finish),
+                                finish -> new EdgePainter(EdgeView.whole(painter.g, palette, font, labels, !right)).paint(box, plan, end, finish),
                                 () -> painter.slip(box, plan, block.work().orElseThrow(), slip, right)));
     }
 
@@ -103,7 +121,7 @@ public record StepPainter(Graphics2D g, Palette palette, Font font) {
         Graphics2D within = (Graphics2D) g.create();
         within.clip(box);
         within.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
-        painting.accept(new StepPainter(within, palette, font));
+        painting.accept(new StepPainter(within, palette, font, labels));
         within.dispose();
     }
 
@@ -151,7 +169,7 @@ public record StepPainter(Graphics2D g, Palette palette, Font font) {
 
     private void draw(Rectangle2D box, Plan plan, EndPlan end, BlockPlan block) {
         block.work().ifPresent(work -> work(box, plan, end, block));
-        block.block().finish().ifPresent(finish -> new EdgePainter(g, palette, false).paint(box, plan, end, finish));
+        block.block().finish().ifPresent(finish -> new EdgePainter(EdgeView.whole(g, palette, font, labels, false)).paint(box, plan, end, finish));
         if (block.block() instanceof HemFold) {
             end.hem().filter(Hem::folds).ifPresent(hem -> fold(box, plan, end, hem));
         } else if (block.block() instanceof OpenWarp gap) {
