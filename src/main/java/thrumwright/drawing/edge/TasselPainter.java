@@ -39,7 +39,7 @@ final class TasselPainter {
         int size = Math.min(tassels.endsPerGroup(), MOST_IN_GROUP);
         int shownTassels = eye.staged() ? 1 : TASSELS;
         double s = whole.spacing();
-        double scale = box.getWidth() * 0.94 / (Math.max(2, shownTassels) * size * s);
+        double scale = box.getWidth() * 0.94 / (Math.max(1.5, shownTassels) * size * s);
         double thick = Math.max(THINNEST * s, Math.min(0.5 * s, whole.beaten()));
         double warp = Math.min(0.35 * s, whole.warp());
         // far from a second end, so that nothing squeezes the turns
