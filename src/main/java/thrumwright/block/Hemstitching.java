@@ -135,6 +135,11 @@ public record Hemstitching(Tag tag, Use use, int endsPerGroup, int picks, Round 
     }
 
     @Override
+    public String whole() {
+        return "hemstitching.whole";
+    }
+
+    @Override
     public List<String> stages(int made) {
         String towards = round == Round.FIRST ? "hemstitching.stage.first." : "hemstitching.stage.last.";
         return List.of(towards + "edge", "hemstitching.stage.bind", towards + "through");

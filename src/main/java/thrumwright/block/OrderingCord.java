@@ -129,6 +129,11 @@ public record OrderingCord(Tag tag, Use use, int picks, Optional<Shed> firstShed
     }
 
     @Override
+    public String whole() {
+        return "ordering-cord.whole";
+    }
+
+    @Override
     public List<String> stages(int made) {
         String even = "ordering-cord.stage.even";
         return made == 1

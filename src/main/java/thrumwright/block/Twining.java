@@ -127,6 +127,11 @@ public record Twining(Tag tag, Use use, int rows, int endsPerGroup, Lean first, 
     }
 
     @Override
+    public String whole() {
+        return "twining.whole";
+    }
+
+    @Override
     public List<String> stages(int made) {
         return List.of("twining.stage.fold", "twining.stage.front", "twining.stage.back", "twining.stage.on");
     }

@@ -24,6 +24,8 @@ abstract class Hands {
             "! .*",
             "This block is .* high\\.",
             "Its upper edge now stands .*\\.",
+            "Cut it in one length, and .*\\.",
+            "Don’t join it: .*\\.",
             "When a butterfly runs out, lay in the next one .*\\.");
 
     private final Map<Pattern, Consumer<Matcher>> readings = new LinkedHashMap<>();

@@ -39,18 +39,6 @@ record EdgePen(Graphics2D g, Palette palette) {
         g.draw(line);
     }
 
-    /** An overhand knot from the front: two loops crossing. */
-    void knot(double x, double y, double size, Color warp) {
-        Path2D loop = new Path2D.Double();
-        loop.moveTo(x - size * 0.75, y - size * 0.25);
-        loop.curveTo(x - size * 0.2, y - size * 0.75, x + size * 0.9, y - size * 0.3, x + size * 0.6, y + size * 0.35);
-        cord(loop, size * 0.62, warp);
-        Path2D across = new Path2D.Double();
-        across.moveTo(x + size * 0.75, y - size * 0.3);
-        across.curveTo(x + size * 0.2, y + size * 0.1, x - size * 0.2, y + size * 0.25, x - size * 0.7, y + size * 0.4);
-        cord(across, size * 0.62, warp);
-    }
-
     void cord(Path2D path, double width, Color colour) {
         stroke(path, width * 1.16 + 0.4, Palette.mixed(colour, Color.BLACK, 0.46));
         stroke(path, width * 0.92, Palette.mixed(colour, Color.BLACK, 0.06));

@@ -16,6 +16,7 @@ import thrumwright.block.SpreadHeader;
 import thrumwright.block.Strand;
 import thrumwright.block.Twining;
 import thrumwright.block.YarnBlock;
+import thrumwright.drawing.yarn.Legs;
 import thrumwright.plan.Work;
 
 /**

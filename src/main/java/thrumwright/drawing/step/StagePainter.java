@@ -2,6 +2,7 @@ package thrumwright.drawing.step;
 
 import java.awt.Font;
 import java.awt.Graphics2D;
+import java.awt.RenderingHints;
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.List;
@@ -9,15 +10,12 @@ import thrumwright.block.Leg;
 import thrumwright.block.Row;
 import thrumwright.block.Setting;
 import thrumwright.block.Side;
-import thrumwright.block.Strand;
 import thrumwright.drawing.HandWay;
 import thrumwright.drawing.Palette;
 import thrumwright.drawing.View;
+import thrumwright.drawing.edge.StrandWay;
 import thrumwright.drawing.yarn.ClothPainter;
-import thrumwright.drawing.yarn.Detail;
 import thrumwright.drawing.yarn.Face;
-import thrumwright.drawing.yarn.Stretch;
-import thrumwright.drawing.yarn.Stretches;
 import thrumwright.plan.BlockPlan;
 import thrumwright.plan.EndPlan;
 import thrumwright.plan.Plan;
@@ -77,8 +75,7 @@ record StagePainter(Graphics2D g, Palette palette, Font font) {
 
     private void ways(HandWay arrow, View view, StepScene scene, Led led, int number) {
         for (List<Leg> way : led.ways()) {
-            List<Stretch> parts = Stretches.of(scene.setting(), List.of(new Strand(way)), false, Detail.FINE);
-            arrow.along(parts.stream().map(part -> part(view, part)).toList(), number);
+            StrandWay.along(arrow, view, scene.setting(), way, number);
         }
         for (Row row : led.sets()) {
             setsOut(arrow, view, scene, row, number);
@@ -88,17 +85,6 @@ record StagePainter(Graphics2D g, Palette palette, Font font) {
         } else if (led.push() == Led.Push.OUT) {
             pulls(arrow, view, scene, number);
         }
-    }
-
-    private static HandWay.Part part(View view, Stretch stretch) {
-        int points = stretch.x().length;
-        double[] x = new double[points];
-        double[] y = new double[points];
-        for (int i = 0; i < points; i++) {
-            x[i] = view.x(stretch.x()[i]);
-            y[i] = view.y(stretch.y()[i]);
-        }
-        return new HandWay.Part(x, y, !stretch.front());
     }
 
     /** Above the row, the way it goes. */

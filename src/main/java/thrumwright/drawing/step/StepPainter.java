@@ -1,10 +1,8 @@
 package thrumwright.drawing.step;
 
-import java.awt.BasicStroke;
 import java.awt.Font;
 import java.awt.Graphics2D;
 import java.awt.RenderingHints;
-import java.awt.geom.Line2D;
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.List;
@@ -15,12 +13,13 @@ import thrumwright.block.OpenWarp;
 import thrumwright.block.Row;
 import thrumwright.block.Setting;
 import thrumwright.block.Side;
-import thrumwright.drawing.Dimension;
 import thrumwright.drawing.HandWay;
 import thrumwright.drawing.Palette;
+import thrumwright.drawing.PictureLabels;
 import thrumwright.drawing.View;
 import thrumwright.drawing.edge.EdgePainter;
-import thrumwright.drawing.hem.FoldPainter;
+import thrumwright.drawing.edge.EdgeView;
+import thrumwright.drawing.hem.HemLying;
 import thrumwright.drawing.hem.MitrePainter;
 import thrumwright.drawing.yarn.ClothPainter;
 import thrumwright.drawing.yarn.Face;
@@ -38,12 +37,18 @@ import thrumwright.yarn.Yarn;
  * small as 35 mm × 25 mm.
  *
  * @param font for the few words in a drawing
+ * @param labels those words
  */
-public record StepPainter(Graphics2D g, Palette palette, Font font) {
+public record StepPainter(Graphics2D g, Palette palette, Font font, PictureLabels labels) {
     /** Length of an arrow, in distances between ends. */
     private static final double ARROW = 1.5;
     /** Share of the box below the step. */
     private static final double BELOW = 0.24;
+
+    /** With its words in the language of where the program runs. */
+    public StepPainter(Graphics2D g, Palette palette, Font font) {
+        this(g, palette, font, PictureLabels.here());
+    }
 
     /** Draws a step into a box; nothing goes outside it. */
     public void paint(Rectangle2D box, Plan plan, EndPlan end, BlockPlan block) {
@@ -61,7 +66,25 @@ public record StepPainter(Graphics2D g, Palette palette, Font font) {
                 painter -> block.work()
                         .ifPresentOrElse(
                                 work -> new StagePainter(painter.g, palette, font).paint(box, plan, end, block, stage),
-                                () -> painter.draw(box, plan, end, block)));
+                                () -> painter.without(box, plan, end, block, stage)));
+    }
+
+    /** A stage of what takes no yarn across the warp. */
+    private void without(Rectangle2D box, Plan plan, EndPlan end, BlockPlan block, int stage) {
+        block.block()
+                .finish()
+                .ifPresentOrElse(
+                        finish -> new EdgePainter(new EdgeView(g, palette, font, labels, false, stage))
+                                .paint(box, plan, end, finish),
+                        () -> stageOfLine(box, plan, end, block, stage));
+    }
+
+    private void stageOfLine(Rectangle2D box, Plan plan, EndPlan end, BlockPlan block, int stage) {
+        if (block.fold().isPresent()) {
+            end.hem().filter(Hem::folds).ifPresent(hem -> fold(box, plan, end, hem, stage));
+        } else if (block.block() instanceof OpenWarp gap) {
+            new OpenPainter(g, palette, font).paint(box, plan, end, block, gap, stage);
+        }
     }
 
     /** A block as the picture of its kind, alone and without arrows; nothing goes outside the box. */
@@ -86,7 +109,7 @@ public record StepPainter(Graphics2D g, Palette palette, Font font) {
                 painter -> block.block()
                         .finish()
                         .ifPresentOrElse(
-                                finish -> new EdgePainter(painter.g, palette, !right).paint(box, plan, end, finish),
+                                finish -> new EdgePainter(EdgeView.whole(painter.g, palette, font, labels, !right)).paint(box, plan, end, finish),
                                 () -> painter.slip(box, plan, block.work().orElseThrow(), slip, right)));
     }
 
@@ -103,7 +126,7 @@ public record StepPainter(Graphics2D g, Palette palette, Font font) {
         Graphics2D within = (Graphics2D) g.create();
         within.clip(box);
         within.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
-        painting.accept(new StepPainter(within, palette, font));
+        painting.accept(new StepPainter(within, palette, font, labels));
         within.dispose();
     }
 
@@ -151,26 +174,24 @@ public record StepPainter(Graphics2D g, Palette palette, Font font) {
 
     private void draw(Rectangle2D box, Plan plan, EndPlan end, BlockPlan block) {
         block.work().ifPresent(work -> work(box, plan, end, block));
-        block.block().finish().ifPresent(finish -> new EdgePainter(g, palette, false).paint(box, plan, end, finish));
+        block.block().finish().ifPresent(finish -> new EdgePainter(EdgeView.whole(g, palette, font, labels, false)).paint(box, plan, end, finish));
         if (block.block() instanceof HemFold) {
-            end.hem().filter(Hem::folds).ifPresent(hem -> fold(box, plan, end, hem));
+            end.hem().filter(Hem::folds).ifPresent(hem -> fold(box, plan, end, hem, HemLying.WHOLE));
         } else if (block.block() instanceof OpenWarp gap) {
-            open(box, plan, end, block, gap);
+            new OpenPainter(g, palette, font).paint(box, plan, end, block, gap, OpenPainter.WHOLE);
         }
     }
 
     /** A hem from the side; beside it, where its corners are turned in, one of them from the back. */
-    private void fold(Rectangle2D box, Plan plan, EndPlan end, Hem hem) {
-        FoldPainter side = new FoldPainter(g, palette);
-        if (hem.mitre().isEmpty()) {
-            side.paint(box, plan, end, hem, font);
+    private void fold(Rectangle2D box, Plan plan, EndPlan end, Hem hem, int stage) {
+        HemLying side = new HemLying(g, palette, font, labels);
+        if (hem.mitre().isEmpty() || stage != HemLying.WHOLE) {
+            side.paint(box, plan, end, hem, stage);
             return;
         }
-        // a bar beside the hem takes the room of the words
-        boolean rod = hem.sleeve().filter(Hem.Sleeve::slidesIn).isPresent();
-        side.paint(part(box, 0, rod ? 0.56 : 0.28), plan, end, hem, rod ? null : font);
+        side.paint(part(box, 0, 0.56), plan, end, hem, stage);
         new MitrePainter(g, palette, font)
-                .paint(part(box, 0.58, 1), plan, end, hem, hem.mitre().get());
+                .paint(part(box, 0.6, 1), plan, end, hem, hem.mitre().get());
     }
 
     /** Of a box, from one share of its width to another. */
@@ -237,32 +258,5 @@ public record StepPainter(Graphics2D g, Palette palette, Font font) {
         double from = view.x(edge - way * (tip + long_));
         HandWay hand = HandWay.in(box, g, palette, font);
         hand.straight(from + way * hand.room(), view.y(y), to, view.y(y), row.number());
-    }
-
-    /** The gap between what was woven before and what comes next, with its height. */
-    private void open(Rectangle2D box, Plan plan, EndPlan end, BlockPlan block, OpenWarp gap) {
-        Setting whole = plan.piece().setting(plan.piece().warpYarn());
-        double s = whole.spacing();
-        int ends = Math.min(whole.ends(), 6);
-        Setting few = new Setting(
-                ends, s, Math.max(0.2 * s, whole.warp()), whole.relaxed(), whole.beaten(), Optional.empty());
-        double scale = box.getWidth() / (few.span() + 6 * s);
-        View view = new View(scale, box.getMinX() + 1.5 * s * scale, box.getMaxY() - 0.22 * box.getHeight());
-        List<ClothPainter.PlacedBlock> placed = new ArrayList<>();
-        StepScene.below(end, block, ends).ifPresent(placed::add);
-        cloth(view, placed, List.of(), few, plan.piece().warpYarn(), box);
-        double low = view.y(0);
-        double high = box.getMinY() + 0.18 * box.getHeight();
-        double left = view.x(-0.8 * s);
-        double right = view.x(few.span() + 0.8 * s);
-        g.setColor(palette.ink());
-        g.setStroke(new BasicStroke(0.9f, BasicStroke.CAP_BUTT, BasicStroke.JOIN_MITER, 10, new float[] {4, 3}, 0));
-        g.draw(new Line2D.Double(left, high, right, high));
-        new Dimension(g, palette.ink(), font)
-                .upright(
-                        right + 0.3 * s * scale,
-                        low,
-                        high,
-                        plan.piece().shown().height(gap.height().mm()));
     }
 }

@@ -208,7 +208,8 @@ record StepScene(Work work, BlockPicture picture, List<Tail> tails) {
         return there.or(() -> Optional.of(picks(plan, end)));
     }
 
-    private static Optional<ClothPainter.PlacedBlock> above(EndPlan end, BlockPlan block, int ends) {
+    /** The first rows of what is woven on top of a block, with their lower edge at y = 0. */
+    static Optional<ClothPainter.PlacedBlock> above(EndPlan end, BlockPlan block, int ends) {
         return end
                 .blocks()
                 .subList(end.blocks().indexOf(block) + 1, end.blocks().size())

@@ -1,4 +1,4 @@
-package thrumwright.drawing.step;
+package thrumwright.drawing.yarn;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -12,11 +12,11 @@ import thrumwright.cord.TautCord;
 import thrumwright.cord.Visit;
 
 /** Legs of a strand as they are while it is worked: divided, not yet drawn tight, going on to the hand. */
-final class Legs {
+public final class Legs {
     private Legs() {}
 
     /** A leg divided where it passes each warp end; together they run as the whole. */
-    static List<Leg> atEnds(Leg leg, boolean rightward) {
+    public static List<Leg> atEnds(Leg leg, boolean rightward) {
         List<Visit> visits = leg.route().visits();
         List<Leg> legs = new ArrayList<>();
         for (int i = 1; i < visits.size(); i++) {
@@ -34,7 +34,7 @@ final class Legs {
     }
 
     /** The same legs laid in as an arc so high in its middle, mm. */
-    static List<Leg> arched(List<Leg> legs, double high) {
+    public static List<Leg> arched(List<Leg> legs, double high) {
         List<Leg> arched = new ArrayList<>();
         int all = legs.size();
         for (int i = 0; i < all; i++) {
@@ -49,7 +49,7 @@ final class Legs {
     }
 
     /** Of a leg that goes round some ends and over them again: once round them, before it is drawn tight, coming down so far, mm. */
-    static Leg roundOnce(Leg loop, double down) {
+    public static Leg roundOnce(Leg loop, double down) {
         List<Visit> visits = loop.route().visits();
         Route once = visits.size() == 1 ? loop.route() : Route.of(visits.subList(0, 2), Route.FRONT, Route.FRONT);
         double y = (loop.fromY() + loop.toY()) / 2;
@@ -57,19 +57,19 @@ final class Legs {
     }
 
     /** The same level leg, rising so far, mm. */
-    static Leg rising(Leg level, double up) {
+    public static Leg rising(Leg level, double up) {
         return new Leg(level.route(), level.fromY(), level.fromY() + up / 2, level.fromY() + up);
     }
 
     /** From the end of a leg straight on, in front or behind as it ended, to the hand beyond the last warp end. */
-    static Leg toHand(Leg last, Setting setting, boolean rightward, double rise) {
+    public static Leg toHand(Leg last, Setting setting, boolean rightward, double rise) {
         List<PathSection> sections = TautCord.along(last.route()).sections();
         PathSection.Spot spot = sections.get(sections.size() - 1).at(1);
         return toHand(spot.x(), spot.z() >= 0, setting, rightward, last.toY(), rise);
     }
 
     /** The beginning of a straight way to the hand: so far, mm. */
-    static Leg firstOf(Leg toHand, double far, boolean rightward) {
+    public static Leg firstOf(Leg toHand, double far, boolean rightward) {
         Visit from = toHand.route().visits().get(0);
         double share = far / Math.abs(toHand.route().visits().get(1).x() - from.x());
         Visit to = Visit.of(from.x() + (rightward ? far : -far), from.radius(), from.sense());
@@ -82,7 +82,7 @@ final class Legs {
     }
 
     /** From a warp end at x straight on, in front or behind; {@code y} and {@code rise} in mm. */
-    static Leg toHand(double x, boolean front, Setting setting, boolean rightward, double y, double rise) {
+    public static Leg toHand(double x, boolean front, Setting setting, boolean rightward, double y, double rise) {
         Sense sense = front == rightward ? Sense.CLOCKWISE : Sense.ANTICLOCKWISE;
         double far = rightward ? setting.span() + 4 * setting.spacing() : -4 * setting.spacing();
         double top = front ? Route.FRONT : Route.BACK;
