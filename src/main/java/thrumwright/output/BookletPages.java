@@ -15,6 +15,8 @@ import thrumwright.output.page.Type;
 import thrumwright.output.part.KindPart;
 import thrumwright.output.part.KindPictures;
 import thrumwright.output.part.PartMaker;
+import thrumwright.output.part.SpacePart;
+import thrumwright.output.part.TogetherPart;
 import thrumwright.plan.Plan;
 import thrumwright.sheet.Booklet;
 import thrumwright.sheet.BookletEntry;
@@ -27,6 +29,10 @@ import thrumwright.sheet.StageWords;
  * @param title at its head and at the foot of its pages
  */
 record BookletPages(Booklet booklet, Plan plan, String title, PageSetup setup, Palette palette, Locale locale) {
+    private static final double SPACE = 6;
+    /** What is higher goes on in parts of its own, as a share of a page. */
+    private static final double HIGHEST = 0.6;
+
     SheetPages laidOut(Fonts fonts) {
         return Densities.best(setup, fonts, this::pages);
     }
@@ -43,7 +49,6 @@ record BookletPages(Booklet booklet, Plan plan, String title, PageSetup setup, P
         return new SheetPages(setup, title, type, palette, even.placed());
     }
 
-    /** What is higher than half a page goes on in parts of its own. */
     private List<Part> parts(BookletEntry entry, PartMaker make, Pages pages) {
         List<String> heads = entry.heads().stream()
                 .map(head -> head.numbers() + "  " + head.title())
@@ -54,12 +59,15 @@ record BookletPages(Booklet booklet, Plan plan, String title, PageSetup setup, P
         entry.cautions().forEach(caution -> words.add(make.caution(caution)));
         int beside = words.size();
         KindPart head = new KindPart(heads, pictures, words, make);
-        while (beside > 1 && head.height(pages.width()) > pages.height() / 2) {
+        while (beside > 1 && head.height(pages.width()) > HIGHEST * pages.height()) {
             beside--;
             head = new KindPart(heads, pictures, words.subList(0, beside), make);
         }
         List<Part> parts = new ArrayList<>(List.of(head));
-        parts.addAll(words.subList(beside, words.size()));
+        for (int i = beside; i < words.size(); i++) {
+            boolean last = i == words.size() - 1;
+            parts.add(last ? new TogetherPart(List.of(words.get(i), new SpacePart(SPACE))) : words.get(i));
+        }
         return parts;
     }
 }

@@ -132,9 +132,11 @@ final class KindTelling {
 
     /** What the looms say of a step: all the same, or a few of them otherwise; nothing where too many differ. */
     private List<Told> told(int step, String key) {
+        // what one step alone says needn't be true of others
+        Function<Sentence, String> words = alone(key) ? Sentence::text : Sentence::anywhere;
         Map<Optional<String>, List<Integer>> said = new LinkedHashMap<>();
         for (int loom = 0; loom < looms.size(); loom++) {
-            said.computeIfAbsent(sentence(loom, step, key).map(Sentence::anywhere), none -> new ArrayList<>())
+            said.computeIfAbsent(sentence(loom, step, key).map(words), none -> new ArrayList<>())
                     .add(loom);
         }
         List<Integer> most =
@@ -145,6 +147,15 @@ final class KindTelling {
         List<Told> told = new ArrayList<>();
         said.forEach((text, some) -> text.ifPresent(words -> told.add(new Told(whose(some, some == most), words))));
         return told;
+    }
+
+    /** Whether only one step says it, and there is only one loom. */
+    private boolean alone(String key) {
+        return looms.size() == 1
+                && IntStream.range(0, steps)
+                                .filter(step -> sentence(0, step, key).isPresent())
+                                .count()
+                        == 1;
     }
 
     private String whose(List<Integer> some, boolean most) {
