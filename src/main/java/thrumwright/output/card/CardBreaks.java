@@ -2,7 +2,6 @@ package thrumwright.output.card;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 
 /**
  * Divides the rows of an end between cards, at the border of two blocks, so that all are filled alike.
@@ -65,11 +64,12 @@ record CardBreaks(CardContent content, double height) {
     }
 
     /** What stands above and below the rows. */
-    double around(Run run) {
-        double width = content.width();
+    private double around(Run run) {
+        boolean first = run.from() == 0;
         boolean last = run.to() == content.faces().size();
-        double below = run.from() == 0 ? content.begin().height(width) : EDGE;
-        double above = last ? content.after().height(width) : EDGE;
-        return new CardHead(content.card(), Optional.empty(), content.style()).height(width) + below + above;
+        double head = first && last
+                ? content.around().one()
+                : content.around().several();
+        return head + (first ? content.beginHeight() : EDGE) + (last ? content.afterHeight() : EDGE);
     }
 }

@@ -6,7 +6,6 @@ import java.awt.Graphics2D;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import thrumwright.output.page.Part;
 import thrumwright.output.page.Role;
 import thrumwright.output.page.Structured;
 import thrumwright.output.page.TextPart;
@@ -18,8 +17,10 @@ import thrumwright.sheet.card.CardSaying;
  *
  * @param number which of several cards it is
  */
-record CardHead(Card card, Optional<CardSaying> number, CardStyle style) implements Part {
+record CardHead(Card card, Optional<CardSaying> number, KeyFlow keys, double width, CardStyle style) {
     private static final double GAP = 10;
+    /** Room for which of several cards it is. */
+    private static final String WIDEST = "88 of 88";
     private static final double PIECE = 0.6;
     private static final float LARGEST = 34;
 
@@ -35,10 +36,6 @@ record CardHead(Card card, Optional<CardSaying> number, CardStyle style) impleme
         return title().getSize2D() * 1.05;
     }
 
-    private KeyFlow keys() {
-        return new KeyFlow(card.keys(), style);
-    }
-
     private TextPart text(String text, Color colour) {
         return new TextPart(text, style.small(), colour);
     }
@@ -48,14 +45,14 @@ record CardHead(Card card, Optional<CardSaying> number, CardStyle style) impleme
     }
 
     /** Whether the facts find room behind the title. */
-    private boolean inOneLine(double width) {
-        double piece = TextPart.width(card.piece(), piece()) + GAP;
-        return left() + piece + TextPart.width(card.facts(), style.small()) + 1 <= width - right();
+    private boolean inOneLine() {
+        double piece = style.width(card.piece(), piece()) + GAP;
+        return left() + piece + style.width(card.facts(), style.small()) + 1 <= width - right();
     }
 
-    private List<TextPart> texts(double width) {
+    private List<TextPart> texts() {
         List<TextPart> texts = new ArrayList<>();
-        if (!inOneLine(width)) {
+        if (!inOneLine()) {
             texts.add(facts());
         }
         if (!card.notes().isEmpty()) {
@@ -65,23 +62,21 @@ record CardHead(Card card, Optional<CardSaying> number, CardStyle style) impleme
     }
 
     private double left() {
-        return TextPart.width(card.title(), title()) + GAP;
+        return style.width(card.title(), title()) + GAP;
     }
 
     private double right() {
-        return number.map(one -> TextPart.width(one.shown(), title()) + GAP).orElse(0.0);
+        return number.map(one -> style.width(WIDEST, title()) + GAP).orElse(0.0);
     }
 
-    @Override
-    public double height(double width) {
+    double height() {
         double texts =
-                texts(width).stream().mapToDouble(text -> text.height(width)).sum();
-        return titleHeight() + texts + keys().height(width) + 3;
+                texts().stream().mapToDouble(text -> text.height(width)).sum();
+        return titleHeight() + texts + keys.height() + 3;
     }
 
-    @Override
-    public void paint(Graphics2D g, double x, double y, double width) {
-        String piece = TextPart.shortened(card.piece(), piece(), width - left() - right());
+    void paint(Graphics2D g, double x, double y) {
+        String piece = style.widths().shortened(card.piece(), piece(), width - left() - right());
         String says = card.title() + ": " + card.piece()
                 + number.map(one -> ". " + one.says()).orElse("");
         g.setColor(style.palette().ink());
@@ -89,19 +84,19 @@ record CardHead(Card card, Optional<CardSaying> number, CardStyle style) impleme
             Structured.spell(g, says);
             draw(g, card.title(), title(), x, y);
             draw(g, piece, piece(), x + left(), y);
-            number.ifPresent(one -> draw(g, one.shown(), title(), x + width - right() + GAP, y));
+            number.ifPresent(one -> draw(g, one.shown(), title(), x + width - style.width(one.shown(), title()), y));
         });
-        if (inOneLine(width)) {
-            double wide = TextPart.width(card.facts(), style.small()) + 1;
+        if (inOneLine()) {
+            double wide = style.width(card.facts(), style.small()) + 1;
             double above = title().getSize2D() * 0.8 - style.small().getSize2D() * 0.98;
             facts().paint(g, x + width - right() - wide, y + above, wide);
         }
         double at = y + titleHeight();
-        for (TextPart text : texts(width)) {
+        for (TextPart text : texts()) {
             text.paint(g, x, at, width);
             at += text.height(width);
         }
-        keys().paint(g, x, at, width);
+        keys.paint(g, x, at);
     }
 
     private void draw(Graphics2D g, String text, Font font, double x, double y) {

@@ -36,7 +36,7 @@ record CardLinesPart(List<CardLine> lines, CardStyle style) implements Part {
         double width = 0;
         for (CardSaying part : line.parts()) {
             boolean first = words.isEmpty();
-            LargeWord word = new LargeWord(part.shown(), first ? style.name() : style.word(), part.says(), false);
+            LargeWord word = LargeWord.of(part.shown(), first ? style.name() : style.word(), part.says(), style);
             Numbered numbered = new Numbered(word, first ? line.number() : Optional.empty());
             width += width(numbered) + (first ? 0 : style.space());
             words.add(numbered);

@@ -26,6 +26,7 @@ public final class CardPages {
     private final Type type;
     private final Palette palette;
     private final Phrases phrases;
+    private final TextWidths widths = new TextWidths();
 
     private CardPages(Plan plan, PageSetup setup, Type type, Palette palette, Phrases phrases) {
         this.plan = plan;
@@ -83,7 +84,7 @@ public final class CardPages {
         Candidate best = null;
         CardContent last = null;
         for (CardForm form : CardForm.all(type.large())) {
-            last = CardContent.of(plan, card, phrases, new CardStyle(type, palette, form), width());
+            last = CardContent.of(plan, card, phrases, new CardStyle(type, palette, form, widths), width());
             CardBreaks breaks = new CardBreaks(last, height());
             if (last.wideEnough() && breaks.fits()) {
                 int faults = faults(last, breaks.runs().size());

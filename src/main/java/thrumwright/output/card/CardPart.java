@@ -49,7 +49,7 @@ record CardPart(CardContent content, int index, List<Run> runs, double height) i
                 ? Optional.empty()
                 : Optional.of(new CardSaying(
                         content.phrases().say("of", values), content.phrases().say("of.says", values)));
-        return new CardHead(content.card(), number, style());
+        return content.head(number);
     }
 
     @Override
@@ -58,11 +58,11 @@ record CardPart(CardContent content, int index, List<Run> runs, double height) i
     }
 
     private double below() {
-        return run().from() == 0 ? content.begin().height(content.width()) : CardBreaks.EDGE;
+        return run().from() == 0 ? content.beginHeight() : CardBreaks.EDGE;
     }
 
     private double above() {
-        return last() ? content.after().height(content.width()) : CardBreaks.EDGE;
+        return last() ? content.afterHeight() : CardBreaks.EDGE;
     }
 
     private boolean last() {
@@ -72,7 +72,7 @@ record CardPart(CardContent content, int index, List<Run> runs, double height) i
     /** The rows from the lowest, with the room that is to spare shared between them. */
     List<PlacedRow> rows(double x, double y) {
         double bottom = y + height - below();
-        double room = bottom - y - head().height(content.width()) - above();
+        double room = bottom - y - head().height() - above();
         int count = run().to() - run().from();
         double spare = Math.max(0, room - content.height(run().from(), run().to())) / Math.max(1, count);
         List<PlacedRow> placed = new ArrayList<>();
@@ -88,14 +88,14 @@ record CardPart(CardContent content, int index, List<Run> runs, double height) i
 
     @Override
     public void paint(Graphics2D g, double x, double y, double width) {
-        head().paint(g, x, y, width);
+        head().paint(g, x, y);
         List<PlacedRow> rows = rows(x, y);
         double bottom = y + height - below();
         double top = rows.isEmpty() ? bottom : rows.get(rows.size() - 1).box().getMinY();
         stack(g, rows, x, bottom, bottom - top);
         if (run().from() == 0) {
             content.begin().paint(g, x, bottom, width);
-            times(g, rows, x + width, bottom + content.begin().height(width) - 8);
+            times(g, rows, x + width, bottom + content.beginHeight() - 8);
         } else {
             edge(g, "came-from", run().from() - 1, index, x, bottom + 2);
         }
@@ -112,8 +112,8 @@ record CardPart(CardContent content, int index, List<Run> runs, double height) i
         int number = content.card().rows().get(row).number();
         Map<String, Integer> values = Map.of("step", number, "card", card);
         g.setColor(style().palette().ink());
-        LargeWord shown = new LargeWord(
-                content.phrases().say(key, values), style().strong().deriveFont(13.5f), "", false);
+        LargeWord shown = LargeWord.of(
+                content.phrases().say(key, values), style().strong().deriveFont(13.5f), "", style());
         LargeWord.item(g, content.phrases().say(key + ".says", values), () -> shown.paint(g, x, y + 14));
     }
 
@@ -154,7 +154,7 @@ record CardPart(CardContent content, int index, List<Run> runs, double height) i
         double times = rows.isEmpty() ? 0 : stackOf(rows).times();
         String text = content.phrases()
                 .say("stack", Map.of("times", content.plan().piece().shown().decimals(times, 1)));
-        LargeWord word = new LargeWord(text, style().small(), text, false);
+        LargeWord word = LargeWord.of(text, style().small(), text, style());
         double free = content.width() - content.begin().widest(content.width());
         if (times > 0 && word.width() < free - 10) {
             g.setColor(style().palette().faint());

@@ -2,11 +2,10 @@ package thrumwright.output.card;
 
 import java.awt.Font;
 import thrumwright.drawing.Palette;
-import thrumwright.output.page.TextPart;
 import thrumwright.output.page.Type;
 
 /** The type of a card: what is read from afar stands at least as high as the distance asks. */
-record CardStyle(Type type, Palette palette, CardForm form) {
+record CardStyle(Type type, Palette palette, CardForm form, TextWidths widths) {
     /** From one large line to the next, times the type size: ascenders and descenders just clear each other. */
     private static final double PITCH = 0.95;
     /** Down to the letters' line, times the type size. */
@@ -57,6 +56,6 @@ record CardStyle(Type type, Palette palette, CardForm form) {
     }
 
     double width(String text, Font font) {
-        return TextPart.width(text, font);
+        return widths.of(text, font);
     }
 }

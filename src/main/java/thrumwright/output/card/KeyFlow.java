@@ -4,103 +4,97 @@ import java.awt.Font;
 import java.awt.Graphics2D;
 import java.util.ArrayList;
 import java.util.List;
-import thrumwright.output.page.Part;
-import thrumwright.output.page.TextPart;
 import thrumwright.sheet.card.CardKey;
 
-/** What signs mean, in columns that are filled from above, one after another. */
-record KeyFlow(List<CardKey> keys, CardStyle style) implements Part {
+/**
+ * What signs mean, in columns that are filled from above, one after another.
+ *
+ * @param lines of each column
+ * @param column width of one, points
+ */
+record KeyFlow(List<Paragraph> paragraphs, int lines, double column, CardStyle style) {
     private static final double COLUMN = 200;
     private static final double BETWEEN = 12;
 
     /** A word in its place in a paragraph. */
     private record Placed(String text, Font font, double x, int line) {}
 
-    private int columns(double width) {
-        return (int) Math.max(1, Math.min(keys.size(), Math.floor(width / COLUMN)));
+    /** What one sign means. */
+    private record Paragraph(CardKey key, List<Placed> words) {
+        int lines() {
+            return words.get(words.size() - 1).line() + 1;
+        }
     }
 
-    private double column(double width) {
-        return (width + BETWEEN) / columns(width) - BETWEEN;
+    static KeyFlow of(List<CardKey> keys, double width, CardStyle style) {
+        int columns = (int) Math.max(1, Math.min(keys.size(), Math.floor(width / COLUMN)));
+        double column = (width + BETWEEN) / columns - BETWEEN;
+        List<Paragraph> paragraphs = new ArrayList<>();
+        for (CardKey key : keys) {
+            // the first is the one that matters most
+            Font font = paragraphs.isEmpty() ? style.strong() : style.small();
+            paragraphs.add(new Paragraph(key, words(key, font, column, style)));
+        }
+        int lines = 1;
+        while (columns(paragraphs, lines) > columns) {
+            lines++;
+        }
+        return new KeyFlow(paragraphs, lines, column, style);
     }
 
-    /** The first is the one that matters most. */
-    private Font font(CardKey key, boolean sign) {
-        return sign || key.equals(keys.get(0)) ? style.strong() : style.small();
-    }
-
-    private List<Placed> words(CardKey key, double width) {
+    private static List<Placed> words(CardKey key, Font font, double width, CardStyle style) {
         List<Placed> placed = new ArrayList<>();
-        List<String> words = new ArrayList<>(List.of(key.sign().replace(' ', '\u00a0')));
-        words.addAll(List.of(key.meaning().split(" ")));
-        double x = 0;
+        double space = style.width(" ", style.small());
+        String sign = key.sign().replace(' ', '\u00a0');
+        placed.add(new Placed(sign, style.strong(), 0, 0));
+        double x = style.width(sign, style.strong()) + 1.8 * space;
         int line = 0;
-        for (String word : words) {
-            Font font = font(key, placed.isEmpty());
-            double wide = TextPart.width(word, font);
+        for (String word : key.meaning().split(" ")) {
+            double wide = style.width(word, font);
             if (x > 0 && x + wide > width) {
                 x = 0;
                 line++;
             }
             placed.add(new Placed(word, font, x, line));
-            x += wide + TextPart.width(" ", style.small()) * (placed.size() == 1 ? 1.8 : 1);
+            x += wide + space;
         }
         return placed;
     }
 
-    private int lines(CardKey key, double column) {
-        List<Placed> words = words(key, column);
-        return words.get(words.size() - 1).line() + 1;
-    }
-
-    /** The fewest lines in which all columns hold all keys. */
-    private int lines(double width) {
-        int lines = 1;
-        while (columnsFor(lines, width) > columns(width)) {
-            lines++;
-        }
-        return lines;
-    }
-
-    private int columnsFor(int most, double width) {
+    /** How many columns of so many lines hold all. */
+    private static int columns(List<Paragraph> paragraphs, int most) {
         int columns = 1;
         int used = 0;
-        for (CardKey key : keys) {
-            int needed = lines(key, column(width));
-            if (needed > most) {
+        for (Paragraph paragraph : paragraphs) {
+            if (paragraph.lines() > most) {
                 return Integer.MAX_VALUE;
             }
-            if (used + needed > most) {
+            if (used + paragraph.lines() > most) {
                 columns++;
                 used = 0;
             }
-            used += needed;
+            used += paragraph.lines();
         }
         return columns;
     }
 
-    @Override
-    public double height(double width) {
-        return keys.isEmpty() ? 0 : lines(width) * style.smallLine() + 3;
+    double height() {
+        return paragraphs.isEmpty() ? 0 : lines * style.smallLine() + 3;
     }
 
-    @Override
-    public void paint(Graphics2D g, double x, double y, double width) {
-        int most = keys.isEmpty() ? 0 : lines(width);
-        double column = column(width);
+    void paint(Graphics2D g, double x, double y) {
         double left = x;
         int used = 0;
-        for (CardKey key : keys) {
-            int needed = lines(key, column);
-            if (used + needed > most) {
+        for (Paragraph paragraph : paragraphs) {
+            if (used + paragraph.lines() > lines) {
                 left += column + BETWEEN;
                 used = 0;
             }
             double top = y + used * style.smallLine();
             double at = left;
-            String says = key.sign() + ": " + key.meaning();
-            LargeWord.item(g, says, () -> words(key, column).forEach(word -> paint(g, word, at, top)));
-            used += needed;
+            String says = paragraph.key().sign() + ": " + paragraph.key().meaning();
+            LargeWord.item(g, says, () -> paragraph.words().forEach(word -> paint(g, word, at, top)));
+            used += paragraph.lines();
         }
     }
 

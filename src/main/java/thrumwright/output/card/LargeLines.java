@@ -19,7 +19,7 @@ record LargeLines(List<List<LargeWord>> lines, double width, CardStyle style) {
     static LargeLines of(List<LargeWord> words, double width, CardStyle style) {
         List<List<LargeWord>> lines = new ArrayList<>();
         for (LargeWord word : words) {
-            for (LargeWord part : word.broken(width)) {
+            for (LargeWord part : word.broken(width, style)) {
                 boolean fits = !lines.isEmpty() && room(lines.get(lines.size() - 1), width, style) >= part.width();
                 if (!fits) {
                     lines.add(new ArrayList<>());

@@ -7,27 +7,32 @@ import java.util.ArrayList;
 import java.util.List;
 import thrumwright.output.page.Role;
 import thrumwright.output.page.Structured;
-import thrumwright.output.page.TextPart;
 
 /**
  * Words that stay in one line.
  *
+ * @param width points
  * @param says what is heard instead; empty if it is heard elsewhere
  * @param right whether they stand at the end of their line
  */
-record LargeWord(String text, Font font, String says, boolean right) {
-    double width() {
-        return TextPart.width(text, font);
+record LargeWord(String text, Font font, double width, String says, boolean right) {
+    static LargeWord of(String text, Font font, String says, CardStyle style) {
+        return new LargeWord(text, font, style.width(text, font), says, false);
+    }
+
+    /** The same at the end of its line. */
+    LargeWord atEnd() {
+        return new LargeWord(text, font, width, says, true);
     }
 
     /** These words in as many lines as so many points of width ask for. */
-    List<LargeWord> broken(double width) {
-        if (width() <= width) {
+    List<LargeWord> broken(double most, CardStyle style) {
+        if (width <= most) {
             return List.of(this);
         }
         List<LargeWord> lines = new ArrayList<>();
-        for (String line : new TextPart(text, font, null).lines(width)) {
-            lines.add(new LargeWord(line, font, lines.isEmpty() ? says : "", right));
+        for (String line : style.widths().lines(text, font, most)) {
+            lines.add(new LargeWord(line, font, style.width(line, font), lines.isEmpty() ? says : "", right));
         }
         return lines;
     }

@@ -28,6 +28,7 @@ record RowFace(
         Rectangle2D small,
         double height) {
     private static final double GAP = 3;
+    private static final int NAME_LINES = 3;
     /** A box beside large type is at least so large, times the type. */
     private static final double LEAST_BOX = 0.36;
     /** Boxes in several lines are counted by tens. */
@@ -72,20 +73,29 @@ record RowFace(
 
     /** Finds a place for all that a row says. */
     private record Setter(CardRow row, double width, CardStyle style, Phrases phrases) {
-        private LargeWord word(String text, String says, boolean right) {
-            return new LargeWord(text, style.word(), says, right);
+        private LargeWord word(String text, String says) {
+            return LargeWord.of(text, style.word(), says, style);
         }
 
+        /** A long name takes some lines and no more; the sheet has all of it. */
         private List<LargeWord> name() {
-            return new LargeWord(row.name(), style.name(), "", false).broken(width);
+            List<LargeWord> lines =
+                    LargeWord.of(row.name(), style.name(), "", style).broken(width, style);
+            if (lines.size() <= NAME_LINES) {
+                return lines;
+            }
+            String last = style.widths().shortened(lines.get(NAME_LINES - 1).text() + " …", style.name(), width);
+            List<LargeWord> shown = new ArrayList<>(lines.subList(0, NAME_LINES - 1));
+            shown.add(LargeWord.of(last, style.name(), "", style));
+            return shown;
         }
 
         private Optional<LargeWord> reach() {
-            return row.reach().map(reach -> word(reach.shown(), reach.says(), true));
+            return row.reach().map(reach -> word(reach.shown(), reach.says()).atEnd());
         }
 
         private Optional<LargeWord> count() {
-            return row.count().map(count -> word(count.shown(), count.says(), false));
+            return row.count().map(count -> word(count.shown(), count.says()));
         }
 
         /** The first row; what is heard is the second too. */
@@ -93,13 +103,13 @@ record RowFace(
             String all = row.ways().stream().map(CardWay::says).collect(Collectors.joining(". "));
             return row.ways().stream()
                     .limit(row.twoWays() ? 2 : 1)
-                    .map(way -> word(way.arrow() + " " + way.brief(), row.twoWays() ? way.says() : all, false))
+                    .map(way -> word(way.arrow() + " " + way.brief(), row.twoWays() ? way.says() : all))
                     .toList();
         }
 
         private List<LargeWord> work() {
             List<LargeWord> words = new ArrayList<>();
-            row.large().forEach(text -> words.add(word(text, text, false)));
+            row.large().forEach(text -> words.add(word(text, text)));
             words.addAll(ways());
             count().ifPresent(words::add);
             return words;

@@ -1,12 +1,12 @@
 package thrumwright.output.card;
 
+import java.awt.Font;
 import java.awt.Graphics2D;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import thrumwright.output.page.Role;
 import thrumwright.output.page.Structured;
-import thrumwright.output.page.TextPart;
 import thrumwright.output.part.TickMarks;
 import thrumwright.sheet.card.CardCut;
 import thrumwright.yarn.Yarn;
@@ -28,16 +28,15 @@ record SmallPrint(Optional<CardCut> cut, List<String> notes, CardStyle style) {
         return cut.flatMap(CardCut::yarn).isPresent() ? 2 * DOT + 1 : 0;
     }
 
-    /** What to cut, and what is noted: parts of their own, or one where both fit a line. */
-    private List<TextPart> parts() {
-        List<TextPart> parts = new ArrayList<>();
-        cut.ifPresent(one -> parts.add(new TextPart(
-                one.what() + ": " + one.length(),
-                style.strong(),
-                style.palette().ink())));
+    /** A paragraph. */
+    private record Text(String text, Font font) {}
+
+    /** What to cut, and what is noted. */
+    private List<Text> parts() {
+        List<Text> parts = new ArrayList<>();
+        cut.ifPresent(one -> parts.add(new Text(one.what() + ": " + one.length(), style.strong())));
         if (!notes.isEmpty()) {
-            parts.add(new TextPart(
-                    String.join(" ", notes), style.small(), style.palette().ink()));
+            parts.add(new Text(String.join(" ", notes), style.small()));
         }
         return parts;
     }
@@ -48,12 +47,12 @@ record SmallPrint(Optional<CardCut> cut, List<String> notes, CardStyle style) {
 
     /** Whether the notes find room behind what is to cut. */
     private boolean inOneLine(double width) {
-        List<TextPart> parts = parts();
+        List<Text> parts = parts();
         return parts.size() == 2 && indent() + wide(parts.get(0)) + BETWEEN + wide(parts.get(1)) <= width;
     }
 
-    private static double wide(TextPart part) {
-        return TextPart.width(part.text(), part.font()) + 0.5;
+    private double wide(Text part) {
+        return style.width(part.text(), part.font()) + 0.5;
     }
 
     double height(double width) {
@@ -61,20 +60,20 @@ record SmallPrint(Optional<CardCut> cut, List<String> notes, CardStyle style) {
             return style.smallLine();
         }
         double height = 0;
-        List<TextPart> parts = parts();
+        List<Text> parts = parts();
         for (int i = 0; i < parts.size(); i++) {
             height += lines(parts.get(i), width - indent(i));
         }
         return height;
     }
 
-    private double lines(TextPart part, double width) {
-        return part.lines(width).size() * style.smallLine();
+    private double lines(Text part, double width) {
+        return style.widths().lines(part.text(), part.font(), width).size() * style.smallLine();
     }
 
     void paint(Graphics2D g, double x, double y, double width) {
         cut.flatMap(CardCut::yarn).ifPresent(yarn -> dot(g, yarn, x, y));
-        List<TextPart> parts = parts();
+        List<Text> parts = parts();
         if (inOneLine(width)) {
             double left = indent() + wide(parts.get(0));
             paint(g, parts.get(0), x + indent(), y, width - indent());
@@ -88,12 +87,12 @@ record SmallPrint(Optional<CardCut> cut, List<String> notes, CardStyle style) {
         }
     }
 
-    private void paint(Graphics2D g, TextPart part, double x, double y, double width) {
+    private void paint(Graphics2D g, Text part, double x, double y, double width) {
         LargeWord.item(g, part.text(), () -> {
             double baseline = y + part.font().getSize2D() * 0.9;
             g.setFont(part.font());
-            g.setColor(part.colour());
-            for (String line : part.lines(width)) {
+            g.setColor(style.palette().ink());
+            for (String line : style.widths().lines(part.text(), part.font(), width)) {
                 g.drawString(line, (float) x, (float) baseline);
                 baseline += style.smallLine();
             }

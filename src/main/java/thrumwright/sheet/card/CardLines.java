@@ -98,7 +98,7 @@ final class CardLines {
                         "side", voice.words().side(design.side())));
         CardSaying name = new CardSaying(phrases.say("last"), says);
         return new CardLine(
-                Optional.of(steps(Chapter.Kind.TOP).get(0).number()),
+                steps(Chapter.Kind.TOP).stream().findFirst().map(Step::number),
                 List.of(name, pick(from, voice.passing(passing)), ends()),
                 List.of(phrases.say("last.otherwise")));
     }
