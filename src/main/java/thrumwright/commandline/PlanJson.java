@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import thrumwright.block.Row;
+import thrumwright.block.YarnBlock;
 import thrumwright.plan.BlockPlan;
 import thrumwright.plan.Budget;
 import thrumwright.plan.Cut;
@@ -133,16 +134,14 @@ final class PlanJson {
     }
 
     private static void work(Map<String, Object> json, Work work) {
-        Cut cut = work.cut();
         json.put("comesOut", work.block().use().comesOut());
         json.put("yarn", work.yarn().id());
-        json.put("exact", cut.exact());
-        json.put("ease", cut.ease());
-        json.put("hanging", cut.hanging());
-        json.put("cut", cut.length());
-        json.put("widths", cut.widths());
-        json.put("butterflies", cut.butterflies().count());
-        json.put("each", cut.butterflies().each());
+        json.put("exact", work.cut().exact());
+        json.put("ease", work.cut().ease());
+        work.oneLength()
+                .before()
+                .ifPresent(block -> json.put("goesOnFrom", block.id()));
+        work.toCut().ifPresent(cut -> cut(json, cut, work.oneLength().after()));
         json.put("begins", lower(work.begins()));
         json.put("ends", lower(work.ends()));
         List<Object> rows = new ArrayList<>();
@@ -150,6 +149,18 @@ final class PlanJson {
             rows.add(row(row, work.setting().ends()));
         }
         json.put("rows", rows);
+    }
+
+    /** What is cut where a yarn is begun, for all that goes on with it. */
+    private static void cut(Map<String, Object> json, Cut cut, List<YarnBlock> after) {
+        if (!after.isEmpty()) {
+            json.put("goesOnInto", after.stream().map(YarnBlock::id).toList());
+        }
+        json.put("hanging", cut.hanging());
+        json.put("cut", cut.length());
+        json.put("widths", cut.widths());
+        json.put("butterflies", cut.butterflies().count());
+        json.put("each", cut.butterflies().each());
     }
 
     private static Map<String, Object> row(Row row, int ends) {

@@ -1,5 +1,6 @@
 package thrumwright.plan;
 
+import java.util.List;
 import thrumwright.block.Setting;
 import thrumwright.block.YarnBlock;
 import thrumwright.measure.Decimals;
@@ -20,6 +21,12 @@ public record Cut(double exact, double ease, double hanging, double length, doub
         double hanging = 2 * (block.tied() ? habits.tie() : habits.tail()).mm();
         Cut one = of(block.length(setting), hanging, habits, easing, reference);
         return block.together() == 1 ? one : one.times(block.together(), reference);
+    }
+
+    /** One length of a yarn for several blocks, with one ease and two tails. */
+    static Cut together(List<Work> works, Habits habits, double easing, double reference) {
+        double exact = works.stream().mapToDouble(work -> work.cut().exact()).sum();
+        return of(exact, 2 * habits.tail().mm(), habits, easing, reference);
     }
 
     /** As many such cuts, which lie side by side. */

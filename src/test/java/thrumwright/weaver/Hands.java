@@ -42,6 +42,13 @@ abstract class Hands {
                 tail(begins.get());
             }
         });
+        when("Begin at the (left|right), with the yarn that still hangs there from the step “.*”\\.", said -> {
+            begins = Optional.of(side(said.group(1)));
+            tail(begins.get(), Cloth.Kept.FROM_BEFORE);
+        });
+        when(
+                "Don’t cut it: the step “.*” goes on with it\\.",
+                said -> tail(finishes.orElseThrow(), Cloth.Kept.GOES_ON));
         when("Leave a tail of .* hanging there\\.", said -> tail(begins.orElseThrow()));
         when("The yarn ends at the (left|right)\\.", said -> finishes = Optional.of(side(said.group(1))));
         when("Leave a tail of .* there\\.", said -> tail(finishes.orElseThrow()));

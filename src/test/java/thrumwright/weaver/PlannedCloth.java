@@ -14,6 +14,7 @@ import thrumwright.block.Twining;
 import thrumwright.cord.Route;
 import thrumwright.cord.Sense;
 import thrumwright.cord.Visit;
+import thrumwright.plan.OneLength;
 import thrumwright.plan.Work;
 
 /** The cloth that a block's strands make: the pegs that they visit, told as passes in front of warp ends and behind them. */
@@ -35,12 +36,22 @@ final class PlannedCloth {
 
     private List<Cloth.Tail> tails() {
         if (!work.block().tied()) {
-            return work.tails().stream()
-                    .map(side -> new Cloth.Tail(side, Cloth.Kept.HANGING))
-                    .toList();
+            return loose();
         }
         Cloth.Kept kept = setting.posts().isPresent() ? Cloth.Kept.TIED_TO_A_POST : Cloth.Kept.TIED_ROUND_THE_EDGE_END;
         return List.of(new Cloth.Tail(work.begins(), kept), new Cloth.Tail(work.ends(), kept));
+    }
+
+    /** A yarn that goes on is where it goes on; every other end of a yarn hangs. */
+    private List<Cloth.Tail> loose() {
+        List<Cloth.Tail> loose = new ArrayList<>();
+        OneLength length = work.oneLength();
+        length.before().ifPresent(block -> loose.add(new Cloth.Tail(work.begins(), Cloth.Kept.FROM_BEFORE)));
+        work.tails().forEach(side -> loose.add(new Cloth.Tail(side, Cloth.Kept.HANGING)));
+        length.after().stream()
+                .findFirst()
+                .ifPresent(block -> loose.add(new Cloth.Tail(work.ends(), Cloth.Kept.GOES_ON)));
+        return loose;
     }
 
     private List<ClothRow> rows() {

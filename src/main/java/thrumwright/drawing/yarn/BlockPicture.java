@@ -31,7 +31,7 @@ public final class BlockPicture {
     private final Setting setting;
     private final List<Row> rows;
     private final DyedYarn yarn;
-    private final boolean tailed;
+    private final Hanging hanging;
     private final UnaryOperator<List<Strand>> slip;
     private final Map<Detail, Sides> sides = new ConcurrentHashMap<>();
     private final Map<YarnStrip.Key, YarnStrip> strips = new ConcurrentHashMap<>();
@@ -48,37 +48,37 @@ public final class BlockPicture {
             Setting setting,
             List<Row> rows,
             DyedYarn yarn,
-            boolean tailed,
+            Hanging hanging,
             UnaryOperator<List<Strand>> slip) {
         this.block = block;
         this.setting = setting;
         this.rows = rows;
         this.yarn = yarn;
-        this.tailed = tailed;
+        this.hanging = hanging;
         this.slip = slip;
         this.ends = new YarnEnds(block, setting, rows);
         this.repetition = Repetition.of(block, setting);
     }
 
-    private static BlockPicture of(Work work, DyedYarn.Tint tint, boolean tailed, UnaryOperator<List<Strand>> slip) {
+    private static BlockPicture of(Work work, DyedYarn.Tint tint, Hanging hanging, UnaryOperator<List<Strand>> slip) {
         return new BlockPicture(
-                work.block(), work.setting(), work.rows(), new DyedYarn(work.yarn(), tint), tailed, slip);
+                work.block(), work.setting(), work.rows(), new DyedYarn(work.yarn(), tint), hanging, slip);
     }
 
     /** A block with its tails, paler if it comes out again. */
     public static BlockPicture of(Work work) {
         DyedYarn.Tint tint = work.block().use().comesOut() ? DyedYarn.Tint.PALE : DyedYarn.Tint.FULL;
-        return of(work, tint, true, UnaryOperator.identity());
+        return of(work, tint, Hanging.of(work.oneLength()), UnaryOperator.identity());
     }
 
     /** A block that is being worked, in its full colour, with a slip in how its yarn is led. */
     public static BlockPicture slipped(Work work, UnaryOperator<List<Strand>> slip) {
-        return of(work, DyedYarn.Tint.FULL, true, slip);
+        return of(work, DyedYarn.Tint.FULL, Hanging.of(work.oneLength()), slip);
     }
 
     /** What was woven before, in grey and without tails. */
     public static BlockPicture woven(Work work) {
-        return of(work, DyedYarn.Tint.GREY, false, UnaryOperator.identity());
+        return of(work, DyedYarn.Tint.GREY, Hanging.NOWHERE, UnaryOperator.identity());
     }
 
     /** So many plain picks of a yarn that belongs to no block: the design's. */
@@ -90,7 +90,7 @@ public final class BlockPicture {
                 new Amount.Picks(count),
                 Optional.empty());
         DyedYarn full = new DyedYarn(yarn, DyedYarn.Tint.FULL);
-        return new BlockPicture(band, setting, band.rows(setting, before), full, false, UnaryOperator.identity());
+        return new BlockPicture(band, setting, band.rows(setting, before), full, Hanging.NOWHERE, UnaryOperator.identity());
     }
 
     /** Whether the other one shows the same. */
@@ -99,7 +99,7 @@ public final class BlockPicture {
                 && setting.equals(other.setting)
                 && rows.equals(other.rows)
                 && yarn.equals(other.yarn)
-                && tailed == other.tailed;
+                && hanging.equals(other.hanging);
     }
 
     /** In mm, 0 or more. */
@@ -131,7 +131,7 @@ public final class BlockPicture {
     private Sides sides(Detail wanted) {
         return sides.computeIfAbsent(wanted, detail -> {
             List<Stretch> all =
-                    Stretches.of(setting, slip.apply(block.strands(setting, rows)), tailed && !ends.toPosts(), detail);
+                    Stretches.of(setting, slip.apply(block.strands(setting, rows)), tailed() && !ends.toPosts(), detail);
             return new Sides(
                     all.stream().filter(Stretch::front).toList(),
                     all.stream().filter(stretch -> !stretch.front()).toList());
@@ -147,7 +147,7 @@ public final class BlockPicture {
     synchronized BlockPicture narrow() {
         if (narrow == null) {
             narrow = repetition.repeats()
-                    ? new BlockPicture(block, setting.withEnds(repetition.fewer()), rows, yarn, tailed, slip)
+                    ? new BlockPicture(block, setting.withEnds(repetition.fewer()), rows, yarn, hanging, slip)
                     : this;
         }
         return narrow;
@@ -181,10 +181,19 @@ public final class BlockPicture {
 
     /** Its tails, with the block's lower edge at any height, mm, not yet hung clear of each other; a cord tied to posts has none. */
     public List<Tail> tails(double bottom) {
-        if (!tailed || ends.toPosts()) {
+        if (!tailed() || ends.toPosts()) {
             return List.of();
         }
-        return looseEnds().stream().map(end -> ends.tail(end, yarn, bottom)).toList();
+        return hung().stream().map(end -> ends.tail(end, yarn, bottom)).toList();
+    }
+
+    private boolean tailed() {
+        return !hanging.equals(Hanging.NOWHERE);
+    }
+
+    private List<YarnEnds.LooseEnd> hung() {
+        List<YarnEnds.LooseEnd> loose = looseEnds();
+        return loose.subList(hanging.first() ? 0 : 1, hanging.last() ? loose.size() : 1);
     }
 
     /** Both edges are the same on the narrow warp, and sooner worked out. */
