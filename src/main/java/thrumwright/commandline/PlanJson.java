@@ -14,6 +14,7 @@ import thrumwright.plan.EndPlan;
 import thrumwright.plan.Finish;
 import thrumwright.plan.Hem;
 import thrumwright.plan.Mitre;
+import thrumwright.plan.OneLength;
 import thrumwright.plan.Plan;
 import thrumwright.plan.SewnBand;
 import thrumwright.plan.Work;
@@ -138,10 +139,8 @@ final class PlanJson {
         json.put("yarn", work.yarn().id());
         json.put("exact", work.cut().exact());
         json.put("ease", work.cut().ease());
-        work.oneLength()
-                .before()
-                .ifPresent(block -> json.put("goesOnFrom", block.id()));
-        work.toCut().ifPresent(cut -> cut(json, cut, work.oneLength().after()));
+        work.toCut().ifPresentOrElse(cut -> cut(json, cut), () -> noCut(json));
+        goesOn(json, work.oneLength());
         json.put("begins", lower(work.begins()));
         json.put("ends", lower(work.ends()));
         List<Object> rows = new ArrayList<>();
@@ -151,16 +150,23 @@ final class PlanJson {
         json.put("rows", rows);
     }
 
-    /** What is cut where a yarn is begun, for all that goes on with it. */
-    private static void cut(Map<String, Object> json, Cut cut, List<YarnBlock> after) {
-        if (!after.isEmpty()) {
-            json.put("goesOnInto", after.stream().map(YarnBlock::id).toList());
-        }
+    private static void cut(Map<String, Object> json, Cut cut) {
         json.put("hanging", cut.hanging());
         json.put("cut", cut.length());
         json.put("widths", cut.widths());
         json.put("butterflies", cut.butterflies().count());
         json.put("each", cut.butterflies().each());
+    }
+
+    private static void noCut(Map<String, Object> json) {
+        List.of("hanging", "cut", "widths", "butterflies", "each").forEach(field -> json.put(field, 0));
+    }
+
+    private static void goesOn(Map<String, Object> json, OneLength length) {
+        length.before().ifPresent(block -> json.put("goesOnFrom", block.id()));
+        if (!length.after().isEmpty()) {
+            json.put("goesOnInto", length.after().stream().map(YarnBlock::id).toList());
+        }
     }
 
     private static Map<String, Object> row(Row row, int ends) {

@@ -70,7 +70,7 @@ final class BlockWords {
     List<String> sentences(Work work) {
         List<String> keys = new ArrayList<>(lengthWords.told(work));
         if (work.oneLength().cut().butterflies().count() > work.block().together()) {
-            keys.add("butterfly.join");
+            keys.add(work.block().plainWeave() ? "butterfly.join" : "butterfly.join-worked");
         }
         if (work.block().use().comesOut()) {
             keys.add("comes-out");

@@ -69,7 +69,7 @@ final class HangingWords {
                 keys.add("off.hang.strip-shallow");
             }
             keys.add("off.hang.board");
-            keys.add("off.hang.peel");
+            keys.add(hem.isPresent() ? "off.hang.peel" : "off.hang.peel-edge");
         }
         if (rod(plan.start()).isPresent()) {
             keys.add("off.hang.lower-bar");

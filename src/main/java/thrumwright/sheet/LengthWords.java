@@ -35,8 +35,7 @@ record LengthWords(Phrases phrases, Words words) {
     /** Said instead of a cut. */
     String noCut(Work work) {
         YarnBlock before = work.oneLength().before().orElseThrow();
-        return phrases.say(
-                "take.goes-on", Map.of("yarn", work.yarn().name(), "before", words.name(before)));
+        return phrases.say("take.goes-on", Map.of("yarn", work.yarn().name(), "before", words.name(before)));
     }
 
     /** “ for stiff band and soumak”; empty where the yarn is for one block. */
@@ -53,6 +52,7 @@ record LengthWords(Phrases phrases, Words words) {
         return last == 0
                 ? names.get(0)
                 : String.join(phrases.say("list.comma"), names.subList(0, last))
-                        + phrases.say("list.and") + names.get(last);
+                        + phrases.say("list.and")
+                        + names.get(last);
     }
 }

@@ -205,13 +205,10 @@ final class SheetWriter {
 
     private CutLine cut(Place place, Work work, Cut cut, int step) {
         Butterflies butterflies = cut.butterflies();
-        String shared = butterflies.count() == 1
-                ? ""
-                : phrases.say(
-                        "cut.shared", Map.of("length", shown.cut(cut.length())));
+        String shared =
+                butterflies.count() == 1 ? "" : phrases.say("cut.shared", Map.of("length", shown.cut(cut.length())));
         double each = butterflies.count() == 1 ? cut.length() : butterflies.each();
-        double widths =
-                butterflies.count() == 1 ? cut.widths() : Decimals.roundedUp(each / piece.reference(), 0.5);
+        double widths = butterflies.count() == 1 ? cut.widths() : Decimals.roundedUp(each / piece.reference(), 0.5);
         return new CutLine(
                 place,
                 work.block().id(),

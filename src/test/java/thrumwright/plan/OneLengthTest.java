@@ -60,7 +60,9 @@ class OneLengthTest {
     @Test
     void theTopGoesOnAsTheStart() {
         EndPlan top = Plan.of(Pieces.panel()).top();
-        assertThat(work(top, "soumak").oneLength().after()).extracting(Block::id).containsExactly("facing");
+        assertThat(work(top, "soumak").oneLength().after())
+                .extracting(Block::id)
+                .containsExactly("facing");
         assertThat(work(top, "facing").toCut()).isEmpty();
     }
 
@@ -92,8 +94,10 @@ class OneLengthTest {
 
     @Test
     void itMustBeginWhereTheOtherEnds() {
-        assertThat(lengths(facing(WEFT), soumak(WEFT.withFrom(Optional.of(Side.RIGHT))))).hasSize(2);
-        assertThat(lengths(facing(WEFT), soumak(WEFT.withFrom(Optional.of(Side.LEFT))))).hasSize(1);
+        assertThat(lengths(facing(WEFT), soumak(WEFT.withFrom(Optional.of(Side.RIGHT)))))
+                .hasSize(2);
+        assertThat(lengths(facing(WEFT), soumak(WEFT.withFrom(Optional.of(Side.LEFT)))))
+                .hasSize(1);
     }
 
     @Test
@@ -105,8 +109,7 @@ class OneLengthTest {
     void aFoldedYarnAndAThreadOnANeedleAreCutByThemselves() {
         assertThat(lengths(facing(WEFT), new Twining(Tag.of("twining"), WEFT, 1, 1, Lean.Z, false)))
                 .hasSize(2);
-        assertThat(lengths(
-                        facing(WEFT), new Hemstitching(Tag.of("stitching"), WEFT, 4, 2, Hemstitching.Round.LAST)))
+        assertThat(lengths(facing(WEFT), new Hemstitching(Tag.of("stitching"), WEFT, 4, 2, Hemstitching.Round.LAST)))
                 .hasSize(2);
     }
 
@@ -115,7 +118,8 @@ class OneLengthTest {
     void inOneShedItIsCut() {
         YarnBlock same = band("plain", WEFT).withFirstShed(Optional.of(Shed.UNDER_FIRST));
         assertThat(lengths(facing(WEFT), same)).hasSize(2);
-        assertThat(lengths(facing(WEFT), same.withFirstShed(Optional.of(Shed.OVER_FIRST)))).hasSize(1);
+        assertThat(lengths(facing(WEFT), same.withFirstShed(Optional.of(Shed.OVER_FIRST))))
+                .hasSize(1);
     }
 
     /** Every yarn is cut once, and every yarn in the cloth is in a cut. */
@@ -124,11 +128,14 @@ class OneLengthTest {
         for (int seed = 0; seed < Seeds.of(1000); seed++) {
             Plan plan = Plan.of(new RandomPieces(seed).next());
             for (EndPlan end : List.of(plan.start(), plan.top())) {
-                double woven = works(end).stream().mapToDouble(work -> work.cut().exact()).sum();
+                double woven = works(end).stream()
+                        .mapToDouble(work -> work.cut().exact())
+                        .sum();
                 double cut = lengths(end).stream().mapToDouble(Cut::exact).sum();
                 assertThat(cut).isEqualTo(woven, within(1e-6 * Math.max(1, woven)));
                 for (Work work : works(end)) {
-                    assertThat(work.oneLength().cut().exact()).isGreaterThanOrEqualTo(work.cut().exact() - 1e-9);
+                    assertThat(work.oneLength().cut().exact())
+                            .isGreaterThanOrEqualTo(work.cut().exact() - 1e-9);
                 }
             }
         }

@@ -24,7 +24,7 @@ abstract class Hands {
             "! .*",
             "This block is .* high\\.",
             "Its upper edge now stands .*\\.",
-            "When a butterfly runs out, lay in the next one .*\\.");
+            "When a butterfly runs out, lay (?:in the next one|the next one beside its end) .*\\.");
 
     private final Map<Pattern, Consumer<Matcher>> readings = new LinkedHashMap<>();
     private final int ends;

@@ -90,7 +90,8 @@ public final class BlockPicture {
                 new Amount.Picks(count),
                 Optional.empty());
         DyedYarn full = new DyedYarn(yarn, DyedYarn.Tint.FULL);
-        return new BlockPicture(band, setting, band.rows(setting, before), full, Hanging.NOWHERE, UnaryOperator.identity());
+        return new BlockPicture(
+                band, setting, band.rows(setting, before), full, Hanging.NOWHERE, UnaryOperator.identity());
     }
 
     /** Whether the other one shows the same. */
@@ -130,8 +131,8 @@ public final class BlockPicture {
 
     private Sides sides(Detail wanted) {
         return sides.computeIfAbsent(wanted, detail -> {
-            List<Stretch> all =
-                    Stretches.of(setting, slip.apply(block.strands(setting, rows)), tailed() && !ends.toPosts(), detail);
+            List<Stretch> all = Stretches.of(
+                    setting, slip.apply(block.strands(setting, rows)), tailed() && !ends.toPosts(), detail);
             return new Sides(
                     all.stream().filter(Stretch::front).toList(),
                     all.stream().filter(stretch -> !stretch.front()).toList());

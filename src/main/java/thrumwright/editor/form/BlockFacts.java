@@ -113,7 +113,8 @@ final class BlockFacts {
     private void goesOn(Work work) {
         work.oneLength()
                 .before()
-                .ifPresent(block -> say("fact.goes-on", Map.of("before", texts.words().name(block))));
+                .ifPresent(block ->
+                        say("fact.goes-on", Map.of("before", texts.words().name(block))));
     }
 
     private void cut(Cut cut) {

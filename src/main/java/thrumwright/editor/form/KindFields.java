@@ -108,9 +108,9 @@ record KindFields(BlockFields fields) implements Cases<Section<? extends Block>>
     /** Of a kind whose yarn can go on from a neighbour or into one. */
     private static Section<YarnBlock> byItself(Section<YarnBlock> section) {
         return section.flag(
-                        "block.by-itself",
-                        part -> part.use().byItself(),
-                        (part, alone) -> part.withUse(part.use().withByItself(alone)));
+                "block.by-itself",
+                part -> part.use().byItself(),
+                (part, alone) -> part.withUse(part.use().withByItself(alone)));
     }
 
     /** Only its amount. */
