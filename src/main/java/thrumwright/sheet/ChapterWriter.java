@@ -187,6 +187,9 @@ final class ChapterWriter {
     }
 
     private String reach(EndPlan end, BlockPlan block) {
+        if (block.height() == 0) {
+            return phrases.say("reach.flat");
+        }
         return phrases.say(
                 "reach",
                 Map.of(

@@ -78,7 +78,7 @@ final class HangingWords {
             keys.add(rod.isPresent() ? "off.hang.long-bar" : "off.hang.long-board");
         }
         keys.add(Weight.of(plan).bands() > 0 ? "off.hang.weight-band" : "off.hang.weight");
-        keys.add("off.hang.load");
+        keys.add(rod.isPresent() ? "off.hang.load" : "off.hang.load-board");
         keys.add("off.hang.rest");
         return keys;
     }

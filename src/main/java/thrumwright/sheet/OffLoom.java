@@ -54,7 +54,7 @@ final class OffLoom {
                 .filter(end -> !end.blocks().isEmpty())
                 .toList();
         ends.forEach(this::end);
-        List<String> tails = new TailWords(plan, phrases).sentences();
+        List<String> tails = new TailWords(plan, phrases, words).sentences();
         if (!tails.isEmpty()) {
             steps.add(step(
                     phrases.say("off.tails.title"),

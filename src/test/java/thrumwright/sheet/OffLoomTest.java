@@ -101,7 +101,7 @@ class OffLoomTest {
     void tailsAreFinishedBeforeBlocking() {
         assertThat(step(panel, "Finish the tails").sentences())
                 .containsExactly(
-                        "Twining and half hitches hold the edge: take their 4 tails one by one on a needle, lead it into the"
+                        "The edge is held by twining: take the 4 tails one by one on a needle, lead each into the"
                                 + " weaving beside the outermost warp end, for 2.5 cm, and trim what is left.",
                         "Run 8 weft tails in on the wrong side, along a warp end, for 2.5 cm, and trim what is left.",
                         "Do the same with the tails of the design.");

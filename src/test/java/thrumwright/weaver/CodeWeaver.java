@@ -19,8 +19,8 @@ final class CodeWeaver {
     private static final Pattern LAST_PICK =
             Pattern.compile("Its last pick (?:begins at the (left|right), )?goes (over|under) " + Hands.OUTERMOST
                     + " and ends at the (left|right); .*\\.");
-    private static final Pattern HOLDING = Pattern.compile("Twining and half hitches hold the edge: take their (\\d+)"
-            + " tails? one by one on a needle, lead it into the weaving beside the outermost warp end, .*\\.");
+    private static final Pattern HOLDING = Pattern.compile("The edge is held by [a-z ]+: take the (\\d+)"
+            + " tails? one by one on a needle, lead each into the weaving beside the outermost warp end, .*\\.");
     private static final Pattern WEFT = Pattern.compile("Run (\\d+) weft tails? in on the wrong side, .*\\.");
     private static final List<String> NOTHING_WOVEN = List.of(
             "Nothing to weave\\.",

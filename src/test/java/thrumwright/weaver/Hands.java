@@ -24,6 +24,7 @@ abstract class Hands {
             "This comes out again at the end\\.",
             "! .*",
             "This block is .* high\\.",
+            "It lies on what is woven and adds no height\\.",
             "Its upper edge now stands .*\\.",
             "When a butterfly runs out, lay (?:in the next one|the next one beside its end) .*\\.");
 
