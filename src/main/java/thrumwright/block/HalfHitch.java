@@ -91,7 +91,8 @@ public record HalfHitch(Tag tag, Use use, int rows, int endsPerGroup) implements
 
     @Override
     public List<String> told(Setting setting) {
-        List<String> told = new ArrayList<>(List.of("half-hitch.begin", "half-hitch.stitch", "half-hitch.go-on"));
+        List<String> told =
+                new ArrayList<>(List.of("plain.begin", "half-hitch.begin", "half-hitch.stitch", "half-hitch.go-on"));
         if (rows > 1) {
             told.add("half-hitch.back");
         }

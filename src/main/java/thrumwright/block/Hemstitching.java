@@ -113,6 +113,12 @@ public record Hemstitching(Tag tag, Use use, int endsPerGroup, int picks, Round 
         return Map.of("group", endsPerGroup, "round", picks);
     }
 
+    /** A thread on a needle, led before what lies above it is woven or after: no neighbour's yarn. */
+    @Override
+    public boolean goesOn() {
+        return false;
+    }
+
     @Override
     public boolean crossesItself() {
         return true;

@@ -23,7 +23,7 @@ public record SpreadHeader(Tag tag, Use use, int picks, int strands, Optional<Sh
 
     public SpreadHeader {
         Objects.requireNonNull(tag);
-        use = new Use(use.material(), true, use.from());
+        use = use.withComesOut(true);
         Objects.requireNonNull(firstShed);
         Amount.checkRows(picks, "picks");
         if (strands < 1 || strands > MOST_STRANDS) {

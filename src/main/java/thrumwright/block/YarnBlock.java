@@ -178,6 +178,11 @@ public sealed interface YarnBlock extends TakesYarn permits PlainWeave, Twining,
         return false;
     }
 
+    /** Whether its yarn is one with a tail at either end, so that a neighbour's can go on in it, and it in a neighbour. */
+    default boolean goesOn() {
+        return !folded() && !tied() && together() == 1 && !use().byItself();
+    }
+
     @Override
     YarnBlock mirrored();
 

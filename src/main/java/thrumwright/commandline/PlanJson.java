@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import thrumwright.block.Row;
+import thrumwright.block.YarnBlock;
 import thrumwright.plan.BlockPlan;
 import thrumwright.plan.Budget;
 import thrumwright.plan.Cut;
@@ -13,6 +14,7 @@ import thrumwright.plan.EndPlan;
 import thrumwright.plan.Finish;
 import thrumwright.plan.Hem;
 import thrumwright.plan.Mitre;
+import thrumwright.plan.OneLength;
 import thrumwright.plan.Plan;
 import thrumwright.plan.SewnBand;
 import thrumwright.plan.Work;
@@ -133,16 +135,12 @@ final class PlanJson {
     }
 
     private static void work(Map<String, Object> json, Work work) {
-        Cut cut = work.cut();
         json.put("comesOut", work.block().use().comesOut());
         json.put("yarn", work.yarn().id());
-        json.put("exact", cut.exact());
-        json.put("ease", cut.ease());
-        json.put("hanging", cut.hanging());
-        json.put("cut", cut.length());
-        json.put("widths", cut.widths());
-        json.put("butterflies", cut.butterflies().count());
-        json.put("each", cut.butterflies().each());
+        json.put("exact", work.cut().exact());
+        json.put("ease", work.cut().ease());
+        work.toCut().ifPresentOrElse(cut -> cut(json, cut), () -> noCut(json));
+        goesOn(json, work.oneLength());
         json.put("begins", lower(work.begins()));
         json.put("ends", lower(work.ends()));
         List<Object> rows = new ArrayList<>();
@@ -150,6 +148,25 @@ final class PlanJson {
             rows.add(row(row, work.setting().ends()));
         }
         json.put("rows", rows);
+    }
+
+    private static void cut(Map<String, Object> json, Cut cut) {
+        json.put("hanging", cut.hanging());
+        json.put("cut", cut.length());
+        json.put("widths", cut.widths());
+        json.put("butterflies", cut.butterflies().count());
+        json.put("each", cut.butterflies().each());
+    }
+
+    private static void noCut(Map<String, Object> json) {
+        List.of("hanging", "cut", "widths", "butterflies", "each").forEach(field -> json.put(field, 0));
+    }
+
+    private static void goesOn(Map<String, Object> json, OneLength length) {
+        length.before().ifPresent(block -> json.put("goesOnFrom", block.id()));
+        if (!length.after().isEmpty()) {
+            json.put("goesOnInto", length.after().stream().map(YarnBlock::id).toList());
+        }
     }
 
     private static Map<String, Object> row(Row row, int ends) {

@@ -15,6 +15,10 @@ import thrumwright.yarn.Yarn;
  * @param wrapping of tassels
  */
 public record BlockPlan(Block block, double bottom, double height, Optional<Work> work, Optional<Wrapping> wrapping) {
+    BlockPlan with(Work other) {
+        return new BlockPlan(block, bottom, height, Optional.of(other), wrapping);
+    }
+
     /** Upper edge above the end's lowest line, mm, 0 or more. */
     public double top() {
         return bottom + height;

@@ -1,5 +1,6 @@
 package thrumwright.plan;
 
+import java.util.List;
 import thrumwright.block.Setting;
 import thrumwright.block.YarnBlock;
 import thrumwright.measure.Decimals;
@@ -21,6 +22,13 @@ public record Cut(double exact, double ease, double hanging, double length, doub
         Cut whole = of(block.length(setting), hanging, habits, easing, reference);
         Cut one = block.joins() ? whole.shared(habits) : whole;
         return block.together() == 1 ? one : one.times(block.together(), reference);
+    }
+
+    /** One length of a yarn for several blocks, with one ease and two tails. */
+    static Cut together(List<Work> works, Habits habits, double easing, double reference) {
+        double exact = works.stream().mapToDouble(work -> work.cut().exact()).sum();
+        Cut whole = of(exact, 2 * habits.tail().mm(), habits, easing, reference);
+        return works.stream().allMatch(work -> work.block().joins()) ? whole.shared(habits) : whole;
     }
 
     /** As many such cuts, which lie side by side. */

@@ -13,6 +13,7 @@ import thrumwright.measure.Shown;
 import thrumwright.piece.Habits;
 import thrumwright.piece.Piece;
 import thrumwright.plan.Butterflies;
+import thrumwright.plan.Cut;
 import thrumwright.plan.Plan;
 import thrumwright.plan.Work;
 import thrumwright.plan.words.Words;
@@ -27,6 +28,7 @@ final class BlockWords {
     private final Phrases phrases;
     private final Words words;
     private final ShedWords sheds;
+    private final LengthWords lengthWords;
     private final int ends;
 
     BlockWords(Plan plan, Phrases phrases, Words words) {
@@ -35,19 +37,25 @@ final class BlockWords {
         this.phrases = phrases;
         this.words = words;
         this.sheds = new ShedWords(phrases, words);
+        this.lengthWords = new LengthWords(phrases, words);
         this.ends = piece.warp().ends();
     }
 
     /** What to take in hand. */
     String take(Work work) {
-        Butterflies butterflies = work.cut().butterflies();
+        return work.toCut().map(cut -> take(work, cut)).orElseGet(() -> lengthWords.noCut(work));
+    }
+
+    private String take(Work work, Cut cut) {
+        Butterflies butterflies = cut.butterflies();
         Map<String, Object> values = new HashMap<>();
         values.put("yarn", work.yarn().name());
-        values.put("cut", shown.cut(work.cut().length()));
-        values.put("widths", shown.halves(work.cut().widths()));
+        values.put("cut", shown.cut(cut.length()));
+        values.put("widths", shown.halves(cut.widths()));
         values.put("of", phrases.say(widthsOf(piece)));
         values.put("count", butterflies.count());
         values.put("each", shown.cut(butterflies.each()));
+        values.put("goesOn", lengthWords.goesOn(work));
         return phrases.say(butterflies.count() == 1 ? "take.one" : "take.several", values);
     }
 
@@ -60,8 +68,8 @@ final class BlockWords {
 
     /** What to do, in order. */
     List<Sentence> sentences(Work work) {
-        List<String> keys = new ArrayList<>(work.block().told(work.setting()));
-        if (work.cut().butterflies().count() > work.block().together()) {
+        List<String> keys = new ArrayList<>(lengthWords.told(work));
+        if (work.oneLength().cut().butterflies().count() > work.block().together()) {
             keys.add("butterfly.join");
         }
         if (!work.block().joins() && work.cut().length() > piece.habits().handful().mm()) {
@@ -87,6 +95,7 @@ final class BlockWords {
         values.put("side", words.side(work.begins()));
         values.put("otherSide", words.side(work.begins().other()));
         values.put("endSide", words.side(work.ends()));
+        lengthWords.neighbours(work, values);
         values.put("tail", shown.cut(piece.habits().tail().mm()));
         values.put("tie", shown.cut(piece.habits().tie().mm()));
         values.put("overlap", shown.cut(piece.habits().overlap().mm()));

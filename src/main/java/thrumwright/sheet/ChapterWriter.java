@@ -87,6 +87,10 @@ final class ChapterWriter {
                         "meets", lastMeets(),
                         "from", words.side(plan.afterDesign().side().other()),
                         "side", words.side(plan.afterDesign().side()))));
+        if (!plan.budget().closed()) {
+            opening.add(phrases.say(
+                    "top.heights", Map.of("ends", shown.height(plan.budget().designEnds()))));
+        }
         if (piece.design().lastShed().isEmpty() || piece.design().lastSide().isEmpty()) {
             opening.add(phrases.say("top.assumed"));
         }
@@ -188,6 +192,9 @@ final class ChapterWriter {
     }
 
     private String reach(EndPlan end, BlockPlan block) {
+        if (block.height() == 0) {
+            return phrases.say("reach.flat");
+        }
         return phrases.say(
                 "reach",
                 Map.of(

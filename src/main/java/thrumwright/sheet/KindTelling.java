@@ -133,10 +133,10 @@ final class KindTelling {
     /** What the looms say of a step: all the same, or a few of them otherwise; nothing where too many differ. */
     private List<Told> told(int step, String key) {
         // what one step alone says needn't be true of others
-        Function<Sentence, String> words = alone(key) ? Sentence::text : Sentence::anywhere;
+        Function<Sentence, String> wording = alone(key) ? Sentence::text : Sentence::anywhere;
         Map<Optional<String>, List<Integer>> said = new LinkedHashMap<>();
         for (int loom = 0; loom < looms.size(); loom++) {
-            said.computeIfAbsent(sentence(loom, step, key).map(words), none -> new ArrayList<>())
+            said.computeIfAbsent(sentence(loom, step, key).map(wording), none -> new ArrayList<>())
                     .add(loom);
         }
         List<Integer> most =

@@ -54,7 +54,7 @@ final class OffLoom {
                 .filter(end -> !end.blocks().isEmpty())
                 .toList();
         ends.forEach(this::end);
-        List<Sentence> tails = new TailWords(plan, phrases).sentences();
+        List<Sentence> tails = new TailWords(plan, phrases, words).sentences();
         if (!tails.isEmpty()) {
             steps.add(step(
                     "off.tails",
@@ -80,7 +80,9 @@ final class OffLoom {
             addTitled("off.lift", Optional.empty(), Map.of(), lifting(), List.of());
             return;
         }
-        List<Sentence> sentences = new ArrayList<>(whereToCut());
+        List<Sentence> sentences = new ArrayList<>();
+        tied().ifPresent(name -> sentences.add(Sentence.of(phrases, "off.cut.untie", Map.of("tied", name))));
+        sentences.addAll(whereToCut());
         for (EndPlan end : List.of(plan.top(), plan.start())) {
             end.finish()
                     .filter(finish -> end.loops().isEmpty() && finish.free() < finish.needed())
@@ -100,6 +102,15 @@ final class OffLoom {
                 "",
                 sentences,
                 List.of("caution.blades", "caution.small-children")));
+    }
+
+    /** The cord that is tied to the loom. */
+    private Optional<String> tied() {
+        return plan.start().blocks().stream()
+                .filter(block ->
+                        block.work().filter(work -> work.block().tied()).isPresent())
+                .map(block -> words.name(block.block()).toLowerCase(Locale.ROOT))
+                .findFirst();
     }
 
     /** Loops are lifted off nails before anything else; what else they lie round is unlashed and comes along. */

@@ -87,7 +87,7 @@ record StepScene(Work work, BlockPicture picture, List<Tail> tails) {
 
     private static Work withRows(Work work, UnaryOperator<Row> slip) {
         List<Row> rows = work.rows().stream().map(slip).toList();
-        return new Work(work.block(), work.yarn(), work.setting(), rows, work.cut());
+        return new Work(work.block(), work.yarn(), work.setting(), rows, work.cut(), work.oneLength());
     }
 
     private static Row leaningWrong(Row row) {
@@ -165,7 +165,8 @@ record StepScene(Work work, BlockPicture picture, List<Tail> tails) {
                 whole.yarn(),
                 setting,
                 whole.rows().subList(0, shown),
-                whole.cut());
+                whole.cut(),
+                whole.oneLength());
     }
 
     /**

@@ -31,7 +31,7 @@ public final class BlockPicture {
     private final Setting setting;
     private final List<Row> rows;
     private final DyedYarn yarn;
-    private final boolean tailed;
+    private final Hanging hanging;
     private final UnaryOperator<List<Strand>> slip;
     private final Map<Detail, Sides> sides = new ConcurrentHashMap<>();
     private final Map<YarnStrip.Key, YarnStrip> strips = new ConcurrentHashMap<>();
@@ -49,27 +49,27 @@ public final class BlockPicture {
             Setting setting,
             List<Row> rows,
             DyedYarn yarn,
-            boolean tailed,
+            Hanging hanging,
             UnaryOperator<List<Strand>> slip,
             YarnEnds.Which which) {
         this.block = block;
         this.setting = setting;
         this.rows = rows;
         this.yarn = yarn;
-        this.tailed = tailed;
+        this.hanging = hanging;
         this.slip = slip;
         this.which = which;
         this.ends = new YarnEnds(block, setting, rows, which);
         this.repetition = Repetition.of(block, setting);
     }
 
-    private static BlockPicture of(Work work, DyedYarn.Tint tint, boolean tailed, UnaryOperator<List<Strand>> slip) {
+    private static BlockPicture of(Work work, DyedYarn.Tint tint, Hanging hanging, UnaryOperator<List<Strand>> slip) {
         return new BlockPicture(
                 work.block(),
                 work.setting(),
                 work.rows(),
                 new DyedYarn(work.yarn(), tint),
-                tailed,
+                hanging,
                 slip,
                 YarnEnds.Which.BOTH);
     }
@@ -77,12 +77,12 @@ public final class BlockPicture {
     /** A block with its tails, paler if it comes out again. */
     public static BlockPicture of(Work work) {
         DyedYarn.Tint tint = work.block().use().comesOut() ? DyedYarn.Tint.PALE : DyedYarn.Tint.FULL;
-        return of(work, tint, true, UnaryOperator.identity());
+        return of(work, tint, Hanging.of(work.oneLength()), UnaryOperator.identity());
     }
 
     /** A block that is being worked, in its full colour, with a slip in how its yarn is led. */
     public static BlockPicture slipped(Work work, UnaryOperator<List<Strand>> slip) {
-        return of(work, DyedYarn.Tint.FULL, true, slip);
+        return of(work, DyedYarn.Tint.FULL, Hanging.of(work.oneLength()), slip);
     }
 
     /** A block whose yarn is led on by the hand: it has begun, and hasn't come to its end. */
@@ -92,19 +92,19 @@ public final class BlockPicture {
                 work.setting(),
                 work.rows(),
                 new DyedYarn(work.yarn(), DyedYarn.Tint.FULL),
-                true,
+                Hanging.of(work.oneLength()),
                 strands -> laid,
                 YarnEnds.Which.FIRST);
     }
 
     /** A block as it lies at the edge, without tails. */
     public static BlockPicture finished(Work work) {
-        return of(work, DyedYarn.Tint.FULL, false, UnaryOperator.identity());
+        return of(work, DyedYarn.Tint.FULL, Hanging.NOWHERE, UnaryOperator.identity());
     }
 
     /** What was woven before, in grey and without tails. */
     public static BlockPicture woven(Work work) {
-        return of(work, DyedYarn.Tint.GREY, false, UnaryOperator.identity());
+        return of(work, DyedYarn.Tint.GREY, Hanging.NOWHERE, UnaryOperator.identity());
     }
 
     /** So many plain picks of a yarn that belongs to no block: the design's. */
@@ -117,7 +117,7 @@ public final class BlockPicture {
                 Optional.empty());
         DyedYarn full = new DyedYarn(yarn, DyedYarn.Tint.FULL);
         return new BlockPicture(
-                band, setting, band.rows(setting, before), full, false, UnaryOperator.identity(), YarnEnds.Which.BOTH);
+                band, setting, band.rows(setting, before), full, Hanging.NOWHERE, UnaryOperator.identity(), YarnEnds.Which.BOTH);
     }
 
     /** Whether the other one shows the same. */
@@ -126,7 +126,7 @@ public final class BlockPicture {
                 && setting.equals(other.setting)
                 && rows.equals(other.rows)
                 && yarn.equals(other.yarn)
-                && tailed == other.tailed;
+                && hanging.equals(other.hanging);
     }
 
     /** In mm, 0 or more. */
@@ -157,8 +157,8 @@ public final class BlockPicture {
 
     private Sides sides(Detail wanted) {
         return sides.computeIfAbsent(wanted, detail -> {
-            List<Stretch> all =
-                    Stretches.of(setting, slip.apply(block.strands(setting, rows)), tailed && !ends.toPosts(), detail);
+            List<Stretch> all = Stretches.of(
+                    setting, slip.apply(block.strands(setting, rows)), tailed() && !ends.toPosts(), detail);
             return new Sides(
                     all.stream().filter(Stretch::front).toList(),
                     all.stream().filter(stretch -> !stretch.front()).toList());
@@ -174,7 +174,7 @@ public final class BlockPicture {
     synchronized BlockPicture narrow() {
         if (narrow == null) {
             narrow = repetition.repeats()
-                    ? new BlockPicture(block, setting.withEnds(repetition.fewer()), rows, yarn, tailed, slip, which)
+                    ? new BlockPicture(block, setting.withEnds(repetition.fewer()), rows, yarn, hanging, slip, which)
                     : this;
         }
         return narrow;
@@ -208,10 +208,19 @@ public final class BlockPicture {
 
     /** Its tails, with the block's lower edge at any height, mm, not yet hung clear of each other; a cord tied to posts has none. */
     public List<Tail> tails(double bottom) {
-        if (!tailed || ends.toPosts()) {
+        if (!tailed() || ends.toPosts()) {
             return List.of();
         }
-        return looseEnds().stream().map(end -> ends.tail(end, yarn, bottom)).toList();
+        return hung().stream().map(end -> ends.tail(end, yarn, bottom)).toList();
+    }
+
+    private boolean tailed() {
+        return !hanging.equals(Hanging.NOWHERE);
+    }
+
+    private List<YarnEnds.LooseEnd> hung() {
+        List<YarnEnds.LooseEnd> loose = looseEnds();
+        return loose.subList(hanging.first() ? 0 : 1, hanging.last() ? loose.size() : 1);
     }
 
     /** Both edges are the same on the narrow warp, and sooner worked out. */

@@ -143,7 +143,8 @@ class RepetitionTest {
         BlockPicture picture = BlockPicture.of(work);
         Repetition repetition = picture.repetition();
         Setting few = work.setting().withEnds(repetition.fewer() - repetition.step());
-        BlockPicture whole = BlockPicture.of(new Work(work.block(), work.yarn(), few, work.rows(), work.cut()));
+        BlockPicture whole =
+                BlockPicture.of(new Work(work.block(), work.yarn(), few, work.rows(), work.cut(), work.oneLength()));
         assertThat(whole.repetition().repeats()).isFalse();
         assertThat(places(picture)).isEqualTo(places(whole));
     }
