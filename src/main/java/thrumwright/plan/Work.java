@@ -10,13 +10,9 @@ import thrumwright.yarn.Yarn;
 /**
  * The weaving of one block with its yarn.
  *
- * @param rows in the order of working; at least one
+ * @param rows in the order of working, at least one; not copied, since long lists of them are made while they are read
  */
 public record Work(YarnBlock block, Yarn yarn, Setting setting, List<Row> rows, Cut cut) {
-    public Work {
-        rows = List.copyOf(rows);
-    }
-
     /** On the loom, mm, more than 0. */
     public double height() {
         return block.height(setting);

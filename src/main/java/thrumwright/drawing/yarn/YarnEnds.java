@@ -36,8 +36,12 @@ record YarnEnds(YarnBlock block, Setting setting, List<Row> rows) {
         return new Tail(yarn, end.side(), edge, bottom + end.y(), end.inFront(), thick, out, down);
     }
 
-    /** A folded yarn ends twice where it finishes; any other begins at one place and ends at another. */
-    List<LooseEnd> loose() {
+    /**
+     * A folded yarn ends twice where it finishes; any other begins at one place and ends at another.
+     *
+     * @param higher how much higher the last row lies, mm, 0 or more
+     */
+    List<LooseEnd> loose(double higher) {
         List<Strand> strands = block.strands(setting, rows);
         Side begins = rows.get(0).from();
         Side ends = rows.get(rows.size() - 1).to();
@@ -45,13 +49,13 @@ record YarnEnds(YarnBlock block, Setting setting, List<Row> rows) {
         if (block.folded()) {
             for (int i = 0; i < strands.size(); i++) {
                 double aside = (i - (strands.size() - 1) / 2.0) * setting.beaten();
-                loose.add(looseEnd(ends, lastOf(strands.get(i).legs()), 1, aside));
+                loose.add(looseEnd(ends, lastOf(strands.get(i).legs()), 1, aside + higher));
             }
             return loose;
         }
         Strand strand = strands.get(0);
         loose.add(looseEnd(begins, strand.legs().get(0), 0, 0));
-        loose.add(looseEnd(ends, lastOf(strand.legs()), 1, 0));
+        loose.add(looseEnd(ends, lastOf(strand.legs()), 1, higher));
         return loose;
     }
 
