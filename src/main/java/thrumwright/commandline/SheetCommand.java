@@ -10,6 +10,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 import thrumwright.drawing.Fonts;
 import thrumwright.measure.Phrase;
+import thrumwright.measure.Refused;
 import thrumwright.output.ClassSheets;
 import thrumwright.output.SheetFiles;
 import thrumwright.output.SheetForm;
@@ -78,6 +79,8 @@ final class SheetCommand implements Callable<Integer> {
             } else {
                 write(new SheetFiles(((Loaded.OfPiece) work).plan(), look, Fonts::load, Locale.UK), wanted);
             }
+        } catch (Refused refusal) {
+            throw new ParameterException(commands.asked("sheet"), refusal.getMessage(), refusal);
         } catch (IOException e) {
             throw SafeFile.problem(new Phrase("file.sheet-unwritten", Map.of("file", to)), e);
         }

@@ -47,6 +47,9 @@ public final class SheetLayout {
     /** Sizes to try, the best to read first. */
     private static final List<Double> DENSITIES = List.of(1.0, 0.95, 0.9, 0.85, 1.05);
 
+    /** In a document of more pages nobody misses the few that another size would save. */
+    private static final int MANY_PAGES = 40;
+
     /** Height of the first picture as a share of the page: at most, and at least if all lists are to fit beside it. */
     private static final double LARGEST = 0.26;
 
@@ -84,9 +87,16 @@ public final class SheetLayout {
      * Lays out the sheet of one weaver among others.
      *
      * @param name on its head; where it is blank there is a line to write it on
+     * @param others how many weavers there are besides
      */
-    static SheetPages of(Plan plan, String name, PageSetup setup, Fonts fonts, Palette palette, Locale locale) {
-        return of(plan, StepSheet.of(plan, name, locale), setup, fonts, palette, locale);
+    static SheetPages of(
+            Plan plan, String name, int others, PageSetup setup, Fonts fonts, Palette palette, Locale locale) {
+        StepSheet sheet = StepSheet.of(plan, name, locale);
+        if (others <= MANY_PAGES) {
+            return of(plan, sheet, setup, fonts, palette, locale);
+        }
+        Type type = new Type(fonts, setup.distance(), DENSITIES.get(0));
+        return new SheetLayout(sheet, PiecePicture.of(plan), setup, type, palette, locale).pages();
     }
 
     private static SheetPages of(
@@ -105,6 +115,9 @@ public final class SheetLayout {
             if (cost < least) {
                 best = pages;
                 least = cost;
+            }
+            if (pages.count() > MANY_PAGES) {
+                break;
             }
         }
         return best;

@@ -19,8 +19,11 @@ import thrumwright.yarn.Yarn;
  * @param members one to {@link #MOST_MEMBERS}, in the order in which to list them
  */
 public record ClassSet(String title, Piece piece, List<Yarn> yarns, List<ClassMember> members) {
-    /** The most looms of a class. */
-    public static final int MOST_MEMBERS = 200;
+    /** The most looms of a class: more than a room holds. */
+    public static final int MOST_MEMBERS = 60;
+
+    /** The most blocks of all looms together, both ends: the sheets of so many are a book of four hundred pages. */
+    public static final int MOST_BLOCKS = 1_000;
 
     /** @throws IllegalArgumentException if the piece can't be woven on one of the looms; the message is for the user */
     public ClassSet {
@@ -33,8 +36,19 @@ public record ClassSet(String title, Piece piece, List<Yarn> yarns, List<ClassMe
         if (members.isEmpty() || members.size() > MOST_MEMBERS) {
             throw new BadMeasure("class.members", Map.of("most", MOST_MEMBERS, "count", members.size()));
         }
+        int blocks = members.size() * blocks(piece);
+        if (blocks > MOST_BLOCKS) {
+            throw new BadMeasure(
+                    "class.blocks",
+                    Map.of("most", MOST_BLOCKS, "looms", members.size(), "each", blocks(piece), "count", blocks));
+        }
         Piece whole = together(piece, yarns);
         members.forEach(member -> member.on(whole));
+    }
+
+    private static int blocks(Piece piece) {
+        return piece.end(Place.START).blocks().size()
+                + piece.end(Place.TOP).blocks().size();
     }
 
     /** The piece with all yarns of the class. */

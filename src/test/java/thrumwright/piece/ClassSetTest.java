@@ -119,7 +119,7 @@ class ClassSetTest {
     @Test
     void whatNoLoomCanWeaveIsRefused() {
         List<ClassMember> one = List.of(ClassMember.named("Asta"));
-        assertThatThrownBy(() -> new ClassSet("", PANEL, List.of(), List.of())).hasMessageContaining("1 to 200 looms");
+        assertThatThrownBy(() -> new ClassSet("", PANEL, List.of(), List.of())).hasMessageContaining("1 to 60 looms");
         assertThatThrownBy(() -> new ClassSet("", PANEL, List.of(PANEL.yarn("weft")), one))
                 .hasMessage("There are two yarns with the id “weft”.");
         assertThatThrownBy(() ->
