@@ -22,8 +22,8 @@ public record ClassSet(String title, Piece piece, List<Yarn> yarns, List<ClassMe
     /** The most looms of a class: more than a room holds. */
     public static final int MOST_MEMBERS = 60;
 
-    /** The most blocks of all looms together, both ends: the sheets of so many are a book of four hundred pages. */
-    public static final int MOST_BLOCKS = 1_000;
+    /** The most blocks of all looms together, both ends: the sheets of so many are a book of three hundred pages. */
+    public static final int MOST_BLOCKS = 600;
 
     /** @throws IllegalArgumentException if the piece can't be woven on one of the looms; the message is for the user */
     public ClassSet {

@@ -19,8 +19,8 @@ import thrumwright.block.YarnBlock;
  * @param blocks with different ids, at most {@link #MOST_BLOCKS}
  */
 public record End(List<Block> blocks) {
-    /** The most blocks of an end: real ones have five to twenty, and a sheet of two hundred steps is a book. */
-    public static final int MOST_BLOCKS = 100;
+    /** The most blocks of an end: real ones have five to twenty, and a sheet of a hundred and twenty steps is a book. */
+    public static final int MOST_BLOCKS = 60;
 
     public End {
         blocks = List.copyOf(blocks);

@@ -27,11 +27,11 @@ public final class HostileFiles {
         for (int kind = 0; kind < KINDS.size(); kind++) {
             files.put("most of kind " + kind, piece(WIDEST, KINDS.get(kind).apply(MOST)));
         }
-        files.put("many bands", piece(USUAL, many(100, i -> block("plain band", i, "\"picks\":2000"))));
-        files.put("many soumaks, wide", piece(WIDEST, many(100, i -> block("soumak", i, "\"rows\":2000"))));
-        files.put("many hitches", piece(USUAL, many(100, i -> block("half hitches", i, "\"rows\":3"))));
+        files.put("many bands", piece(USUAL, many(60, i -> block("plain band", i, "\"picks\":2000"))));
+        files.put("many soumaks, wide", piece(WIDEST, many(60, i -> block("soumak", i, "\"rows\":2000"))));
+        files.put("many hitches", piece(USUAL, many(60, i -> block("half hitches", i, "\"rows\":3"))));
         files.put("wide looms", group(piece(WIDEST, one), 60));
-        files.put("looms with bands", group(piece(USUAL, many(8, i -> block("plain band", i, "\"picks\":2000"))), 60));
+        files.put("looms with bands", group(piece(USUAL, many(5, i -> block("plain band", i, "\"picks\":2000"))), 60));
         return files;
     }
 
@@ -41,7 +41,7 @@ public final class HostileFiles {
         String warp = random.nextBoolean()
                 ? WIDEST
                 : "\"width\":\"" + (20 + random.nextInt(9000)) + " mm\",\"sett\":\"" + (1 + random.nextInt(10)) + "/cm\"";
-        int blocks = 1 + random.nextInt(random.nextBoolean() ? 4 : 80);
+        int blocks = 1 + random.nextInt(random.nextBoolean() ? 4 : 60);
         List<String> stack = new ArrayList<>();
         for (int i = 0; i < blocks; i++) {
             int rows = random.nextBoolean() ? MOST : 1 + random.nextInt(random.nextBoolean() ? 5 : 600);
@@ -49,7 +49,7 @@ public final class HostileFiles {
             stack.add(block.replace("\"id\":\"b0\"", "\"id\":\"b" + i + "\""));
         }
         String piece = piece(warp, String.join(",", stack));
-        return random.nextInt(4) == 0 ? group(piece, 1 + random.nextInt(Math.max(1, 500 / blocks / 2))) : piece;
+        return random.nextInt(4) == 0 ? group(piece, 1 + random.nextInt(Math.max(1, Math.min(60, 600 / blocks / 2)))) : piece;
     }
 
     /** Each kind of block, with so many rows where it has any. */

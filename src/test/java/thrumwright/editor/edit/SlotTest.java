@@ -129,7 +129,7 @@ class SlotTest {
                 edits.add(full, new Slot(Place.START, 3), twining),
                 edits.paste(full, new Slot(Place.START, 3), List.of(twining, twining), "edit.paste"))) {
             assertThatThrownBy(() -> edit.change().apply(full))
-                    .hasMessage("An end has at most 100 blocks; nothing was put in.");
+                    .hasMessage("An end has at most 60 blocks; nothing was put in.");
         }
     }
 
