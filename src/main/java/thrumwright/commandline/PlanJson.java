@@ -148,7 +148,8 @@ final class PlanJson {
         json.put("begins", lower(work.begins()));
         json.put("ends", lower(work.ends()));
         json.put("rowCount", work.rows().size());
-        List<Row> listed = work.rows().subList(0, Math.min(ROWS_LISTED, work.rows().size()));
+        List<Row> listed =
+                work.rows().subList(0, Math.min(ROWS_LISTED, work.rows().size()));
         json.put(
                 "rows",
                 listed.stream().map(row -> row(row, work.setting().ends())).toList());

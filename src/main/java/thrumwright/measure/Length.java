@@ -60,10 +60,9 @@ public final class Length implements Comparable<Length> {
     public static Length of(double amount, Unit unit) {
         double parts = amount * SIXTEENTHS;
         boolean ruled = unit == Unit.INCH && parts % 1 == 0 && parts % SIXTEENTHS != 0 && parts < MOST;
-        String number = ruled
-                ? Shown.mixed((long) parts, SIXTEENTHS)
-                : Decimals.plain(amount, 3, Locale.ROOT);
-        return parse(checked(number + " " + unit.symbol(), amount * unit.millimetres()).text());
+        String number = ruled ? Shown.mixed((long) parts, SIXTEENTHS) : Decimals.plain(amount, 3, Locale.ROOT);
+        return parse(checked(number + " " + unit.symbol(), amount * unit.millimetres())
+                .text());
     }
 
     private static Length read(String typed, Unit usual) {

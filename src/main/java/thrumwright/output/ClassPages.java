@@ -48,8 +48,8 @@ public final class ClassPages implements SheetSource {
         }
         int member = index - 1;
         String name = plan.set().members().get(member).name();
-        SheetPages pages = SheetLayout.of(
-                plan.plans().get(member), name, plan.plans().size() - 1, setup, fonts, palette, locale);
+        SheetPages pages =
+                SheetLayout.of(plan.plans().get(member), name, plan.plans().size() - 1, setup, fonts, palette, locale);
         return pages.titled(pages.title() + " · " + names.name(member));
     }
 }

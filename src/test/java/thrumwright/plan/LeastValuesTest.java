@@ -24,8 +24,7 @@ class LeastValuesTest {
     private static final List<String> SIZES = List.of(
             "0", "1e-300", "0.000000000000001", "0.000000001", "0.000001", "0.0001", "0.001", "0.01", "0.1", "1", "10");
 
-    private static final Pattern MEASURE =
-            Pattern.compile("(\"\\w+\": \"?)([0-9.]+)( ?(?:mm|cm|m|/cm|in)?\"?,?)$");
+    private static final Pattern MEASURE = Pattern.compile("(\"\\w+\": \"?)([0-9.]+)( ?(?:mm|cm|m|/cm|in)?\"?,?)$");
 
     /** Each line of each demo piece that holds a number. */
     static Stream<String[]> fields() throws FileProblem {
@@ -67,7 +66,9 @@ class LeastValuesTest {
         assertThat(plan.finishedWidth()).isFinite().isPositive();
         for (BlockPlan block : plan.start().blocks()) {
             assertThat(block.height()).as(block.block().id()).isFinite().isNotNegative();
-            block.work().ifPresent(work -> assertThat(work.cut().length()).isFinite().isPositive());
+            block.work()
+                    .ifPresent(
+                            work -> assertThat(work.cut().length()).isFinite().isPositive());
         }
         assertThat(plan.totals()).allSatisfy(total -> assertThat(total.grams()).isFinite());
         assertThat(StepSheet.of(plan, Locale.UK).steps()).isNotEmpty();

@@ -40,7 +40,8 @@ public final class HostileFiles {
         Random random = new Random(seed);
         String warp = random.nextBoolean()
                 ? WIDEST
-                : "\"width\":\"" + (20 + random.nextInt(9000)) + " mm\",\"sett\":\"" + (1 + random.nextInt(10)) + "/cm\"";
+                : "\"width\":\"" + (20 + random.nextInt(9000)) + " mm\",\"sett\":\"" + (1 + random.nextInt(10))
+                        + "/cm\"";
         int blocks = 1 + random.nextInt(random.nextBoolean() ? 4 : 60);
         List<String> stack = new ArrayList<>();
         for (int i = 0; i < blocks; i++) {
@@ -49,7 +50,9 @@ public final class HostileFiles {
             stack.add(block.replace("\"id\":\"b0\"", "\"id\":\"b" + i + "\""));
         }
         String piece = piece(warp, String.join(",", stack));
-        return random.nextInt(4) == 0 ? group(piece, 1 + random.nextInt(Math.max(1, Math.min(60, 600 / blocks / 2)))) : piece;
+        return random.nextInt(4) == 0
+                ? group(piece, 1 + random.nextInt(Math.max(1, Math.min(60, 600 / blocks / 2))))
+                : piece;
     }
 
     /** Each kind of block, with so many rows where it has any. */

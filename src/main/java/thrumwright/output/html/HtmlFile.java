@@ -61,8 +61,7 @@ public final class HtmlFile {
      *
      * @param steps how many the page draws in all, 0 or more
      */
-    static void write(
-            Html html, Plan plan, StepSheet sheet, Fonts fonts, Palette palette, Locale locale, int steps) {
+    static void write(Html html, Plan plan, StepSheet sheet, Fonts fonts, Palette palette, Locale locale, int steps) {
         new HtmlFile(html, plan, sheet, fonts, palette, locale, steps).write();
     }
 
