@@ -25,6 +25,7 @@ import thrumwright.store.FileProblem;
 import thrumwright.store.FileSort;
 import thrumwright.store.PieceFile;
 import thrumwright.store.SafeFile;
+import thrumwright.store.UserFolder;
 
 /** What the program shows where there is no display: the demo piece's step sheet and plan. */
 final class WithoutWindow {
@@ -78,7 +79,7 @@ final class WithoutWindow {
     }
 
     private static void sheet(Plan plan, Path file) throws FileProblem {
-        Fonts fonts = Fonts.load();
+        Fonts fonts = Fonts.keptIn(UserFolder.fonts());
         SheetPages pages = SheetLayout.of(plan, PageSetup.usual(Paper.A4), fonts, Palette.onPaper(), Locale.UK);
         try {
             SafeFile.write(file, out -> PdfFile.write(pages, fonts, out));

@@ -1,6 +1,5 @@
 package thrumwright.commandline;
 
-import java.nio.charset.StandardCharsets;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
@@ -45,10 +44,13 @@ final class BeginCommand implements Callable<Integer> {
         Structure structure = StructuresCommand.find(structures, id, commands.asked("begin"));
         Piece piece = Beginnings.with(structure, units).withTitle(title);
         String text = new PieceFile(piece, Unknown.none()).checkedText();
-        if (!to.equals("-") && !SafeFile.begins(InAndOut.path(to))) {
+        if (to.equals("-")) {
+            commands.console().out().print(text);
+        } else if (SafeFile.begins(InAndOut.path(to), text)) {
+            commands.console().err().println(Said.of("file.written", "name", to));
+        } else {
             throw new ParameterException(commands.asked("begin"), Said.of("file.there", "name", to));
         }
-        InAndOut.write(to, commands.console(), out -> out.write(text.getBytes(StandardCharsets.UTF_8)));
         return RootCommand.DONE;
     }
 }

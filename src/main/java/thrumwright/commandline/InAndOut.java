@@ -14,7 +14,6 @@ import thrumwright.plan.finding.ClassPlan;
 import thrumwright.store.ClassFile;
 import thrumwright.store.FileProblem;
 import thrumwright.store.FileSort;
-import thrumwright.store.NewFiles;
 import thrumwright.store.PieceFile;
 import thrumwright.store.SafeFile;
 import thrumwright.store.StructureFile;
@@ -72,17 +71,6 @@ final class InAndOut {
             return SafeFile.text(console.in(), Said.of("input.name"));
         } catch (IOException e) {
             throw SafeFile.problem(new Phrase("file.no-input"), e);
-        }
-    }
-
-    /** To a file, or to the standard output. */
-    static void write(String name, RootCommand.Console console, NewFiles.Content content)
-            throws FileProblem, IOException {
-        if (name.equals(STANDARD)) {
-            content.writeTo(console.out());
-        } else {
-            SafeFile.write(path(name), content);
-            console.err().println(Said.of("file.written", "name", name));
         }
     }
 

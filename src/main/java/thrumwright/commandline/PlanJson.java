@@ -1,6 +1,5 @@
 package thrumwright.commandline;
 
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -27,6 +26,9 @@ import thrumwright.plan.words.FindingWords;
 /** A plan as plain values for other programs; described in docs/commandline.md. Lengths in mm, masses in g. */
 final class PlanJson {
     private static final int VERSION = 1;
+
+    /** More rows aren't listed: from the second on they only repeat the two before. */
+    private static final int ROWS_LISTED = 16;
 
     private PlanJson() {}
 
@@ -143,11 +145,12 @@ final class PlanJson {
         goesOn(json, work.oneLength());
         json.put("begins", lower(work.begins()));
         json.put("ends", lower(work.ends()));
-        List<Object> rows = new ArrayList<>();
-        for (Row row : work.rows()) {
-            rows.add(row(row, work.setting().ends()));
-        }
-        json.put("rows", rows);
+        json.put("rowCount", work.rows().size());
+        List<Row> listed =
+                work.rows().subList(0, Math.min(ROWS_LISTED, work.rows().size()));
+        json.put(
+                "rows",
+                listed.stream().map(row -> row(row, work.setting().ends())).toList());
     }
 
     private static void cut(Map<String, Object> json, Cut cut) {

@@ -3,6 +3,7 @@ package thrumwright.commandline;
 import java.io.InputStream;
 import java.io.PrintStream;
 import java.io.PrintWriter;
+import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.Locale;
@@ -101,6 +102,12 @@ public final class RootCommand implements Runnable {
     private int trouble(Exception problem) {
         if (problem instanceof FileProblem) {
             console.err().println(problem.getMessage());
+            return FILE_TROUBLE;
+        }
+        if (problem instanceof UncheckedIOException disk) {
+            console.err()
+                    .println(Said.of(
+                            "disk", "why", String.valueOf(disk.getCause().getMessage())));
             return FILE_TROUBLE;
         }
         console.err().println(Said.of("fault"));

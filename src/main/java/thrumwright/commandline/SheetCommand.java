@@ -15,6 +15,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 import thrumwright.drawing.Fonts;
 import thrumwright.measure.Phrase;
+import thrumwright.measure.Refused;
 import thrumwright.output.ClassSheets;
 import thrumwright.output.SheetFiles;
 import thrumwright.output.SheetForm;
@@ -24,11 +25,14 @@ import thrumwright.output.page.PageSetup;
 import thrumwright.output.page.Paper;
 import thrumwright.output.page.Progress;
 import thrumwright.store.FileProblem;
+import thrumwright.store.NewFiles;
 import thrumwright.store.SafeFile;
+import thrumwright.store.UserFolder;
 
 @Command(name = "sheet", mixinStandardHelpOptions = true)
 final class SheetCommand implements Callable<Integer> {
     private final RootCommand commands;
+    private final List<String> written = new ArrayList<>();
 
     @Mixin
     private final InputFile file = new InputFile();
@@ -81,37 +85,55 @@ final class SheetCommand implements Callable<Integer> {
         }
         SheetLook look = new SheetLook(setup(), !grey, sections());
         Loaded work = file.load(commands.console());
-        try {
+        try (NewFiles files = new NewFiles()) {
             if (work instanceof Loaded.OfClass some) {
-                write(new ClassSheets(some.plan(), look, Fonts::load, Locale.UK), wanted);
+                write(new ClassSheets(some.plan(), look, SheetCommand::fonts, Locale.UK), wanted, files);
             } else {
-                write(new SheetFiles(((Loaded.OfPiece) work).plan(), look, Fonts::load, Locale.UK), wanted);
+                write(
+                        new SheetFiles(((Loaded.OfPiece) work).plan(), look, SheetCommand::fonts, Locale.UK),
+                        wanted,
+                        files);
             }
+            files.keep();
+            written.forEach(name -> commands.console().err().println(Said.of("file.written", "name", name)));
+        } catch (Refused refusal) {
+            throw new ParameterException(commands.asked("sheet"), refusal.getMessage(), refusal);
         } catch (IOException e) {
             throw SafeFile.problem(new Phrase("file.sheet-unwritten", Map.of("file", to)), e);
         }
         return RootCommand.DONE;
     }
 
-    private void write(SheetFiles sheet, SheetForm wanted) throws IOException, FileProblem {
+    private void write(SheetFiles sheet, SheetForm wanted, NewFiles files) throws IOException, FileProblem {
         if (each) {
             throw new ParameterException(commands.asked("sheet"), Said.of("sheet.each.piece", "name", file.name()));
         }
-        sheet.write(wanted, to, dpi, Progress.UNWATCHED, this::keep);
+        sheet.write(wanted, to, dpi, Progress.UNWATCHED, (name, content) -> add(files, name, content));
     }
 
-    private void write(ClassSheets sheets, SheetForm wanted) throws IOException, FileProblem {
+    private void write(ClassSheets sheets, SheetForm wanted, NewFiles files) throws IOException, FileProblem {
         if (!each) {
-            sheets.together(wanted, to, dpi, Progress.UNWATCHED, this::keep);
+            sheets.together(wanted, to, dpi, Progress.UNWATCHED, (name, content) -> add(files, name, content));
         } else if (to.equals("-")) {
             throw new ParameterException(commands.asked("sheet"), Said.of("sheet.each.name"));
         } else {
-            sheets.each(wanted, to, dpi, Progress.UNWATCHED, this::keep);
+            sheets.each(wanted, to, dpi, Progress.UNWATCHED, (name, content) -> add(files, name, content));
         }
     }
 
-    private void keep(String name, SheetFiles.SheetContent content) throws FileProblem, IOException {
-        InAndOut.write(name, commands.console(), content::writeTo);
+    /** To the standard output at once, else beside its place, until all are whole. */
+    private void add(NewFiles files, String name, SheetFiles.SheetContent content) throws FileProblem, IOException {
+        if (name.equals("-")) {
+            content.writeTo(commands.console().out());
+        } else {
+            files.add(InAndOut.path(name), content::writeTo);
+            written.add(name);
+        }
+    }
+
+    /** From the program's own folder, so that none are left behind in the temporary one. */
+    private static Fonts fonts() {
+        return Fonts.keptIn(UserFolder.fonts());
     }
 
     private SheetForm form() {

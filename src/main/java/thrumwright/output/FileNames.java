@@ -4,14 +4,20 @@ import java.text.Normalizer;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.regex.Pattern;
 import thrumwright.piece.ClassMember;
 import thrumwright.piece.ClassSet;
 
-/** Names for the files of a class: a number keeps them apart, and nothing in them is special on any system. */
-final class FileNames {
+/** Names for files that nothing in is special on any system; those of a class are kept apart by a number. */
+public final class FileNames {
     private static final int LONGEST = 40;
     private static final String LISTS = "lists";
     private static final String BOOKLET = "booklet";
+
+    /** No file may be called so on Windows, whatever its ending. */
+    private static final Pattern DEVICE = Pattern.compile("con|prn|aux|nul|com\\d|lpt\\d");
+
+    private static final String NAMELESS = "piece";
 
     private FileNames() {}
 
@@ -31,6 +37,23 @@ final class FileNames {
 
     private static String number(int number, int digits) {
         return String.format(Locale.ROOT, "%0" + digits + "d", number);
+    }
+
+    /**
+     * A title as the name of a file, without an ending: letters of any script and digits, at most 40 of them, with hyphens between; never
+     * empty, and never the name of a device.
+     */
+    public static String stem(String title) {
+        String stem = Normalizer.normalize(title, Normalizer.Form.NFC)
+                .toLowerCase(Locale.ROOT)
+                .replaceAll("[^\\p{L}\\p{M}\\d]+", "-")
+                .replaceAll("^-|-$", "");
+        String brief = stem.codePointCount(0, stem.length()) <= LONGEST
+                ? stem
+                : stem.substring(0, stem.offsetByCodePoints(0, LONGEST)).replaceAll("-$", "");
+        return brief.isEmpty() || DEVICE.matcher(brief).matches()
+                ? NAMELESS + (brief.isEmpty() ? "" : "-" + brief)
+                : brief;
     }
 
     /** “Zoë O'Brien” as “zoe-o-brien”; empty where no letter or digit is left. */

@@ -13,6 +13,7 @@ import org.apache.batik.svggen.SVGGeneratorContext;
 import org.apache.batik.svggen.SVGGraphics2D;
 import org.w3c.dom.Document;
 import org.w3c.dom.Element;
+import thrumwright.output.page.Markup;
 import thrumwright.output.page.Paper;
 import thrumwright.output.page.SheetPages;
 
@@ -43,7 +44,7 @@ public final class SvgFile {
         root.setAttribute("height", height / Paper.POINTS + "mm");
         root.setAttribute("viewBox", "0 0 " + width + " " + height);
         Element title = document.createElementNS(SVG, "title");
-        title.setTextContent(pages.title() + ", " + (page + 1) + " / " + pages.count());
+        title.setTextContent(Markup.plain(pages.title()) + ", " + (page + 1) + " / " + pages.count());
         root.insertBefore(title, root.getFirstChild());
         try {
             TransformerFactory.newInstance().newTransformer().transform(new DOMSource(root), new StreamResult(out));

@@ -12,15 +12,11 @@ import thrumwright.yarn.Yarn;
 /**
  * The weaving of one block with its yarn.
  *
- * @param rows in the order of working; at least one
+ * @param rows in the order of working, at least one; not copied, since long lists of them are made while they are read
  * @param cut as if its yarn were cut for it alone
  * @param oneLength what its yarn is cut for
  */
 public record Work(YarnBlock block, Yarn yarn, Setting setting, List<Row> rows, Cut cut, OneLength oneLength) {
-    public Work {
-        rows = List.copyOf(rows);
-    }
-
     /** With a yarn of its own. */
     public Work(YarnBlock block, Yarn yarn, Setting setting, List<Row> rows, Cut cut) {
         this(block, yarn, setting, rows, cut, OneLength.alone(cut));

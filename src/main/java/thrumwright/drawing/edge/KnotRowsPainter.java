@@ -76,6 +76,9 @@ final class KnotRowsPainter {
         pen.cloth(box, edge, left, s * scale, ends, plan, end);
     }
 
+    /** Nothing is closer, mm: lengths have three decimals. */
+    private static final double FINEST = 0.001;
+
     /** So many rows, and so close, that they can be seen in the room there is. */
     private static KnotRows fitted(KnotRows knots, int size, Setting warp, double room) {
         KnotRows few = new KnotRows(knots.tag(), 1, size, knots.split(), knots.apart(), knots.hanging());
@@ -89,7 +92,7 @@ final class KnotRowsPainter {
                 rows,
                 size,
                 knots.split(),
-                Optional.of(Length.of(step, Unit.MILLIMETRE)),
+                Optional.of(Length.of(Math.max(FINEST, step), Unit.MILLIMETRE)),
                 Length.of(1000, Unit.MILLIMETRE));
     }
 

@@ -10,6 +10,7 @@ import thrumwright.block.Amount;
 import thrumwright.block.Course;
 import thrumwright.block.MaterialRole;
 import thrumwright.block.PlainBand;
+import thrumwright.block.Posts;
 import thrumwright.block.Row;
 import thrumwright.block.Setting;
 import thrumwright.block.Strand;
@@ -24,8 +25,8 @@ import thrumwright.yarn.Yarn;
  * strands that give its length. They are worked out when they are first wanted, and kept.
  */
 public final class BlockPicture {
-    /** Yarn before and behind, both edges and what is between, at every place between two pixels, in two sizes. */
-    private static final int MOST_STRIPS = 2 * 3 * YarnStrip.PHASES * 2;
+    /** Yarn before and behind, both edges and what is between, either way, at every place between two pixels, in two sizes. */
+    private static final int MOST_STRIPS = 2 * 3 * 3 * YarnStrip.PHASES * 2;
 
     private final YarnBlock block;
     private final Setting setting;
@@ -38,6 +39,7 @@ public final class BlockPicture {
     private final YarnEnds.Which which;
     private final YarnEnds ends;
     private final Repetition repetition;
+    private final Repetition courses;
     private BlockPicture narrow;
     private List<YarnEnds.LooseEnd> looseEnds;
 
@@ -61,6 +63,7 @@ public final class BlockPicture {
         this.which = which;
         this.ends = new YarnEnds(block, setting, rows, which);
         this.repetition = Repetition.of(block, setting);
+        this.courses = Repetition.ofRows(rows.size());
     }
 
     private static BlockPicture of(Work work, DyedYarn.Tint tint, Hanging hanging, UnaryOperator<List<Strand>> slip) {
@@ -170,14 +173,39 @@ public final class BlockPicture {
         return repetition;
     }
 
-    /** The same block on the narrow warp of its repetition. */
+    /** How its rows repeat themselves. */
+    Repetition courses() {
+        return courses;
+    }
+
+    /** Of one row, mm, 0 or more. */
+    double rowHeight() {
+        return height() / rows.size();
+    }
+
+    /** How many crossings of yarn and warp there are, 1 or more. */
+    double crossings() {
+        return (double) setting.ends() * rows.size();
+    }
+
+    /** The same block on the narrow warp of its repetition, with as many rows as differ. */
     synchronized BlockPicture narrow() {
         if (narrow == null) {
-            narrow = repetition.repeats()
-                    ? new BlockPicture(block, setting.withEnds(repetition.fewer()), rows, yarn, hanging, slip, which)
-                    : this;
+            narrow = repetition.repeats() || courses.repeats() ? fewer() : this;
         }
         return narrow;
+    }
+
+    private BlockPicture fewer() {
+        YarnBlock low = courses.repeats() ? block.withRows(courses.fewer()) : block;
+        return new BlockPicture(
+                low,
+                setting.withEnds(repetition.fewer()),
+                rows.subList(0, courses.fewer()),
+                yarn,
+                hanging,
+                slip,
+                which);
     }
 
     /** A picture of a part of it; kept for a while. */
@@ -185,7 +213,8 @@ public final class BlockPicture {
         if (strips.size() > MOST_STRIPS) {
             strips.clear();
         }
-        return strips.computeIfAbsent(key, wanted -> YarnStrip.of(wanted, reach(), setting.spacing(), pen));
+        return strips.computeIfAbsent(
+                key, wanted -> YarnStrip.of(wanted, reach(), setting.spacing(), rowHeight(), pen));
     }
 
     /** How many pictures of parts are kept. */
@@ -226,7 +255,7 @@ public final class BlockPicture {
     /** Both edges are the same on the narrow warp, and sooner worked out. */
     private synchronized List<YarnEnds.LooseEnd> looseEnds() {
         if (looseEnds == null) {
-            looseEnds = narrow().ends.loose();
+            looseEnds = narrow().ends.loose(height() - narrow().height());
         }
         return looseEnds;
     }
@@ -234,6 +263,11 @@ public final class BlockPicture {
     /** Where a tied cord begins and ends: turns round the posts, or on a loom without any a knot beside the edge end. */
     public List<Stretch> ties() {
         return ends.ties();
+    }
+
+    /** The posts, if its yarn is tied to them. */
+    Optional<Posts> toPosts() {
+        return ends.toPosts() ? setting.posts() : Optional.empty();
     }
 
     /** Whether stretches lie on each other, so that their order matters. */

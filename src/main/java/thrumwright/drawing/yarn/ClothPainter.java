@@ -13,6 +13,9 @@ import thrumwright.yarn.Yarn;
 
 /** Draws blocks on their warp, from the front or from behind. */
 public final class ClothPainter {
+    /** Seen from behind, a block with no more crossings than that is drawn whole. */
+    private static final double WHOLE_BEHIND = 100_000;
+
     private final Graphics2D g;
     private final Palette palette;
     private final boolean everyYarn;
@@ -131,10 +134,14 @@ public final class ClothPainter {
 
     /** A block's yarn in front of the warp or behind it. */
     private void yarn(View view, PlacedBlock block, boolean near) {
-        if (everyYarn || face == Face.BACK) {
-            yarn.draw(g, block.on(view), block.picture(), near);
+        View on = block.on(view);
+        BlockPicture picture = block.picture();
+        if (CoverPainter.tooFine(on, picture, everyYarn ? 1 : Detail.device(g))) {
+            new CoverPainter(g, palette).draw(on, picture, near);
+        } else if (everyYarn || face == Face.BACK && picture.crossings() <= WHOLE_BEHIND) {
+            yarn.draw(g, on, picture, near);
         } else {
-            new RepeatPainter(g, yarn).draw(block.on(view), block.picture(), near);
+            new RepeatPainter(g, yarn).draw(on, picture, near);
         }
     }
 

@@ -51,8 +51,12 @@ record YarnEnds(YarnBlock block, Setting setting, List<Row> rows, Which which) {
         return block.crossesItself() ? Tail.Lies.UNDER_ITS_ROW : Tail.Lies.IN_FRONT;
     }
 
-    /** A folded yarn ends twice where it finishes; any other begins at one place and ends at another. */
-    List<LooseEnd> loose() {
+    /**
+     * A folded yarn ends twice where it finishes; any other begins at one place and ends at another.
+     *
+     * @param higher how much higher the last row lies, mm, 0 or more
+     */
+    List<LooseEnd> loose(double higher) {
         List<Strand> strands = block.strands(setting, rows);
         Side begins = rows.get(0).from();
         Side ends = rows.get(rows.size() - 1).to();
@@ -63,14 +67,14 @@ record YarnEnds(YarnBlock block, Setting setting, List<Row> rows, Which which) {
         if (block.folded()) {
             for (int i = 0; i < strands.size(); i++) {
                 double aside = (i - (strands.size() - 1) / 2.0) * setting.beaten();
-                loose.add(looseEnd(ends, lastOf(strands.get(i).legs()), 1, aside));
+                loose.add(looseEnd(ends, lastOf(strands.get(i).legs()), 1, aside + higher));
             }
             return loose;
         }
         Strand strand = strands.get(0);
         loose.add(looseEnd(begins, strand.legs().get(0), 0, 0));
         if (which == Which.BOTH) {
-            loose.add(looseEnd(ends, lastOf(strand.legs()), 1, 0));
+            loose.add(looseEnd(ends, lastOf(strand.legs()), 1, higher));
         }
         return loose;
     }

@@ -9,6 +9,7 @@ import thrumwright.drawing.Fonts;
 import thrumwright.editor.library.Library;
 import thrumwright.editor.look.Theme;
 import thrumwright.editor.text.Texts;
+import thrumwright.store.UserFolder;
 import thrumwright.store.keeping.Keeping;
 
 /** What all windows share: settings, structures, texts, letters and the look, which somebody may change. */
@@ -17,7 +18,7 @@ public final class Workplace {
     private final Library library;
     private final Texts texts;
     private final Keeping keeping;
-    private final Fonts fonts = Fonts.load();
+    private final Fonts fonts = Fonts.keptIn(UserFolder.fonts());
     private final List<Runnable> listeners = new CopyOnWriteArrayList<>();
     private Theme theme;
 

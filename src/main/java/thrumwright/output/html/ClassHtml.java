@@ -2,10 +2,12 @@ package thrumwright.output.html;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.stream.Stream;
 import thrumwright.drawing.Fonts;
 import thrumwright.drawing.Palette;
 import thrumwright.measure.Phrases;
+import thrumwright.measure.Refused;
 import thrumwright.output.page.Markup;
 import thrumwright.output.page.Progress;
 import thrumwright.output.page.Stopped;
@@ -16,6 +18,9 @@ import thrumwright.sheet.StepSheet;
 
 /** The sheets of a class as pages for a browser. */
 public final class ClassHtml {
+    /** The most steps with drawings on one page: browsers don't open what is much larger. */
+    static final int MOST_STEPS = 300;
+
     private final ClassPlan plan;
     private final Fonts fonts;
     private final Palette palette;
@@ -37,16 +42,21 @@ public final class ClassHtml {
      * All of them as one page.
      *
      * @throws Stopped if the work is asked to stop
+     * @throws Refused if they are too many for one page
      */
     public static String of(ClassPlan plan, Fonts fonts, Palette palette, Locale locale, Progress progress)
             throws Stopped {
+        int steps = plan.plans().stream().mapToInt(HtmlFile::steps).sum();
+        if (steps > MOST_STEPS) {
+            throw new Refused("html.drawings", Map.of("most", MOST_STEPS, "count", steps));
+        }
         ClassHtml file = new ClassHtml(plan, fonts, palette, locale);
         int all = 1 + plan.plans().size();
         HtmlFile.begin(file.html, file.sheet.title());
         for (int i = 0; i < all; i++) {
             progress.reached(i, all);
             int index = i;
-            file.html.within("section", "sheet", () -> file.sheet(index));
+            file.html.within("section", "sheet", () -> file.sheet(index, steps));
         }
         progress.reached(all, all);
         HtmlFile.end(file.html);
@@ -59,7 +69,7 @@ public final class ClassHtml {
         HtmlFile.begin(
                 file.html,
                 index == 0 ? file.sheet.title() : file.plan(index).piece().title());
-        file.sheet(index);
+        file.sheet(index, index == 0 ? 0 : HtmlFile.steps(file.plan(index)));
         HtmlFile.end(file.html);
         return file.html.toString();
     }
@@ -68,13 +78,13 @@ public final class ClassHtml {
         return plan.plans().get(index - 1);
     }
 
-    private void sheet(int index) {
+    private void sheet(int index, int steps) {
         if (index == 0) {
             lists();
             return;
         }
         String name = plan.set().members().get(index - 1).name();
-        HtmlFile.write(html, plan(index), StepSheet.of(plan(index), name, locale), fonts, palette, locale);
+        HtmlFile.write(html, plan(index), StepSheet.of(plan(index), name, locale), fonts, palette, locale, steps);
     }
 
     private void lists() {

@@ -37,13 +37,13 @@ public final class HtmlFile {
     private final HtmlPictures pictures;
     private final Html html;
 
-    private HtmlFile(Html html, Plan plan, StepSheet sheet, Fonts fonts, Palette palette, Locale locale) {
+    private HtmlFile(Html html, Plan plan, StepSheet sheet, Fonts fonts, Palette palette, Locale locale, int steps) {
         this.html = html;
         this.plan = plan;
         this.sheet = sheet;
         this.phrases = Phrases.of("thrumwright.sheet.steps", locale);
         this.pictureWords = new PictureWords(plan, locale);
-        this.pictures = new HtmlPictures(plan, fonts, palette);
+        this.pictures = new HtmlPictures(plan, fonts, palette, steps);
     }
 
     /** The whole page. */
@@ -51,14 +51,23 @@ public final class HtmlFile {
         Html html = new Html();
         StepSheet sheet = StepSheet.of(plan, locale);
         begin(html, sheet.title());
-        write(html, plan, sheet, fonts, palette, locale);
+        write(html, plan, sheet, fonts, palette, locale, steps(plan));
         end(html);
         return html.toString();
     }
 
-    /** A sheet, within the body of a page. */
-    static void write(Html html, Plan plan, StepSheet sheet, Fonts fonts, Palette palette, Locale locale) {
-        new HtmlFile(html, plan, sheet, fonts, palette, locale).write();
+    /**
+     * A sheet, within the body of a page.
+     *
+     * @param steps how many the page draws in all, 0 or more
+     */
+    static void write(Html html, Plan plan, StepSheet sheet, Fonts fonts, Palette palette, Locale locale, int steps) {
+        new HtmlFile(html, plan, sheet, fonts, palette, locale, steps).write();
+    }
+
+    /** How many steps of a sheet are drawn, at most; 0 or more. */
+    static int steps(Plan plan) {
+        return plan.start().blocks().size() + plan.top().blocks().size();
     }
 
     /** All that stands before the content of a page. */

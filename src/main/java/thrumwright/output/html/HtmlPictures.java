@@ -27,9 +27,16 @@ import thrumwright.plan.BlockPlan;
 import thrumwright.plan.EndPlan;
 import thrumwright.plan.Plan;
 
-/** The drawings of a sheet for a browser, half as fine again as a usual screen shows them, so that they print well. */
+/**
+ * The drawings of a sheet for a browser, half as fine again as a usual screen shows them, so that they print well; if there are very
+ * many, as fine as the screen shows them.
+ */
 final class HtmlPictures {
     private static final double FINENESS = 1.5;
+
+    /** With more steps than that a finer page would be too large for a browser. */
+    private static final int FINE_STEPS = 60;
+
     private static final double PAGE = 720;
     private static final double HIGHEST = 380;
     private static final double STEP = 380;
@@ -41,12 +48,15 @@ final class HtmlPictures {
     private final Palette palette;
     private final Type type;
     private final PiecePicture picture;
+    private final double fineness;
 
-    HtmlPictures(Plan plan, Fonts fonts, Palette palette) {
+    /** @param steps how many are drawn on the page in all, 0 or more */
+    HtmlPictures(Plan plan, Fonts fonts, Palette palette, int steps) {
         this.plan = plan;
         this.palette = palette;
         this.type = new Type(fonts, PageSetup.USUAL_DISTANCE, 1);
         this.picture = PiecePicture.of(plan);
+        this.fineness = steps > FINE_STEPS ? 1 : FINENESS;
     }
 
     Html.Embedded piece() {
@@ -71,20 +81,20 @@ final class HtmlPictures {
         return draw(SLIP, SLIP_HEIGHT, g -> slip.paint(g, box));
     }
 
-    private static Html.Embedded part(Part part) {
+    private Html.Embedded part(Part part) {
         return draw(PAGE, part.height(PAGE), g -> part.paint(g, 0, 0, PAGE));
     }
 
-    private static Html.Embedded draw(double width, double height, Consumer<Graphics2D> painting) {
+    private Html.Embedded draw(double width, double height, Consumer<Graphics2D> painting) {
         int wide = (int) Math.ceil(width);
         int high = (int) Math.ceil(height);
         BufferedImage image =
-                new BufferedImage((int) (wide * FINENESS), (int) (high * FINENESS), BufferedImage.TYPE_INT_RGB);
+                new BufferedImage((int) (wide * fineness), (int) (high * fineness), BufferedImage.TYPE_INT_RGB);
         Graphics2D g = image.createGraphics();
         g.setColor(Color.WHITE);
         g.fillRect(0, 0, image.getWidth(), image.getHeight());
         PngFile.smooth(g);
-        g.scale(FINENESS, FINENESS);
+        g.scale(fineness, fineness);
         painting.accept(g);
         g.dispose();
         ByteArrayOutputStream out = new ByteArrayOutputStream();

@@ -13,6 +13,9 @@ public record TextPart(String text, Font font, Color colour) implements Part {
     private static final FontRenderContext EXACT = new FontRenderContext(null, true, true);
     private static final double LEADING = 1.28;
 
+    /** Sums of widths may be so far from the width of the whole, points; closer to the edge the whole is measured. */
+    private static final double UNSURE = 0.05;
+
     /** How wide a text is without line breaks: points, 0 or more. */
     public static double width(String text, Font font) {
         return font.getStringBounds(text, EXACT).getWidth();
@@ -61,24 +64,39 @@ public record TextPart(String text, Font font, Color colour) implements Part {
     public List<String> lines(double width) {
         List<String> lines = new ArrayList<>();
         String line = "";
+        double taken = 0;
+        double space = width(" ", font);
         for (String word : text.strip().split("\\s+")) {
             String longer = line.isEmpty() ? word : line + " " + word;
-            if (width(longer, font) <= width) {
+            double more = (line.isEmpty() ? taken : taken + space) + width(word, font);
+            if (fits(longer, more, width)) {
                 line = longer;
+                taken = more;
                 continue;
             }
             if (!line.isEmpty()) {
                 lines.add(line);
             }
-            line = word;
-            while (width(line, font) > width && line.length() > 1) {
-                int fits = fitting(line, width);
-                lines.add(line.substring(0, fits));
-                line = line.substring(fits);
-            }
+            line = divided(word, width, lines);
+            taken = width(line, font);
         }
         lines.add(line);
         return lines;
+    }
+
+    private boolean fits(String line, double sum, double width) {
+        return Math.abs(sum - width) > UNSURE ? sum < width : width(line, font) <= width;
+    }
+
+    /** What is left of a word after all lines that it fills alone. */
+    private String divided(String word, double width, List<String> lines) {
+        String rest = word;
+        while (rest.length() > 1 && width(rest, font) > width) {
+            int fits = fitting(rest, width);
+            lines.add(rest.substring(0, fits));
+            rest = rest.substring(fits);
+        }
+        return rest;
     }
 
     private int fitting(String word, double width) {

@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.stream.Collectors;
 import javax.swing.BorderFactory;
 import javax.swing.Box;
 import javax.swing.JFrame;
@@ -18,6 +19,7 @@ import javax.swing.JScrollPane;
 import javax.swing.JSplitPane;
 import javax.swing.JTextArea;
 import javax.swing.JToolBar;
+import thrumwright.measure.Phrase;
 import thrumwright.editor.edit.Change;
 import thrumwright.editor.edit.ClassSession;
 import thrumwright.editor.form.MemberForm;
@@ -41,6 +43,9 @@ import thrumwright.store.keeping.Journals;
 /** The looms on which a class weaves a piece, in a window beside it that follows the piece. */
 public final class ClassWindow {
     private static final Dimension USUAL = new Dimension(1160, 720);
+
+    /** As many as can be read in one line. */
+    private static final int MOST_TOLD = 3;
 
     private final MainWindow editor;
     private final ClassSession session;
@@ -271,5 +276,12 @@ public final class ClassWindow {
 
     public void problem(String sentence) {
         messages.problem(sentence);
+    }
+
+    /** Tells which fields of a file say nothing. */
+    public void tellUnknown(List<Phrase> notices) {
+        if (!notices.isEmpty()) {
+            problem(notices.stream().limit(MOST_TOLD).map(Phrase::toString).collect(Collectors.joining(" ")));
+        }
     }
 }

@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import thrumwright.editor.edit.Change;
+import thrumwright.editor.edit.Edit;
 import thrumwright.editor.edit.Session;
 import thrumwright.editor.files.OnFile;
 import thrumwright.editor.files.Questions;
@@ -71,6 +72,7 @@ public final class FileWork implements OnFile.Content {
         commands.add("open", () -> questions.fileToOpen().ifPresent(this::open));
         commands.add("save", onFile::save);
         commands.add("save-as", onFile::saveAs);
+        commands.add("earlier", this::takeEarlier, () -> earlier().isPresent());
         commands.add("close", this::close);
         commands.add("close-all", windows::closeAll);
     }
@@ -102,6 +104,28 @@ public final class FileWork implements OnFile.Content {
             messages.problem(texts.say(
                     "message.not-opened", Map.of("file", String.valueOf(path.getFileName()), "why", e.getMessage())));
         }
+    }
+
+    /** Where the version before the last save lies, if there is one. */
+    private Optional<Path> earlier() {
+        return place.keeping()
+                .earlier()
+                .flatMap(kept -> session.path().map(kept::of))
+                .filter(Files::isRegularFile);
+    }
+
+    /** As an edit, so that undo brings back what was there, and nothing is on file until it is saved. */
+    private void takeEarlier() {
+        earlier().ifPresent(path -> {
+            try {
+                Piece before = PieceFile.read(SafeFile.read(path)).piece();
+                window.forgetTyping();
+                session.edit(Edit.of(texts.say("earlier.edit"), piece -> before));
+                messages.say(texts.say("message.earlier"));
+            } catch (FileProblem e) {
+                messages.problem(texts.say("message.not-earlier", Map.of("why", e.getMessage())));
+            }
+        });
     }
 
     private void open(String text, Path path) throws FileProblem {

@@ -85,6 +85,7 @@ final class SideWindows implements Messages {
         });
         window.session().follow(editor.session().piece());
         window.show();
+        window.tellUnknown(file.unknown().notices());
     }
 
     boolean mayLeaveClass() {
