@@ -143,7 +143,7 @@ final class Packages {
         String architecture = run("dpkg", "--print-architecture").strip();
         control(root, architecture);
         plainRights(root);
-        run("dpkg-deb", "--root-owner-group", "--build", root, packages.resolve(NAME + "_" + version + "_" + architecture + ".deb"));
+        run("dpkg-deb", "--root-owner-group", "-Zxz", "-z1", "--build", root, packages.resolve(NAME + "_" + version + "_" + architecture + ".deb"));
     }
 
     private void icons(Path theme) throws IOException {

@@ -43,7 +43,7 @@ final class WithoutWindow {
     void show(Path folder) throws FileProblem {
         String name = BuiltIn.DEMO.names().get(0);
         Plan plan = Plan.of(PieceFile.read(BuiltIn.DEMO.text(name)).piece());
-        Path sheet = folder.resolve(name.replace(".json", "") + "-steps.pdf");
+        Path sheet = folder.resolve(FileSort.stem(name) + "-steps.pdf");
         sheet(plan, sheet);
         out.print(PlanText.of(plan));
         out.println();

@@ -12,6 +12,7 @@ import thrumwright.block.Block;
 import thrumwright.piece.Structure;
 import thrumwright.plan.words.Words;
 import thrumwright.store.FileProblem;
+import thrumwright.store.FileSort;
 import thrumwright.store.SafeFile;
 import thrumwright.store.StructureFile;
 import thrumwright.store.Structures;
@@ -51,7 +52,7 @@ final class StructuresCommand implements Callable<Integer> {
         if (found.isPresent()) {
             return found.get();
         }
-        if (name.endsWith(".json")) {
+        if (FileSort.isOurs(name)) {
             return StructureFile.read(SafeFile.read(InAndOut.path(name))).structure();
         }
         throw new ParameterException(asked, Said.of("structure.none", "name", name));

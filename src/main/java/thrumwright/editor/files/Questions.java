@@ -25,7 +25,7 @@ public interface Questions {
 
     Optional<Path> fileToOpen();
 
-    /** @param ending such as {@code .json} */
+    /** @param ending such as {@code .thrum} */
     default Optional<Path> fileToSave(String suggestion, String ending) {
         return fileToSave(suggestion, ending, List::of);
     }
