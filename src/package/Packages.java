@@ -64,7 +64,9 @@ final class Packages {
             installer("dmg", "--mac-package-name", "Thrumwright");
         } else {
             folder("512x512/thrumwright.png");
-            debianPackage();
+            if (Files.isExecutable(Path.of("/usr/bin/dpkg-deb"))) {
+                debianPackage();
+            }
         }
         try (Stream<Path> made = Files.list(packages)) {
             made.sorted().forEach(each -> System.out.println("Made: " + each));

@@ -82,7 +82,9 @@ public final class RootCommand implements Runnable {
                 .forEach(line::addSubcommand);
         line.setResourceBundle(ResourceBundle.getBundle(USAGE, Locale.ROOT));
         line.getCommandSpec().versionProvider(() -> new String[] {"Thrumwright " + version});
+        line.addSubcommand(new CommandLine.HelpCommand());
         line.setCaseInsensitiveEnumValuesAllowed(true);
+        line.setParameterExceptionHandler(new AskedWrongly());
         line.setExecutionExceptionHandler((problem, which, parsed) -> trouble(problem));
         return line;
     }

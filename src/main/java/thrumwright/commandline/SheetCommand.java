@@ -4,6 +4,8 @@ import java.io.IOException;
 import java.util.Locale;
 import java.util.Map;
 import java.util.concurrent.Callable;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -42,13 +44,13 @@ final class SheetCommand implements Callable<Integer> {
     @Option(names = "--paper", defaultValue = "A4")
     private Paper paper;
 
-    @Option(names = "--distance", paramLabel = "METRES", defaultValue = "1")
+    @Option(names = "--distance", paramLabel = "METRES", defaultValue = "1", converter = Typed.Metres.class)
     private double distance;
 
     @Option(names = "--landscape")
     private boolean landscape;
 
-    @Option(names = "--margin", paramLabel = "MM", defaultValue = "14")
+    @Option(names = "--margin", paramLabel = "MM", defaultValue = "14", converter = Typed.Millimetres.class)
     private double margin;
 
     @Option(names = "--grey")
@@ -57,8 +59,12 @@ final class SheetCommand implements Callable<Integer> {
     @Option(names = "--dpi", defaultValue = "150")
     private int dpi;
 
+    @Mixin
+    private final Output output;
+
     SheetCommand(RootCommand commands) {
         this.commands = commands;
+        this.output = new Output(commands, "sheet");
     }
 
     @Override
@@ -72,12 +78,13 @@ final class SheetCommand implements Callable<Integer> {
         }
         SheetLook look = new SheetLook(setup(), !grey);
         Loaded work = file.load(commands.console());
-        try {
+        try (output) {
             if (work instanceof Loaded.OfClass some) {
                 write(new ClassSheets(some.plan(), look, Fonts::load, Locale.UK), wanted);
             } else {
                 write(new SheetFiles(((Loaded.OfPiece) work).plan(), look, Fonts::load, Locale.UK), wanted);
             }
+            output.keep();
         } catch (IOException e) {
             throw SafeFile.problem(new Phrase("file.sheet-unwritten", Map.of("file", to)), e);
         }
@@ -88,25 +95,42 @@ final class SheetCommand implements Callable<Integer> {
         if (each) {
             throw new ParameterException(commands.asked("sheet"), Said.of("sheet.each.piece", "name", file.name()));
         }
-        sheet.write(wanted, to, dpi, Progress.UNWATCHED, this::keep);
+        sheet.write(wanted, to, dpi, progress(), this::keep);
     }
 
     private void write(ClassSheets sheets, SheetForm wanted) throws IOException, FileProblem {
         if (!each) {
-            sheets.together(wanted, to, dpi, Progress.UNWATCHED, this::keep);
+            sheets.together(wanted, to, dpi, progress(), this::keep);
         } else if (to.equals("-")) {
             throw new ParameterException(commands.asked("sheet"), Said.of("sheet.each.name"));
         } else {
-            sheets.each(wanted, to, dpi, Progress.UNWATCHED, this::keep);
+            sheets.each(wanted, to, dpi, progress(), this::keep);
         }
     }
 
     private void keep(String name, SheetFiles.SheetContent content) throws FileProblem, IOException {
-        InAndOut.write(name, commands.console(), content::writeTo);
+        output.take(name, content::writeTo);
     }
 
     private SheetForm form() {
-        return form != null ? form : SheetForm.named(to).orElse(SheetForm.TEXT);
+        return form != null ? form : SheetForm.named(to).orElseGet(this::unnamed);
+    }
+
+    /** Nobody who writes “.docx” expects plain text. */
+    private SheetForm unnamed() {
+        String ending = FileEnding.of(to);
+        if (ending.isEmpty()) {
+            return SheetForm.TEXT;
+        }
+        String known = Stream.of(SheetForm.values()).map(SheetForm::ending).collect(Collectors.joining(", "));
+        throw new ParameterException(
+                commands.asked("sheet"), Said.of("sheet.ending", Map.of("name", to, "ending", ending, "known", known)));
+    }
+
+    private Progress progress() {
+        return output.quiet()
+                ? Progress.UNWATCHED
+                : TerminalProgress.on(commands.console().err());
     }
 
     /** What the pages' setup refuses was asked wrongly. */

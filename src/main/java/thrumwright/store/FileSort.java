@@ -42,7 +42,8 @@ public enum FileSort {
 
     /** A file's name without its ending, if that is one of ours. */
     public static String stem(String name) {
-        return name.substring(0, name.length() - endingOf(name).map(String::length).orElse(0));
+        return name.substring(
+                0, name.length() - endingOf(name).map(String::length).orElse(0));
     }
 
     private static Optional<String> endingOf(String name) {

@@ -115,7 +115,8 @@ class LibraryIT {
                 () -> room.place().library().byId("our-panels-hem").orElseThrow());
         assertThat(kept.goodFor()).containsExactly("tuesday", "quick", "class");
         assertThat(kept.end()).isEqualTo(editor.session().piece().start());
-        assertThat(folder.resolve("own").resolve("our-panels-hem.thrumstructure")).isNotEmptyFile();
+        assertThat(folder.resolve("own").resolve("our-panels-hem.thrumstructure"))
+                .isNotEmptyFile();
         assertThat(message()).startsWith("“Our panel’s hem” is among your structures now.");
         window.press(KeyEvent.VK_N, KeyEvent.VK_CONTROL);
         assertThat(answers.asked).isZero();

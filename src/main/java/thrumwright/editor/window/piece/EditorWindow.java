@@ -119,6 +119,7 @@ public final class EditorWindow implements MainWindow, PieceWindow {
     public void build() {
         size();
         frame.setName("editor");
+        frame.setIconImages(Icons.ofProgram());
         JComponent middle = middle();
         addCommands();
         Menus menus = new Menus(commands, texts);
