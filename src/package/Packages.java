@@ -130,7 +130,7 @@ final class Packages {
     /** Everything lies where the system looks for it and is put in its lists by its own triggers: nothing runs, nothing stays. */
     private void debianPackage() throws Exception {
         Path root = work.resolve("debian");
-        copy(packages.resolve(NAME), root.resolve("opt").resolve(NAME));
+        copy(packages.resolve(NAME), root.resolve("usr/lib").resolve(NAME));
         Path share = root.resolve("usr/share");
         put(SOURCE.resolve("linux/thrumwright.desktop"), share.resolve("applications/thrumwright.desktop"));
         put(SOURCE.resolve("linux/thrumwright.xml"), share.resolve("mime/packages/thrumwright.xml"));
@@ -141,7 +141,7 @@ final class Packages {
         java("Manual.java", version, page, share.resolve("bash-completion/completions/thrumwright"));
         run("gzip", "-9n", page);
         Files.createDirectories(root.resolve("usr/bin"));
-        Files.createSymbolicLink(root.resolve("usr/bin/thrumwright"), Path.of("/opt/thrumwright/bin/thrumwright"));
+        Files.createSymbolicLink(root.resolve("usr/bin/thrumwright"), Path.of("../lib/thrumwright/bin/thrumwright"));
         String architecture = run("dpkg", "--print-architecture").strip();
         control(root, architecture);
         plainRights(root);
@@ -178,7 +178,7 @@ final class Packages {
         for (Path each : files(root)) {
             if (each.toString().matches(".*\\.so|.*/bin/thrumwright|.*/jspawnhelper")) {
                 run("ldd", each).lines()
-                        .filter(line -> line.contains("=> /") && !line.contains(root.getFileName() + "/opt/"))
+                        .filter(line -> line.contains("=> /") && !line.contains(root.getFileName() + "/usr/lib/" + NAME))
                         .forEach(line -> libraries.add(line.replaceAll(".*=> (\\S+) .*", "$1")));
             }
         }

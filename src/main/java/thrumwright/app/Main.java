@@ -32,7 +32,7 @@ public final class Main {
         } else if (GraphicsEnvironment.isHeadless()) {
             System.exit(withoutWindow(file, out, err));
         } else {
-            EditorApp.open(file);
+            EditorApp.open(file, Version.number());
         }
     }
 

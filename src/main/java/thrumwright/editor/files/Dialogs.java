@@ -208,6 +208,11 @@ public final class Dialogs implements Questions {
     }
 
     @Override
+    public Optional<FirstStep> firstStep() {
+        return new FirstStepDialog(parent, room).ask();
+    }
+
+    @Override
     public Optional<Beginning> beginning() {
         return new BeginningDialog(parent, room).ask();
     }

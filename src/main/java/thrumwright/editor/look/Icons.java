@@ -21,6 +21,15 @@ public final class Icons {
         return icon;
     }
 
+    /**
+     * A picture in the colours in which it was drawn.
+     *
+     * @param size of its side, pixels at the usual size of type
+     */
+    public static Icon drawn(String name, int size) {
+        return new FlatSVGIcon("thrumwright/editor/icons/" + name + ".svg", size, size);
+    }
+
     /** The program's own icon in all the sizes that windows are given, so that each system takes the one that it needs. */
     public static List<Image> ofProgram() {
         return Program.SIZES;
