@@ -31,6 +31,7 @@ public final class EditorApp {
      * @param version of the program, such as {@code 0.1.0}
      */
     public static void open(Optional<Path> file, String version) {
+        SystemManners.before();
         Keeping keeping = Keeping.in(UserFolder.state());
         Runtime.getRuntime().addShutdownHook(new Thread(keeping.keeper()::flush, "last moment"));
         Unexpected unexpected = Unexpected.arrivesHere(
@@ -68,6 +69,7 @@ public final class EditorApp {
     /** Made by one event, filled by the next and shown by the one after, as each takes a while. */
     private static void begin(Workroom room, First first) {
         EditorWindow window = room.begin(first.work());
+        new SystemManners(room).install();
         EventQueue.invokeLater(() -> {
             room.finish(window, first.work());
             if (!first.problems().isEmpty()) {

@@ -48,11 +48,11 @@ final class FirstStepDialog {
         for (FirstStep each : new FirstStep[] {FirstStep.FIRST_PANEL, FirstStep.OWN, FirstStep.OPEN}) {
             panel.add(new Prose(texts.say(key(each) + ".does")), "w 120::" + WIDE + ", aligny top");
         }
-        panel.add(plain(FirstStep.DEMO), "span 3, split 2, gaptop 12, grow 0");
+        panel.add(plain(FirstStep.DEMO), "span 3, split 2, gaptop 12, h pref!, grow 0");
         JButton later = new JButton(texts.say("welcome.later"));
         later.setName("welcome.later");
         later.addActionListener(event -> modal.close());
-        panel.add(later, "gapbefore push, grow 0");
+        panel.add(later, "gapbefore push, gaptop 12, h pref!, grow 0");
         modal.fill(panel, first);
     }
 

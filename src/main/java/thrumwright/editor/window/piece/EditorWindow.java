@@ -394,6 +394,11 @@ public final class EditorWindow implements MainWindow, PieceWindow {
         new Recovery(files, place, beside).offer();
     }
 
+    /** Says what the program is. */
+    public void about() {
+        commands.run("about");
+    }
+
     /** Asks somebody who has no piece yet what to begin with. */
     public void askFirst() {
         new FirstStart(files, place).ask();
