@@ -137,7 +137,7 @@ class DocsTest {
         assertThat(examples).hasSize(3);
         assertThat(Findings.of(Plan.of(PieceFile.read(examples.get(0)).piece())).all())
                 .isEmpty();
-        ClassFile.PieceSource pieces = name -> name.equals("mud-bank.json") ? examples.get(0) : "";
+        ClassFile.PieceSource pieces = name -> name.equals("mud-bank.thrum") ? examples.get(0) : "";
         assertThat(ClassPlan.of(ClassFile.read(examples.get(1), pieces).set()).findings())
                 .isEmpty();
         assertThat(StructureFile.read(examples.get(2)).structure().end().blocks())

@@ -25,14 +25,12 @@ import thrumwright.output.page.PageSetup;
 import thrumwright.output.page.Paper;
 import thrumwright.output.page.Progress;
 import thrumwright.store.FileProblem;
-import thrumwright.store.NewFiles;
 import thrumwright.store.SafeFile;
 import thrumwright.store.UserFolder;
 
 @Command(name = "sheet", mixinStandardHelpOptions = true)
 final class SheetCommand implements Callable<Integer> {
     private final RootCommand commands;
-    private final List<String> written = new ArrayList<>();
 
     @Mixin
     private final InputFile file = new InputFile();
@@ -52,13 +50,13 @@ final class SheetCommand implements Callable<Integer> {
     @Option(names = "--paper", defaultValue = "A4")
     private Paper paper;
 
-    @Option(names = "--distance", paramLabel = "METRES", defaultValue = "1")
+    @Option(names = "--distance", paramLabel = "METRES", defaultValue = "1", converter = Typed.Metres.class)
     private double distance;
 
     @Option(names = "--landscape")
     private boolean landscape;
 
-    @Option(names = "--margin", paramLabel = "MM", defaultValue = "14")
+    @Option(names = "--margin", paramLabel = "MM", defaultValue = "14", converter = Typed.Millimetres.class)
     private double margin;
 
     @Option(names = "--grey")
@@ -70,8 +68,12 @@ final class SheetCommand implements Callable<Integer> {
     @Option(names = "--dpi", defaultValue = "150")
     private int dpi;
 
+    @Mixin
+    private final Output output;
+
     SheetCommand(RootCommand commands) {
         this.commands = commands;
+        this.output = new Output(commands, "sheet");
     }
 
     @Override
@@ -85,17 +87,14 @@ final class SheetCommand implements Callable<Integer> {
         }
         SheetLook look = new SheetLook(setup(), !grey, sections());
         Loaded work = file.load(commands.console());
-        try (NewFiles files = new NewFiles()) {
+        try (output) {
             if (work instanceof Loaded.OfClass some) {
-                write(new ClassSheets(some.plan(), look, SheetCommand::fonts, Locale.UK), wanted, files);
+                write(new ClassSheets(some.plan(), look, SheetCommand::fonts, Locale.UK), wanted);
             } else {
                 write(
-                        new SheetFiles(((Loaded.OfPiece) work).plan(), look, SheetCommand::fonts, Locale.UK),
-                        wanted,
-                        files);
+                        new SheetFiles(((Loaded.OfPiece) work).plan(), look, SheetCommand::fonts, Locale.UK), wanted);
             }
-            files.keep();
-            written.forEach(name -> commands.console().err().println(Said.of("file.written", "name", name)));
+            output.keep();
         } catch (Refused refusal) {
             throw new ParameterException(commands.asked("sheet"), refusal.getMessage(), refusal);
         } catch (IOException e) {
@@ -104,31 +103,25 @@ final class SheetCommand implements Callable<Integer> {
         return RootCommand.DONE;
     }
 
-    private void write(SheetFiles sheet, SheetForm wanted, NewFiles files) throws IOException, FileProblem {
+    private void write(SheetFiles sheet, SheetForm wanted) throws IOException, FileProblem {
         if (each) {
             throw new ParameterException(commands.asked("sheet"), Said.of("sheet.each.piece", "name", file.name()));
         }
-        sheet.write(wanted, to, dpi, Progress.UNWATCHED, (name, content) -> add(files, name, content));
+        sheet.write(wanted, to, dpi, progress(), this::keep);
     }
 
-    private void write(ClassSheets sheets, SheetForm wanted, NewFiles files) throws IOException, FileProblem {
+    private void write(ClassSheets sheets, SheetForm wanted) throws IOException, FileProblem {
         if (!each) {
-            sheets.together(wanted, to, dpi, Progress.UNWATCHED, (name, content) -> add(files, name, content));
+            sheets.together(wanted, to, dpi, progress(), this::keep);
         } else if (to.equals("-")) {
             throw new ParameterException(commands.asked("sheet"), Said.of("sheet.each.name"));
         } else {
-            sheets.each(wanted, to, dpi, Progress.UNWATCHED, (name, content) -> add(files, name, content));
+            sheets.each(wanted, to, dpi, progress(), this::keep);
         }
     }
 
-    /** To the standard output at once, else beside its place, until all are whole. */
-    private void add(NewFiles files, String name, SheetFiles.SheetContent content) throws FileProblem, IOException {
-        if (name.equals("-")) {
-            content.writeTo(commands.console().out());
-        } else {
-            files.add(InAndOut.path(name), content::writeTo);
-            written.add(name);
-        }
+    private void keep(String name, SheetFiles.SheetContent content) throws FileProblem, IOException {
+        output.take(name, content::writeTo);
     }
 
     /** From the program's own folder, so that none are left behind in the temporary one. */
@@ -137,7 +130,24 @@ final class SheetCommand implements Callable<Integer> {
     }
 
     private SheetForm form() {
-        return form != null ? form : SheetForm.named(to).orElse(SheetForm.TEXT);
+        return form != null ? form : SheetForm.named(to).orElseGet(this::unnamed);
+    }
+
+    /** Nobody who writes “.docx” expects plain text. */
+    private SheetForm unnamed() {
+        String ending = FileEnding.of(to);
+        if (ending.isEmpty()) {
+            return SheetForm.TEXT;
+        }
+        String known = Stream.of(SheetForm.values()).map(SheetForm::ending).collect(Collectors.joining(", "));
+        throw new ParameterException(
+                commands.asked("sheet"), Said.of("sheet.ending", Map.of("name", to, "ending", ending, "known", known)));
+    }
+
+    private Progress progress() {
+        return output.quiet()
+                ? Progress.UNWATCHED
+                : TerminalProgress.on(commands.console().err());
     }
 
     private Set<SheetSection> sections() {

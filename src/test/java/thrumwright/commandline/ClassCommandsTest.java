@@ -162,6 +162,8 @@ class ClassCommandsTest {
     void aClassThatIsWrongIsRefusedInOneSentence() {
         Answer answer = ask(CLASS.replace("first-wave", "no-wave"), "check", "-");
         assertThat(answer.code()).isEqualTo(RootCommand.FILE_TROUBLE);
-        assertThat(answer.err()).startsWith("Line 1, column ").contains("There is no file no-wave.json.");
+        assertThat(answer.err())
+                .startsWith("The standard input: Line 1, column ")
+                .contains("There is no file no-wave.json.");
     }
 }

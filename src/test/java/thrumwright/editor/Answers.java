@@ -18,6 +18,7 @@ final class Answers implements Questions {
     Closing closing = Closing.STAY;
     boolean overOthersWork;
     Optional<Beginning> beginning = Optional.empty();
+    Optional<FirstStep> firstStep = Optional.empty();
     Recovering recovering = Recovering.LATER;
     final List<String> questions = new ArrayList<>();
     int asked;
@@ -59,6 +60,12 @@ final class Answers implements Questions {
         asked++;
         questions.add(question);
         return recovering;
+    }
+
+    @Override
+    public Optional<FirstStep> firstStep() {
+        asked++;
+        return firstStep;
     }
 
     @Override

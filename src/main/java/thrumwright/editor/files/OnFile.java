@@ -12,6 +12,7 @@ import thrumwright.editor.settings.Workplace;
 import thrumwright.editor.text.Messages;
 import thrumwright.output.FileNames;
 import thrumwright.store.FileProblem;
+import thrumwright.store.FileSort;
 import thrumwright.store.SafeFile;
 import thrumwright.store.keeping.Fingerprint;
 import thrumwright.store.keeping.Journals;
@@ -173,7 +174,7 @@ public final class OnFile {
     public boolean saveAs() {
         return questions
                 .get()
-                .fileToSave(stem(), ".json")
+                .fileToSave(stem(), FileSort.of(content.now().text().get()).ending())
                 .map(path -> mayWrite(path) && write(path))
                 .orElse(false);
     }

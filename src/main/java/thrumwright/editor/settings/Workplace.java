@@ -18,6 +18,7 @@ public final class Workplace {
     private final Library library;
     private final Texts texts;
     private final Keeping keeping;
+    private final String version;
     private final Fonts fonts = Fonts.keptIn(UserFolder.fonts());
     private final List<Runnable> listeners = new CopyOnWriteArrayList<>();
     private Theme theme;
@@ -25,12 +26,14 @@ public final class Workplace {
     /**
      * @param locale the language wanted; where there is no text in it, English
      * @param keeping by which what is open is kept
+     * @param version of the program, such as {@code 0.1.0}
      */
-    public Workplace(Settings settings, Library library, Locale locale, Keeping keeping) {
+    public Workplace(Settings settings, Library library, Locale locale, Keeping keeping, String version) {
         this.settings = settings;
         this.texts = Texts.of(locale);
         this.library = library;
         this.keeping = keeping;
+        this.version = version;
         this.theme = settings.get("theme")
                 .flatMap(name -> Stream.of(Theme.values())
                         .filter(known -> known.name().equals(name))
@@ -45,6 +48,10 @@ public final class Workplace {
 
     public Keeping keeping() {
         return keeping;
+    }
+
+    public String version() {
+        return version;
     }
 
     public Texts texts() {

@@ -107,6 +107,7 @@ public final class ClassWindow {
 
     private void build() {
         frame.setName("class");
+        frame.setIconImages(Icons.ofProgram());
         frame.setJMenuBar(menus());
         JPanel top = new JPanel(new BorderLayout());
         top.add(tools());

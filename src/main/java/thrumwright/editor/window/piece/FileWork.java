@@ -9,6 +9,7 @@ import java.util.stream.Collectors;
 import thrumwright.editor.edit.Change;
 import thrumwright.editor.edit.Edit;
 import thrumwright.editor.edit.Session;
+import thrumwright.editor.files.Beginning;
 import thrumwright.editor.files.OnFile;
 import thrumwright.editor.files.Questions;
 import thrumwright.editor.files.ReadClass;
@@ -77,15 +78,16 @@ public final class FileWork implements OnFile.Content {
         commands.add("close-all", windows::closeAll);
     }
 
-    private void begin() {
-        questions.beginning().ifPresent(beginning -> {
-            Piece piece = beginning
-                    .structure()
-                    .map(structure ->
-                            Beginnings.with(structure, beginning.units()).withTitle(structure.name()))
-                    .orElseGet(() -> Beginnings.empty(beginning.units()));
-            take(new PieceFile(piece, Unknown.none()), Optional.empty(), Optional.empty());
-        });
+    void begin() {
+        questions.beginning().ifPresent(this::begin);
+    }
+
+    void begin(Beginning beginning) {
+        Piece piece = beginning
+                .structure()
+                .map(structure -> Beginnings.with(structure, beginning.units()).withTitle(structure.name()))
+                .orElseGet(() -> Beginnings.empty(beginning.units()));
+        take(new PieceFile(piece, Unknown.none()), Optional.empty(), Optional.empty());
     }
 
     /** A piece in a window, a class beside its piece; a structure goes into the library. */
@@ -157,11 +159,8 @@ public final class FileWork implements OnFile.Content {
      *
      * @return that window
      */
-    private PieceWindow take(PieceFile file, Optional<Path> path, Optional<Fingerprint> held) {
-        boolean untouched = session.path().isEmpty()
-                && !session.dirty()
-                && session.history().names().isEmpty();
-        if (untouched) {
+    PieceWindow take(PieceFile file, Optional<Path> path, Optional<Fingerprint> held) {
+        if (untouched()) {
             window.forgetTyping();
             session.setBase(held);
             session.replace(file, path);
@@ -175,6 +174,13 @@ public final class FileWork implements OnFile.Content {
         PieceWindow other = windows.open(begun);
         other.show();
         return other;
+    }
+
+    /** Whether nothing was done in this window yet. */
+    boolean untouched() {
+        return session.path().isEmpty()
+                && !session.dirty()
+                && session.history().names().isEmpty();
     }
 
     /** The piece's title as the name of a file. */

@@ -46,7 +46,7 @@ public final class Menus {
         bar.add(bars.menu("menu.edit", ids(EDIT)));
         bar.add(block());
         bar.add(view(room));
-        bar.add(bars.menu("menu.help", "keys"));
+        bar.add(bars.menu("menu.help", "keys", null, "about"));
         return bar;
     }
 

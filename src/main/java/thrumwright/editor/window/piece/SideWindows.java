@@ -13,6 +13,7 @@ import thrumwright.editor.text.CommandTexts;
 import thrumwright.editor.text.Commands;
 import thrumwright.editor.text.Messages;
 import thrumwright.editor.text.Texts;
+import thrumwright.editor.window.AboutDialog;
 import thrumwright.editor.window.KeyList;
 import thrumwright.editor.window.KeysWindow;
 import thrumwright.editor.window.MainWindow;
@@ -50,6 +51,7 @@ final class SideWindows implements Messages {
         commands.add("print", () -> sheet().showAnd("sheet-print"));
         commands.add("export", () -> sheet().showAnd("sheet-export"));
         commands.add("class", () -> classWindow().show());
+        commands.add("about", () -> new AboutDialog(frame, editor.room()).show());
         commands.add("keys", () -> keys(frame.getJMenuBar(), windows.getAsInt()).show());
     }
 

@@ -116,6 +116,7 @@ public final class SheetWindow {
 
     private void build() {
         frame.setName("sheet");
+        frame.setIconImages(Icons.ofProgram());
         bar = new SheetBar(commands, texts);
         frame.setJMenuBar(bar.menus());
         JPanel top = new JPanel(new BorderLayout());
