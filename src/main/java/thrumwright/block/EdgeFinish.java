@@ -68,6 +68,11 @@ public sealed interface EdgeFinish extends Block permits WarpFinish, KnotRows, T
     /** Warp ends that are worked together; 1 where they go one by one. */
     int endsPerGroup();
 
+    /** How many warp ends a group needs at least to be worked so, 1 or more. */
+    default int leastPerGroup() {
+        return 1;
+    }
+
     /** The length that the weaver chose: how long the fringe hangs, or how far the ends lie back; empty if there is none. */
     Optional<Length> length();
 

@@ -13,17 +13,22 @@ import thrumwright.measure.Length;
  * @param hanging how long the finished fringe hangs; for darned-in ends how far each is darned back
  */
 public record WarpFinish(Tag tag, Kind kind, int endsPerGroup, Length hanging) implements EdgeFinish {
-    /** The ways to finish warp ends; the factor is cut length over hanging length by the published hand rules. */
+    /**
+     * The ways to finish warp ends: the factor is cut length over hanging length by the published hand rules; then into how many
+     * parts a group is divided.
+     */
     public enum Kind {
-        KNOTTED(1),
-        PLIED(1.25),
-        PLAITED(1.5),
-        DARNED(1);
+        KNOTTED(1, 1),
+        PLIED(1.25, 2),
+        PLAITED(1.5, 3),
+        DARNED(1, 1);
 
         private final double takeUp;
+        private final int parts;
 
-        Kind(double takeUp) {
+        Kind(double takeUp, int parts) {
             this.takeUp = takeUp;
+            this.parts = parts;
         }
     }
 
@@ -32,6 +37,11 @@ public record WarpFinish(Tag tag, Kind kind, int endsPerGroup, Length hanging) i
         Objects.requireNonNull(kind);
         Twining.checkGroup(endsPerGroup);
         EdgeFinish.checkLength(hanging);
+    }
+
+    @Override
+    public int leastPerGroup() {
+        return kind.parts;
     }
 
     @Override

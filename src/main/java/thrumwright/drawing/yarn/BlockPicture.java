@@ -32,7 +32,7 @@ public final class BlockPicture {
     private final Setting setting;
     private final List<Row> rows;
     private final DyedYarn yarn;
-    private final Hanging hanging;
+    private final TailedEnds hanging;
     private final UnaryOperator<List<Strand>> slip;
     private final Map<Detail, Sides> sides = new ConcurrentHashMap<>();
     private final Map<YarnStrip.Key, YarnStrip> strips = new ConcurrentHashMap<>();
@@ -51,7 +51,7 @@ public final class BlockPicture {
             Setting setting,
             List<Row> rows,
             DyedYarn yarn,
-            Hanging hanging,
+            TailedEnds hanging,
             UnaryOperator<List<Strand>> slip,
             YarnEnds.Which which) {
         this.block = block;
@@ -66,7 +66,7 @@ public final class BlockPicture {
         this.courses = Repetition.ofRows(rows.size());
     }
 
-    private static BlockPicture of(Work work, DyedYarn.Tint tint, Hanging hanging, UnaryOperator<List<Strand>> slip) {
+    private static BlockPicture of(Work work, DyedYarn.Tint tint, TailedEnds hanging, UnaryOperator<List<Strand>> slip) {
         return new BlockPicture(
                 work.block(),
                 work.setting(),
@@ -80,12 +80,12 @@ public final class BlockPicture {
     /** A block with its tails, paler if it comes out again. */
     public static BlockPicture of(Work work) {
         DyedYarn.Tint tint = work.block().use().comesOut() ? DyedYarn.Tint.PALE : DyedYarn.Tint.FULL;
-        return of(work, tint, Hanging.of(work.oneLength()), UnaryOperator.identity());
+        return of(work, tint, TailedEnds.of(work.oneLength()), UnaryOperator.identity());
     }
 
     /** A block that is being worked, in its full colour, with a slip in how its yarn is led. */
     public static BlockPicture slipped(Work work, UnaryOperator<List<Strand>> slip) {
-        return of(work, DyedYarn.Tint.FULL, Hanging.of(work.oneLength()), slip);
+        return of(work, DyedYarn.Tint.FULL, TailedEnds.of(work.oneLength()), slip);
     }
 
     /** A block whose yarn is led on by the hand: it has begun, and hasn't come to its end. */
@@ -95,19 +95,19 @@ public final class BlockPicture {
                 work.setting(),
                 work.rows(),
                 new DyedYarn(work.yarn(), DyedYarn.Tint.FULL),
-                Hanging.of(work.oneLength()),
+                TailedEnds.of(work.oneLength()),
                 strands -> laid,
                 YarnEnds.Which.FIRST);
     }
 
     /** A block as it lies at the edge, without tails. */
     public static BlockPicture finished(Work work) {
-        return of(work, DyedYarn.Tint.FULL, Hanging.NOWHERE, UnaryOperator.identity());
+        return of(work, DyedYarn.Tint.FULL, TailedEnds.NOWHERE, UnaryOperator.identity());
     }
 
     /** What was woven before, in grey and without tails. */
     public static BlockPicture woven(Work work) {
-        return of(work, DyedYarn.Tint.GREY, Hanging.NOWHERE, UnaryOperator.identity());
+        return of(work, DyedYarn.Tint.GREY, TailedEnds.NOWHERE, UnaryOperator.identity());
     }
 
     /** So many plain picks of a yarn that belongs to no block: the design's. */
@@ -120,7 +120,7 @@ public final class BlockPicture {
                 Optional.empty());
         DyedYarn full = new DyedYarn(yarn, DyedYarn.Tint.FULL);
         return new BlockPicture(
-                band, setting, band.rows(setting, before), full, Hanging.NOWHERE, UnaryOperator.identity(), YarnEnds.Which.BOTH);
+                band, setting, band.rows(setting, before), full, TailedEnds.NOWHERE, UnaryOperator.identity(), YarnEnds.Which.BOTH);
     }
 
     /** Whether the other one shows the same. */
@@ -244,7 +244,7 @@ public final class BlockPicture {
     }
 
     private boolean tailed() {
-        return !hanging.equals(Hanging.NOWHERE);
+        return !hanging.equals(TailedEnds.NOWHERE);
     }
 
     private List<YarnEnds.LooseEnd> hung() {

@@ -8,11 +8,11 @@ import thrumwright.plan.OneLength;
  * @param first where it begins
  * @param last where it ends
  */
-record Hanging(boolean first, boolean last) {
-    static final Hanging NOWHERE = new Hanging(false, false);
+record TailedEnds(boolean first, boolean last) {
+    static final TailedEnds NOWHERE = new TailedEnds(false, false);
 
     /** What goes on from a neighbour, or into one, has no tail there. */
-    static Hanging of(OneLength length) {
-        return new Hanging(length.before().isEmpty(), length.after().isEmpty());
+    static TailedEnds of(OneLength length) {
+        return new TailedEnds(length.before().isEmpty(), length.after().isEmpty());
     }
 }
