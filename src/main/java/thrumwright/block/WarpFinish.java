@@ -76,7 +76,8 @@ public record WarpFinish(Tag tag, Kind kind, int endsPerGroup, Length hanging) i
     public List<String> stages(int made) {
         return switch (kind) {
             case KNOTTED -> EdgeFinish.KNOT_STAGES;
-            case PLIED -> List.of("finish-plied.stage.halves", "finish-plied.stage.twist", "finish-plied.stage.together");
+            case PLIED ->
+                List.of("finish-plied.stage.halves", "finish-plied.stage.twist", "finish-plied.stage.together");
             case PLAITED ->
                 List.of("finish-plaited.stage.three", "finish-plaited.stage.cross", "finish-plaited.stage.plait");
             case DARNED ->

@@ -96,8 +96,7 @@ public record HandWay(Graphics2D g, Palette palette, Font font, double size) {
 
     private BasicStroke pen(double width, boolean dashed) {
         float[] dashes = dashed ? new float[] {(float) (1.3 * size), (float) (1.5 * size)} : null;
-        return new BasicStroke(
-                (float) (width * size), BasicStroke.CAP_ROUND, BasicStroke.JOIN_ROUND, 10, dashes, 0);
+        return new BasicStroke((float) (width * size), BasicStroke.CAP_ROUND, BasicStroke.JOIN_ROUND, 10, dashes, 0);
     }
 
     private Path2D head(Part last) {
@@ -136,7 +135,8 @@ public record HandWay(Graphics2D g, Palette palette, Font font, double size) {
             g.scale(1, -1);
         }
         g.setFont(font.deriveFont((float) (FIGURE * size)));
-        double wide = g.getFont().getStringBounds(Integer.toString(number), EXACT).getWidth();
+        double wide =
+                g.getFont().getStringBounds(Integer.toString(number), EXACT).getWidth();
         g.drawString(Integer.toString(number), (float) (-wide / 2), (float) (DOWN * radius));
         g.setTransform(kept);
     }

@@ -135,7 +135,8 @@ record Leading(Work work, int stage) implements YarnBlock.YarnCases<Led> {
         double rise = front == frontAbove ? rise() : 0.15 * rise();
         if (count == 0) {
             double x = rightward() ? 0 : setting().span();
-            return List.of(Legs.toHand(x, front, setting(), rightward(), setting().beaten(), rise));
+            return List.of(
+                    Legs.toHand(x, front, setting(), rightward(), setting().beaten(), rise));
         }
         return begun(legs, count, rise);
     }
@@ -164,7 +165,9 @@ record Leading(Work work, int stage) implements YarnBlock.YarnCases<Led> {
         Leg on = stage == 0
                 ? Legs.toHand(wrap, setting(), !rightward(), -0.5 * rise())
                 : Legs.toHand(wrap, setting(), rightward(), 2.2 * rise());
-        List<Leg> way = stage == 0 ? List.of(wrap) : List.of(Legs.firstOf(on, 2 * setting().spacing(), rightward()));
+        List<Leg> way = stage == 0
+                ? List.of(wrap)
+                : List.of(Legs.firstOf(on, 2 * setting().spacing(), rightward()));
         // what comes from the group before lies on the end that is brought through below it
         return new Led(
                 List.of(

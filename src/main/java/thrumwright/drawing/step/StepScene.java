@@ -143,7 +143,11 @@ record StepScene(Work work, BlockPicture picture, List<Tail> tails) {
     /** The same on as few ends as show a stitch or two, so that they are large. */
     static Work closely(Work whole) {
         int all = whole.setting().ends();
-        int wanted = Math.min(MOST_ENDS, Math.max(FEWEST_ENDS, whole.block().longestFloat() + whole.block().period() + 2));
+        int wanted = Math.min(
+                MOST_ENDS,
+                Math.max(
+                        FEWEST_ENDS,
+                        whole.block().longestFloat() + whole.block().period() + 2));
         return shortened(whole, usualRows(whole), Math.min(all, wanted + wanted % 2 + all % 2));
     }
 

@@ -65,7 +65,13 @@ public final class BlockPicture {
 
     private static BlockPicture of(Work work, DyedYarn.Tint tint, boolean tailed, UnaryOperator<List<Strand>> slip) {
         return new BlockPicture(
-                work.block(), work.setting(), work.rows(), new DyedYarn(work.yarn(), tint), tailed, slip, YarnEnds.Which.BOTH);
+                work.block(),
+                work.setting(),
+                work.rows(),
+                new DyedYarn(work.yarn(), tint),
+                tailed,
+                slip,
+                YarnEnds.Which.BOTH);
     }
 
     /** A block with its tails, paler if it comes out again. */
@@ -110,7 +116,8 @@ public final class BlockPicture {
                 new Amount.Picks(count),
                 Optional.empty());
         DyedYarn full = new DyedYarn(yarn, DyedYarn.Tint.FULL);
-        return new BlockPicture(band, setting, band.rows(setting, before), full, false, UnaryOperator.identity(), YarnEnds.Which.BOTH);
+        return new BlockPicture(
+                band, setting, band.rows(setting, before), full, false, UnaryOperator.identity(), YarnEnds.Which.BOTH);
     }
 
     /** Whether the other one shows the same. */

@@ -21,11 +21,9 @@ public final class Legs {
         List<Leg> legs = new ArrayList<>();
         for (int i = 1; i < visits.size(); i++) {
             OptionalDouble from = i == 1 ? leg.route().from() : OptionalDouble.of(top(visits.get(i - 1), rightward));
-            OptionalDouble to = i == visits.size() - 1
-                    ? leg.route().to()
-                    : OptionalDouble.of(top(visits.get(i), rightward));
-            legs.add(new Leg(
-                    new Route(visits.subList(i - 1, i + 1), from, to), leg.fromY(), leg.middleY(), leg.toY()));
+            OptionalDouble to =
+                    i == visits.size() - 1 ? leg.route().to() : OptionalDouble.of(top(visits.get(i), rightward));
+            legs.add(new Leg(new Route(visits.subList(i - 1, i + 1), from, to), leg.fromY(), leg.middleY(), leg.toY()));
         }
         return legs;
     }
@@ -53,9 +51,7 @@ public final class Legs {
     /** Of a leg that goes round some ends and over them again: once round them, before it is drawn tight, coming down so far, mm. */
     public static Leg roundOnce(Leg loop, double down) {
         List<Visit> visits = loop.route().visits();
-        Route once = visits.size() == 1
-                ? loop.route()
-                : Route.of(visits.subList(0, 2), Route.FRONT, Route.FRONT);
+        Route once = visits.size() == 1 ? loop.route() : Route.of(visits.subList(0, 2), Route.FRONT, Route.FRONT);
         double y = (loop.fromY() + loop.toY()) / 2;
         return new Leg(once, y + down, y + down / 2, y);
     }
@@ -78,7 +74,8 @@ public final class Legs {
         double share = far / Math.abs(toHand.route().visits().get(1).x() - from.x());
         Visit to = Visit.of(from.x() + (rightward ? far : -far), from.radius(), from.sense());
         return new Leg(
-                new Route(List.of(from, to), toHand.route().from(), toHand.route().to()),
+                new Route(
+                        List.of(from, to), toHand.route().from(), toHand.route().to()),
                 toHand.fromY(),
                 toHand.fromY() + share * (toHand.toY() - toHand.fromY()) / 2,
                 toHand.fromY() + share * (toHand.toY() - toHand.fromY()));
@@ -89,9 +86,7 @@ public final class Legs {
         Sense sense = front == rightward ? Sense.CLOCKWISE : Sense.ANTICLOCKWISE;
         double far = rightward ? setting.span() + 4 * setting.spacing() : -4 * setting.spacing();
         double top = front ? Route.FRONT : Route.BACK;
-        List<Visit> visits = List.of(
-                Visit.of(x, setting.radius(), sense),
-                Visit.of(far, setting.radius(), sense));
+        List<Visit> visits = List.of(Visit.of(x, setting.radius(), sense), Visit.of(far, setting.radius(), sense));
         return new Leg(Route.of(visits, top, top), y, y + rise / 2, y + rise);
     }
 }

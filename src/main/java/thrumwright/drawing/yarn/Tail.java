@@ -18,8 +18,7 @@ import thrumwright.block.Side;
  * @param out how far beyond the edge end it hangs, mm
  * @param down how far it hangs down, mm
  */
-public record Tail(
-        DyedYarn yarn, Side side, double x, double y, Lies lies, double thickness, double out, double down) {
+public record Tail(DyedYarn yarn, Side side, double x, double y, Lies lies, double thickness, double out, double down) {
     /** How a tail leaves the cloth. */
     public enum Lies {
         BEHIND,
