@@ -85,9 +85,9 @@ record OverhandKnot(double x, double y, double unit, int ends, double thick) {
     }
 
     /** The way of the hand from one point of it to another. */
-    List<HandWay.Part> way(int first, int last) {
+    List<HandWay.Bit> way(int first, int last) {
         List<double[]> line = smooth(points(y - unit, Double.NaN, last));
-        List<HandWay.Part> parts = new ArrayList<>();
+        List<HandWay.Bit> parts = new ArrayList<>();
         int begin = first * STEPS;
         for (int i = begin + 1; i < line.size(); i++) {
             boolean hidden = line.get(i)[2] < -0.35;
@@ -100,8 +100,8 @@ record OverhandKnot(double x, double y, double unit, int ends, double thick) {
         return parts;
     }
 
-    private static HandWay.Part part(List<double[]> line, boolean hidden) {
-        return new HandWay.Part(
+    private static HandWay.Bit part(List<double[]> line, boolean hidden) {
+        return new HandWay.Bit(
                 line.stream().mapToDouble(point -> point[0]).toArray(),
                 line.stream().mapToDouble(point -> point[1]).toArray(),
                 hidden);
