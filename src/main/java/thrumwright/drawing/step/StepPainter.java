@@ -216,13 +216,13 @@ public record StepPainter(Graphics2D g, Palette palette, Font font, PictureLabel
         double spare = box.getWidth() - wide * scale;
         double below = Math.max(BELOW * box.getHeight() / scale, scene.rowHeight());
         View view = new View(scale, box.getMinX() + spare / 2 + scale * left, box.getMaxY() - below * scale);
-        List<ClothPainter.PlacedBlock> placed = new ArrayList<>();
-        if (scene.lap() >= 0) {
-            StepScene.below(end, block, few.ends()).ifPresent(placed::add);
-        }
-        scene.cloth(plan, end, block).ifPresent(placed::add);
-        placed.add(new ClothPainter.PlacedBlock(scene.picture(), 0, scene.height()));
-        cloth(view, placed, scene.tails(), few, plan.piece().warpYarn(), box);
+        cloth(
+                view,
+                scene.placed(plan, end, block),
+                scene.tails(),
+                few,
+                plan.piece().warpYarn(),
+                box);
         for (Row row : scene.arrows()) {
             arrow(box, view, scene, row);
         }
