@@ -107,7 +107,8 @@ record OverhandKnot(double x, double y, double unit, int ends, double thick) {
                 hidden);
     }
 
-    private List<double[]> line(double from, double to, int last) {
+    /** Its middle line: across, down, and towards the eye. */
+    List<double[]> line(double from, double to, int last) {
         return smooth(points(from, to, last));
     }
 

@@ -41,9 +41,6 @@ public record HemLying(Graphics2D g, Palette palette, Font font, PictureLabels l
     /** Of the box's height: how far what slides in stands out, across and down. */
     private static final double OUT = 0.27;
 
-    /** Of the box's height: the size of its letters at most. */
-    private static final double LETTERS = 0.105;
-
     private static final int STEPS = 60;
 
     /** One hem in a box at one stage. */
@@ -73,11 +70,6 @@ public record HemLying(Graphics2D g, Palette palette, Font font, PictureLabels l
 
     /** @param stage from 0, or {@link #WHOLE} */
     public void paint(Rectangle2D box, Plan plan, EndPlan end, Hem hem, int stage) {
-        if (font != null && font.getSize2D() > LETTERS * box.getHeight() + 0.01) {
-            Font small = font.deriveFont((float) (LETTERS * box.getHeight()));
-            new HemLying(g, palette, small, labels).paint(box, plan, end, hem, stage);
-            return;
-        }
         Scene scene = new Scene(box, plan, end, hem, line(hem, stage), stage);
         Lying lying = placed(scene);
         Graphics2D turned = (Graphics2D) g.create();

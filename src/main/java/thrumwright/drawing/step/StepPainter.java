@@ -42,6 +42,8 @@ import thrumwright.yarn.Yarn;
 public record StepPainter(Graphics2D g, Palette palette, Font font, PictureLabels labels) {
     /** Length of an arrow, in distances between ends. */
     private static final double ARROW = 1.5;
+    /** Of the box's height: the size of letters at most. */
+    private static final double LETTERS = 0.11;
     /** Share of the box below the step. */
     private static final double BELOW = 0.24;
 
@@ -65,7 +67,8 @@ public record StepPainter(Graphics2D g, Palette palette, Font font, PictureLabel
                 box,
                 painter -> block.work()
                         .ifPresentOrElse(
-                                work -> new StagePainter(painter.g, palette, font).paint(box, plan, end, block, stage),
+                                work -> new StagePainter(painter.g, palette, painter.font)
+                                        .paint(box, plan, end, block, stage),
                                 () -> painter.without(box, plan, end, block, stage)));
     }
 
@@ -109,7 +112,8 @@ public record StepPainter(Graphics2D g, Palette palette, Font font, PictureLabel
                 painter -> block.block()
                         .finish()
                         .ifPresentOrElse(
-                                finish -> new EdgePainter(EdgeView.whole(painter.g, palette, font, labels, !right))
+                                finish -> new EdgePainter(
+                                                EdgeView.whole(painter.g, palette, painter.font, labels, !right))
                                         .paint(box, plan, end, finish),
                                 () -> painter.slip(box, plan, block.work().orElseThrow(), slip, right)));
     }
@@ -127,8 +131,14 @@ public record StepPainter(Graphics2D g, Palette palette, Font font, PictureLabel
         Graphics2D within = (Graphics2D) g.create();
         within.clip(box);
         within.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
-        painting.accept(new StepPainter(within, palette, font, labels));
+        painting.accept(new StepPainter(within, palette, fitting(box), labels));
         within.dispose();
+    }
+
+    /** Letters that leave room for the drawing in a small box. */
+    private Font fitting(Rectangle2D box) {
+        double most = LETTERS * box.getHeight();
+        return font == null || font.getSize2D() <= most ? font : font.deriveFont((float) most);
     }
 
     private void strained(Rectangle2D box, Plan plan, StepScene scene, Strain strain) {
