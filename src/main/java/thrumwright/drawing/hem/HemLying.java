@@ -83,7 +83,7 @@ public record HemLying(Graphics2D g, Palette palette, Font font, PictureLabels l
     private static void hem(FoldPainter painter, HemPlacing placing, Scene in) {
         if (in.stage() == FLAT || in.stage() == FOLDING) {
             painter.cloth(placing, in.line(), in.plan(), in.end(), in.hem());
-        } else if (in.stage() == SEWING
+        } else if (in.sleeve().isEmpty()
                 && in.hem().sleeve().filter(Hem.Sleeve::slidesIn).isPresent()) {
             painter.sewn(placing, in.line(), in.plan(), in.end(), in.hem());
         } else {
