@@ -33,7 +33,7 @@ import thrumwright.testing.Pieces;
  * Two ends of a yarn hold each other by lying side by side in a shed that is beaten shut. What is tied, or worked without a
  * shed, can't be joined so and is cut in one length however long (common practice, no source).
  */
-class WholeCordTest {
+class CordInOneLengthTest {
     private static final Tag TAG = Tag.of("long");
     private static final Use CORD = Use.of(MaterialRole.WARP_CORD);
 
