@@ -161,7 +161,7 @@ class PdfReadBackTest {
                 said.add(words.name(block.block()));
                 block.work().ifPresent(work -> rows(work, said));
                 if (block.height() > 0) {
-                    said.add("↑ " + shown.height(end.reach(block)));
+                    said.add("↑ " + Shown.inFullHeight(shown.height(end.reach(block))));
                 }
             }
         }
