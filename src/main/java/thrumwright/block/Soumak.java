@@ -132,6 +132,7 @@ public record Soumak(Tag tag, Use use, int rows, int over, int under, Lean first
         if (rows > 2) {
             told.add("rows.list");
         }
+        told.add("rows.key");
         told.add("plain.end");
         return told;
     }

@@ -122,6 +122,7 @@ public record Twining(Tag tag, Use use, int rows, int endsPerGroup, Lean first, 
         if (rows > 1 && setting.ends() % endsPerGroup > 0) {
             told.add("twining.anew");
         }
+        told.add("rows.key");
         told.add("twining.end");
         return told;
     }

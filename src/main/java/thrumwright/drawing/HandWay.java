@@ -4,8 +4,6 @@ import java.awt.BasicStroke;
 import java.awt.Color;
 import java.awt.Font;
 import java.awt.Graphics2D;
-import java.awt.font.FontRenderContext;
-import java.awt.geom.AffineTransform;
 import java.awt.geom.Ellipse2D;
 import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
@@ -23,13 +21,8 @@ public record HandWay(Graphics2D g, Palette palette, Font font, double size) {
     private static final double DISC = 1.9;
 
     private static final double FIGURE = 2.8;
-    /** As share of the disc, how far its figure's line lies below the middle. */
-    private static final double DOWN = 0.49;
-
-    private static final FontRenderContext EXACT = new FontRenderContext(null, true, true);
-
     /** A part of the way, page units; {@code hidden} behind something. */
-    public record Part(double[] x, double[] y, boolean hidden) {
+    public record Bit(double[] x, double[] y, boolean hidden) {
         Path2D line() {
             Path2D line = new Path2D.Double();
             line.moveTo(x[0], y[0]);
@@ -45,29 +38,29 @@ public record HandWay(Graphics2D g, Palette palette, Font font, double size) {
         return new HandWay(g, palette, font, Math.max(2.2, 0.026 * Math.min(box.getHeight(), 0.66 * box.getWidth())));
     }
 
-    /** What a number takes along the way, before the arrow begins. */
+    /** What a number takes along the way, before the arrow begins: page units, more than 0. */
     public double room() {
         return 2 * DISC * size;
     }
 
     /** Along those parts, in order, to the end of the last. */
-    public void along(List<Part> parts, int number) {
+    public void along(List<Bit> parts, int number) {
         if (parts.isEmpty()) {
             return;
         }
-        Part last = parts.get(parts.size() - 1);
+        Bit last = parts.get(parts.size() - 1);
         stroke(parts, last, 1.5, palette.paper());
         stroke(parts, last, 0.62, palette.ink());
         before(parts.get(0), number);
     }
 
     /** Just before the way begins, so that it covers nothing of it. */
-    private void before(Part first, int number) {
+    private void before(Bit first, int number) {
         int next = 1;
-        while (next < first.x().length - 1 && gone(first, next) < DISC * size) {
+        while (next < first.x().length - 1 && between(first, 0, next) < DISC * size) {
             next++;
         }
-        double long_ = Math.max(1e-9, gone(first, next));
+        double long_ = Math.max(1e-9, between(first, 0, next));
         double back = DISC * size / long_;
         number(
                 first.x()[0] - back * (first.x()[next] - first.x()[0]),
@@ -75,18 +68,14 @@ public record HandWay(Graphics2D g, Palette palette, Font font, double size) {
                 number);
     }
 
-    private static double gone(Part part, int to) {
-        return Math.hypot(part.x()[to] - part.x()[0], part.y()[to] - part.y()[0]);
-    }
-
-    /** Straight from one place to another. */
+    /** Straight from one place to another, page units, any. */
     public void straight(double fromX, double fromY, double toX, double toY, int number) {
-        along(List.of(new Part(new double[] {fromX, toX}, new double[] {fromY, toY}, false)), number);
+        along(List.of(new Bit(new double[] {fromX, toX}, new double[] {fromY, toY}, false)), number);
     }
 
-    private void stroke(List<Part> parts, Part last, double width, Color colour) {
+    private void stroke(List<Bit> parts, Bit last, double width, Color colour) {
         g.setColor(colour);
-        for (Part part : parts) {
+        for (Bit part : parts) {
             g.setStroke(pen(width, part.hidden()));
             g.draw(part.line());
         }
@@ -99,45 +88,45 @@ public record HandWay(Graphics2D g, Palette palette, Font font, double size) {
         return new BasicStroke((float) (width * size), BasicStroke.CAP_ROUND, BasicStroke.JOIN_ROUND, 10, dashes, 0);
     }
 
-    private Path2D head(Part last) {
+    private Path2D head(Bit last) {
         int end = last.x().length - 1;
-        int before = end;
-        double along = 0;
+        int before = end - 1;
         // the direction of the last bit that is long enough to have one
-        while (before > 0 && along < 2 * size) {
+        while (before > 0 && between(last, before, end) < 2 * size) {
             before--;
-            along = Math.hypot(last.x()[end] - last.x()[before], last.y()[end] - last.y()[before]);
         }
-        double dx = along == 0 ? 1 : (last.x()[end] - last.x()[before]) / along * size;
-        double dy = along == 0 ? 0 : (last.y()[end] - last.y()[before]) / along * size;
+        double along = Math.max(1e-9, between(last, before, end)) / size;
+        double dx = (last.x()[end] - last.x()[before]) / along;
+        double dy = (last.y()[end] - last.y()[before]) / along;
+        return tip(last.x()[end], last.y()[end], dx, dy);
+    }
+
+    private static Path2D tip(double x, double y, double dx, double dy) {
         Path2D head = new Path2D.Double();
-        head.moveTo(last.x()[end] - 1.5 * dx + 1.2 * dy, last.y()[end] - 1.5 * dy - 1.2 * dx);
-        head.lineTo(last.x()[end], last.y()[end]);
-        head.lineTo(last.x()[end] - 1.5 * dx - 1.2 * dy, last.y()[end] - 1.5 * dy + 1.2 * dx);
+        head.moveTo(x - 1.5 * dx + 1.2 * dy, y - 1.5 * dy - 1.2 * dx);
+        head.lineTo(x, y);
+        head.lineTo(x - 1.5 * dx - 1.2 * dy, y - 1.5 * dy + 1.2 * dx);
         return head;
     }
 
-    /** A number on a disc, upright even on a canvas that is turned over; 0 for none. */
+    private static double between(Bit way, int from, int to) {
+        return Math.hypot(way.x()[to] - way.x()[from], way.y()[to] - way.y()[from]);
+    }
+
+    /** A number on a disc with its middle at a place, page units, any; 0 for none. */
     public void number(double x, double y, int number) {
-        if (font == null || number == 0) {
-            return;
+        if (font != null && number > 0) {
+            Font figure = font.deriveFont((float) (FIGURE * size));
+            UprightText.draw(g, figure, Integer.toString(number), x, y, wide -> disc(DISC * size));
         }
-        double radius = DISC * size;
-        Ellipse2D disc = new Ellipse2D.Double(x - radius, y - radius, 2 * radius, 2 * radius);
+    }
+
+    private void disc(double radius) {
+        Ellipse2D disc = new Ellipse2D.Double(-radius, -radius, 2 * radius, 2 * radius);
         g.setColor(palette.paper());
         g.fill(disc);
         g.setColor(palette.ink());
         g.setStroke(new BasicStroke((float) (0.4 * size)));
         g.draw(disc);
-        AffineTransform kept = g.getTransform();
-        g.translate(x, y);
-        if (kept.getDeterminant() < 0) {
-            g.scale(1, -1);
-        }
-        g.setFont(font.deriveFont((float) (FIGURE * size)));
-        double wide =
-                g.getFont().getStringBounds(Integer.toString(number), EXACT).getWidth();
-        g.drawString(Integer.toString(number), (float) (-wide / 2), (float) (DOWN * radius));
-        g.setTransform(kept);
     }
 }

@@ -2,8 +2,6 @@ package thrumwright.drawing;
 
 import java.awt.Font;
 import java.awt.Graphics2D;
-import java.awt.font.FontRenderContext;
-import java.awt.geom.AffineTransform;
 import java.awt.geom.RoundRectangle2D;
 import java.util.Locale;
 import thrumwright.measure.Phrases;
@@ -15,8 +13,6 @@ import thrumwright.measure.Phrases;
  * @param back of the other
  */
 public record PictureLabels(String front, String back) {
-    private static final FontRenderContext EXACT = new FontRenderContext(null, true, true);
-
     /** In the best language for a locale. */
     public static PictureLabels of(Locale locale) {
         Phrases phrases = Phrases.of("thrumwright.sheet.steps", locale);
@@ -30,26 +26,19 @@ public record PictureLabels(String front, String back) {
 
     /** How wide a label is, page units, 0 or more. */
     public static double width(String label, Font font) {
-        return font.getStringBounds(label, EXACT).getWidth();
+        return UprightText.width(label, font);
     }
 
-    /** A label with its middle at a place, on a little paper, upright even on a canvas that is turned over; none without a font. */
+    /** A label with its middle at a place, page units, any, on a little paper; none without a font. */
     public static void draw(Graphics2D g, Palette palette, Font font, String label, double x, double y) {
-        if (font == null) {
-            return;
+        if (font != null) {
+            double high = font.getSize2D();
+            UprightText.draw(g, font, label, x, y, wide -> {
+                g.setColor(palette.paper());
+                g.fill(new RoundRectangle2D.Double(
+                        -wide / 2 - 2, -high * 0.6, wide + 4, high * 1.2, high * 0.5, high * 0.5));
+                g.setColor(palette.ink());
+            });
         }
-        double wide = width(label, font);
-        double high = font.getSize2D();
-        AffineTransform kept = g.getTransform();
-        g.translate(x, y);
-        if (kept.getDeterminant() < 0) {
-            g.scale(1, -1);
-        }
-        g.setColor(palette.paper());
-        g.fill(new RoundRectangle2D.Double(-wide / 2 - 2, -high * 0.6, wide + 4, high * 1.2, high * 0.5, high * 0.5));
-        g.setColor(palette.ink());
-        g.setFont(font);
-        g.drawString(label, (float) (-wide / 2), (float) (high * 0.33));
-        g.setTransform(kept);
     }
 }

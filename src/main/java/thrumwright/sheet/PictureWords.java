@@ -8,7 +8,9 @@ import thrumwright.block.Block;
 import thrumwright.block.Cases;
 import thrumwright.block.HemFold;
 import thrumwright.block.OpenWarp;
+import thrumwright.block.Support;
 import thrumwright.block.UsualCases;
+import thrumwright.block.WarpFinish;
 import thrumwright.block.WarpLoops;
 import thrumwright.measure.Phrases;
 import thrumwright.piece.Place;
@@ -27,8 +29,19 @@ public final class PictureWords {
 
         @Override
         public String hemFold(HemFold fold) {
-            String faced = fold.band().isPresent() ? "fold-faced" : "fold";
-            return fold.mitred() ? "fold-mitred" : faced;
+            if (fold.mitred() || fold.band().isPresent()) {
+                return fold.mitred() ? "fold-mitred" : "fold-faced";
+            }
+            return fold.support()
+                            .filter(taken -> taken.kind() != Support.Kind.STRIP)
+                            .isPresent()
+                    ? "fold-filled"
+                    : "fold";
+        }
+
+        @Override
+        public String warpFinish(WarpFinish fringe) {
+            return fringe.kind() == WarpFinish.Kind.DARNED ? "darned" : "finish";
         }
 
         @Override

@@ -2,6 +2,7 @@ package thrumwright.sheet;
 
 import java.util.ArrayList;
 import java.util.List;
+import thrumwright.measure.Unbroken;
 
 /** Plain text in lines: headings, and sentences broken between words. */
 final class TextLines {
@@ -31,7 +32,7 @@ final class TextLines {
     void wrapped(String sentence, String first, String further) {
         String indent = first;
         for (String line : lines(sentence, WIDTH - further.length())) {
-            text.append(indent).append(line).append('\n');
+            text.append(indent).append(Unbroken.plain(line)).append('\n');
             indent = further;
         }
     }
@@ -40,7 +41,7 @@ final class TextLines {
     private static List<String> lines(String sentence, int width) {
         List<String> lines = new ArrayList<>();
         StringBuilder line = new StringBuilder();
-        for (String word : sentence.split("\\s+")) {
+        for (String word : Unbroken.of(sentence).split("\\s+")) {
             if (!line.isEmpty() && line.length() + 1 + word.length() > width) {
                 lines.add(line.toString());
                 line.setLength(0);

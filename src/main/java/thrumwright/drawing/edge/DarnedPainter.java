@@ -59,31 +59,30 @@ final class DarnedPainter {
     }
 
     void paint(Rectangle2D box, Plan plan, EndPlan end) {
-        double pitch = box.getWidth() / (ENDS + 0.4);
-        double edge = box.getMinY() + box.getHeight() * CLOTH;
-        double left = box.getMinX() + 0.7 * pitch;
-        double yarn = Math.min(YARN * pitch, 0.1 * box.getHeight());
-        Setting setting = new Setting(ENDS, pitch, WARP * pitch, yarn, APART * yarn, Optional.empty());
-        Yarn warp = plan.piece().warpYarn();
-        Scene scene = new Scene(
-                new View(1, left, edge),
-                setting,
-                eye.palette().yarn(warp.colour()),
-                warp.plies(),
-                edge - box.getMinY(),
-                edge - box.getMaxY());
+        Scene scene = scene(box, plan.piece().warpYarn());
         cloth(scene, plan, end);
-        double size = eye.font() == null ? 0 : eye.font().getSize2D();
-        double wide = eye.font() == null ? 0 : PictureLabels.width(eye.labels().back(), eye.font());
-        PictureLabels.draw(
-                eye.g(),
-                eye.palette(),
-                eye.font(),
-                eye.labels().back(),
-                box.getMaxX() - wide / 2 - size / 2,
-                box.getMaxY() - size);
+        label(box);
         if (eye.staged()) {
             way(box, scene);
+        }
+    }
+
+    private Scene scene(Rectangle2D box, Yarn warp) {
+        double pitch = box.getWidth() / (ENDS + 0.4);
+        double edge = box.getMinY() + box.getHeight() * CLOTH;
+        double yarn = Math.min(YARN * pitch, 0.1 * box.getHeight());
+        Setting setting = new Setting(ENDS, pitch, WARP * pitch, yarn, APART * yarn, Optional.empty());
+        View view = new View(1, box.getMinX() + 0.7 * pitch, edge);
+        Color colour = eye.palette().yarn(warp.colour());
+        return new Scene(view, setting, colour, warp.plies(), edge - box.getMinY(), edge - box.getMaxY());
+    }
+
+    private void label(Rectangle2D box) {
+        if (eye.font() != null) {
+            String back = eye.labels().back();
+            double size = eye.font().getSize2D();
+            double x = box.getMaxX() - (PictureLabels.width(back, eye.font()) + size) / 2;
+            PictureLabels.draw(eye.g(), eye.palette(), eye.font(), back, x, box.getMaxY() - size);
         }
     }
 
@@ -134,7 +133,10 @@ final class DarnedPainter {
     /** Up beside its neighbour, from the edge. */
     private static Stretch beside(Scene in, int end, double to) {
         double x = places(in, end);
-        return Stretch.loose(new double[] {x, x, x}, new double[] {0, to / 2, to}, in.setting().warp());
+        return Stretch.loose(
+                new double[] {x, x, x},
+                new double[] {0, to / 2, to},
+                in.setting().warp());
     }
 
     /** Towards the next end; the last one towards the one before it. */
@@ -178,7 +180,10 @@ final class DarnedPainter {
         double x = places(in, end);
         double y = BACK * in.high();
         double out = 0.6 * in.setting().relaxed();
-        return Stretch.loose(new double[] {x, x, x}, new double[] {y - out, y, y + out}, in.setting().warp());
+        return Stretch.loose(
+                new double[] {x, x, x},
+                new double[] {y - out, y, y + out},
+                in.setting().warp());
     }
 
     private void needle(Scene in, double x, double tip) {

@@ -2,8 +2,9 @@ package thrumwright.drawing.edge;
 
 import java.awt.Color;
 import java.awt.geom.Rectangle2D;
+import java.util.ArrayList;
+import java.util.List;
 import thrumwright.block.WarpFinish;
-import thrumwright.drawing.HandWay;
 import thrumwright.plan.EndPlan;
 import thrumwright.plan.Plan;
 
@@ -33,24 +34,31 @@ final class FinishPainter {
         double edge = box.getMinY() + box.getHeight() * CLOTH;
         double pitch = box.getWidth() * (1 - 2 * MARGIN) / (GROUPS * size);
         double left = box.getMinX() + box.getWidth() * MARGIN + pitch / 2;
+        FringeGroup.Hanging first = new FringeGroup.Hanging(
+                left, pitch, size, edge, edge + HIGH_KNOT * (box.getMaxY() - edge), box.getMaxY());
         Color warp = view.palette().yarn(plan.piece().warpYarn().colour());
-        int before = 0;
-        for (int group = 0; group < GROUPS; group++) {
-            int own = view.slipped() ? uneven(group, size) : size;
-            double knot = edge + (box.getMaxY() - edge) * (view.slipped() ? LOW_KNOTS[group] : HIGH_KNOT);
-            FringeGroup.Hanging place =
-                    new FringeGroup.Hanging(left + before * pitch, pitch, own, edge, knot, box.getMaxY());
-            draw(new FringeGroup(view.g(), pen, warp, place), finish.kind(), group);
-            before += own;
+        List<FringeGroup> groups = groups(first, warp);
+        for (int i = 0; i < GROUPS; i++) {
+            draw(groups.get(i), finish.kind(), i);
         }
         pen.cloth(box, edge, left, pitch, GROUPS * size, plan, end);
         if (view.staged()) {
-            double middle = left + size * pitch;
-            FringeGroup.Hanging place = new FringeGroup.Hanging(
-                    middle, pitch, size, edge, edge + (box.getMaxY() - edge) * HIGH_KNOT, box.getMaxY());
-            FringeGroup group = new FringeGroup(view.g(), pen, warp, place);
-            stages(group, finish.kind()).ways(view.hand(box), view.stage());
+            stages(groups.get(1), finish.kind()).ways(view.hand(box), view.stage());
         }
+    }
+
+    private List<FringeGroup> groups(FringeGroup.Hanging first, Color warp) {
+        List<FringeGroup> groups = new ArrayList<>();
+        int before = 0;
+        for (int group = 0; group < GROUPS; group++) {
+            double x = first.first() + before * first.pitch();
+            FringeGroup.Hanging place = view.slipped()
+                    ? first.with(x, uneven(group, first.size()), LOW_KNOTS[group])
+                    : first.with(x, first.size(), HIGH_KNOT);
+            groups.add(new FringeGroup(view.g(), pen, warp, place));
+            before += place.size();
+        }
+        return groups;
     }
 
     /** At a stage the group in the middle is worked; that to its left is done. */

@@ -22,6 +22,11 @@ record FringeGroup(Graphics2D g, EdgePen pen, Color warp, Hanging at) {
      * @param bottom y of what can be painted on
      */
     record Hanging(double first, double pitch, int size, double edge, double knot, double bottom) {
+        /** Another group beside it, with its knot at a share of the way to the tips. */
+        Hanging with(double x, int ends, double down) {
+            return new Hanging(x, pitch, ends, edge, edge + down * (bottom - edge), bottom);
+        }
+
         double middle() {
             return first + (size - 1) * pitch / 2;
         }

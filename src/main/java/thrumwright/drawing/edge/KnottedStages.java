@@ -37,15 +37,16 @@ record KnottedStages(FringeGroup group) implements GroupStages {
 
     @Override
     public void ways(HandWay hand, int stage) {
-        FringeGroup.Hanging at = group.at();
         OverhandKnot knot = open();
-        if (stage == 0) {
-            hand.along(knot.way(BEGINS, OverhandKnot.LOOPED), 1);
-        } else if (stage == 1) {
-            hand.along(knot.way(TURNS, OverhandKnot.THROUGH), 2);
-        } else {
-            double x = at.middle() + 0.46 * at.size() * at.pitch();
-            hand.straight(x, at.edge() + 0.62 * (at.bottom() - at.edge()), x, at.edge() + 0.14 * (at.bottom() - at.edge()), 3);
+        switch (stage) {
+            case 0 -> hand.along(knot.way(BEGINS, OverhandKnot.LOOPED), 1);
+            case 1 -> hand.along(knot.way(TURNS, OverhandKnot.THROUGH), 2);
+            default -> {
+                FringeGroup.Hanging at = group.at();
+                double x = at.middle() + 0.46 * at.size() * at.pitch();
+                double free = at.bottom() - at.edge();
+                hand.straight(x, at.edge() + 0.62 * free, x, at.edge() + 0.14 * free, 3);
+            }
         }
     }
 }

@@ -39,12 +39,16 @@ record LoopsPainter(EdgeView eye) {
         new LoopPen(g, palette, new View(1, left, edge), few, plan.piece().warpYarn(), Face.FRONT, -1)
                 .draw(end.place(), loops.round(), thick);
         if (eye.staged()) {
-            double x = left + (eye.stage() == 0 ? -0.5 : ends / 2 + 0.5) * pitch;
-            double high = edge - box.getMinY();
-            boolean up = eye.stage() == 0;
-            eye.hand(box)
-                    .straight(x, edge - (up ? 0.1 : 0.72) * high, x, edge - (up ? 0.7 : 0.12) * high, eye.stage() + 1);
+            way(box, edge, left + (eye.stage() == 0 ? -0.5 : ends / 2 + 0.5) * pitch);
         }
+    }
+
+    /** Up from where the warp begins, or down on the first picks. */
+    private void way(Rectangle2D box, double edge, double x) {
+        double high = edge - box.getMinY();
+        boolean up = eye.stage() == 0;
+        double from = edge - (up ? 0.1 : 0.72) * high;
+        eye.hand(box).straight(x, from, x, edge - (up ? 0.7 : 0.12) * high, eye.stage() + 1);
     }
 
     /** At the start the warp is bare until the first picks; at the top the cloth reaches it. */

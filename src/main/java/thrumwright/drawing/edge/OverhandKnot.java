@@ -1,7 +1,7 @@
 package thrumwright.drawing.edge;
 
-import java.awt.Graphics2D;
 import java.awt.Color;
+import java.awt.Graphics2D;
 import java.util.ArrayList;
 import java.util.List;
 import thrumwright.drawing.HandWay;
@@ -85,9 +85,9 @@ record OverhandKnot(double x, double y, double unit, int ends, double thick) {
     }
 
     /** The way of the hand from one point of it to another. */
-    List<HandWay.Part> way(int first, int last) {
+    List<HandWay.Bit> way(int first, int last) {
         List<double[]> line = smooth(points(y - unit, Double.NaN, last));
-        List<HandWay.Part> parts = new ArrayList<>();
+        List<HandWay.Bit> parts = new ArrayList<>();
         int begin = first * STEPS;
         for (int i = begin + 1; i < line.size(); i++) {
             boolean hidden = line.get(i)[2] < -0.35;
@@ -100,14 +100,15 @@ record OverhandKnot(double x, double y, double unit, int ends, double thick) {
         return parts;
     }
 
-    private static HandWay.Part part(List<double[]> line, boolean hidden) {
-        return new HandWay.Part(
+    private static HandWay.Bit part(List<double[]> line, boolean hidden) {
+        return new HandWay.Bit(
                 line.stream().mapToDouble(point -> point[0]).toArray(),
                 line.stream().mapToDouble(point -> point[1]).toArray(),
                 hidden);
     }
 
-    private List<double[]> line(double from, double to, int last) {
+    /** Its middle line: across, down, and towards the eye. */
+    List<double[]> line(double from, double to, int last) {
         return smooth(points(from, to, last));
     }
 
@@ -190,7 +191,6 @@ record OverhandKnot(double x, double y, double unit, int ends, double thick) {
             ys[i] = -(line.get(at)[1] - dx / long_ * aside);
         }
         Stretch loose = Stretch.loose(xs, ys, thick);
-        return new Stretch(
-                front, from, 0, true, to < line.size() - 1, xs, ys, loose.width(), loose.lift());
+        return new Stretch(front, from, 0, true, to < line.size() - 1, xs, ys, loose.width(), loose.lift());
     }
 }

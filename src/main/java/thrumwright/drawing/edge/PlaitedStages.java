@@ -7,7 +7,8 @@ record PlaitedStages(FringeGroup group) implements GroupStages {
     private static final int PARTS = 3;
 
     private double apart() {
-        return Math.max(0.3 * group.at().size() * group.at().pitch(), 1.8 * group.at().thick());
+        return Math.max(
+                0.3 * group.at().size() * group.at().pitch(), 1.8 * group.at().thick());
     }
 
     private double down(double share) {
@@ -21,24 +22,35 @@ record PlaitedStages(FringeGroup group) implements GroupStages {
 
     @Override
     public void draw(int stage) {
+        if (stage == 0) {
+            divided();
+        } else {
+            begun(plaited(stage));
+        }
+    }
+
+    private void divided() {
+        FringeGroup.Hanging at = group.at();
+        for (int part = 0; part < PARTS; part++) {
+            int from = Math.min(at.size() - 1, part * at.size() / PARTS);
+            int to = Math.min(at.size(), Math.max(from + 1, (part + 1) * at.size() / PARTS));
+            double aside = (part - 1) * apart() / 2;
+            group.gather(from, to - from, at.middle() + aside, at.knot());
+            part(at.middle() + aside, at.knot(), aside);
+        }
+    }
+
+    /** Plaited so far down, with the parts held apart below. */
+    private void begun(double to) {
         FringeGroup.Hanging at = group.at();
         double size = group.cordSize(PARTS);
-        if (stage == 0) {
-            for (int part = 0; part < PARTS; part++) {
-                int from = part * at.size() / PARTS;
-                int to = Math.max(from + 1, (part + 1) * at.size() / PARTS);
-                double x = at.middle() + (part - 1) * apart() / 2;
-                group.gather(Math.min(from, at.size() - 1), Math.min(to, at.size()) - Math.min(from, at.size() - 1), x, at.knot());
-                part(x, at.knot(), (part - 1) * apart() / 2);
-            }
-            return;
-        }
         group.gather(at.knot());
         TwistedCord plait = new TwistedCord(at.middle(), at.knot(), size, PARTS, 1);
-        plait.draw(group.g(), plaited(stage), group.warp());
+        plait.draw(group.g(), to, group.warp());
         for (int part = 0; part < PARTS; part++) {
-            double x = plait.xAt(part, plaited(stage));
-            part(x, plaited(stage) - 0.4 * size, Math.signum(x - at.middle()) * apart() * (Math.abs(x - at.middle()) < 0.2 * size ? 0 : 1));
+            double x = plait.xAt(part, to);
+            double out = x - at.middle();
+            part(x, to - 0.4 * size, Math.abs(out) < 0.2 * size ? 0 : Math.signum(out) * apart());
         }
     }
 

@@ -12,25 +12,35 @@ record PliedStages(FringeGroup group) implements GroupStages {
     }
 
     private double apart() {
-        return Math.max(0.28 * group.at().size() * group.at().pitch(), 2 * group.at().thick());
+        return Math.max(
+                0.28 * group.at().size() * group.at().pitch(), 2 * group.at().thick());
     }
 
     @Override
     public void draw(int stage) {
-        FringeGroup.Hanging at = group.at();
         if (stage == 2) {
-            group.gather(at.knot());
-            double size = group.cordSize(2);
-            new TwistedCord(at.middle(), at.knot(), size, 2, 1).draw(group.g(), down(PLIED), group.warp());
-            half(at.middle() - 0.3 * size, down(PLIED) - size, -apart(), true);
-            half(at.middle() + 0.3 * size, down(PLIED) - size, apart(), true);
-            return;
+            plied();
+        } else {
+            divided(stage == 1);
         }
-        int size = at.size();
-        group.gather(0, Math.max(1, left()), at.middle() - apart() / 2, at.knot());
-        group.gather(left(), size - left(), at.middle() + apart() / 2, at.knot());
-        half(at.middle() - apart() / 2, at.knot(), -0.3 * apart(), stage == 1);
-        half(at.middle() + apart() / 2, at.knot(), 0.3 * apart(), stage == 1);
+    }
+
+    private void plied() {
+        FringeGroup.Hanging at = group.at();
+        double size = group.cordSize(2);
+        group.gather(at.knot());
+        new TwistedCord(at.middle(), at.knot(), size, 2, 1).draw(group.g(), down(PLIED), group.warp());
+        half(at.middle() - 0.3 * size, down(PLIED) - size, -apart(), true);
+        half(at.middle() + 0.3 * size, down(PLIED) - size, apart(), true);
+    }
+
+    private void divided(boolean twisted) {
+        FringeGroup.Hanging at = group.at();
+        double aside = apart() / 2;
+        group.gather(0, Math.max(1, left()), at.middle() - aside, at.knot());
+        group.gather(left(), at.size() - left(), at.middle() + aside, at.knot());
+        half(at.middle() - aside, at.knot(), -0.6 * aside, twisted);
+        half(at.middle() + aside, at.knot(), 0.6 * aside, twisted);
     }
 
     private double down(double share) {

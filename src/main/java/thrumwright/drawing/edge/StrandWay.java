@@ -20,7 +20,7 @@ public final class StrandWay {
         hand.along(parts.stream().map(part -> part(view, part)).toList(), number);
     }
 
-    private static HandWay.Part part(View view, Stretch stretch) {
+    private static HandWay.Bit part(View view, Stretch stretch) {
         int points = stretch.x().length;
         double[] x = new double[points];
         double[] y = new double[points];
@@ -28,6 +28,6 @@ public final class StrandWay {
             x[i] = view.x(stretch.x()[i]);
             y[i] = view.y(stretch.y()[i]);
         }
-        return new HandWay.Part(x, y, !stretch.front());
+        return new HandWay.Bit(x, y, !stretch.front());
     }
 }

@@ -75,21 +75,18 @@ record TasselStages(EdgeView eye, Wrapped wrapped) {
     /** What lies on top of all: the long end on its way. */
     void onTop() {
         double side = wrapped.half();
-        switch (eye.stage()) {
-            case LAID -> hand(new double[] {open(), side, 4 * side}, new double[] {
-                high() - 0.3 * thick(), high() + 0.2 * thick(), high() + 0.4 * side
-            });
-            case WRAPPING -> {
-                double low = turns().stream().mapToDouble(Stretch::lowestY).min().orElse(0);
-                hand(new double[] {side - 0.6 * thick(), 1.6 * side, 4 * side}, new double[] {low, low - 0.2 * side, low
-                });
-            }
-            case THROUGH -> {
-                hand(
-                        new double[] {0.8 * side, side, 0.9 * side, 0.5 * open(), -2.4 * side},
-                        new double[] {0, -thick(), bend(), bend() + 1.1 * thick(), bend() - thick()});
-            }
-            default -> {}
+        double t = thick();
+        if (eye.stage() == LAID) {
+            hand(
+                    new double[] {open(), side, 4 * side},
+                    new double[] {high() - 0.3 * t, high() + 0.2 * t, high() + 0.4 * side});
+        } else if (eye.stage() == WRAPPING) {
+            double low = turns().stream().mapToDouble(Stretch::lowestY).min().orElse(0);
+            hand(new double[] {side - 0.6 * t, 1.6 * side, 4 * side}, new double[] {low, low - 0.2 * side, low});
+        } else if (eye.stage() == THROUGH) {
+            hand(
+                    new double[] {0.8 * side, side, 0.9 * side, 0.5 * open(), -2.4 * side},
+                    new double[] {0, -t, bend(), bend() + 1.1 * t, bend() - t});
         }
     }
 
@@ -102,20 +99,17 @@ record TasselStages(EdgeView eye, Wrapped wrapped) {
         HandWay hand = eye.hand(box);
         View view = wrapped.view();
         double side = wrapped.half();
+        double t = thick();
         switch (eye.stage()) {
-            case LAID -> {
-                double x = view.x(-side - 0.8 * thick());
-                hand.straight(x, view.y(high() * 0.7), x, view.y(bend()), 1);
-            }
+            case LAID -> straight(hand, -side - 0.8 * t, 0.7 * high(), -side - 0.8 * t, bend());
             case WRAPPING -> TwistWay.across(hand, view.x(0), view.y(0.25 * high()), view.length(1.7 * side), 1, 2);
-            case THROUGH -> hand.straight(
-                    view.x(3 * side), view.y(bend() + 1.2 * thick()), view.x(-1.2 * side), view.y(bend() - 0.2 * thick()), 3);
-            default -> hand.straight(
-                    view.x(-side - 2.5 * thick()),
-                    view.y(high() + thick()),
-                    view.x(-3.6 * side),
-                    view.y(high() + 2.2 * thick()),
-                    4);
+            case THROUGH -> straight(hand, 3 * side, bend() + 1.2 * t, -1.2 * side, bend() - 0.2 * t);
+            default -> straight(hand, -side - 2.5 * t, high() + t, -3.6 * side, high() + 2.2 * t);
         }
+    }
+
+    private void straight(HandWay hand, double fromX, double fromY, double toX, double toY) {
+        View view = wrapped.view();
+        hand.straight(view.x(fromX), view.y(fromY), view.x(toX), view.y(toY), eye.stage() + 1);
     }
 }

@@ -21,6 +21,6 @@ final class TwistWay {
             xs[i] = x + way * wide * Math.cos(angle);
             ys[i] = y + 0.6 * wide * Math.sin(angle);
         }
-        hand.along(List.of(new HandWay.Part(xs, ys, false)), number);
+        hand.along(List.of(new HandWay.Bit(xs, ys, false)), number);
     }
 }

@@ -6,7 +6,6 @@ import java.awt.Graphics2D;
 import java.awt.geom.Line2D;
 import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
-import java.awt.geom.RoundRectangle2D;
 import java.util.List;
 import java.util.Optional;
 import thrumwright.block.Support;
@@ -42,9 +41,6 @@ public record HemLying(Graphics2D g, Palette palette, Font font, PictureLabels l
     /** Of the box's height: how far what slides in stands out, across and down. */
     private static final double OUT = 0.27;
 
-    /** Of the box's height: the size of its letters at most. */
-    private static final double LETTERS = 0.105;
-
     private static final int STEPS = 60;
 
     /** One hem in a box at one stage. */
@@ -74,28 +70,25 @@ public record HemLying(Graphics2D g, Palette palette, Font font, PictureLabels l
 
     /** @param stage from 0, or {@link #WHOLE} */
     public void paint(Rectangle2D box, Plan plan, EndPlan end, Hem hem, int stage) {
-        if (font != null && font.getSize2D() > LETTERS * box.getHeight() + 0.01) {
-            Font small = font.deriveFont((float) (LETTERS * box.getHeight()));
-            new HemLying(g, palette, small, labels).paint(box, plan, end, hem, stage);
-            return;
-        }
-        HemLine line = line(hem, stage);
-        Scene scene = new Scene(box, plan, end, hem, line, stage);
+        Scene scene = new Scene(box, plan, end, hem, line(hem, stage), stage);
         Lying lying = placed(scene);
         Graphics2D turned = (Graphics2D) g.create();
         turned.translate(lying.x(), lying.y());
         turned.rotate(Math.PI / 2);
-        HemPlacing placing = new HemPlacing(lying.scale(), 0, 0, true);
-        FoldPainter painter = new FoldPainter(turned, palette);
-        if (stage == FLAT || stage == FOLDING) {
-            painter.cloth(placing, line, plan, end, hem);
-        } else if (stage == SEWING && hem.sleeve().filter(Hem.Sleeve::slidesIn).isPresent()) {
-            painter.sewn(placing, line, plan, end, hem);
-        } else {
-            painter.folded(placing, line, plan, end, hem);
-        }
+        hem(new FoldPainter(turned, palette), new HemPlacing(lying.scale(), 0, 0, true), scene);
         turned.dispose();
         around(scene, lying);
+    }
+
+    private static void hem(FoldPainter painter, HemPlacing placing, Scene in) {
+        if (in.stage() == FLAT || in.stage() == FOLDING) {
+            painter.cloth(placing, in.line(), in.plan(), in.end(), in.hem());
+        } else if (in.sleeve().isEmpty()
+                && in.hem().sleeve().filter(Hem.Sleeve::slidesIn).isPresent()) {
+            painter.sewn(placing, in.line(), in.plan(), in.end(), in.hem());
+        } else {
+            painter.folded(placing, in.line(), in.plan(), in.end(), in.hem());
+        }
     }
 
     private static HemLine line(Hem hem, int stage) {
@@ -108,38 +101,46 @@ public record HemLying(Graphics2D g, Palette palette, Font font, PictureLabels l
     }
 
     private Lying placed(Scene in) {
-        double first = in.hem().band().map(band -> -band.ends()).orElse(0.0);
-        double last = in.hem().cloth() + FoldPainter.shownFront(in.hem());
-        Rectangle2D reach = null;
-        for (int i = 0; i <= STEPS; i++) {
-            double[] at = in.line().at(first + (last - first) * i / STEPS);
-            Rectangle2D spot = new Rectangle2D.Double(at[1], at[0], 1e-6, 1e-6);
-            reach = reach == null ? spot : reach.createUnion(spot);
-        }
+        Rectangle2D reach = reach(in);
         double thick = in.hem().thickness();
         Rectangle2D box = in.box();
-        double high = (in.stage() == FOLDING ? 0.62 : HIGH) * box.getHeight();
         double beside = font == null ? 0 : 2 * Math.max(half(labels.front()), half(labels.back())) + font.getSize2D();
         double wide = WIDE * box.getWidth() - beside;
-        double scale = Math.min(
-                wide / (reach.getWidth() + thick), high / (reach.getHeight() + 1.5 * thick));
+        double high = (in.stage() == FOLDING ? 0.62 : HIGH) * box.getHeight();
+        double scale = Math.min(wide / (reach.getWidth() + thick), high / (reach.getHeight() + 1.5 * thick));
         double x = box.getCenterX() - beside / 2 - scale * reach.getCenterX();
         double y = box.getMinY() + 0.62 * box.getHeight() - scale * reach.getMaxY();
         return new Lying(x, y, scale);
     }
 
+    /** All that its mid-plane reaches: up from the bend, and towards the front, mm. */
+    private static Rectangle2D reach(Scene in) {
+        double first = in.hem().band().map(band -> -band.ends()).orElse(0.0);
+        double last = in.hem().cloth() + FoldPainter.shownFront(in.hem());
+        double[] begin = in.line().at(first);
+        Rectangle2D reach = new Rectangle2D.Double(begin[1], begin[0], 0, 0);
+        for (int i = 1; i <= STEPS; i++) {
+            double[] at = in.line().at(first + (last - first) * i / STEPS);
+            reach.add(at[1], at[0]);
+        }
+        return reach;
+    }
+
     /** What stands beside the hem: labels, its measure, the needle, what slides in, and the hand's way. */
     private void around(Scene in, Lying lying) {
-        boolean sewn = in.hem().band().isEmpty() && in.sleeve().isEmpty();
         if (in.stage() == WHOLE && in.sleeve().isEmpty()) {
             depth(in, lying);
         }
         in.sleeve().ifPresent(sleeve -> bar(in, lying, sleeve));
+        boolean sewn = in.hem().band().isEmpty() && in.sleeve().isEmpty();
         if (sewn && (in.stage() == WHOLE || in.stage() == SEWING)) {
             needle(in, lying);
         }
         labels(in, lying);
-        HandWay hand = HandWay.in(in.box(), g, palette, font);
+        way(in, lying, HandWay.in(in.box(), g, palette, font));
+    }
+
+    private void way(Scene in, Lying lying, HandWay hand) {
         if (in.stage() == FLAT) {
             foldLine(in, lying, hand);
         } else if (in.stage() == FOLDING) {
@@ -207,7 +208,7 @@ public record HemLying(Graphics2D g, Palette palette, Font font, PictureLabels l
     }
 
     /** From where the hem's edge is now to where it will lie. */
-    private static HandWay.Part swing(Scene in, Lying lying) {
+    private static HandWay.Bit swing(Scene in, Lying lying) {
         double radius = 0.75 * in.hem().cloth();
         double[] x = new double[STEPS];
         double[] y = new double[STEPS];
@@ -216,38 +217,26 @@ public record HemLying(Graphics2D g, Palette palette, Font font, PictureLabels l
             x[i] = lying.across(-radius * Math.cos(angle));
             y[i] = lying.down(-radius * Math.sin(angle));
         }
-        return new HandWay.Part(x, y, false);
+        return new HandWay.Bit(x, y, false);
     }
 
     /** What slides in, from the side of the piece: towards whoever looks at that side, and slanting so that it is seen. */
     private void bar(Scene in, Lying lying, SleeveLine sleeve) {
         Support support = in.hem().sleeve().orElseThrow().support();
-        double high = support.size().mm() * lying.scale();
-        double thick = support.thick() * lying.scale();
-        double x = lying.across(sleeve.bar().getY());
-        double y = lying.down(sleeve.bar().getX());
+        Rod rod = new Rod(
+                lying.across(sleeve.bar().getY()),
+                lying.down(sleeve.bar().getX()),
+                support.size().mm() * lying.scale(),
+                support.thick() * lying.scale(),
+                support.kind() == Support.Kind.SLAT);
         double out = OUT * in.box().getHeight();
-        // a round one is touched by its outline half way between its sides
-        boolean slat = support.kind() == Support.Kind.SLAT;
-        double aside = slat ? high / 2 : high / 2 * Math.sqrt(0.5);
-        double up = slat ? thick / 2 : thick / 2 * Math.sqrt(0.5);
-        Path2D rod = new Path2D.Double();
-        rod.moveTo(x + aside, y - up);
-        rod.lineTo(x + out + aside, y + out - up);
-        rod.lineTo(x + out - aside, y + out + up);
-        rod.lineTo(x - aside, y + up);
-        g.setColor(palette.post());
-        g.fill(rod);
-        g.setColor(palette.ink());
-        g.setStroke(new BasicStroke(0.7f));
-        g.draw(new Line2D.Double(x + aside, y - up, x + out + aside, y + out - up));
-        g.draw(new Line2D.Double(x - aside, y + up, x + out - aside, y + out + up));
-        double round = slat ? 0.5 * thick : high;
-        HemPainting.dot(
-                g,
-                new RoundRectangle2D.Double(x + out - high / 2, y + out - thick / 2, high, thick, round, round),
-                palette.post());
+        rod.draw(g, palette, out);
         HandWay hand = HandWay.in(in.box(), g, palette, font);
-        hand.straight(x + out, y + out, x + 0.1 * out, y + 0.1 * out, in.stage() == WHOLE ? 0 : SLIDING + 1);
+        hand.straight(
+                rod.x() + out,
+                rod.y() + out,
+                rod.x() + 0.1 * out,
+                rod.y() + 0.1 * out,
+                in.stage() == WHOLE ? 0 : SLIDING + 1);
     }
 }

@@ -113,20 +113,18 @@ record Leading(Work work, int stage) implements YarnBlock.YarnCases<Led> {
     @Override
     public Led twining(Twining twining) {
         int flats = twining.endsPerGroup() > 1 ? 1 : 0;
-        int each = flats + 1;
         int gaps = (setting().ends() - 1) / twining.endsPerGroup();
         int came = stage == 3 ? Math.min(3, gaps) : Math.min(1, stage);
         int went = stage == 1 ? 0 : came;
-        List<Leg> front = half(legs(0), flats + went * each, true);
-        List<Leg> back = half(legs(1), 1 + flats + came * each, false);
-        List<Strand> strands = List.of(new Strand(front), new Strand(back));
+        List<Leg> front = half(legs(0), flats + went * (flats + 1), true);
+        List<Leg> back = half(legs(1), 1 + flats + came * (flats + 1), false);
         List<List<Leg>> ways = switch (stage) {
             case 0 -> List.of(back.subList(0, 1));
             case 1 -> List.of(back.subList(1 + flats, back.size() - 1));
             case 2 -> List.of(front.subList(flats, front.size() - 1));
             default -> List.of();
         };
-        return new Led(strands, ways, List.of(), Led.Push.NONE, false);
+        return new Led(List.of(new Strand(front), new Strand(back)), ways, List.of(), Led.Push.NONE, false);
     }
 
     /** One half so far, and on to the hand; that one is held up that goes on above the other. */
@@ -150,34 +148,25 @@ record Leading(Work work, int stage) implements YarnBlock.YarnCases<Led> {
 
     @Override
     public Led halfHitch(HalfHitch hitch) {
-        List<Leg> legs = new ArrayList<>(legs(0));
         int flat = hitch.endsPerGroup() > 1 ? 1 : 0;
-        int group = setting().ends() > hitch.endsPerGroup() ? flat + 2 : -1 + flat;
-        int loop = group + 1;
-        if (stage == 2) {
-            return tied(legs, loop + 1);
-        }
-        // held above the row, so that it is seen
+        // the second group, if there is one: the first is done
+        int group = setting().ends() > hitch.endsPerGroup() ? flat + 2 : flat - 1;
+        return stage == 2 ? tied(legs(0), group + 2) : loose(legs(0), Math.max(0, group), group + 1);
+    }
+
+    /** A hitch that is held above the row, so that it is seen: its loop, and then its end brought through. */
+    private Led loose(List<Leg> legs, int group, int loop) {
         double open = OPEN * setting().beaten();
         Leg wrap = Legs.roundOnce(legs.get(loop), open);
-        List<Leg> before = new ArrayList<>(legs.subList(Math.max(0, group), loop));
+        boolean laid = stage == 0;
+        Leg on = Legs.toHand(wrap, setting(), laid != rightward(), laid ? -0.5 * rise() : 2.2 * rise());
+        List<Leg> way = List.of(laid ? wrap : Legs.firstOf(on, 2 * setting().spacing(), rightward()));
+        List<Leg> before = new ArrayList<>(legs.subList(group, loop));
         before.replaceAll(leg -> Legs.rising(leg, open));
-        Leg on = stage == 0
-                ? Legs.toHand(wrap, setting(), !rightward(), -0.5 * rise())
-                : Legs.toHand(wrap, setting(), rightward(), 2.2 * rise());
-        List<Leg> way = stage == 0
-                ? List.of(wrap)
-                : List.of(Legs.firstOf(on, 2 * setting().spacing(), rightward()));
         // what comes from the group before lies on the end that is brought through below it
-        return new Led(
-                List.of(
-                        new Strand(legs.subList(0, Math.max(0, group))),
-                        new Strand(List.of(wrap, on)),
-                        new Strand(before)),
-                List.of(way),
-                List.of(),
-                Led.Push.NONE,
-                false);
+        List<Strand> strands =
+                List.of(new Strand(legs.subList(0, group)), new Strand(List.of(wrap, on)), new Strand(before));
+        return new Led(strands, List.of(way), List.of(), Led.Push.NONE, false);
     }
 
     private Led tied(List<Leg> legs, int last) {

@@ -68,24 +68,27 @@ record OpenPainter(Graphics2D g, Palette palette, Font font) {
     }
 
     private void cloth(Rectangle2D box, Plan plan, EndPlan end, BlockPlan block, Gap gap, boolean above) {
-        List<ClothPainter.PlacedBlock> placed = new ArrayList<>();
-        StepScene.below(end, block, gap.few().ends()).ifPresent(placed::add);
-        if (above) {
-            double up = gap.view().clothY(gap.high());
-            StepScene.above(end, block, gap.few().ends())
-                    .map(next -> new ClothPainter.PlacedBlock(next.picture(), up, next.height()))
-                    .ifPresent(placed::add);
-        }
         View view = gap.view();
         new ClothPainter(g, palette, true, Face.FRONT)
                 .blocks(
                         view,
-                        placed,
+                        woven(end, block, gap, above),
                         List.of(),
                         gap.few(),
                         plan.piece().warpYarn(),
                         view.clothY(box.getMaxY()) - 1,
                         view.clothY(box.getMinY()) + 1);
+    }
+
+    private static List<ClothPainter.PlacedBlock> woven(EndPlan end, BlockPlan block, Gap gap, boolean above) {
+        List<ClothPainter.PlacedBlock> placed = new ArrayList<>();
+        StepScene.below(end, block, gap.few().ends()).ifPresent(placed::add);
+        double up = gap.view().clothY(gap.high());
+        StepScene.above(end, block, gap.few().ends())
+                .filter(next -> above)
+                .map(next -> new ClothPainter.PlacedBlock(next.picture(), up, next.height()))
+                .ifPresent(placed::add);
+        return placed;
     }
 
     private void measure(Gap gap, String height) {

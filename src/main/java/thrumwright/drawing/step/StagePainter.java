@@ -2,9 +2,7 @@ package thrumwright.drawing.step;
 
 import java.awt.Font;
 import java.awt.Graphics2D;
-import java.awt.RenderingHints;
 import java.awt.geom.Rectangle2D;
-import java.util.ArrayList;
 import java.util.List;
 import thrumwright.block.Leg;
 import thrumwright.block.Row;
@@ -43,16 +41,10 @@ record StagePainter(Graphics2D g, Palette palette, Font font) {
         Led led = Leading.of(few, stage);
         StepScene scene = StepScene.led(few, led);
         View view = view(box, scene);
-        List<ClothPainter.PlacedBlock> placed = new ArrayList<>();
-        if (scene.lap() >= 0) {
-            StepScene.below(end, block, scene.setting().ends()).ifPresent(placed::add);
-        }
-        scene.cloth(plan, end, block).ifPresent(placed::add);
-        placed.add(new ClothPainter.PlacedBlock(scene.picture(), 0, scene.height()));
         new ClothPainter(g, palette, true, Face.FRONT)
                 .blocks(
                         view,
-                        placed,
+                        scene.placed(plan, end, block),
                         scene.tails(),
                         scene.setting(),
                         plan.piece().warpYarn(),

@@ -40,8 +40,12 @@ import thrumwright.yarn.Yarn;
  * @param labels those words
  */
 public record StepPainter(Graphics2D g, Palette palette, Font font, PictureLabels labels) {
-    /** Length of an arrow, in distances between ends. */
-    private static final double ARROW = 1.5;
+    /** Length of an arrow, and what is free beside it, in half widths of its head. */
+    private static final double ARROW = 3.4;
+
+    private static final double AIR = 0.9;
+    /** Of the box's height: the size of letters at most. */
+    private static final double LETTERS = 0.11;
     /** Share of the box below the step. */
     private static final double BELOW = 0.24;
 
@@ -65,7 +69,8 @@ public record StepPainter(Graphics2D g, Palette palette, Font font, PictureLabel
                 box,
                 painter -> block.work()
                         .ifPresentOrElse(
-                                work -> new StagePainter(painter.g, palette, font).paint(box, plan, end, block, stage),
+                                work -> new StagePainter(painter.g, palette, painter.font)
+                                        .paint(box, plan, end, block, stage),
                                 () -> painter.without(box, plan, end, block, stage)));
     }
 
@@ -109,7 +114,9 @@ public record StepPainter(Graphics2D g, Palette palette, Font font, PictureLabel
                 painter -> block.block()
                         .finish()
                         .ifPresentOrElse(
-                                finish -> new EdgePainter(EdgeView.whole(painter.g, palette, font, labels, !right)).paint(box, plan, end, finish),
+                                finish -> new EdgePainter(
+                                                EdgeView.whole(painter.g, palette, painter.font, labels, !right))
+                                        .paint(box, plan, end, finish),
                                 () -> painter.slip(box, plan, block.work().orElseThrow(), slip, right)));
     }
 
@@ -126,8 +133,14 @@ public record StepPainter(Graphics2D g, Palette palette, Font font, PictureLabel
         Graphics2D within = (Graphics2D) g.create();
         within.clip(box);
         within.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
-        painting.accept(new StepPainter(within, palette, font, labels));
+        painting.accept(new StepPainter(within, palette, fitting(box), labels));
         within.dispose();
+    }
+
+    /** Letters that leave room for the drawing in a small box. */
+    private Font fitting(Rectangle2D box) {
+        double most = LETTERS * box.getHeight();
+        return font == null || font.getSize2D() <= most ? font : font.deriveFont((float) most);
     }
 
     private void strained(Rectangle2D box, Plan plan, StepScene scene, Strain strain) {
@@ -174,7 +187,10 @@ public record StepPainter(Graphics2D g, Palette palette, Font font, PictureLabel
 
     private void draw(Rectangle2D box, Plan plan, EndPlan end, BlockPlan block) {
         block.work().ifPresent(work -> work(box, plan, end, block));
-        block.block().finish().ifPresent(finish -> new EdgePainter(EdgeView.whole(g, palette, font, labels, false)).paint(box, plan, end, finish));
+        block.block()
+                .finish()
+                .ifPresent(finish ->
+                        new EdgePainter(EdgeView.whole(g, palette, font, labels, false)).paint(box, plan, end, finish));
         if (block.block() instanceof HemFold) {
             end.hem().filter(Hem::folds).ifPresent(hem -> fold(box, plan, end, hem, HemLying.WHOLE));
         } else if (block.block() instanceof OpenWarp gap) {
@@ -202,26 +218,31 @@ public record StepPainter(Graphics2D g, Palette palette, Font font, PictureLabel
 
     private void work(Rectangle2D box, Plan plan, EndPlan end, BlockPlan block) {
         StepScene scene = StepScene.of(block.work().orElseThrow());
-        Setting few = scene.setting();
-        double left = scene.reach(Side.LEFT) + arrowRoom(scene, Side.LEFT);
-        double right = scene.reach(Side.RIGHT) + arrowRoom(scene, Side.RIGHT);
-        double wide = few.span() + left + right;
-        double scale = Math.min(
-                box.getWidth() / wide,
-                box.getHeight() * (1 - BELOW) / ((scene.height() + Math.max(0, scene.lap())) * 1.2));
-        double spare = box.getWidth() - wide * scale;
-        double below = Math.max(BELOW * box.getHeight() / scale, scene.rowHeight());
-        View view = new View(scale, box.getMinX() + spare / 2 + scale * left, box.getMaxY() - below * scale);
-        List<ClothPainter.PlacedBlock> placed = new ArrayList<>();
-        if (scene.lap() >= 0) {
-            StepScene.below(end, block, few.ends()).ifPresent(placed::add);
-        }
-        scene.cloth(plan, end, block).ifPresent(placed::add);
-        placed.add(new ClothPainter.PlacedBlock(scene.picture(), 0, scene.height()));
-        cloth(view, placed, scene.tails(), few, plan.piece().warpYarn(), box);
+        HandWay hand = HandWay.in(box, g, palette, font);
+        View view = view(box, scene, hand);
+        cloth(
+                view,
+                scene.placed(plan, end, block),
+                scene.tails(),
+                scene.setting(),
+                plan.piece().warpYarn(),
+                box);
         for (Row row : scene.arrows()) {
-            arrow(box, view, scene, row);
+            arrow(hand, view, scene, row);
         }
+    }
+
+    /** As large as there is room beside the arrows and their numbers. */
+    private static View view(Rectangle2D box, StepScene scene, HandWay hand) {
+        double left = scene.reach(Side.LEFT);
+        double wide = scene.setting().span() + left + scene.reach(Side.RIGHT);
+        double before = arrowRoom(scene, Side.LEFT, hand);
+        double room = box.getWidth() - before - arrowRoom(scene, Side.RIGHT, hand);
+        double scale = Math.min(
+                room / wide, box.getHeight() * (1 - BELOW) / ((scene.height() + Math.max(0, scene.lap())) * 1.2));
+        double spare = room - wide * scale;
+        double below = Math.max(BELOW * box.getHeight() / scale, scene.rowHeight());
+        return new View(scale, box.getMinX() + before + spare / 2 + scale * left, box.getMaxY() - below * scale);
     }
 
     private void cloth(
@@ -236,27 +257,24 @@ public record StepPainter(Graphics2D g, Palette palette, Font font, PictureLabel
         new ClothPainter(g, palette, true, Face.FRONT).blocks(view, placed, tails, few, warp, low, high);
     }
 
-    private static double arrowRoom(StepScene scene, Side side) {
+    /** Page units; beside posts arrows stand within the drawing. */
+    private static double arrowRoom(StepScene scene, Side side, HandWay hand) {
         boolean setsOut = scene.arrows().stream().anyMatch(row -> row.from() == side);
-        return setsOut && !scene.tied() ? (ARROW + 0.75) * scene.setting().spacing() : 0;
+        return setsOut && !scene.tied() ? hand.room() + (ARROW + 2 * AIR) * hand.size() : 0;
     }
 
     /** At the side where a row begins, beside its tail; beside a post below the first row and above the next. */
-    private void arrow(Rectangle2D box, View view, StepScene scene, Row row) {
-        Setting few = scene.setting();
-        double long_ = ARROW * few.spacing();
+    private void arrow(HandWay hand, View view, StepScene scene, Row row) {
         int way = row.from() == Side.LEFT ? 1 : -1;
-        double edge = row.from() == Side.LEFT ? 0 : few.span();
+        double edge = row.from() == Side.LEFT ? 0 : scene.setting().span();
         double y = (row.number() - scene.arrows().get(0).number() + 0.5) * scene.rowHeight() + scene.lap();
-        double tip = scene.reach(row.from()) + 0.2 * few.spacing();
+        double out = scene.reach(row.from());
         if (scene.tied()) {
-            boolean first = row.equals(scene.arrows().get(0));
-            y = first ? -0.55 * few.spacing() : scene.height() + 0.55 * few.spacing();
-            tip = 0.4 * few.spacing();
+            double s = scene.setting().spacing();
+            y = row.equals(scene.arrows().get(0)) ? -0.55 * s : scene.height() + 0.55 * s;
+            out = 0.1 * s;
         }
-        double to = view.x(edge - way * tip);
-        double from = view.x(edge - way * (tip + long_));
-        HandWay hand = HandWay.in(box, g, palette, font);
-        hand.straight(from + way * hand.room(), view.y(y), to, view.y(y), row.number());
+        double to = view.x(edge - way * out) - way * AIR * hand.size();
+        hand.straight(to - way * ARROW * hand.size(), view.y(y), to, view.y(y), row.number());
     }
 }

@@ -199,6 +199,17 @@ record StepScene(Work work, BlockPicture picture, List<Tail> tails) {
                 BlockPicture.woven(small), 0, small.block().height(few));
     }
 
+    /** What was woven before, the cloth on which it lies, and the block itself. */
+    List<ClothPainter.PlacedBlock> placed(Plan plan, EndPlan end, BlockPlan block) {
+        List<ClothPainter.PlacedBlock> placed = new ArrayList<>();
+        if (lap() >= 0) {
+            below(end, block, setting().ends()).ifPresent(placed::add);
+        }
+        cloth(plan, end, block).ifPresent(placed::add);
+        placed.add(new ClothPainter.PlacedBlock(picture, 0, height()));
+        return placed;
+    }
+
     /** The cloth on which a block lies that has no height: rows above it or below it, else plain picks of the design's yarn. */
     Optional<ClothPainter.PlacedBlock> cloth(Plan plan, EndPlan end, BlockPlan block) {
         if (lap() == 0) {

@@ -33,7 +33,7 @@ public final class Legs {
         return (visit.sense() == Sense.CLOCKWISE) == rightward ? Route.FRONT : Route.BACK;
     }
 
-    /** The same legs laid in as an arc so high in its middle, mm. */
+    /** The same legs laid in as an arc so high in its middle, mm, 0 or more. */
     public static List<Leg> arched(List<Leg> legs, double high) {
         List<Leg> arched = new ArrayList<>();
         int all = legs.size();
@@ -48,7 +48,7 @@ public final class Legs {
         return arched;
     }
 
-    /** Of a leg that goes round some ends and over them again: once round them, before it is drawn tight, coming down so far, mm. */
+    /** Of a leg that goes round some ends and over them again: once round them, before it is drawn tight, coming down so far, mm, 0 or more. */
     public static Leg roundOnce(Leg loop, double down) {
         List<Visit> visits = loop.route().visits();
         Route once = visits.size() == 1 ? loop.route() : Route.of(visits.subList(0, 2), Route.FRONT, Route.FRONT);
@@ -56,19 +56,19 @@ public final class Legs {
         return new Leg(once, y + down, y + down / 2, y);
     }
 
-    /** The same level leg, rising so far, mm. */
+    /** The same level leg, rising so far, mm, any. */
     public static Leg rising(Leg level, double up) {
         return new Leg(level.route(), level.fromY(), level.fromY() + up / 2, level.fromY() + up);
     }
 
-    /** From the end of a leg straight on, in front or behind as it ended, to the hand beyond the last warp end. */
+    /** From the end of a leg straight on, in front or behind as it ended, to the hand beyond the last warp end; rising so far, mm, any. */
     public static Leg toHand(Leg last, Setting setting, boolean rightward, double rise) {
         List<PathSection> sections = TautCord.along(last.route()).sections();
         PathSection.Spot spot = sections.get(sections.size() - 1).at(1);
         return toHand(spot.x(), spot.z() >= 0, setting, rightward, last.toY(), rise);
     }
 
-    /** The beginning of a straight way to the hand: so far, mm. */
+    /** The beginning of a straight way to the hand: so far, mm, more than 0. */
     public static Leg firstOf(Leg toHand, double far, boolean rightward) {
         Visit from = toHand.route().visits().get(0);
         double share = far / Math.abs(toHand.route().visits().get(1).x() - from.x());
@@ -81,7 +81,7 @@ public final class Legs {
                 toHand.fromY() + share * (toHand.toY() - toHand.fromY()));
     }
 
-    /** From a warp end at x straight on, in front or behind; {@code y} and {@code rise} in mm. */
+    /** From a warp end at x straight on, in front or behind; all in mm, any. */
     public static Leg toHand(double x, boolean front, Setting setting, boolean rightward, double y, double rise) {
         Sense sense = front == rightward ? Sense.CLOCKWISE : Sense.ANTICLOCKWISE;
         double far = rightward ? setting.span() + 4 * setting.spacing() : -4 * setting.spacing();

@@ -58,23 +58,20 @@ record YarnEnds(YarnBlock block, Setting setting, List<Row> rows, Which which) {
      */
     List<LooseEnd> loose(double higher) {
         List<Strand> strands = block.strands(setting, rows);
-        Side begins = rows.get(0).from();
         Side ends = rows.get(rows.size() - 1).to();
-        List<LooseEnd> loose = new ArrayList<>();
-        if (block.folded() && which == Which.FIRST) {
-            return loose;
-        }
         if (block.folded()) {
-            for (int i = 0; i < strands.size(); i++) {
-                double aside = (i - (strands.size() - 1) / 2.0) * setting.beaten();
-                loose.add(looseEnd(ends, lastOf(strands.get(i).legs()), 1, aside + higher));
-            }
-            return loose;
+            return which == Which.BOTH ? folded(strands, ends, higher) : List.of();
         }
         Strand strand = strands.get(0);
-        loose.add(looseEnd(begins, strand.legs().get(0), 0, 0));
-        if (which == Which.BOTH) {
-            loose.add(looseEnd(ends, lastOf(strand.legs()), 1, higher));
+        LooseEnd begins = looseEnd(rows.get(0).from(), strand.legs().get(0), 0, 0);
+        return which == Which.BOTH ? List.of(begins, looseEnd(ends, lastOf(strand.legs()), 1, higher)) : List.of(begins);
+    }
+
+    private List<LooseEnd> folded(List<Strand> strands, Side ends, double higher) {
+        List<LooseEnd> loose = new ArrayList<>();
+        for (int i = 0; i < strands.size(); i++) {
+            double aside = (i - (strands.size() - 1) / 2.0) * setting.beaten();
+            loose.add(looseEnd(ends, lastOf(strands.get(i).legs()), 1, aside + higher));
         }
         return loose;
     }

@@ -7,8 +7,9 @@ import java.awt.RenderingHints;
 import java.awt.font.FontRenderContext;
 import java.util.ArrayList;
 import java.util.List;
+import thrumwright.measure.Unbroken;
 
-/** Lines of text, broken between words. */
+/** Lines of text, broken between words; a number stays beside its unit. */
 public record TextPart(String text, Font font, Color colour) implements Part {
     private static final FontRenderContext EXACT = new FontRenderContext(null, true, true);
     private static final double LEADING = 1.28;
@@ -55,7 +56,7 @@ public record TextPart(String text, Font font, Color colour) implements Part {
         for (int i = 0; i < lines.size(); i++) {
             // the space keeps the words apart for those who hear the lines as one
             String line = i < lines.size() - 1 ? lines.get(i) + " " : lines.get(i);
-            g.drawString(line, (float) x, (float) baseline);
+            g.drawString(Unbroken.plain(line), (float) x, (float) baseline);
             baseline += font.getSize2D() * LEADING;
         }
     }
@@ -66,7 +67,7 @@ public record TextPart(String text, Font font, Color colour) implements Part {
         String line = "";
         double taken = 0;
         double space = width(" ", font);
-        for (String word : text.strip().split("\\s+")) {
+        for (String word : Unbroken.of(text).strip().split("\\s+")) {
             String longer = line.isEmpty() ? word : line + " " + word;
             double more = (line.isEmpty() ? taken : taken + space) + width(word, font);
             if (fits(longer, more, width)) {

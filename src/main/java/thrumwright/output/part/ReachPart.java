@@ -4,6 +4,7 @@ import java.awt.BasicStroke;
 import java.awt.Graphics2D;
 import java.awt.geom.Line2D;
 import thrumwright.drawing.Palette;
+import thrumwright.measure.Shown;
 import thrumwright.output.page.Paper;
 import thrumwright.output.page.Part;
 import thrumwright.output.page.TextPart;
@@ -26,7 +27,7 @@ record ReachPart(Step step, double block, Type type, Palette palette) implements
     }
 
     private String brief() {
-        return "↑ " + step.reachBrief();
+        return "↑ " + Shown.inFullHeight(step.reachBrief());
     }
 
     private double left() {
