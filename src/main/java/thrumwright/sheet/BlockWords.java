@@ -64,7 +64,8 @@ final class BlockWords {
         if (work.cut().butterflies().count() > work.block().together()) {
             keys.add("butterfly.join");
         }
-        if (!work.block().joins() && work.cut().length() > piece.habits().handful().mm()) {
+        if (!work.block().joins()
+                && work.cut().length() > piece.habits().handful().mm()) {
             keys.add(0, work.block().whole());
         }
         if (work.block().use().comesOut()) {

@@ -110,7 +110,9 @@ class CardPagesTest {
     private static End repeated(End end, int count) {
         List<Block> blocks = new ArrayList<>();
         for (int i = 0; i < count; i++) {
-            int from = i < end.blocks().size() ? i : 2 + (i - end.blocks().size()) % (end.blocks().size() - 2);
+            int from = i < end.blocks().size()
+                    ? i
+                    : 2 + (i - end.blocks().size()) % (end.blocks().size() - 2);
             Block block = end.blocks().get(from);
             blocks.add(block.withTag(block.tag().withId("b" + i)));
         }
@@ -125,7 +127,10 @@ class CardPagesTest {
         SheetPages pages = pages(plan, PageSetup.usual(Paper.A4));
         assertHolds(plan, pages);
         assertThat(pages.words(0)).contains("Card 1 of 5").contains("on card 2.");
-        assertThat(pages.words(1)).contains("Card 2 of 5").contains("on card 1.").contains("on card 3.");
+        assertThat(pages.words(1))
+                .contains("Card 2 of 5")
+                .contains("on card 1.")
+                .contains("on card 3.");
     }
 
     /** The seeds part the thousand, so that a failure is found again quickly. */

@@ -75,8 +75,8 @@ class CardWovenTest {
     }
 
     private static String words(Plan plan) {
-        SheetPages pages = CardPages.of(
-                plan, Optional.empty(), PageSetup.usual(Paper.A4), FONTS, Palette.onPaper(), Locale.UK);
+        SheetPages pages =
+                CardPages.of(plan, Optional.empty(), PageSetup.usual(Paper.A4), FONTS, Palette.onPaper(), Locale.UK);
         StringBuilder words = new StringBuilder();
         for (int page = 0; page < pages.count(); page++) {
             words.append(pages.words(page)).append('\n');

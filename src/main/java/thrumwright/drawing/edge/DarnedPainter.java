@@ -134,7 +134,10 @@ final class DarnedPainter {
     /** Up beside its neighbour, from the edge. */
     private static Stretch beside(Scene in, int end, double to) {
         double x = places(in, end);
-        return Stretch.loose(new double[] {x, x, x}, new double[] {0, to / 2, to}, in.setting().warp());
+        return Stretch.loose(
+                new double[] {x, x, x},
+                new double[] {0, to / 2, to},
+                in.setting().warp());
     }
 
     /** Towards the next end; the last one towards the one before it. */
@@ -178,7 +181,10 @@ final class DarnedPainter {
         double x = places(in, end);
         double y = BACK * in.high();
         double out = 0.6 * in.setting().relaxed();
-        return Stretch.loose(new double[] {x, x, x}, new double[] {y - out, y, y + out}, in.setting().warp());
+        return Stretch.loose(
+                new double[] {x, x, x},
+                new double[] {y - out, y, y + out},
+                in.setting().warp());
     }
 
     private void needle(Scene in, double x, double tip) {

@@ -20,8 +20,7 @@ public record EdgeView(Graphics2D g, Palette palette, Font font, PictureLabels l
     public static final int WHOLE = -1;
 
     /** What comes of it, right or wrong. */
-    public static EdgeView whole(
-            Graphics2D g, Palette palette, Font font, PictureLabels labels, boolean slipped) {
+    public static EdgeView whole(Graphics2D g, Palette palette, Font font, PictureLabels labels, boolean slipped) {
         return new EdgeView(g, palette, font, labels, slipped, WHOLE);
     }
 

@@ -3,7 +3,6 @@ package thrumwright.drawing.edge;
 import java.awt.Color;
 import java.awt.geom.Rectangle2D;
 import thrumwright.block.WarpFinish;
-import thrumwright.drawing.HandWay;
 import thrumwright.plan.EndPlan;
 import thrumwright.plan.Plan;
 

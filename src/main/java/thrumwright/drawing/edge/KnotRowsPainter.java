@@ -36,8 +36,8 @@ final class KnotRowsPainter {
     /** The first row is knotted as any fringe is. */
     void paint(Rectangle2D box, Plan plan, EndPlan end, KnotRows knots) {
         if (eye.staged() && eye.stage() < EdgeFinish.KNOT_STAGES.size()) {
-            WarpFinish first = new WarpFinish(
-                    knots.tag(), WarpFinish.Kind.KNOTTED, knots.endsPerGroup(), knots.hanging());
+            WarpFinish first =
+                    new WarpFinish(knots.tag(), WarpFinish.Kind.KNOTTED, knots.endsPerGroup(), knots.hanging());
             new FinishPainter(eye).paint(box, plan, end, first);
         } else {
             rows(box, plan, end, eye.staged() ? knots.withRows(Math.min(2, knots.rows())) : knots);

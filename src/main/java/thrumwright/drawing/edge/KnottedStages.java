@@ -45,7 +45,12 @@ record KnottedStages(FringeGroup group) implements GroupStages {
             hand.along(knot.way(TURNS, OverhandKnot.THROUGH), 2);
         } else {
             double x = at.middle() + 0.46 * at.size() * at.pitch();
-            hand.straight(x, at.edge() + 0.62 * (at.bottom() - at.edge()), x, at.edge() + 0.14 * (at.bottom() - at.edge()), 3);
+            hand.straight(
+                    x,
+                    at.edge() + 0.62 * (at.bottom() - at.edge()),
+                    x,
+                    at.edge() + 0.14 * (at.bottom() - at.edge()),
+                    3);
         }
     }
 }

@@ -1,7 +1,7 @@
 package thrumwright.drawing.edge;
 
-import java.awt.Graphics2D;
 import java.awt.Color;
+import java.awt.Graphics2D;
 import java.util.ArrayList;
 import java.util.List;
 import thrumwright.drawing.HandWay;
@@ -190,7 +190,6 @@ record OverhandKnot(double x, double y, double unit, int ends, double thick) {
             ys[i] = -(line.get(at)[1] - dx / long_ * aside);
         }
         Stretch loose = Stretch.loose(xs, ys, thick);
-        return new Stretch(
-                front, from, 0, true, to < line.size() - 1, xs, ys, loose.width(), loose.lift());
+        return new Stretch(front, from, 0, true, to < line.size() - 1, xs, ys, loose.width(), loose.lift());
     }
 }

@@ -7,7 +7,8 @@ record PlaitedStages(FringeGroup group) implements GroupStages {
     private static final int PARTS = 3;
 
     private double apart() {
-        return Math.max(0.3 * group.at().size() * group.at().pitch(), 1.8 * group.at().thick());
+        return Math.max(
+                0.3 * group.at().size() * group.at().pitch(), 1.8 * group.at().thick());
     }
 
     private double down(double share) {
@@ -28,7 +29,11 @@ record PlaitedStages(FringeGroup group) implements GroupStages {
                 int from = part * at.size() / PARTS;
                 int to = Math.max(from + 1, (part + 1) * at.size() / PARTS);
                 double x = at.middle() + (part - 1) * apart() / 2;
-                group.gather(Math.min(from, at.size() - 1), Math.min(to, at.size()) - Math.min(from, at.size() - 1), x, at.knot());
+                group.gather(
+                        Math.min(from, at.size() - 1),
+                        Math.min(to, at.size()) - Math.min(from, at.size() - 1),
+                        x,
+                        at.knot());
                 part(x, at.knot(), (part - 1) * apart() / 2);
             }
             return;
@@ -38,7 +43,10 @@ record PlaitedStages(FringeGroup group) implements GroupStages {
         plait.draw(group.g(), plaited(stage), group.warp());
         for (int part = 0; part < PARTS; part++) {
             double x = plait.xAt(part, plaited(stage));
-            part(x, plaited(stage) - 0.4 * size, Math.signum(x - at.middle()) * apart() * (Math.abs(x - at.middle()) < 0.2 * size ? 0 : 1));
+            part(
+                    x,
+                    plaited(stage) - 0.4 * size,
+                    Math.signum(x - at.middle()) * apart() * (Math.abs(x - at.middle()) < 0.2 * size ? 0 : 1));
         }
     }
 

@@ -12,7 +12,8 @@ record PliedStages(FringeGroup group) implements GroupStages {
     }
 
     private double apart() {
-        return Math.max(0.28 * group.at().size() * group.at().pitch(), 2 * group.at().thick());
+        return Math.max(
+                0.28 * group.at().size() * group.at().pitch(), 2 * group.at().thick());
     }
 
     @Override

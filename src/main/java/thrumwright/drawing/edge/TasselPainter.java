@@ -70,13 +70,14 @@ final class TasselPainter {
         List<Stretch> wrapping = eye.staged()
                 ? new TasselStages(eye, wrapped).turns()
                 : wrapped.turns(wrapped.tassels().turns() / (eye.slipped() ? 2 : 1), 0, wrapped.high());
-        wrapped.behind(eye).drawInOrder(
-                wrapping.stream().filter(turn -> !turn.front()).toList());
+        wrapped.behind(eye)
+                .drawInOrder(wrapping.stream().filter(turn -> !turn.front()).toList());
         ends(first, at, few, wrapped.tassels().widest(few), cords);
         if (eye.staged()) {
             new TasselStages(eye, wrapped).loop();
         }
-        wrapped.inFront(eye).drawInOrder(wrapping.stream().filter(Stretch::front).toList());
+        wrapped.inFront(eye)
+                .drawInOrder(wrapping.stream().filter(Stretch::front).toList());
         if (eye.staged()) {
             new TasselStages(eye, wrapped).onTop();
         }

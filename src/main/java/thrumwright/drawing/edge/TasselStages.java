@@ -76,11 +76,13 @@ record TasselStages(EdgeView eye, Wrapped wrapped) {
     void onTop() {
         double side = wrapped.half();
         switch (eye.stage()) {
-            case LAID -> hand(new double[] {open(), side, 4 * side}, new double[] {
-                high() - 0.3 * thick(), high() + 0.2 * thick(), high() + 0.4 * side
-            });
+            case LAID ->
+                hand(
+                        new double[] {open(), side, 4 * side},
+                        new double[] {high() - 0.3 * thick(), high() + 0.2 * thick(), high() + 0.4 * side});
             case WRAPPING -> {
-                double low = turns().stream().mapToDouble(Stretch::lowestY).min().orElse(0);
+                double low =
+                        turns().stream().mapToDouble(Stretch::lowestY).min().orElse(0);
                 hand(new double[] {side - 0.6 * thick(), 1.6 * side, 4 * side}, new double[] {low, low - 0.2 * side, low
                 });
             }
@@ -108,14 +110,20 @@ record TasselStages(EdgeView eye, Wrapped wrapped) {
                 hand.straight(x, view.y(high() * 0.7), x, view.y(bend()), 1);
             }
             case WRAPPING -> TwistWay.across(hand, view.x(0), view.y(0.25 * high()), view.length(1.7 * side), 1, 2);
-            case THROUGH -> hand.straight(
-                    view.x(3 * side), view.y(bend() + 1.2 * thick()), view.x(-1.2 * side), view.y(bend() - 0.2 * thick()), 3);
-            default -> hand.straight(
-                    view.x(-side - 2.5 * thick()),
-                    view.y(high() + thick()),
-                    view.x(-3.6 * side),
-                    view.y(high() + 2.2 * thick()),
-                    4);
+            case THROUGH ->
+                hand.straight(
+                        view.x(3 * side),
+                        view.y(bend() + 1.2 * thick()),
+                        view.x(-1.2 * side),
+                        view.y(bend() - 0.2 * thick()),
+                        3);
+            default ->
+                hand.straight(
+                        view.x(-side - 2.5 * thick()),
+                        view.y(high() + thick()),
+                        view.x(-3.6 * side),
+                        view.y(high() + 2.2 * thick()),
+                        4);
         }
     }
 }

@@ -57,8 +57,8 @@ final class TurnedEndsPainter {
         Color colour = eye.palette().yarn(plan.piece().warpYarn().colour());
         pen.cloth(box, edge, left, s * scale, ENDS, plan, end);
         int last = eye.staged() && eye.stage() < 3 ? 0 : turned.rows() - 1;
-        Scene scene =
-                new Scene(view, warp, turned, colour, plan.piece().warpYarn().plies(), view.clothY(box.getMaxY()) - 1, last);
+        Scene scene = new Scene(
+                view, warp, turned, colour, plan.piece().warpYarn().plies(), view.clothY(box.getMaxY()) - 1, last);
         if (eye.staged() && eye.stage() < 2) {
             first(box, scene);
             return;
@@ -89,8 +89,7 @@ final class TurnedEndsPainter {
             turning.remove(LEFT);
         }
         List<Stretch> all = Stretches.of(in.warp(), turning, false, Detail.FINE);
-        shade(in)
-                .drawInOrder(all.stream().filter(stretch -> !stretch.front()).toList());
+        shade(in).drawInOrder(all.stream().filter(stretch -> !stretch.front()).toList());
         standing(in, row, done);
         light(in).drawInOrder(all.stream().filter(Stretch::front).toList());
     }

@@ -39,8 +39,8 @@ record Wrapped(View view, Setting few, WrappedTassels tassels, Color colour, int
                 new Setting(2, few.spacing() * 1e3, shown.widest(few), few.relaxed(), few.beaten(), Optional.empty());
         double by = (high - low) / shown.wrapped(few);
         Strand between = new Strand(shown.strand(few).legs().stream()
-                .map(leg -> new Leg(
-                        leg.route(), low + leg.fromY() * by, low + leg.middleY() * by, low + leg.toY() * by))
+                .map(leg ->
+                        new Leg(leg.route(), low + leg.fromY() * by, low + leg.middleY() * by, low + leg.toY() * by))
                 .toList());
         return Stretches.of(alone, List.of(between), false, Detail.FINE);
     }

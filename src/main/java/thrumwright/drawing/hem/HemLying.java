@@ -121,8 +121,7 @@ public record HemLying(Graphics2D g, Palette palette, Font font, PictureLabels l
         double high = (in.stage() == FOLDING ? 0.62 : HIGH) * box.getHeight();
         double beside = font == null ? 0 : 2 * Math.max(half(labels.front()), half(labels.back())) + font.getSize2D();
         double wide = WIDE * box.getWidth() - beside;
-        double scale = Math.min(
-                wide / (reach.getWidth() + thick), high / (reach.getHeight() + 1.5 * thick));
+        double scale = Math.min(wide / (reach.getWidth() + thick), high / (reach.getHeight() + 1.5 * thick));
         double x = box.getCenterX() - beside / 2 - scale * reach.getCenterX();
         double y = box.getMinY() + 0.62 * box.getHeight() - scale * reach.getMaxY();
         return new Lying(x, y, scale);

@@ -109,7 +109,8 @@ public record StepPainter(Graphics2D g, Palette palette, Font font, PictureLabel
                 painter -> block.block()
                         .finish()
                         .ifPresentOrElse(
-                                finish -> new EdgePainter(EdgeView.whole(painter.g, palette, font, labels, !right)).paint(box, plan, end, finish),
+                                finish -> new EdgePainter(EdgeView.whole(painter.g, palette, font, labels, !right))
+                                        .paint(box, plan, end, finish),
                                 () -> painter.slip(box, plan, block.work().orElseThrow(), slip, right)));
     }
 
@@ -174,7 +175,10 @@ public record StepPainter(Graphics2D g, Palette palette, Font font, PictureLabel
 
     private void draw(Rectangle2D box, Plan plan, EndPlan end, BlockPlan block) {
         block.work().ifPresent(work -> work(box, plan, end, block));
-        block.block().finish().ifPresent(finish -> new EdgePainter(EdgeView.whole(g, palette, font, labels, false)).paint(box, plan, end, finish));
+        block.block()
+                .finish()
+                .ifPresent(finish ->
+                        new EdgePainter(EdgeView.whole(g, palette, font, labels, false)).paint(box, plan, end, finish));
         if (block.block() instanceof HemFold) {
             end.hem().filter(Hem::folds).ifPresent(hem -> fold(box, plan, end, hem, HemLying.WHOLE));
         } else if (block.block() instanceof OpenWarp gap) {

@@ -67,9 +67,7 @@ record CardBreaks(CardContent content, double height) {
     private double around(Run run) {
         boolean first = run.from() == 0;
         boolean last = run.to() == content.faces().size();
-        double head = first && last
-                ? content.around().one()
-                : content.around().several();
+        double head = first && last ? content.around().one() : content.around().several();
         return head + (first ? content.beginHeight() : EDGE) + (last ? content.afterHeight() : EDGE);
     }
 }

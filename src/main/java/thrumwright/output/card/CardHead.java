@@ -21,6 +21,7 @@ record CardHead(Card card, Optional<CardSaying> number, KeyFlow keys, double wid
     private static final double GAP = 10;
     /** Room for which of several cards it is. */
     private static final String WIDEST = "88 of 88";
+
     private static final double PIECE = 0.6;
     private static final float LARGEST = 34;
 
@@ -70,8 +71,7 @@ record CardHead(Card card, Optional<CardSaying> number, KeyFlow keys, double wid
     }
 
     double height() {
-        double texts =
-                texts().stream().mapToDouble(text -> text.height(width)).sum();
+        double texts = texts().stream().mapToDouble(text -> text.height(width)).sum();
         return titleHeight() + texts + keys.height() + 3;
     }
 

@@ -80,12 +80,7 @@ class CardTest {
     }
 
     private static List<String> notes(Card card, int number) {
-        return card.rows().stream()
-                .filter(row -> row.number() == number)
-                .findFirst()
-                .orElseThrow()
-                .notes()
-                .stream()
+        return card.rows().stream().filter(row -> row.number() == number).findFirst().orElseThrow().notes().stream()
                 .map(note -> note.replace('\u00a0', ' '))
                 .toList();
     }
@@ -138,12 +133,14 @@ class CardTest {
                         .filter(row -> row.block().block().finish().isEmpty()
                                 || row.block().block().finish().get().closed())
                         .toList();
-                assertThat(onLoom).extracting(CardRow::number).containsExactlyElementsOf(steps.stream()
-                        .map(Step::number)
-                        .toList());
-                assertThat(onLoom).extracting(CardRow::name).containsExactlyElementsOf(steps.stream()
-                        .map(Step::title)
-                        .toList());
+                assertThat(onLoom)
+                        .extracting(CardRow::number)
+                        .containsExactlyElementsOf(
+                                steps.stream().map(Step::number).toList());
+                assertThat(onLoom)
+                        .extracting(CardRow::name)
+                        .containsExactlyElementsOf(
+                                steps.stream().map(Step::title).toList());
                 for (int i = 0; i < steps.size(); i++) {
                     assertThat(onLoom.get(i).ticks()).isEqualTo(ticks(steps.get(i)));
                     assertThat(onLoom.get(i).reach().isPresent())
