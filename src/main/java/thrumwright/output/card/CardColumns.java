@@ -27,7 +27,7 @@ record CardColumns(double stack, double leads, double tag, double picture, doubl
         NumberTag tag = new NumberTag(style);
         double widest =
                 rows.stream().mapToDouble(row -> tag.width(row.number())).max().orElse(0);
-        double picture = width * style.form().picture();
+        double picture = Math.max(0, width * style.form().picture());
         double gaps = picture > 0 ? 2 * GAP : GAP;
         return new CardColumns(stack, leads, widest, picture, width - stack - leads - widest - picture - gaps);
     }

@@ -51,7 +51,7 @@ record CardContent(
      */
     record Around(KeyFlow keys, double one, double several, double begin, double after) {
         static Around of(Card card, double width, CardStyle style) {
-            KeyFlow keys = KeyFlow.of(card.keys(), width, style);
+            KeyFlow keys = KeyFlow.of(style.form().bare() ? List.of() : card.keys(), width, style);
             CardSaying number = new CardSaying("", "");
             return new Around(
                     keys,

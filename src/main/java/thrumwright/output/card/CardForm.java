@@ -8,7 +8,7 @@ import java.util.List;
  *
  * @param scale of what is read from afar, times its least size, 1 or more
  * @param lines how the large words of a row are set
- * @param picture share of a card's width that the drawings take, 0 to 1; 0 for none
+ * @param picture share of a card's width that the drawings take, 0 to 1; 0 for none, less where there is room for nothing else
  */
 record CardForm(double scale, Lines lines, double picture) {
     /** How the large words of a row are set. */
@@ -23,6 +23,9 @@ record CardForm(double scale, Lines lines, double picture) {
 
     /** Larger type than that is of no use, points. */
     private static final double LARGEST = 38;
+
+    /** The very least, for large letters on small pages: names in one line, and no more in the head than which card it is. */
+    private static final CardForm BARE = new CardForm(1, Lines.ONE, -1);
 
     private static final List<Double> SCALES = List.of(2.4, 2.0, 1.7, 1.5, 1.35, 1.2, 1.1);
     /** At the least size, the best to read first. */
@@ -39,7 +42,8 @@ record CardForm(double scale, Lines lines, double picture) {
             new CardForm(1, Lines.ONE, 0.12),
             new CardForm(1, Lines.ONE, 0.09),
             new CardForm(1, Lines.DENSE, 0),
-            new CardForm(1, Lines.ONE, 0));
+            new CardForm(1, Lines.ONE, 0),
+            BARE);
 
     /**
      * Forms to try, the best to read first.
@@ -56,6 +60,10 @@ record CardForm(double scale, Lines lines, double picture) {
         }
         all.addAll(LEAST);
         return all;
+    }
+
+    boolean bare() {
+        return picture < 0;
     }
 
     boolean roomy() {

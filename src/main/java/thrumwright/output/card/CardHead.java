@@ -53,6 +53,9 @@ record CardHead(Card card, Optional<CardSaying> number, KeyFlow keys, double wid
 
     private List<TextPart> texts() {
         List<TextPart> texts = new ArrayList<>();
+        if (style.form().bare()) {
+            return texts;
+        }
         if (!inOneLine()) {
             texts.add(facts());
         }
@@ -86,7 +89,7 @@ record CardHead(Card card, Optional<CardSaying> number, KeyFlow keys, double wid
             draw(g, piece, piece(), x + left(), y);
             number.ifPresent(one -> draw(g, one.shown(), title(), x + width - style.width(one.shown(), title()), y));
         });
-        if (inOneLine()) {
+        if (inOneLine() && !style.form().bare()) {
             double wide = style.width(card.facts(), style.small()) + 1;
             double above = title().getSize2D() * 0.8 - style.small().getSize2D() * 0.98;
             facts().paint(g, x + width - right() - wide, y + above, wide);

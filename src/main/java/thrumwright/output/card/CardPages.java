@@ -76,7 +76,8 @@ public final class CardPages {
     /** How far a form is from what a card should be: every further card counts, then drawings, then lines that are broken. */
     private static int faults(CardContent content, int cards) {
         boolean drawn = content.style().form().picture() > 0;
-        return 4 * (cards - 1) + (drawn ? 0 : 2) + (content.neat() ? 0 : 1);
+        int bare = content.style().form().bare() ? 1000 : 0;
+        return bare + 4 * (cards - 1) + (drawn ? 0 : 2) + (content.neat() ? 0 : 1);
     }
 
     /** The form that is best to read of those that take the fewest cards; the closest if an end fits none. */

@@ -16,6 +16,9 @@ import thrumwright.output.page.Structured;
  * @param right whether they stand at the end of their line
  */
 record LargeWord(String text, Font font, double width, String says, boolean right) {
+    /** How far the ink of a last letter, such as an f, stands out, times the type size. */
+    private static final double OVERHANG = 0.03;
+
     static LargeWord of(String text, Font font, String says, CardStyle style) {
         return new LargeWord(text, font, style.width(text, font), says, false);
     }
@@ -26,7 +29,8 @@ record LargeWord(String text, Font font, double width, String says, boolean righ
     }
 
     /** These words in as many lines as so many points of width ask for. */
-    List<LargeWord> broken(double most, CardStyle style) {
+    List<LargeWord> broken(double room, CardStyle style) {
+        double most = room - OVERHANG * font.getSize2D();
         if (width <= most) {
             return List.of(this);
         }

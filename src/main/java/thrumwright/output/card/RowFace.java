@@ -2,6 +2,7 @@ package thrumwright.output.card;
 
 import java.awt.Graphics2D;
 import java.awt.geom.Rectangle2D;
+import java.text.Normalizer;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -17,7 +18,8 @@ import thrumwright.sheet.card.CardWay;
  * The words of a row, set: large ones in lines, boxes to tick and small print beside or below them.
  *
  * @param ticks where the boxes lie, if there are any
- * @param print where the small print lies
+ * @param small where the small print lies
+ * @param top free above all of it, points
  */
 record RowFace(
         CardRow row,
@@ -26,9 +28,12 @@ record RowFace(
         Rectangle2D ticks,
         SmallPrint print,
         Rectangle2D small,
+        double top,
         double height) {
     private static final double GAP = 3;
     private static final int NAME_LINES = 3;
+    /** How far the accent of a capital stands out, times the type. */
+    private static final double ACCENT = 0.12;
     /** A box beside large type is at least so large, times the type. */
     private static final double LEAST_BOX = 0.36;
     /** Boxes in several lines are counted by tens. */
@@ -49,12 +54,17 @@ record RowFace(
         return one.height() <= two.height() ? one : two;
     }
 
+    /** With so many points free above it. */
+    private RowFace lowered(double by) {
+        return new RowFace(row, large, grid, ticks, print, small, top + by, height + by);
+    }
+
     /** Its name alone, which is heard as a heading with the number. */
     void paintName(Graphics2D g, double x, double y, CardStyle style) {
         g.setColor(style.palette().ink());
         large.each((word, left, baseline) -> {
             if (word.says().isEmpty()) {
-                word.paint(g, x + left, y + baseline);
+                word.paint(g, x + left, y + top + baseline);
             }
         });
     }
@@ -64,11 +74,11 @@ record RowFace(
         large.each((word, left, baseline) -> {
             if (!word.says().isEmpty()) {
                 g.setColor(style.palette().ink());
-                LargeWord.item(g, word.says(), () -> word.paint(g, x + left, y + baseline));
+                LargeWord.item(g, word.says(), () -> word.paint(g, x + left, y + top + baseline));
             }
         });
-        grid.ifPresent(boxes -> boxes.paint(g, x + ticks.getX(), y + ticks.getY(), style.palette()));
-        print.paint(g, x + small.getX(), y + small.getY(), small.getWidth());
+        grid.ifPresent(boxes -> boxes.paint(g, x + ticks.getX(), y + top + ticks.getY(), style.palette()));
+        print.paint(g, x + small.getX(), y + top + small.getY(), small.getWidth());
     }
 
     /** Finds a place for all that a row says. */
@@ -81,11 +91,12 @@ record RowFace(
         private List<LargeWord> name() {
             List<LargeWord> lines =
                     LargeWord.of(row.name(), style.name(), "", style).broken(width, style);
-            if (lines.size() <= NAME_LINES) {
+            int most = style.form().bare() ? 1 : NAME_LINES;
+            if (lines.size() <= most) {
                 return lines;
             }
-            String last = style.widths().shortened(lines.get(NAME_LINES - 1).text() + " …", style.name(), width);
-            List<LargeWord> shown = new ArrayList<>(lines.subList(0, NAME_LINES - 1));
+            String last = style.widths().shortened(lines.get(most - 1).text() + " …", style.name(), width);
+            List<LargeWord> shown = new ArrayList<>(lines.subList(0, most - 1));
             shown.add(LargeWord.of(last, style.name(), "", style));
             return shown;
         }
@@ -140,12 +151,22 @@ record RowFace(
         }
 
         private SmallPrint print() {
-            List<String> notes = new ArrayList<>(row.notes());
-            return new SmallPrint(row.cut(), notes, style);
+            return new SmallPrint(row.cut(), style.form().bare() ? List.of() : row.notes(), style);
         }
 
         RowFace set(LargeLines large) {
-            return style.form().roomy() ? below(large) : beside(large);
+            RowFace face = style.form().roomy() ? below(large) : beside(large);
+            return accented() ? face.lowered(ACCENT * style.large()) : face;
+        }
+
+        /** Whether a capital of the name has an accent, which stands out of its line. */
+        private boolean accented() {
+            return row.name()
+                    .codePoints()
+                    .filter(Character::isUpperCase)
+                    .anyMatch(letter -> Normalizer.normalize(Character.toString(letter), Normalizer.Form.NFD)
+                                    .length()
+                            > 1);
         }
 
         private double box() {
@@ -165,7 +186,7 @@ record RowFace(
             SmallPrint print = labelled(grid);
             double small = ticks.getMaxY() + GAP;
             Rectangle2D text = new Rectangle2D.Double(0, small, width, print.height(width));
-            return new RowFace(row, large, grid, ticks, print, text, text.getMaxY());
+            return new RowFace(row, large, grid, ticks, print, text, 0, text.getMaxY());
         }
 
         /** Where one box stands for several rows, that is said. */
@@ -204,7 +225,7 @@ record RowFace(
                     .findFirst()
                     .map(gap -> middle(gap, gap.getWidth(), print.height(gap.getWidth())));
             return text.isPresent()
-                    ? new RowFace(row, large, grid, ticks, print, text.get(), large.height())
+                    ? new RowFace(row, large, grid, ticks, print, text.get(), 0, large.height())
                     : strip(large, grid, ticks, large.height());
         }
 
@@ -259,7 +280,7 @@ record RowFace(
             Rectangle2D text =
                     new Rectangle2D.Double(from.getX(), from.getY(), from.getWidth(), print.height(from.getWidth()));
             double bottom = Math.max(large.height(), Math.max(text.getMaxY(), ticks.getMaxY() + 1));
-            return new RowFace(row, large, grid, ticks, print, text, bottom);
+            return new RowFace(row, large, grid, ticks, print, text, 0, bottom);
         }
     }
 }

@@ -9,7 +9,7 @@ import thrumwright.output.page.TextPart;
 
 /** How wide texts are. A card is set in many forms before one is chosen, and each asks for the same words again. */
 final class TextWidths {
-    private static final float UNIT = 100;
+    private static final float UNIT = 1000;
 
     /** Of texts that are {@link #UNIT} points large, by the font's name. */
     private final Map<String, Map<String, Double>> known = new HashMap<>();

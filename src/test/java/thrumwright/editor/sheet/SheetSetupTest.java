@@ -65,8 +65,7 @@ class SheetSetupTest {
     @Test
     void sectionsAreLeftOutOneByOneButTheLastStays() {
         SheetChoice choice = SheetChoice.usual(Locale.UK);
-        assertThat(choice.sections())
-                .containsExactly(SheetSection.CUTS, SheetSection.CARDS, SheetSection.BOOKLET);
+        assertThat(choice.sections()).containsExactly(SheetSection.CUTS, SheetSection.CARDS, SheetSection.BOOKLET);
         SheetChoice cards = choice.with(SheetSection.CUTS, false).with(SheetSection.BOOKLET, false);
         assertThat(cards.look().sections()).containsExactly(SheetSection.CARDS);
         assertThat(cards.with(SheetSection.CARDS, false)).isEqualTo(cards);
