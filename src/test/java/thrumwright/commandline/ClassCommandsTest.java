@@ -104,7 +104,7 @@ class ClassCommandsTest {
         try (PDDocument document = Loader.loadPDF(pdf.toFile())) {
             assertThat(document.getDocumentInformation().getTitle()).isEqualTo("Saturday");
             assertThat(document.getDocumentCatalog().getDocumentOutline().children())
-                    .hasSize(3);
+                    .hasSize(4);
         }
         assertThat(ask("", "sheet", file).out())
                 .startsWith("Saturday\n")

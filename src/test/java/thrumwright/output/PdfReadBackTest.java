@@ -51,7 +51,7 @@ import thrumwright.testing.Seeds;
  */
 class PdfReadBackTest {
     private static final Fonts FONTS = Fonts.load();
-    private static final Pattern COUNT = Pattern.compile("(?<!\\d)\\d+\\s?×");
+    private static final Pattern COUNT = Pattern.compile("(?<!\\d)\\d+[\\s\\u00a0]?×");
 
     /** Letters of one size that follow each other in the file. */
     private record Run(String text, double points, double capital) {

@@ -28,7 +28,7 @@ public record GaugeStrips(Plan plan, Words words, PartMaker make) {
      * @param most what a row may take down the page, points, more than 0
      */
     public List<Part> rows(double width, double most) {
-        List<Strip> strips = new ArrayList<>();
+        List<PaperStrip> strips = new ArrayList<>();
         ends().forEach(end -> strips.addAll(strips(end, Math.max(LEAST, most - 8))));
         hems().ifPresent(strips::add);
         return StripRow.rows(strips, width);
@@ -42,9 +42,9 @@ public record GaugeStrips(Plan plan, Words words, PartMaker make) {
         return plan.piece().shown();
     }
 
-    private List<Strip> strips(EndPlan end, double most) {
+    private List<PaperStrip> strips(EndPlan end, double most) {
         String name = make.phrases().say(end.place() == Place.START ? "gauge.start" : "gauge.top");
-        List<Strip> strips = new ArrayList<>();
+        List<PaperStrip> strips = new ArrayList<>();
         double from = 0;
         while (end.height() - from > GaugeStrip.HAIR) {
             GaugeStrip strip = new GaugeStrip(name, end, from, from, shown(), words, make).upTo(most);
@@ -55,7 +55,7 @@ public record GaugeStrips(Plan plan, Words words, PartMaker make) {
     }
 
     /** Both in one where they are equal, or differ by enough for their names. */
-    private Optional<Strip> hems() {
+    private Optional<PaperStrip> hems() {
         List<HemStrip.Depth> depths = new ArrayList<>();
         ends().forEach(end -> end.hem().filter(Hem::folds).ifPresent(hem -> depths.add(depth(end, hem))));
         depths.sort(Comparator.comparingDouble(HemStrip.Depth::mm).reversed());
@@ -68,7 +68,7 @@ public record GaugeStrips(Plan plan, Words words, PartMaker make) {
             return Optional.of(new HemStrip(List.of(new HemStrip.Depth(name("both", deepest), deepest)), make));
         } else if (depths.size() == 2 && deepest - shallowest < HemStrip.APART) {
             return Optional.of(new StripStack(depths.stream()
-                    .<Strip>map(depth -> new HemStrip(List.of(depth), make))
+                    .<PaperStrip>map(depth -> new HemStrip(List.of(depth), make))
                     .toList()));
         }
         return Optional.of(new HemStrip(List.copyOf(depths), make));

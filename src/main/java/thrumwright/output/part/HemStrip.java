@@ -13,7 +13,7 @@ import thrumwright.output.page.TextPart;
  *
  * @param hems the deepest first, each at least {@link #APART} deeper than the next
  */
-record HemStrip(List<Depth> hems, PartMaker make) implements Strip {
+record HemStrip(List<Depth> hems, PartMaker make) implements PaperStrip {
     /** Hems of one strip differ by so much, mm, so that each has room for its name. */
     static final double APART = 5;
 
