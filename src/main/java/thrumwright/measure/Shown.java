@@ -59,7 +59,7 @@ public record Shown(UnitSystem system, Locale locale) {
         return (exact ? decimals(up(mm) / 10.0, 1) : String.valueOf(up(mm / 10))) + " cm";
     }
 
-    /** As {@link #cut}, but for metres of more than 3, which nobody measures in centimetres. */
+    /** A length to cut, mm, 0 or more: as {@link #cut}, but of more than 3 m in metres, for nobody measures that in centimetres. */
     public String longCut(double mm) {
         boolean metres = system != UnitSystem.INCHES && mm > 3000;
         return metres ? decimals(up(mm / 10) / 100.0, 2) + " m" : cut(mm);

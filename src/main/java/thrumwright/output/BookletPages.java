@@ -32,12 +32,15 @@ record BookletPages(Booklet booklet, Plan plan, String title, PageSetup setup, P
     private static final double SPACE = 6;
     /** What is higher goes on in parts of its own, as a share of a page. */
     private static final double HIGHEST = 0.6;
+    /** The same where pages would stay half empty. */
+    private static final double LOWER = 0.42;
 
     SheetPages laidOut(Fonts fonts) {
-        return Densities.best(setup, fonts, this::pages);
+        SheetPages whole = Densities.best(setup, fonts, type -> pages(type, HIGHEST));
+        return whole.halfEmpty() == 0 ? whole : Densities.best(setup, fonts, type -> pages(type, LOWER));
     }
 
-    private SheetPages pages(Type type) {
+    private SheetPages pages(Type type, double highest) {
         PartMaker make = new PartMaker(type, palette, Phrases.of("thrumwright.sheet.steps", locale));
         Pages pages = new Pages(setup, Densities.FOOTER);
         pages.addTogether(List.of(
@@ -45,11 +48,11 @@ record BookletPages(Booklet booklet, Plan plan, String title, PageSetup setup, P
                 make.body(make.phrases().say("booklet.about")),
                 make.body(make.phrases().say("caution.hands"))));
         EvenPages even = new EvenPages(pages);
-        booklet.entries().forEach(entry -> even.add(parts(entry, make, pages)));
+        booklet.entries().forEach(entry -> even.add(parts(entry, make, pages.width(), highest * pages.height())));
         return new SheetPages(setup, title, type, palette, even.placed());
     }
 
-    private List<Part> parts(BookletEntry entry, PartMaker make, Pages pages) {
+    private List<Part> parts(BookletEntry entry, PartMaker make, double width, double highest) {
         List<String> heads = entry.heads().stream()
                 .map(head -> head.numbers() + "  " + head.title())
                 .toList();
@@ -59,7 +62,7 @@ record BookletPages(Booklet booklet, Plan plan, String title, PageSetup setup, P
         entry.cautions().forEach(caution -> words.add(make.caution(caution)));
         int beside = words.size();
         KindPart head = new KindPart(heads, pictures, words, make);
-        while (beside > 1 && head.height(pages.width()) > HIGHEST * pages.height()) {
+        while (beside > 1 && head.height(width) > highest) {
             beside--;
             head = new KindPart(heads, pictures, words.subList(0, beside), make);
         }

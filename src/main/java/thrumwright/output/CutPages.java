@@ -104,18 +104,22 @@ record CutPages(StepSheet sheet, List<Booklet.Own> own, Plan plan, PageSetup set
         List<Part> lists = new ArrayList<>();
         if (!sheet.findings().isEmpty()) {
             lists.add(new SpacePart(SPACE));
-            lists.addAll(NotePart.frames(
-                    make.phrases().say("heading.findings"),
-                    sheet.findings(),
-                    make.type(),
-                    palette,
-                    pages.width(),
-                    pages.height()));
+            lists.addAll(findings(make, pages));
         }
         under(lists, List.of(make.chapter("heading.cuts"), make.small(sheet.cutNote())), cuts(make));
         under(lists, List.of(make.chapter("heading.yarns")), yarns(make));
         under(lists, List.of(make.chapter("own.title")), own(make));
         return lists;
+    }
+
+    /** In one frame, if it fits below the head. */
+    private List<Part> findings(PartMaker make, Pages pages) {
+        String heading = make.phrases().say("heading.findings");
+        double below = pages.height() - PartMaker.height(head(make), pages.width()) - SPACE;
+        Part whole = new NotePart(heading, sheet.findings(), make.type(), palette);
+        return whole.height(pages.width()) <= below
+                ? List.of(whole)
+                : NotePart.frames(heading, sheet.findings(), make.type(), palette, pages.width(), pages.height() / 4);
     }
 
     /** The first line isn't parted from what stands above it. */

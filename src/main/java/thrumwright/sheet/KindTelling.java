@@ -145,7 +145,8 @@ final class KindTelling {
             return List.of();
         }
         List<Told> told = new ArrayList<>();
-        said.forEach((text, some) -> text.ifPresent(words -> told.add(new Told(whose(some, some == most), words))));
+        said.forEach((text, some) ->
+                text.ifPresent(sentence -> told.add(new Told(whose(some, some == most), sentence))));
         return told;
     }
 

@@ -201,6 +201,21 @@ class CommandsTest {
     }
 
     @Test
+    void whatGoesOnPagesCanBeChosen() throws IOException {
+        Path png = folder.resolve("part.png");
+        String file = Path.of("demo", "saltmarsh-panel.json").toString();
+        assertThat(ask("", "sheet", file, "-o", png.toString(), "--dpi", "30", "--parts", "Cards,cuts")
+                        .code())
+                .isZero();
+        assertThat(folder.resolve("part-3.png")).isNotEmptyFile();
+        assertThat(folder.resolve("part-4.png")).doesNotExist();
+        Answer refused = ask("", "sheet", file, "-o", png.toString(), "--parts", "cards,poster");
+        assertThat(refused.code()).isEqualTo(RootCommand.ASKED_WRONGLY);
+        assertThat(refused.err())
+                .startsWith("“poster” is no part of a sheet. There are: cuts, cards, booklet, record.");
+    }
+
+    @Test
     void listsStructuresAndTellsMoreOfOne() {
         assertThat(ask("", "structures").out()).contains("folded-hem", "Twined edge with plaited fringe");
         assertThat(ask("", "structures", "bar-sleeve").out()).contains("Source:", "Hem fold");

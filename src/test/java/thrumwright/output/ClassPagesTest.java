@@ -153,7 +153,8 @@ class ClassPagesTest {
                         .contains("1 / " + sheet.count(), sheet.count() + " / " + sheet.count());
                 expected += sheet.count();
             }
-            assertThat(bookmarks).containsExactly("Tuesday", "Worked panel · Zoë", "Worked panel · loom 2", "Booklet · Tuesday");
+            assertThat(bookmarks)
+                    .containsExactly("Tuesday", "Worked panel · Zoë", "Worked panel · loom 2", "Booklet · Tuesday");
             assertThat(document.getNumberOfPages()).isEqualTo(expected);
             assertThat(document.getDocumentInformation().getTitle()).isEqualTo("Tuesday");
         }

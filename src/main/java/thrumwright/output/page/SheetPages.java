@@ -33,13 +33,21 @@ public record SheetPages(PageSetup setup, String title, Type type, Palette palet
 
     /** How many pages have hardly anything on them. */
     public int nearlyEmpty() {
-        double room = setup.height() - 2 * setup.marginPoints();
-        return (int) pages.stream()
-                .filter(page -> {
-                    PlacedPart last = page.get(page.size() - 1);
-                    return last.y() + last.height() - setup.marginPoints() < Pages.NEARLY_EMPTY * room;
-                })
+        return (int)
+                pages.stream().filter(page -> filled(page) < Pages.NEARLY_EMPTY).count();
+    }
+
+    /** How many pages but the last are at most half full. */
+    public int halfEmpty() {
+        return (int) pages.subList(0, pages.size() - 1).stream()
+                .filter(page -> filled(page) <= 0.5)
                 .count();
+    }
+
+    /** Down to where its last part ends, as a share of what lies between the margins. */
+    private double filled(List<PlacedPart> page) {
+        PlacedPart last = page.get(page.size() - 1);
+        return (last.y() + last.height() - setup.marginPoints()) / (setup.height() - 2 * setup.marginPoints());
     }
 
     /** The parts of a page, for checks of the layout. */

@@ -26,7 +26,7 @@ import thrumwright.plan.words.Words;
  * @param to where it ends, mm
  */
 record GaugeStrip(String name, EndPlan end, double from, double to, Shown shown, Words words, PartMaker make)
-        implements Strip {
+        implements PaperStrip {
     private static final double WIDTH = 71 * Paper.POINTS;
     private static final double FIELD = 17 * Paper.POINTS;
     private static final double LABEL = 12.5;

@@ -1,8 +1,10 @@
 package thrumwright.output.part;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Stream;
 import thrumwright.measure.Shown;
 import thrumwright.output.page.Part;
@@ -16,6 +18,8 @@ import thrumwright.plan.words.Words;
 public record GaugeStrips(Plan plan, Words words, PartMaker make) {
     /** A strip isn't cut into shorter ones than this, points. */
     private static final double LEAST = 60;
+    /** Hems that differ by less are equally deep, mm. */
+    private static final double SAME = 0.1;
 
     /**
      * All strips in rows; none where nothing is woven.
@@ -24,13 +28,9 @@ public record GaugeStrips(Plan plan, Words words, PartMaker make) {
      * @param most what a row may take down the page, points, more than 0
      */
     public List<Part> rows(double width, double most) {
-        List<Strip> strips = new ArrayList<>();
+        List<PaperStrip> strips = new ArrayList<>();
         ends().forEach(end -> strips.addAll(strips(end, Math.max(LEAST, most - 8))));
-        List<Strip> hems = new ArrayList<>();
-        ends().forEach(end -> end.hem().filter(Hem::folds).ifPresent(hem -> hems.add(hem(end, hem))));
-        if (!hems.isEmpty()) {
-            strips.add(new StripStack(List.copyOf(hems)));
-        }
+        hems().ifPresent(strips::add);
         return StripRow.rows(strips, width);
     }
 
@@ -42,9 +42,9 @@ public record GaugeStrips(Plan plan, Words words, PartMaker make) {
         return plan.piece().shown();
     }
 
-    private List<Strip> strips(EndPlan end, double most) {
+    private List<PaperStrip> strips(EndPlan end, double most) {
         String name = make.phrases().say(end.place() == Place.START ? "gauge.start" : "gauge.top");
-        List<Strip> strips = new ArrayList<>();
+        List<PaperStrip> strips = new ArrayList<>();
         double from = 0;
         while (end.height() - from > GaugeStrip.HAIR) {
             GaugeStrip strip = new GaugeStrip(name, end, from, from, shown(), words, make).upTo(most);
@@ -54,9 +54,31 @@ public record GaugeStrips(Plan plan, Words words, PartMaker make) {
         return strips;
     }
 
-    private HemStrip hem(EndPlan end, Hem hem) {
-        String key = end.place() == Place.START ? "gauge.hem.start" : "gauge.hem.top";
-        String name = make.phrases().say(key, Map.of("depth", shown().height(hem.depth())));
-        return new HemStrip(name, hem.depth(), make);
+    /** Both in one where they are equal, or differ by enough for their names. */
+    private Optional<PaperStrip> hems() {
+        List<HemStrip.Depth> depths = new ArrayList<>();
+        ends().forEach(end -> end.hem().filter(Hem::folds).ifPresent(hem -> depths.add(depth(end, hem))));
+        depths.sort(Comparator.comparingDouble(HemStrip.Depth::mm).reversed());
+        if (depths.isEmpty()) {
+            return Optional.empty();
+        }
+        double deepest = depths.get(0).mm();
+        double shallowest = depths.get(depths.size() - 1).mm();
+        if (depths.size() == 2 && deepest - shallowest < SAME) {
+            return Optional.of(new HemStrip(List.of(new HemStrip.Depth(name("both", deepest), deepest)), make));
+        } else if (depths.size() == 2 && deepest - shallowest < HemStrip.APART) {
+            return Optional.of(new StripStack(depths.stream()
+                    .<PaperStrip>map(depth -> new HemStrip(List.of(depth), make))
+                    .toList()));
+        }
+        return Optional.of(new HemStrip(List.copyOf(depths), make));
+    }
+
+    private HemStrip.Depth depth(EndPlan end, Hem hem) {
+        return new HemStrip.Depth(name(end.place() == Place.START ? "start" : "top", hem.depth()), hem.depth());
+    }
+
+    private String name(String which, double depth) {
+        return make.phrases().say("gauge.hem." + which, Map.of("depth", shown().height(depth)));
     }
 }

@@ -52,7 +52,7 @@ public record PartMaker(Type type, Palette palette, Phrases phrases) {
         return new TextPart(text, font, palette.ink());
     }
 
-    /** In points. */
+    /** Of parts one below the other: points, 0 or more, for a width in points, more than 0. */
     public static double height(List<? extends Part> parts, double width) {
         return parts.stream().mapToDouble(part -> part.height(width)).sum();
     }

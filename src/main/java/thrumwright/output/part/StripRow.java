@@ -6,16 +6,16 @@ import java.util.List;
 import thrumwright.output.page.Part;
 
 /** Strips of paper to cut out, side by side. */
-record StripRow(List<Strip> strips) implements Part {
+record StripRow(List<PaperStrip> strips) implements Part {
     private static final double BESIDE = 4;
     private static final double BELOW = 6;
 
     /** As few rows as hold all strips, none wider than so many points if strips allow. */
-    static List<Part> rows(List<Strip> strips, double width) {
+    static List<Part> rows(List<PaperStrip> strips, double width) {
         List<Part> rows = new ArrayList<>();
-        List<Strip> row = new ArrayList<>();
+        List<PaperStrip> row = new ArrayList<>();
         double taken = 0;
-        for (Strip strip : strips) {
+        for (PaperStrip strip : strips) {
             if (!row.isEmpty() && taken + strip.width() > width + 0.01) {
                 rows.add(new StripRow(List.copyOf(row)));
                 row.clear();
@@ -42,7 +42,7 @@ record StripRow(List<Strip> strips) implements Part {
     @Override
     public void paint(Graphics2D g, double x, double y, double width) {
         double left = x;
-        for (Strip strip : strips) {
+        for (PaperStrip strip : strips) {
             strip.paint(g, left, y, strip.width());
             left += strip.width() + BESIDE;
         }

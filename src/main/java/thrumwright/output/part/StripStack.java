@@ -4,12 +4,12 @@ import java.awt.Graphics2D;
 import java.util.List;
 
 /** Strips of paper to cut out, one above the other. */
-record StripStack(List<Strip> strips) implements Strip {
+record StripStack(List<PaperStrip> strips) implements PaperStrip {
     private static final double BETWEEN = 4;
 
     @Override
     public double width() {
-        return strips.stream().mapToDouble(Strip::width).max().orElse(0);
+        return strips.stream().mapToDouble(PaperStrip::width).max().orElse(0);
     }
 
     @Override
@@ -20,7 +20,7 @@ record StripStack(List<Strip> strips) implements Strip {
     @Override
     public void paint(Graphics2D g, double x, double y, double width) {
         double top = y;
-        for (Strip strip : strips) {
+        for (PaperStrip strip : strips) {
             strip.paint(g, x, top, strip.width());
             top += strip.height(width) + BETWEEN;
         }

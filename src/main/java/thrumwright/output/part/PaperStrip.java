@@ -3,7 +3,7 @@ package thrumwright.output.part;
 import thrumwright.output.page.Part;
 
 /** A strip of paper to cut out, as wide as it is. */
-interface Strip extends Part {
+interface PaperStrip extends Part {
     /** In points, more than 0. */
     double width();
 }
