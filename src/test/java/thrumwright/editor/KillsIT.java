@@ -1,6 +1,7 @@
 package thrumwright.editor;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static thrumwright.testing.WindowTest.onEventThread;
 
 import java.awt.EventQueue;
 import java.lang.management.ManagementFactory;
@@ -21,6 +22,7 @@ import thrumwright.editor.files.Questions.Recovering;
 import thrumwright.editor.settings.Settings;
 import thrumwright.editor.window.piece.EditorWindow;
 import thrumwright.store.BuiltIn;
+import thrumwright.store.FileProblem;
 import thrumwright.store.PieceFile;
 import thrumwright.store.keeping.Journals;
 import thrumwright.store.keeping.Keeping;
@@ -46,7 +48,8 @@ class KillsIT {
         Random random = new Random(17);
         for (int i = 0; i < Seeds.of(200, 2); i += 2) {
             Path state = Files.createDirectory(home.resolve("state-" + i));
-            Path file = Files.writeString(home.resolve("piece-" + i + ".json"), BuiltIn.DEMO.text("saltmarsh-panel.json"));
+            Path file =
+                    Files.writeString(home.resolve("piece-" + i + ".json"), BuiltIn.DEMO.text("saltmarsh-panel.json"));
             long first = killed(state, file, random.nextInt(2_500), 0);
             killed(state, file, random.nextInt(600), first);
             assertThat(file).hasContent(BuiltIn.DEMO.text("saltmarsh-panel.json"));
@@ -78,7 +81,9 @@ class KillsIT {
             List<Journals.Left> left = new Journals(state.resolve("journals")).left();
             long kept = 0;
             for (Journals.Left each : left) {
-                kept = Math.max(kept, number(PieceFile.read(each.unsaved().text()).piece().title()));
+                kept = Math.max(
+                        kept,
+                        number(PieceFile.read(each.unsaved().text()).piece().title()));
             }
             assertThat(kept).as("killed after %s ms, %s", millis, said).isGreaterThanOrEqualTo(due);
             return kept;
@@ -115,24 +120,20 @@ class KillsIT {
 
         public static void main(String[] arguments) throws Exception {
             new PureJavaScreen().launcherSessionOpened(null);
-            EditorWindow[] window = {null};
-            EventQueue.invokeAndWait(() -> window[0] = start(Path.of(arguments[0]), Path.of(arguments[1])));
+            EditorWindow window = onEventThread(() -> start(Path.of(arguments[0]), Path.of(arguments[1])));
             System.out.println("begun");
-            EventQueue.invokeAndWait(window[0]::recover);
-            long[] number = {0};
-            EventQueue.invokeAndWait(
-                    () -> number[0] = number(window[0].session().piece().title()));
-            while (true) {
-                number[0]++;
-                EventQueue.invokeAndWait(() -> work(window[0], number[0]));
-                System.out.println(number[0] + " " + System.nanoTime() / 1_000_000 + " .");
+            EventQueue.invokeAndWait(window::recover);
+            long before = onEventThread(() -> number(window.session().piece().title()));
+            for (long i = before + 1; true; i++) {
+                long number = i;
+                EventQueue.invokeAndWait(() -> work(window, number));
+                System.out.println(number + " " + System.nanoTime() / 1_000_000 + " .");
                 Thread.sleep(20);
             }
         }
 
-        private static EditorWindow start(Path state, Path file) {
-            Workroom room = new Workroom(
-                    new Settings(Optional.empty()), Rooms.LIBRARY, Locale.UK, Keeping.in(state));
+        private static EditorWindow start(Path state, Path file) throws FileProblem {
+            Workroom room = new Workroom(new Settings(Optional.empty()), Rooms.LIBRARY, Locale.UK, Keeping.in(state));
             EditorWindow window = room.open(Optional.of(file));
             Answers answers = new Answers();
             answers.recovering = Recovering.UNSAVED;
