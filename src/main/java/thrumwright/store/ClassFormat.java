@@ -119,7 +119,9 @@ final class ClassFormat {
             }
             try {
                 PieceFile file = PieceFile.read(text);
-                in.keep(field, file.unknown().told(why -> new Phrase("file.in-piece", Map.of("name", name, "why", why))));
+                in.keep(
+                        field,
+                        file.unknown().told(why -> new Phrase("file.in-piece", Map.of("name", name, "why", why))));
                 return file.piece();
             } catch (FileProblem e) {
                 throw in.problem(field, new Phrase("file.in-piece", Map.of("name", name, "why", e.why())), e);

@@ -48,7 +48,8 @@ class KillsIT {
         Random random = new Random(17);
         for (int i = 0; i < Seeds.of(200, 2); i += 2) {
             Path state = Files.createDirectory(home.resolve("state-" + i));
-            Path file = Files.writeString(home.resolve("piece-" + i + ".json"), BuiltIn.DEMO.text("saltmarsh-panel.json"));
+            Path file =
+                    Files.writeString(home.resolve("piece-" + i + ".json"), BuiltIn.DEMO.text("saltmarsh-panel.json"));
             long first = killed(state, file, random.nextInt(2_500), 0);
             killed(state, file, random.nextInt(600), first);
             assertThat(file).hasContent(BuiltIn.DEMO.text("saltmarsh-panel.json"));
@@ -80,7 +81,9 @@ class KillsIT {
             List<Journals.Left> left = new Journals(state.resolve("journals")).left();
             long kept = 0;
             for (Journals.Left each : left) {
-                kept = Math.max(kept, number(PieceFile.read(each.unsaved().text()).piece().title()));
+                kept = Math.max(
+                        kept,
+                        number(PieceFile.read(each.unsaved().text()).piece().title()));
             }
             assertThat(kept).as("killed after %s ms, %s", millis, said).isGreaterThanOrEqualTo(due);
             return kept;
@@ -130,8 +133,7 @@ class KillsIT {
         }
 
         private static EditorWindow start(Path state, Path file) throws FileProblem {
-            Workroom room = new Workroom(
-                    new Settings(Optional.empty()), Rooms.LIBRARY, Locale.UK, Keeping.in(state));
+            Workroom room = new Workroom(new Settings(Optional.empty()), Rooms.LIBRARY, Locale.UK, Keeping.in(state));
             EditorWindow window = room.open(Optional.of(file));
             Answers answers = new Answers();
             answers.recovering = Recovering.UNSAVED;

@@ -84,12 +84,12 @@ class SpellingTest {
     @Test
     void aClassTellsOfItsPieceToo() throws FileProblem {
         String piece = BuiltIn.DEMO.text("saltmarsh-panel.json").replaceFirst("\"note\"", "\"notte\"");
-        String wrong = "\"titel\": \"Ours\", \"members\": [{\"nane\": \"Asta\"}]}";
+        String wrong = "\"title\": \"Ours\", \"yarnz\": [], \"members\": [{\"nane\": \"Asta\"}]}";
         String named = "{\"thrumwrightClass\": 1, \"piece\": \"panel.json\", " + wrong;
         ClassFile file = ClassFile.read(named, name -> piece);
         assertThat(file.unknown().notices().stream().map(Phrase::toString))
                 .hasSize(3)
-                .anyMatch(notice -> notice.contains("Is “title” meant?"))
+                .anyMatch(notice -> notice.contains("Is “yarns” meant?"))
                 .anyMatch(notice -> notice.contains("Is “name” meant?"))
                 .anyMatch(notice -> notice.contains("panel.json") && notice.contains("Is “note” meant?"));
         assertThat(file.piece().text()).contains("\"notte\"");
