@@ -49,10 +49,10 @@ public final class PdfFile implements Closeable {
         this.objects = new PdfObjects(out);
         this.structure = new PdfStructure(objects);
         this.fonts = new PdfFonts(rest, fonts);
-        this.content = new PdfContent(new PdfStamps(objects));
         this.copy = new PdfCopy(objects);
         this.pageTree = objects.reserve();
         this.fontNames = objects.reserve();
+        this.content = new PdfContent(new PdfForms(objects, fontNames));
     }
 
     /**
@@ -144,11 +144,9 @@ public final class PdfFile implements Closeable {
         body.clear();
         body.add("<</Type/Page/Parent ").reference(pageTree).add("/MediaBox[0 0 ");
         body.number(sheet.setup().width()).number(height);
-        body.add("]/Resources<</Font ").reference(fontNames).add("/XObject<<");
-        for (int form : content.stamped()) {
-            body.add("/X").add((long) form).add(' ').reference(form);
-        }
-        body.add(">>>>/Contents ")
+        body.add("]/Resources<</Font ").reference(fontNames);
+        PdfForms.names(body, content.named());
+        body.add(">>/Contents ")
                 .reference(stream)
                 .add("/StructParents ")
                 .add((long) marks)

@@ -59,7 +59,19 @@ final class PdfMarks implements Structured {
         }
         Rectangle2D upright =
                 new Rectangle2D.Double(box.getMinX(), height - box.getMaxY(), box.getWidth(), box.getHeight());
-        mark(Role.FIGURE, () -> structure.figure(alternative, upright), paint);
+        mark(Role.FIGURE, () -> structure.figure(alternative, upright), () -> {
+            content.beginDrawing(upright.getMinX(), upright.getMinY());
+            paint.run();
+            endDrawing();
+        });
+    }
+
+    private void endDrawing() {
+        try {
+            content.endDrawing();
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
     }
 
     @Override
