@@ -3,6 +3,7 @@ package thrumwright.output.pdf;
 import java.io.IOException;
 import java.util.OptionalInt;
 import java.util.Set;
+import thrumwright.output.vector.Fineness;
 import thrumwright.output.vector.Outlines;
 import thrumwright.output.vector.PathFigures;
 
@@ -12,7 +13,7 @@ record PdfRows(PathFigures path, Outlines outlines, PdfForms forms, PdfBytes row
     private static final int WORTH_A_FORM = 8;
 
     PdfRows(PdfForms forms) {
-        this(new PathFigures(), new Outlines(), forms, new PdfBytes(1 << 12));
+        this(new PathFigures(), new Outlines(Fineness.PAPER), forms, new PdfBytes(1 << 12));
     }
 
     /** All of the path as one outline; an empty one takes nothing in. */

@@ -7,9 +7,6 @@ import java.util.Arrays;
  * point from where they begin.
  */
 public final class Outline {
-    /** Hundredths of a point: two outlines that are nowhere farther apart look the same. */
-    private static final double ALIKE = 0.75;
-
     private final byte[] kinds;
     private final int[] places;
     private final int hash;
@@ -72,10 +69,10 @@ public final class Outline {
         return kinds;
     }
 
-    /** Whether exact places, in points, can't be told from its own. */
-    boolean near(double[] exact) {
+    /** Whether another of the same build lies nowhere farther off, hundredths of a point. */
+    boolean near(Outline other, int unseen) {
         for (int i = 0; i < places.length; i++) {
-            if (Math.abs(exact[i] * PathFigures.HUNDREDTHS - places[i]) > ALIKE) {
+            if (Math.abs(other.places[i] - places[i]) > unseen) {
                 return false;
             }
         }

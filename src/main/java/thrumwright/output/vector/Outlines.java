@@ -13,8 +13,17 @@ public final class Outlines {
     /** So many outlines of the same build are looked at. */
     private static final int LATEST = 48;
 
+    private final Fineness fineness;
     private final Map<Outline, Outline> known = new HashMap<>();
     private final Map<ByteBuffer, Deque<Outline>> builds = new HashMap<>();
+
+    public Outlines(Fineness fineness) {
+        this.fineness = fineness;
+    }
+
+    public Fineness fineness() {
+        return fineness;
+    }
 
     /** Some figures of a path as one outline. */
     public Outline of(PathFigures path, int first, int next) {
@@ -24,13 +33,13 @@ public final class Outlines {
         for (int i = 0; i < exact.length; i++) {
             places[i] = PathFigures.hundredths(exact[i]);
         }
-        return known.computeIfAbsent(new Outline(kinds, places), fresh -> alike(fresh, exact));
+        return known.computeIfAbsent(new Outline(kinds, places), raw -> alike(Simpler.of(kinds, exact, fineness)));
     }
 
-    private Outline alike(Outline fresh, double[] exact) {
+    private Outline alike(Outline fresh) {
         Deque<Outline> build = builds.computeIfAbsent(ByteBuffer.wrap(fresh.kinds()), kinds -> new ArrayDeque<>());
         for (Outline each : build) {
-            if (each.near(exact)) {
+            if (each.near(fresh, fineness.grid())) {
                 return each;
             }
         }
