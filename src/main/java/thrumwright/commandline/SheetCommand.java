@@ -14,6 +14,7 @@ import thrumwright.output.ClassSheets;
 import thrumwright.output.SheetFiles;
 import thrumwright.output.SheetForm;
 import thrumwright.output.SheetLook;
+import thrumwright.output.WrittenAt;
 import thrumwright.output.page.PageSetup;
 import thrumwright.output.page.Paper;
 import thrumwright.output.page.Progress;
@@ -70,7 +71,7 @@ final class SheetCommand implements Callable<Integer> {
         if (wanted.paged() && to.equals("-")) {
             throw new ParameterException(commands.asked("sheet"), Said.of("sheet.name", "form", wanted));
         }
-        SheetLook look = new SheetLook(setup(), !grey);
+        SheetLook look = new SheetLook(setup(), !grey).written(WrittenAt.now());
         Loaded work = file.load(commands.console());
         try {
             if (work instanceof Loaded.OfClass some) {

@@ -11,12 +11,14 @@ import thrumwright.measure.Phrases;
 import thrumwright.output.html.ClassHtml;
 import thrumwright.output.page.Progress;
 import thrumwright.output.page.SheetPages;
+import thrumwright.output.page.SheetSource;
 import thrumwright.output.page.Stopped;
 import thrumwright.output.pdf.PdfFile;
 import thrumwright.plan.finding.ClassPlan;
 import thrumwright.sheet.ClassSheet;
 import thrumwright.sheet.ClassText;
 import thrumwright.sheet.PlainText;
+import thrumwright.sheet.SheetMark;
 import thrumwright.sheet.StepSheet;
 
 /**
@@ -45,7 +47,7 @@ public record ClassSheets(ClassPlan plan, SheetLook look, Supplier<Fonts> fonts,
                 int page = 0;
                 for (int i = 0; i < pages.count(); i++) {
                     progress.reached(i, pages.count());
-                    page = pages(pages.sheet(i), form, name, page, dpi, files);
+                    page = pages(printed(pages).sheet(i), form, name, page, dpi, files);
                 }
                 progress.reached(pages.count(), pages.count());
             }
@@ -81,10 +83,10 @@ public record ClassSheets(ClassPlan plan, SheetLook look, Supplier<Fonts> fonts,
             progress.reached(i, count());
             switch (form) {
                 case PDF -> {
-                    SheetPages sheet = pages(fonts.get()).sheet(i);
+                    SheetPages sheet = printed(pages(fonts.get())).sheet(i);
                     files.take(names.get(i), out -> PdfFile.write(sheet, fonts.get(), out));
                 }
-                case PNG, SVG -> pages(pages(fonts.get()).sheet(i), form, names.get(i), 0, dpi, files);
+                case PNG, SVG -> pages(printed(pages(fonts.get())).sheet(i), form, names.get(i), 0, dpi, files);
                 case HTML ->
                     files.take(names.get(i), SheetFiles.text(ClassHtml.one(plan, i, fonts.get(), palette(), locale)));
                 case TEXT -> files.take(names.get(i), SheetFiles.text(text(i)));
@@ -117,7 +119,33 @@ public record ClassSheets(ClassPlan plan, SheetLook look, Supplier<Fonts> fonts,
     private void pdf(Progress progress, OutputStream out) throws IOException {
         Fonts loaded = fonts.get();
         ClassPages pages = pages(loaded);
-        PdfFile.write(pages.title(), pages, loaded, out, progress);
+        PdfFile.write(pages.title(), printed(pages), loaded, out, progress);
+    }
+
+    /** Each sheet with the date, and a mark of its own. */
+    private SheetSource printed(ClassPages pages) {
+        return new SheetSource() {
+            @Override
+            public int count() {
+                return pages.count();
+            }
+
+            @Override
+            public SheetPages sheet(int index) {
+                return look.printed(pages.sheet(index), () -> mark(index), locale);
+            }
+        };
+    }
+
+    private String mark(int index) {
+        return index == 0
+                ? SheetMark.of(plan, ClassSheet.of(plan, locale), locale)
+                : SheetMark.of(plan.plans().get(index - 1), own(index), locale);
+    }
+
+    private StepSheet own(int index) {
+        String name = plan.set().members().get(index - 1).name();
+        return StepSheet.of(plan.plans().get(index - 1), name, locale);
     }
 
     /** Writes all pages of a sheet, the first under the number after {@code before}; gives the last number. */
@@ -134,8 +162,6 @@ public record ClassSheets(ClassPlan plan, SheetLook look, Supplier<Fonts> fonts,
         if (index == 0) {
             return ClassText.of(ClassSheet.of(plan, locale), locale);
         }
-        String name = plan.set().members().get(index - 1).name();
-        return PlainText.of(
-                StepSheet.of(plan.plans().get(index - 1), name, locale), Phrases.of("thrumwright.sheet.steps", locale));
+        return PlainText.of(own(index), Phrases.of("thrumwright.sheet.steps", locale));
     }
 }

@@ -19,8 +19,8 @@ import thrumwright.sheet.CutLine;
 import thrumwright.sheet.Fact;
 import thrumwright.sheet.PictureWords;
 import thrumwright.sheet.RowLine;
-import thrumwright.sheet.Step;
 import thrumwright.sheet.SheetMark;
+import thrumwright.sheet.Step;
 import thrumwright.sheet.StepSheet;
 import thrumwright.yarn.Yarn;
 
@@ -124,8 +124,8 @@ public final class HtmlFile {
 
     private void yarns() {
         html.line("h2", phrases.say("heading.yarns"));
-        html.within("ul", "", () -> sheet.yarns()
-                .forEach(line -> html.coloured("li", colour(line.yarn()), line.text())));
+        html.within(
+                "ul", "", () -> sheet.yarns().forEach(line -> html.coloured("li", colour(line.yarn()), line.text())));
     }
 
     private Optional<Color> colour(Optional<Yarn> yarn) {

@@ -5,6 +5,7 @@ import java.awt.Font;
 import java.awt.Graphics;
 import java.awt.Shape;
 import java.awt.geom.AffineTransform;
+import java.awt.geom.Point2D;
 import java.awt.geom.Rectangle2D;
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -75,6 +76,10 @@ final class PdfCanvas extends VectorCanvas implements Structured {
     @Override
     public void drawString(String text, float x, float y) {
         Font font = getFont();
+        marks.written(
+                text,
+                toPage().transform(new Point2D.Double(x, y - font.getSize2D()), null)
+                        .getY());
         Optional<byte[]> codes = fonts.codes(font, text);
         if (codes.isEmpty()) {
             // letters that the font lacks

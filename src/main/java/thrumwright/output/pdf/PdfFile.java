@@ -4,13 +4,15 @@ import java.io.Closeable;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.io.UncheckedIOException;
+import java.time.Instant;
+import java.time.ZoneOffset;
+import java.time.ZonedDateTime;
+import java.util.Optional;
 import org.apache.pdfbox.cos.COSDictionary;
 import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.pdmodel.PDDocument;
-import org.apache.pdfbox.pdmodel.PDPage;
-import org.apache.pdfbox.pdmodel.interactive.documentnavigation.outline.PDDocumentOutline;
-import org.apache.pdfbox.pdmodel.interactive.documentnavigation.outline.PDOutlineItem;
 import thrumwright.drawing.Fonts;
+import thrumwright.output.page.Imprint;
 import thrumwright.output.page.Progress;
 import thrumwright.output.page.Role;
 import thrumwright.output.page.SheetPages;
@@ -23,19 +25,25 @@ import thrumwright.output.page.Stopped;
  * class's sheets need hardly more memory than one.
  */
 public final class PdfFile implements Closeable {
+    /** Of pages that don't say when they were written. */
+    private static final ZonedDateTime UNDATED = Instant.EPOCH.atZone(ZoneOffset.UTC);
+
     private final PDDocument rest = new PDDocument();
     private final String title;
     private final PdfObjects objects;
     private final PdfStructure structure;
     private final PdfFonts fonts;
     private final PdfCopy copy;
-    private final PDDocumentOutline bookmarks = new PDDocumentOutline();
+    private final PdfBookmarks bookmarks = new PdfBookmarks();
     private final PdfContent content;
     private final PdfBytes body = new PdfBytes(1 << 10);
     private final PdfBytes pages = new PdfBytes(1 << 10);
     private final int pageTree;
     private final int fontNames;
     private int count;
+    private Optional<ZonedDateTime> written = Optional.empty();
+    /** A sheet whose first page is still to come; empty if there is none. */
+    private String named = "";
 
     /**
      * Begins a file of several sheets.
@@ -107,35 +115,35 @@ public final class PdfFile implements Closeable {
      */
     public void add(SheetPages sheet, Progress progress) throws IOException {
         structure.open(Role.SHEET);
-        int first = addPages(sheet, progress);
+        named = sheet.title();
+        addPages(sheet, progress);
         structure.close();
-        PDOutlineItem bookmark = new PDOutlineItem();
-        bookmark.setTitle(sheet.title());
-        bookmark.setDestination(new PDPage(copy.known(first)));
-        bookmarks.addLast(bookmark);
     }
 
-    /** Writes all pages of a sheet; returns the number of the first. */
-    private int addPages(SheetPages sheet, Progress progress) throws IOException {
-        int first = 0;
+    private void addPages(SheetPages sheet, Progress progress) throws IOException {
+        if (written.isEmpty()) {
+            written = sheet.imprint().map(Imprint::written);
+        }
         for (int i = 0; i < sheet.count(); i++) {
             progress.reached(i, sheet.count());
-            int page = add(sheet, i);
-            first = i == 0 ? page : first;
+            add(sheet, i);
         }
         progress.reached(sheet.count(), sheet.count());
-        return first;
     }
 
-    /** Writes one page of a sheet; returns its number in the file. */
-    private int add(SheetPages sheet, int number) throws IOException {
+    private void add(SheetPages sheet, int number) throws IOException {
         double height = sheet.setup().height();
         int page = objects.reserve();
         int stream = objects.reserve();
         int marks = structure.page(page);
+        if (!named.isEmpty()) {
+            bookmarks.add(Role.SHEET, named, page, height);
+            named = "";
+        }
         content.begin();
         try {
-            sheet.paint(new PdfCanvas(content, new PdfMarks(content, structure, height), fonts, height), number);
+            sheet.paint(
+                    new PdfCanvas(content, new PdfMarks(content, structure, bookmarks, height), fonts, height), number);
         } catch (UncheckedIOException e) {
             throw e.getCause();
         }
@@ -154,7 +162,6 @@ public final class PdfFile implements Closeable {
         objects.small(page, body);
         pages.reference(page).add(' ');
         count++;
-        return page;
     }
 
     /**
@@ -172,12 +179,12 @@ public final class PdfFile implements Closeable {
                 .add("]>>");
         objects.small(pageTree, body);
         copy.write(fonts.embedded(), fontNames);
-        PdfDescription.describe(rest, title);
+        PdfDescription.describe(rest, title, written.orElse(UNDATED));
         COSDictionary catalog = rest.getDocumentCatalog().getCOSObject();
         catalog.setItem(COSName.PAGES, copy.known(pageTree));
         catalog.setItem(COSName.STRUCT_TREE_ROOT, copy.known(structure.root()));
-        if (bookmarks.hasChildren()) {
-            rest.getDocumentCatalog().setDocumentOutline(bookmarks);
+        if (bookmarks.any()) {
+            catalog.setItem(COSName.OUTLINES, copy.known(bookmarks.write(objects)));
         }
         int root = copy.write(catalog);
         objects.finish(root, copy.write(rest.getDocumentInformation().getCOSObject()));

@@ -119,8 +119,7 @@ final class SvgContent {
             if (edge.figures() > 0) {
                 symbols.outlines()
                         .of(edge, 0, edge.figures())
-                        .tell(new SvgData(
-                                out, PathFigures.hundredths(edge.x(0)), PathFigures.hundredths(edge.y(0))));
+                        .tell(new SvgData(out, PathFigures.hundredths(edge.x(0)), PathFigures.hundredths(edge.y(0))));
             }
             out.append("\"/></clipPath><g clip-path=\"url(#").append(id).append(")\">");
         }

@@ -61,7 +61,8 @@ final class SvgRow {
     /** Whether another goes on in the same direction. */
     private boolean goesOn(double x) {
         int size = row.size();
-        return size < 2 || (row.get(1).x() - row.get(0).x()) * (x - row.get(size - 1).x()) >= -NEAR;
+        return size < 2
+                || (row.get(1).x() - row.get(0).x()) * (x - row.get(size - 1).x()) >= -NEAR;
     }
 
     private void row() {
@@ -150,8 +151,7 @@ final class SvgRow {
             symbols.outline(out, placed.outline(), placed.x(), placed.y());
             return;
         }
-        Run run = new Run(
-                placed.outline(), level, Math.round(100 * stepX(first)), Math.round(100 * stepY(first)));
+        Run run = new Run(placed.outline(), level, Math.round(100 * stepX(first)), Math.round(100 * stepY(first)));
         if (symbols.knows(run)) {
             symbols.use(out, run, placed.x(), placed.y());
             return;

@@ -6,7 +6,6 @@ import thrumwright.output.vector.Fineness;
 import thrumwright.output.vector.Outline;
 import thrumwright.output.vector.Outlines;
 
-
 /**
  * All that has been drawn in a document and may come again there: an outline, a run of them, or a row. It is drawn where it
  * is first met, and from then on used.

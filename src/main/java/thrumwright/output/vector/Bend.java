@@ -67,7 +67,8 @@ record Bend(double[] p) {
 
     /** Whether nobody can tell it from a straight line. */
     boolean straight(double unseen) {
-        return between(p[0], p[1], p[2], p[3], p[6], p[7], unseen) && between(p[0], p[1], p[4], p[5], p[6], p[7], unseen);
+        return between(p[0], p[1], p[2], p[3], p[6], p[7], unseen)
+                && between(p[0], p[1], p[4], p[5], p[6], p[7], unseen);
     }
 
     /** Whether a point can't be told from one on the straight line between two others. */

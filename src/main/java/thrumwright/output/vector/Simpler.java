@@ -120,7 +120,8 @@ final class Simpler {
 
     private Outline outline(Fineness fineness) {
         byte[] kinds = new byte[pieces.size()];
-        int[] places = new int[pieces.stream().mapToInt(piece -> piece.to().length).sum()];
+        int[] places =
+                new int[pieces.stream().mapToInt(piece -> piece.to().length).sum()];
         int at = 0;
         for (int i = 0; i < kinds.length; i++) {
             kinds[i] = pieces.get(i).kind();
