@@ -27,7 +27,7 @@ import java.awt.image.RenderedImage;
 import java.awt.image.renderable.RenderableImage;
 import java.text.AttributedCharacterIterator;
 import java.util.ArrayList;
-import java.util.HashMap;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 
@@ -138,20 +138,32 @@ public final class SeeingGraphics extends Graphics2D {
 
     /** The colour that is there most. */
     private Color ground(Rectangle2D box) {
-        Map<Integer, Integer> counts = new HashMap<>();
         int left = (int) Math.max(0, Math.floor(box.getMinX() - 1));
         int top = (int) Math.max(0, Math.floor(box.getMinY() - 1));
-        int right = (int) Math.min(picture.getWidth() - 1, Math.ceil(box.getMaxX() + 1));
-        int bottom = (int) Math.min(picture.getHeight() - 1, Math.ceil(box.getMaxY() + 1));
-        for (int y = top; y <= bottom; y++) {
-            for (int x = left; x <= right; x++) {
-                counts.merge(picture.getRGB(x, y), 1, Integer::sum);
+        int width = (int) Math.min(picture.getWidth() - 1, Math.ceil(box.getMaxX() + 1)) - left + 1;
+        int height = (int) Math.min(picture.getHeight() - 1, Math.ceil(box.getMaxY() + 1)) - top + 1;
+        if (width <= 0 || height <= 0) {
+            return Color.WHITE;
+        }
+        int[] colours = (int[]) picture.getRaster().getDataElements(left, top, width, height, null);
+        Arrays.sort(colours);
+        return new Color(longestRun(colours));
+    }
+
+    private static int longestRun(int[] sorted) {
+        int most = 0;
+        int longest = 0;
+        int from = 0;
+        for (int i = 1; i <= sorted.length; i++) {
+            if (i == sorted.length || sorted[i] != sorted[from]) {
+                if (i - from > longest) {
+                    longest = i - from;
+                    most = sorted[from];
+                }
+                from = i;
             }
         }
-        return counts.entrySet().stream()
-                .max(Map.Entry.comparingByValue())
-                .map(entry -> new Color(entry.getKey()))
-                .orElse(Color.WHITE);
+        return most;
     }
 
     /** A colour that lets the ground through. */

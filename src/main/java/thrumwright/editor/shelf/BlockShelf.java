@@ -204,6 +204,14 @@ public final class BlockShelf extends JPanel {
             }
         }
 
+        /** The shelf stays still while something is carried off it. */
+        @Override
+        public void scrollRectToVisible(Rectangle rectangle) {
+            if (!getValueIsAdjusting()) {
+                super.scrollRectToVisible(rectangle);
+            }
+        }
+
         /** The words of the kind under the pointer would only repeat what is seen. */
         @Override
         public String getToolTipText(MouseEvent event) {
