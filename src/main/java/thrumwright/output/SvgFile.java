@@ -24,8 +24,8 @@ public final class SvgFile {
         double width = pages.setup().width();
         double height = pages.setup().height();
         String title = pages.title() + ", " + (page + 1) + " / " + pages.count();
-        String text = "<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n<svg xmlns=\"http://www.w3.org/2000/svg\""
-                + " xmlns:xlink=\"http://www.w3.org/1999/xlink\" version=\"1.1\""
+        String text = "<svg\nxmlns=\"http://www.w3.org/2000/svg\"\nxmlns:xlink=\"http://www.w3.org/1999/xlink\"\n"
+                + "version=\"1.1\""
                 + " width=\"" + width / Paper.POINTS + "mm\" height=\"" + height / Paper.POINTS + "mm\""
                 + " viewBox=\"0 0 " + width + " " + height + "\" " + SvgCanvas.USUAL + ">\n"
                 + "<title>" + Markup.escaped(title) + "</title>\n"

@@ -80,7 +80,7 @@ final class PdfContent {
     void beginDrawing(double x, double y) {
         endClip();
         page.apart();
-        page.place().move(page.out(), x, y, false);
+        page.move(x, y);
         drawing.begin(x, y);
         layer = drawing;
     }

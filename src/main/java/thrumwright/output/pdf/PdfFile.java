@@ -42,8 +42,6 @@ public final class PdfFile implements Closeable {
     private final int fontNames;
     private int count;
     private Optional<ZonedDateTime> written = Optional.empty();
-    /** A sheet whose first page is still to come; empty if there is none. */
-    private String named = "";
 
     /**
      * Begins a file of several sheets.
@@ -80,7 +78,7 @@ public final class PdfFile implements Closeable {
      */
     public static void write(SheetPages pages, Fonts fonts, OutputStream out, Progress progress) throws IOException {
         try (PdfFile file = new PdfFile(pages.title(), fonts, out)) {
-            file.addPages(pages, progress);
+            file.addPages(pages, progress, false);
             file.finish();
         }
     }
@@ -115,30 +113,29 @@ public final class PdfFile implements Closeable {
      */
     public void add(SheetPages sheet, Progress progress) throws IOException {
         structure.open(Role.SHEET);
-        named = sheet.title();
-        addPages(sheet, progress);
+        addPages(sheet, progress, true);
         structure.close();
     }
 
-    private void addPages(SheetPages sheet, Progress progress) throws IOException {
+    /** @param named whether the sheet has a bookmark of its own */
+    private void addPages(SheetPages sheet, Progress progress, boolean named) throws IOException {
         if (written.isEmpty()) {
             written = sheet.imprint().map(Imprint::written);
         }
         for (int i = 0; i < sheet.count(); i++) {
             progress.reached(i, sheet.count());
-            add(sheet, i);
+            add(sheet, i, named && i == 0);
         }
         progress.reached(sheet.count(), sheet.count());
     }
 
-    private void add(SheetPages sheet, int number) throws IOException {
+    private void add(SheetPages sheet, int number, boolean named) throws IOException {
         double height = sheet.setup().height();
         int page = objects.reserve();
         int stream = objects.reserve();
         int marks = structure.page(page);
-        if (!named.isEmpty()) {
-            bookmarks.add(Role.SHEET, named, page, height);
-            named = "";
+        if (named) {
+            bookmarks.add(Role.SHEET, sheet.title(), page, height);
         }
         content.begin();
         try {

@@ -30,6 +30,15 @@ final class PdfLayer {
         return place;
     }
 
+    /** Moves its origin to a place, points. */
+    void move(double x, double y) {
+        place = place.move(out, x, y, false);
+    }
+
+    void place(PdfPlace now) {
+        place = now;
+    }
+
     PdfPens pens() {
         return pens;
     }
@@ -46,7 +55,7 @@ final class PdfLayer {
     /** Begins a stretch that is kept apart: what it changes is forgotten after it. */
     void apart() {
         out.add("q\n");
-        outside = new Outside(pens, place.copy());
+        outside = new Outside(pens, place);
     }
 
     void endApart() {

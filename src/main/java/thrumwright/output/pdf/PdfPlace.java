@@ -1,57 +1,34 @@
 package thrumwright.output.pdf;
 
 /**
- * Where the origin has been moved to. Every outline is told from its own beginning, so that the same outline is the same
- * text; and a step that comes again is told with the same digits, so that a row of yarn packs into next to nothing.
+ * Where the origin has been moved to, and by which step. Every outline is told from its own beginning, so that the same
+ * outline is the same text; and a step that comes again is told with the same digits, so that a row of yarn packs into next
+ * to nothing. All in points.
  */
-final class PdfPlace {
-    /** Points: half a hundredth, in which all is told, but for a little. */
+record PdfPlace(double x, double y, double stepX, double stepY) {
+    /** Half a hundredth, in which all is told, but for a little. */
     private static final double NEAR = 0.0045;
 
-    private double x;
-    private double y;
-    private double stepX;
-    private double stepY;
-
-    /** In points. */
     PdfPlace(double x, double y) {
-        this.x = x;
-        this.y = y;
-    }
-
-    PdfPlace copy() {
-        PdfPlace copy = new PdfPlace(x, y);
-        copy.stepX = stepX;
-        copy.stepY = stepY;
-        return copy;
-    }
-
-    double x() {
-        return x;
-    }
-
-    double y() {
-        return y;
+        this(x, y, 0, 0);
     }
 
     /**
-     * Moves the origin to a place, points.
+     * Moves the origin on.
      *
      * @param again whether the next step is to be the same
      */
-    void move(PdfBytes out, double toX, double toY, boolean again) {
+    PdfPlace move(PdfBytes out, double toX, double toY, boolean again) {
         double dx = toX - x;
         double dy = toY - y;
         if (near(dx, 0) && near(dy, 0)) {
-            return;
+            return this;
         }
-        if (!(near(dx, stepX) && near(dy, stepY))) {
-            stepX = again ? PdfBytes.finely(dx) : PdfBytes.coarsely(dx);
-            stepY = again ? PdfBytes.finely(dy) : PdfBytes.coarsely(dy);
-        }
-        out.add("1 0 0 1 ").fine(stepX).fine(stepY).add("cm\n");
-        x += stepX;
-        y += stepY;
+        boolean same = near(dx, stepX) && near(dy, stepY);
+        double acrossX = same ? stepX : again ? PdfBytes.finely(dx) : PdfBytes.coarsely(dx);
+        double acrossY = same ? stepY : again ? PdfBytes.finely(dy) : PdfBytes.coarsely(dy);
+        out.add("1 0 0 1 ").fine(acrossX).fine(acrossY).add("cm\n");
+        return new PdfPlace(x + acrossX, y + acrossY, acrossX, acrossY);
     }
 
     /** Whether another place is one step of the same kind away from a place that lies one step away. */
@@ -63,11 +40,8 @@ final class PdfPlace {
         return Math.abs(a - b) < NEAR;
     }
 
-    /** Follows something whose origin went from one place to another. */
-    void follow(double fromX, double fromY, PdfPlace to) {
-        x += to.x - fromX;
-        y += to.y - fromY;
-        stepX = to.stepX;
-        stepY = to.stepY;
+    /** After something whose origin went from one place to another. */
+    PdfPlace after(PdfPlace from, PdfPlace to) {
+        return new PdfPlace(x + to.x - from.x, y + to.y - from.y, to.stepX, to.stepY);
     }
 }

@@ -22,7 +22,7 @@ record PdfRows(PathFigures path, Outlines outlines, PdfForms forms, PdfBytes row
             layer.out().add("0 0 0 0 re\n").add(operator);
             return;
         }
-        layer.place().move(layer.out(), path.x(0), path.y(0), false);
+        layer.move(path.x(0), path.y(0));
         outline(layer.out(), 0, path.figures(), operator);
     }
 
@@ -35,22 +35,24 @@ record PdfRows(PathFigures path, Outlines outlines, PdfForms forms, PdfBytes row
         for (int first = 0, next; first < path.figures(); first = next) {
             next = path.rowEnd(first);
             if (next - first < WORTH_A_FORM) {
-                figures(layer.out(), layer.place(), first, next, operator);
+                layer.place(figures(layer.out(), layer.place(), first, next, operator));
             } else {
                 form(layer, first, next, operator, width);
             }
         }
     }
 
-    private void figures(PdfBytes to, PdfPlace from, int first, int next, String operator) {
+    private PdfPlace figures(PdfBytes to, PdfPlace from, int first, int next, String operator) {
+        PdfPlace place = from;
         for (int i = first; i < next; i++) {
             boolean again = i > first
                     && i + 1 < next
                     && PdfPlace.again(path.x(i - 1), path.x(i), path.x(i + 1))
                     && PdfPlace.again(path.y(i - 1), path.y(i), path.y(i + 1));
-            from.move(to, path.x(i), path.y(i), again);
+            place = place.move(to, path.x(i), path.y(i), again);
             outline(to, i, i + 1, operator);
         }
+        return place;
     }
 
     private void outline(PdfBytes to, int first, int next, String operator) {
@@ -59,18 +61,16 @@ record PdfRows(PathFigures path, Outlines outlines, PdfForms forms, PdfBytes row
     }
 
     private void form(PdfLayer layer, int first, int next, String operator, double width) throws IOException {
-        double x = path.x(first);
-        double y = path.y(first);
-        PdfPlace to = new PdfPlace(x, y);
+        PdfPlace from = new PdfPlace(path.x(first), path.y(first));
         row.clear();
-        figures(row, to, first, next, operator);
-        layer.place().move(layer.out(), x, y, false);
+        PdfPlace to = figures(row, from, first, next, operator);
+        layer.move(from.x(), from.y());
         OptionalInt form = forms.form(row, path.box(first, next, width), Set.of());
         if (form.isPresent()) {
             layer.name(form.getAsInt());
         } else {
             layer.out().add(row);
-            layer.place().follow(x, y, to);
+            layer.place(layer.place().after(from, to));
         }
     }
 }

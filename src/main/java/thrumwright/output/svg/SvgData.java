@@ -12,8 +12,6 @@ final class SvgData implements Outline.Taker {
     private char last;
     private int x;
     private int y;
-    private int beginX;
-    private int beginY;
 
     /** @param left where the outline begins, hundredths of a unit */
     SvgData(StringBuilder out, int left, int top) {
@@ -68,8 +66,6 @@ final class SvgData implements Outline.Taker {
     @Override
     public void move(int toX, int toY) {
         command('M').value(left + toX).value(top + toY);
-        beginX = toX;
-        beginY = toY;
         at(toX, toY);
     }
 
@@ -95,6 +91,5 @@ final class SvgData implements Outline.Taker {
     public void close() {
         out.append('z');
         last = 'z';
-        at(beginX, beginY);
     }
 }

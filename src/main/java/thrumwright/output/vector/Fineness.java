@@ -12,7 +12,11 @@ public record Fineness(double unseen, int grid) {
     /** For a browser, whose unit is a 96th of an inch: a tenth of a dot. */
     public static final Fineness SCREEN = new Fineness(0.1, 10);
 
-    /** The nearest place, in hundredths of a unit. */
+    /**
+     * The nearest place, in hundredths of a unit.
+     *
+     * @param place units, either sign
+     */
     public int hundredths(double place) {
         return (int) Math.floor(place * 100 / grid + 0.5 + 1e-8) * grid;
     }

@@ -31,7 +31,11 @@ public final class PathFigures {
     private int figureCount;
     private boolean evenOdd;
 
-    /** How many hundredths of a point a length is, points. */
+    /**
+     * How many hundredths of a point a length is.
+     *
+     * @param length points, either sign
+     */
     public static int hundredths(double length) {
         return (int) Math.floor(length * HUNDREDTHS + HALF);
     }
@@ -135,12 +139,12 @@ public final class PathFigures {
         return figureCount;
     }
 
-    /** Where a figure begins: points. */
+    /** Where a figure begins: points, either sign. */
     public double x(int figure) {
         return places[figurePlaces[figure]];
     }
 
-    /** Where a figure begins: points. */
+    /** Where a figure begins: points, either sign. */
     public double y(int figure) {
         return places[figurePlaces[figure] + 1];
     }
@@ -209,7 +213,11 @@ public final class PathFigures {
         return from;
     }
 
-    /** The box round some figures, from where they begin: least x and y, greatest x and y, widened on all sides. */
+    /**
+     * The box round some figures, from where they begin: least x and y, greatest x and y.
+     *
+     * @param spare how much wider on all sides: points, 0 or more
+     */
     public double[] box(int first, int next, double spare) {
         double[] box = {0, 0, 0, 0};
         double[] from = fromStart(first, next);

@@ -17,8 +17,6 @@ final class Simpler {
     private final List<Piece> pieces = new ArrayList<>();
     private final List<Bend> bends = new ArrayList<>();
     private final double unseen;
-    private double x;
-    private double y;
 
     private record Piece(byte kind, double... to) {
         double toX() {
@@ -49,7 +47,8 @@ final class Simpler {
 
     private void piece(byte kind, double[] to) {
         if (kind == PathFigures.CURVE) {
-            Bend bend = new Bend(new double[] {x, y, to[0], to[1], to[2], to[3], to[4], to[5]});
+            double[] from = at();
+            Bend bend = new Bend(new double[] {from[0], from[1], to[0], to[1], to[2], to[3], to[4], to[5]});
             if (bend.straight(STRAIGHT * unseen)) {
                 bend();
                 line(new double[] {to[4], to[5]});
@@ -64,10 +63,16 @@ final class Simpler {
                 pieces.add(new Piece(kind, to));
             }
         }
-        if (to.length > 0) {
-            x = to[to.length - 2];
-            y = to[to.length - 1];
+    }
+
+    /** Where it has come to. */
+    private double[] at() {
+        if (!bends.isEmpty()) {
+            Bend last = bends.get(bends.size() - 1);
+            return new double[] {last.p()[6], last.p()[7]};
         }
+        Piece last = pieces.get(pieces.size() - 1);
+        return last.kind() == PathFigures.CLOSE ? new double[2] : new double[] {last.toX(), last.toY()};
     }
 
     private void joins(Bend bend) {
