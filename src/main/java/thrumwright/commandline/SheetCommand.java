@@ -21,6 +21,7 @@ import thrumwright.output.SheetFiles;
 import thrumwright.output.SheetForm;
 import thrumwright.output.SheetLook;
 import thrumwright.output.SheetSection;
+import thrumwright.output.WrittenAt;
 import thrumwright.output.page.PageSetup;
 import thrumwright.output.page.Paper;
 import thrumwright.output.page.Progress;
@@ -85,7 +86,7 @@ final class SheetCommand implements Callable<Integer> {
         if (wanted.paged() && to.equals("-")) {
             throw new ParameterException(commands.asked("sheet"), Said.of("sheet.name", "form", wanted));
         }
-        SheetLook look = new SheetLook(setup(), !grey, sections());
+        SheetLook look = new SheetLook(setup(), !grey, sections()).written(WrittenAt.now());
         Loaded work = file.load(commands.console());
         try (output) {
             if (work instanceof Loaded.OfClass some) {

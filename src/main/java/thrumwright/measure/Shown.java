@@ -112,14 +112,6 @@ public record Shown(UnitSystem system, Locale locale) {
         return Decimals.local(text, Locale.getDefault(Locale.Category.FORMAT));
     }
 
-    /**
-     * A measure that was shown, to be read from afar: its fraction in figures as tall as all others, {@code 8 1/16 in} instead of
-     * {@code 8¹⁄₁₆ in}, whose figures are little more than half as tall.
-     */
-    public static String inFullHeight(String measure) {
-        return Numbers.plain(measure);
-    }
-
     private String inches(double mm, int parts) {
         return mixed(Math.round(mm / Unit.INCH.millimetres() * parts), parts) + " in";
     }

@@ -12,12 +12,14 @@ import thrumwright.measure.Phrases;
 import thrumwright.output.html.ClassHtml;
 import thrumwright.output.page.Progress;
 import thrumwright.output.page.SheetPages;
+import thrumwright.output.page.SheetSource;
 import thrumwright.output.page.Stopped;
 import thrumwright.output.pdf.PdfFile;
 import thrumwright.plan.finding.ClassPlan;
 import thrumwright.sheet.ClassSheet;
 import thrumwright.sheet.ClassText;
 import thrumwright.sheet.PlainText;
+import thrumwright.sheet.SheetMark;
 import thrumwright.sheet.StepSheet;
 
 /**
@@ -46,7 +48,7 @@ public record ClassSheets(ClassPlan plan, SheetLook look, Supplier<Fonts> fonts,
                 int page = 0;
                 for (int i = 0; i < pages.count(); i++) {
                     progress.reached(i, pages.count());
-                    page = pages(pages.sheet(i), form, name, page, dpi, files);
+                    page = pages(printed(pages).sheet(i), form, name, page, dpi, files);
                 }
                 progress.reached(pages.count(), pages.count());
             }
@@ -94,7 +96,7 @@ public record ClassSheets(ClassPlan plan, SheetLook look, Supplier<Fonts> fonts,
             SheetForm form, String name, double dpi, Progress progress, SheetFiles.Taker<E> files)
             throws IOException, E {
         List<String> names = names(form, name);
-        ClassPages pages = pages(fonts.get());
+        SheetSource pages = printed(pages(fonts.get()));
         for (int i = 0; i < names.size(); i++) {
             progress.reached(i, names.size());
             SheetPages sheet = pages.sheet(i);
@@ -138,7 +140,33 @@ public record ClassSheets(ClassPlan plan, SheetLook look, Supplier<Fonts> fonts,
     private void pdf(Progress progress, OutputStream out) throws IOException {
         Fonts loaded = fonts.get();
         ClassPages pages = pages(loaded);
-        PdfFile.write(pages.title(), pages, loaded, out, progress);
+        PdfFile.write(pages.title(), printed(pages), loaded, out, progress);
+    }
+
+    /** Each sheet with the date, and a mark of its own. */
+    private SheetSource printed(ClassPages pages) {
+        return new SheetSource() {
+            @Override
+            public int count() {
+                return pages.count();
+            }
+
+            @Override
+            public SheetPages sheet(int index) {
+                return look.printed(pages.sheet(index), () -> mark(pages.place(index)), locale);
+            }
+        };
+    }
+
+    private String mark(int place) {
+        return place == 0 || place > plan.plans().size()
+                ? SheetMark.of(plan, ClassSheet.of(plan, locale), locale)
+                : SheetMark.of(plan.plans().get(place - 1), own(place), locale);
+    }
+
+    private StepSheet own(int index) {
+        String name = plan.set().members().get(index - 1).name();
+        return StepSheet.of(plan.plans().get(index - 1), name, locale);
     }
 
     /** Writes all pages of a sheet, the first under the number after {@code before}; gives the last number. */
@@ -155,8 +183,6 @@ public record ClassSheets(ClassPlan plan, SheetLook look, Supplier<Fonts> fonts,
         if (index == 0) {
             return ClassText.of(ClassSheet.of(plan, locale), locale);
         }
-        String name = plan.set().members().get(index - 1).name();
-        return PlainText.of(
-                StepSheet.of(plan.plans().get(index - 1), name, locale), Phrases.of("thrumwright.sheet.steps", locale));
+        return PlainText.of(own(index), Phrases.of("thrumwright.sheet.steps", locale));
     }
 }

@@ -4,10 +4,12 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import thrumwright.block.Block;
 import thrumwright.block.Cases;
 import thrumwright.block.HemFold;
 import thrumwright.block.OpenWarp;
+import thrumwright.block.Row;
 import thrumwright.block.Support;
 import thrumwright.block.UsualCases;
 import thrumwright.block.WarpFinish;
@@ -17,6 +19,7 @@ import thrumwright.piece.Place;
 import thrumwright.plan.BlockPlan;
 import thrumwright.plan.EndPlan;
 import thrumwright.plan.Plan;
+import thrumwright.plan.Work;
 import thrumwright.plan.words.Words;
 
 /** What the drawings of a sheet show, in words, for those who hear it read. */
@@ -92,11 +95,28 @@ public final class PictureWords {
         return phrases.say("picture.end", Map.of("place", words.place(place), "blocks", names(end, numbers)));
     }
 
-    /** A block of an end, as its step shows it. */
+    /** A block of an end, as its step shows it; where there are rows, from which side and how the first sets out. */
     String step(EndPlan end, BlockPlan block) {
-        return phrases.say(
-                "picture." + block.block().of(KEY),
-                Map.of("block", words.name(block.block()), "place", words.place(end.place())));
+        String key = "picture." + block.block().of(KEY);
+        String name = words.name(block.block());
+        String place = words.place(end.place());
+        Optional<Work> work = block.work().filter(each -> key.equals("picture.rows"));
+        return work.map(each -> rows(name, place, each))
+                .orElseGet(() -> phrases.say(key, Map.of("block", name, "place", place)));
+    }
+
+    private String rows(String name, String place, Work work) {
+        Row first = work.rows().get(0);
+        String side = words.side(first.from());
+        return first.meets(work.setting().ends())
+                .map(passing -> phrases.say(
+                        "picture.rows.shed",
+                        Map.of(
+                                "block", name,
+                                "place", place,
+                                "side", side,
+                                "meets", new ShedWords(phrases, words).meets(passing, first.from()))))
+                .orElseGet(() -> phrases.say("picture.rows", Map.of("block", name, "place", place, "side", side)));
     }
 
     private String names(EndPlan end, Map<String, Integer> numbers) {

@@ -6,11 +6,11 @@ import thrumwright.measure.Unbroken;
 
 /** Plain text in lines: headings, and sentences broken between words. */
 final class TextLines {
-    private static final int WIDTH = 88;
+    private static final int WIDTH = 80;
 
     private final StringBuilder text = new StringBuilder();
 
-    /** All lines; they end with \n and are at most 88 characters long where words allow. */
+    /** All lines; they end with \n and are at most 80 characters long. */
     String text() {
         return text.toString();
     }
@@ -23,10 +23,12 @@ final class TextLines {
         if (!text.isEmpty()) {
             text.append('\n');
         }
-        text.append(title)
-                .append('\n')
-                .append(String.valueOf(line).repeat(title.length()))
-                .append('\n');
+        int longest = 0;
+        for (String words : lines(title, WIDTH)) {
+            text.append(words).append('\n');
+            longest = Math.max(longest, words.length());
+        }
+        text.append(String.valueOf(line).repeat(longest)).append('\n');
     }
 
     void wrapped(String sentence, String first, String further) {
@@ -37,7 +39,7 @@ final class TextLines {
         }
     }
 
-    /** The words of a sentence in lines of at most {@code width} characters, unless one word is longer. */
+    /** The words of a sentence in lines of at most {@code width} characters; a longer word is divided. */
     private static List<String> lines(String sentence, int width) {
         List<String> lines = new ArrayList<>();
         StringBuilder line = new StringBuilder();
@@ -47,6 +49,10 @@ final class TextLines {
                 line.setLength(0);
             }
             line.append(line.isEmpty() ? "" : " ").append(word);
+            while (line.length() > width) {
+                lines.add(line.substring(0, width));
+                line.delete(0, width);
+            }
         }
         lines.add(line.toString());
         return lines;

@@ -8,6 +8,7 @@ import java.util.concurrent.Future;
 import java.util.function.Consumer;
 import thrumwright.drawing.Fonts;
 import thrumwright.output.SheetLook;
+import thrumwright.output.WrittenAt;
 import thrumwright.output.page.SheetPages;
 import thrumwright.plan.Plan;
 
@@ -47,7 +48,7 @@ public final class SheetMaker {
 
     private void fulfil(Wish wish, Plan plan, SheetLook look) {
         try {
-            SheetMade made = SheetMade.of(look.layout(plan, fonts, locale), look.sections());
+            SheetMade made = SheetMade.of(look.written(WrittenAt.now()), plan, fonts, locale);
             EventQueue.invokeLater(() -> ready.accept(made));
             wish.pages.complete(made.pages());
         } catch (RuntimeException | Error fault) {

@@ -2,25 +2,22 @@ package thrumwright.output.html;
 
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.stream.Stream;
 import thrumwright.drawing.Fonts;
 import thrumwright.drawing.Palette;
 import thrumwright.measure.Phrases;
-import thrumwright.measure.Refused;
 import thrumwright.output.page.Markup;
 import thrumwright.output.page.Progress;
 import thrumwright.output.page.Stopped;
 import thrumwright.plan.Plan;
 import thrumwright.plan.finding.ClassPlan;
 import thrumwright.sheet.ClassSheet;
+import thrumwright.sheet.SheetMark;
 import thrumwright.sheet.StepSheet;
+import thrumwright.yarn.Yarn;
 
 /** The sheets of a class as pages for a browser. */
 public final class ClassHtml {
-    /** The most steps with drawings on one page: browsers don't open what is much larger. */
-    static final int MOST_STEPS = 300;
-
     private final ClassPlan plan;
     private final Fonts fonts;
     private final Palette palette;
@@ -42,35 +39,33 @@ public final class ClassHtml {
      * All of them as one page.
      *
      * @throws Stopped if the work is asked to stop
-     * @throws Refused if they are too many for one page
      */
     public static String of(ClassPlan plan, Fonts fonts, Palette palette, Locale locale, Progress progress)
             throws Stopped {
-        int steps = plan.plans().stream().mapToInt(HtmlFile::steps).sum();
-        if (steps > MOST_STEPS) {
-            throw new Refused("html.drawings", Map.of("most", MOST_STEPS, "count", steps));
-        }
         ClassHtml file = new ClassHtml(plan, fonts, palette, locale);
         int all = 1 + plan.plans().size();
-        HtmlFile.begin(file.html, file.sheet.title());
+        HtmlFrame.begin(file.html, file.sheet.title(), file.mark());
         for (int i = 0; i < all; i++) {
             progress.reached(i, all);
             int index = i;
-            file.html.within("section", "sheet", () -> file.sheet(index, steps));
+            file.html.within("section", "sheet", () -> file.sheet(index));
         }
         progress.reached(all, all);
-        HtmlFile.end(file.html);
+        HtmlFrame.end(file.html);
         return file.html.toString();
     }
 
     /** One of them: at 0 the lists, from 1 on those of the looms. */
     public static String one(ClassPlan plan, int index, Fonts fonts, Palette palette, Locale locale) {
         ClassHtml file = new ClassHtml(plan, fonts, palette, locale);
-        HtmlFile.begin(
-                file.html,
-                index == 0 ? file.sheet.title() : file.plan(index).piece().title());
-        file.sheet(index, index == 0 ? 0 : HtmlFile.steps(file.plan(index)));
-        HtmlFile.end(file.html);
+        if (index == 0) {
+            HtmlFrame.begin(file.html, file.sheet.title(), file.mark());
+        } else {
+            StepSheet own = file.own(index);
+            HtmlFrame.begin(file.html, own.title(), SheetMark.of(file.plan(index), own, locale));
+        }
+        file.sheet(index);
+        HtmlFrame.end(file.html);
         return file.html.toString();
     }
 
@@ -78,13 +73,21 @@ public final class ClassHtml {
         return plan.plans().get(index - 1);
     }
 
-    private void sheet(int index, int steps) {
+    private void sheet(int index) {
         if (index == 0) {
             lists();
             return;
         }
+        HtmlFile.write(html, plan(index), own(index), fonts, palette, locale);
+    }
+
+    private StepSheet own(int index) {
         String name = plan.set().members().get(index - 1).name();
-        HtmlFile.write(html, plan(index), StepSheet.of(plan(index), name, locale), fonts, palette, locale, steps);
+        return StepSheet.of(plan(index), name, locale);
+    }
+
+    private String mark() {
+        return SheetMark.of(plan, sheet, locale);
     }
 
     private void lists() {
@@ -110,7 +113,7 @@ public final class ClassHtml {
     }
 
     private void cuts(ClassSheet.Cuts cuts) {
-        html.line("h3", cuts.heading());
+        html.coloured("h3", cuts.yarn().map(Yarn::colour).map(palette::yarn), cuts.heading());
         table(
                 Stream.of("cuts.count", "cuts.length", "cuts.whom")
                         .map(phrases::say)
@@ -122,7 +125,7 @@ public final class ClassHtml {
     }
 
     private void table(List<String> names, List<List<String>> rows, boolean ticked) {
-        html.within("table", "", () -> {
+        html.within("table", ticked ? "cuts" : "", () -> {
             html.within(
                     "thead",
                     "",

@@ -3,13 +3,25 @@ package thrumwright.output.page;
 import java.awt.Color;
 import java.awt.Graphics2D;
 import java.util.List;
+import java.util.Optional;
 import thrumwright.drawing.Palette;
 
 /**
  * A step sheet laid out on pages. Made once; every page can be painted any number of times, on anything that takes
  * points.
  */
-public record SheetPages(PageSetup setup, String title, Type type, Palette palette, List<List<PlacedPart>> pages) {
+public record SheetPages(
+        PageSetup setup,
+        String title,
+        Type type,
+        Palette palette,
+        List<List<PlacedPart>> pages,
+        Optional<Imprint> imprint) {
+    /** Pages without a date. */
+    public SheetPages(PageSetup setup, String title, Type type, Palette palette, List<List<PlacedPart>> pages) {
+        this(setup, title, type, palette, pages, Optional.empty());
+    }
+
     /**
      * Several laid-out stretches as one, with pages counted through.
      *
@@ -24,7 +36,12 @@ public record SheetPages(PageSetup setup, String title, Type type, Palette palet
 
     /** The same pages under another title. */
     public SheetPages titled(String other) {
-        return new SheetPages(setup, other, type, palette, pages);
+        return new SheetPages(setup, other, type, palette, pages, imprint);
+    }
+
+    /** The same pages, with this at their feet. */
+    public SheetPages printed(Imprint when) {
+        return new SheetPages(setup, title, type, palette, pages, Optional.of(when));
     }
 
     public int count() {
@@ -86,8 +103,14 @@ public record SheetPages(PageSetup setup, String title, Type type, Palette palet
         double width = setup.width() - 2 * margin;
         double numberWidth = TextPart.width(number, type.small());
         double y = setup.height() - margin - type.small().getSize2D();
-        String shown = TextPart.shortened(title, type.small(), width - numberWidth - 20);
+        String says = imprint.map(Imprint::says).orElse("");
+        double saysWidth = TextPart.width(says, type.small());
+        double edge = setup.width() - margin - numberWidth;
+        String shown = TextPart.shortened(title, type.small(), width - numberWidth - saysWidth - 40);
         new TextPart(shown, type.small(), faint).paint(g, margin, y, width);
-        new TextPart(number, type.small(), faint).paint(g, setup.width() - margin - numberWidth, y, numberWidth + 1);
+        if (!says.isEmpty()) {
+            new TextPart(says, type.small(), faint).paint(g, edge - 20 - saysWidth, y, saysWidth + 1);
+        }
+        new TextPart(number, type.small(), faint).paint(g, edge, y, numberWidth + 1);
     }
 }

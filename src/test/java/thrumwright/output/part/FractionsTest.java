@@ -10,33 +10,32 @@ import java.awt.font.FontRenderContext;
 import java.awt.image.BufferedImage;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import thrumwright.drawing.Fonts;
 import thrumwright.drawing.Palette;
+import thrumwright.measure.Shown;
+import thrumwright.measure.UnitSystem;
 import thrumwright.output.page.Paper;
+import thrumwright.output.page.TextPart;
 import thrumwright.output.page.Type;
-import thrumwright.sheet.Step;
 
 /** The figures of a fraction that must be read from afar, measured where they are painted. */
 class FractionsTest {
     private static final int SCALE = 4;
+    private static final Shown INCHES = new Shown(UnitSystem.INCHES);
 
     private final Type type = new Type(Fonts.load(), 1, 1);
 
-    private static Step reaching(String brief) {
-        return new Step(1, "", Optional.empty(), Optional.empty(), "", List.of(), List.of(), "", brief, List.of());
-    }
-
     /** How high what is painted stands, glyph by glyph, mm. */
-    private List<Double> heights(String brief) {
+    private List<Double> heights(double inches) {
         BufferedImage image = new BufferedImage(400 * SCALE, 60 * SCALE, BufferedImage.TYPE_BYTE_GRAY);
         Graphics2D g = image.createGraphics();
         g.setColor(Color.WHITE);
         g.fillRect(0, 0, image.getWidth(), image.getHeight());
         g.scale(SCALE, SCALE);
         g.setRenderingHint(RenderingHints.KEY_TEXT_ANTIALIASING, RenderingHints.VALUE_TEXT_ANTIALIAS_ON);
-        new ReachPart(reaching(brief), 1000, type, Palette.onPaper()).paint(g, 4, 10, 390);
+        String figures = INCHES.figures(inches * 25.4) + " " + INCHES.unit();
+        new TextPart("↑ " + figures, type.essential(), Palette.onPaper().ink()).paint(g, 4, 10, 390);
         g.dispose();
         List<Double> heights = new ArrayList<>();
         int top = Integer.MAX_VALUE;
@@ -65,12 +64,12 @@ class FractionsTest {
      */
     @Test
     void theFiguresOfAFractionAreAsTallAsAllOthers() {
-        List<Double> glyphs = heights("8¹⁄₁₆ in");
-        double whole = heights("8 in").get(1);
+        List<Double> glyphs = heights(8.0625);
+        double whole = heights(8).get(1);
 
         assertThat(whole).isBetween(0.965 * 5.818, 1.01 * 5.818);
         assertThat(glyphs.subList(1, 6)).allSatisfy(high -> assertThat(high).isGreaterThan(0.965 * whole));
-        assertThat(heights("½ in").subList(1, 4))
+        assertThat(heights(0.5).subList(1, 4))
                 .allSatisfy(high -> assertThat(high).isGreaterThan(0.965 * whole));
     }
 
