@@ -282,7 +282,7 @@ class OffLoomTest {
     void theHangingMustHoldSeveralTimesTheWeight() {
         double weight = Weight.of(Plan.of(panel)).total();
         assertThat(step(panel, "Hang it").sentences())
-                .contains("Wall, hooks and cord should each hold 5 times the weight of piece and bar: without the bar"
+                .contains("Wall and fixings should each hold 5 times the weight of piece and board: without the board"
                         + " that is "
                         + panel.shown().mass(5 * weight) + ".");
     }
