@@ -27,11 +27,11 @@ final class CheckCommand implements Callable<Integer> {
     @Option(names = "--strict")
     private boolean strict;
 
-    @Option(names = "--json")
-    private boolean json;
+    @Mixin
+    private final AsJson json = new AsJson();
 
-    @Option(names = {"-q", "--quiet"})
-    private boolean quiet;
+    @Mixin
+    private final Quietly quiet = new Quietly();
 
     CheckCommand(RootCommand commands) {
         this.commands = commands;
@@ -44,7 +44,7 @@ final class CheckCommand implements Callable<Integer> {
             found.add(CheckJson.of(name, work));
             return told(name, work);
         });
-        if (json && !quiet) {
+        if (json.wanted() && !quiet.wanted()) {
             commands.console().out().print(JsonText.of(CheckJson.of(found)));
         }
         return code;
@@ -76,7 +76,7 @@ final class CheckCommand implements Callable<Integer> {
 
     /** Of several files each finding says whose it is. */
     private void tell(String file, Severity severity, String sentence) {
-        if (json || quiet) {
+        if (json.wanted() || quiet.wanted()) {
             return;
         }
         String said = Said.finding(severity, sentence);

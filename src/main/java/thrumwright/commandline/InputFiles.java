@@ -11,7 +11,7 @@ final class InputFiles {
     private final List<String> names = new ArrayList<>();
 
     /** What is done with one file. */
-    interface Work {
+    interface OnEach {
         /** @return the exit code for this file */
         int with(String name, Loaded file);
     }
@@ -25,7 +25,7 @@ final class InputFiles {
      *
      * @return the gravest exit code
      */
-    int each(RootCommand.Console console, Work work) {
+    int each(RootCommand.Console console, OnEach work) {
         int gravest = RootCommand.DONE;
         for (String name : names) {
             gravest = Math.max(gravest, one(name, console, work));
@@ -33,7 +33,7 @@ final class InputFiles {
         return gravest;
     }
 
-    private static int one(String name, RootCommand.Console console, Work work) {
+    private static int one(String name, RootCommand.Console console, OnEach work) {
         try {
             return work.with(name, InAndOut.work(name, console));
         } catch (FileProblem e) {

@@ -6,6 +6,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 import thrumwright.store.FileProblem;
@@ -27,8 +28,8 @@ final class Output implements AutoCloseable {
     @Option(names = "--force")
     private boolean force;
 
-    @Option(names = {"-q", "--quiet"})
-    private boolean quiet;
+    @Mixin
+    private final Quietly quiet = new Quietly();
 
     /** @param command whose files they are */
     Output(RootCommand commands, String command) {
@@ -37,7 +38,7 @@ final class Output implements AutoCloseable {
     }
 
     boolean quiet() {
-        return quiet;
+        return quiet.wanted();
     }
 
     /**
@@ -83,7 +84,7 @@ final class Output implements AutoCloseable {
     /** Lets all files take their places and says so. */
     void keep() throws FileProblem {
         files.keep();
-        if (!quiet) {
+        if (!quiet.wanted()) {
             names.forEach(name -> commands.console().err().println(Said.of("file.written", "name", name)));
         }
     }

@@ -8,7 +8,6 @@ import java.util.concurrent.Callable;
 import java.util.stream.Collectors;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Option;
 import thrumwright.sheet.ClassSheet;
 import thrumwright.sheet.ClassText;
 import thrumwright.store.JsonText;
@@ -20,8 +19,8 @@ final class PlanCommand implements Callable<Integer> {
     @Mixin
     private final InputFiles files = new InputFiles();
 
-    @Option(names = "--json")
-    private boolean json;
+    @Mixin
+    private final AsJson json = new AsJson();
 
     PlanCommand(RootCommand commands) {
         this.commands = commands;
@@ -31,10 +30,10 @@ final class PlanCommand implements Callable<Integer> {
     public Integer call() {
         List<Object> plans = new ArrayList<>();
         int code = files.each(commands.console(), (name, work) -> {
-            plans.add(json ? json(work) : text(work));
+            plans.add(json.wanted() ? json(work) : text(work));
             return RootCommand.DONE;
         });
-        commands.console().out().print(json ? json(plans) : text(plans));
+        commands.console().out().print(json.wanted() ? json(plans) : text(plans));
         return code;
     }
 

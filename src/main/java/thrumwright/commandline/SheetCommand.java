@@ -51,13 +51,13 @@ final class SheetCommand implements Callable<Integer> {
     @Option(names = "--paper", defaultValue = "A4")
     private Paper paper;
 
-    @Option(names = "--distance", paramLabel = "METRES", defaultValue = "1", converter = Typed.Metres.class)
+    @Option(names = "--distance", paramLabel = "METRES", defaultValue = "1", converter = TypedLength.Metres.class)
     private double distance;
 
     @Option(names = "--landscape")
     private boolean landscape;
 
-    @Option(names = "--margin", paramLabel = "MM", defaultValue = "14", converter = Typed.Millimetres.class)
+    @Option(names = "--margin", paramLabel = "MM", defaultValue = "14", converter = TypedLength.Millimetres.class)
     private double margin;
 
     @Option(names = "--grey")

@@ -9,7 +9,7 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Option;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import thrumwright.block.Block;
@@ -25,8 +25,8 @@ import thrumwright.store.Structures;
 final class StructuresCommand implements Callable<Integer> {
     private final RootCommand commands;
 
-    @Option(names = "--json")
-    private boolean json;
+    @Mixin
+    private final AsJson json = new AsJson();
 
     @Parameters(index = "0", arity = "0..1", paramLabel = "ID", descriptionKey = "id")
     private String id;
@@ -40,7 +40,7 @@ final class StructuresCommand implements Callable<Integer> {
         Structures structures = Structures.with(commands.ownStructures());
         structures.problems().forEach(commands.console().err()::println);
         PrintStream out = commands.console().out();
-        if (json) {
+        if (json.wanted()) {
             out.print(id == null ? listed(structures) : asInItsFile(structures));
             return RootCommand.DONE;
         }

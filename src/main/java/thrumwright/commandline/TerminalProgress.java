@@ -8,12 +8,11 @@ import thrumwright.output.page.Progress;
 /** Tells on one line of a terminal how far a work has come that takes more than a second; the line goes when it is done. */
 final class TerminalProgress implements Progress {
     private static final long SOON = 1_000;
+    private static final int WIDEST = 40;
 
     private final PrintStream err;
     private final LongSupplier clock;
     private final long begun;
-
-    private int wide;
 
     /** @param clock milliseconds from any moment */
     TerminalProgress(PrintStream err, LongSupplier clock) {
@@ -29,19 +28,11 @@ final class TerminalProgress implements Progress {
 
     @Override
     public void done(int pages, int all) {
-        if (pages < all && clock.getAsLong() - begun >= SOON) {
-            show(Said.of("progress", Map.of("done", pages, "all", all)));
-        } else if (wide > 0) {
-            show("");
-            err.print("\r");
-            wide = 0;
+        if (clock.getAsLong() - begun >= SOON) {
+            String said = pages < all ? Said.of("progress", Map.of("done", pages, "all", all)) : "";
+            err.print("\r" + " ".repeat(WIDEST) + "\r" + said);
+            err.flush();
         }
-        err.flush();
-    }
-
-    private void show(String text) {
-        err.print("\r" + text + " ".repeat(Math.max(0, wide - text.length())));
-        wide = text.length();
     }
 
     @Override

@@ -21,12 +21,10 @@ record SystemManners(Workroom room) {
         System.setProperty("apple.awt.application.appearance", "system");
     }
 
-    /** Answers from now on. */
+    /** Answers from now on, once there is a window; other systems than macOS ask nothing, and some can't even be asked. */
     void install() {
-        if (Desktop.isDesktopSupported()) {
+        if (System.getProperty("os.name").startsWith("Mac")) {
             install(Desktop.getDesktop());
-        }
-        if (Taskbar.isTaskbarSupported() && Taskbar.getTaskbar().isSupported(Taskbar.Feature.ICON_IMAGE)) {
             List<Image> sizes = Icons.ofProgram();
             Taskbar.getTaskbar().setIconImage(sizes.get(sizes.size() - 1));
         }

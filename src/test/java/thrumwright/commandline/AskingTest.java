@@ -161,6 +161,6 @@ class AskingTest {
         now[0] = 2_000;
         progress.done(9, 20);
         progress.done(20, 20);
-        assertThat(told.toString(StandardCharsets.UTF_8)).matches("\rpage 9 of 20\r {12}\r");
+        assertThat(told.toString(StandardCharsets.UTF_8)).matches("\r {40}\rpage 9 of 20\r {40}\r");
     }
 }

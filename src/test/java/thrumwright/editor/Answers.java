@@ -18,7 +18,7 @@ final class Answers implements Questions {
     Closing closing = Closing.STAY;
     boolean overOthersWork;
     Optional<Beginning> beginning = Optional.empty();
-    Optional<FirstStep> firstStep = Optional.empty();
+    Optional<Welcome> welcome = Optional.empty();
     Recovering recovering = Recovering.LATER;
     final List<String> questions = new ArrayList<>();
     int asked;
@@ -63,9 +63,9 @@ final class Answers implements Questions {
     }
 
     @Override
-    public Optional<FirstStep> firstStep() {
+    public Optional<Welcome> welcome() {
         asked++;
-        return firstStep;
+        return welcome;
     }
 
     @Override

@@ -208,8 +208,8 @@ public final class Dialogs implements Questions {
     }
 
     @Override
-    public Optional<FirstStep> firstStep() {
-        return new FirstStepDialog(parent, room).ask();
+    public Optional<Welcome> welcome() {
+        return new WelcomeDialog(parent, room).ask();
     }
 
     @Override

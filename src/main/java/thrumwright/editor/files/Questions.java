@@ -24,7 +24,7 @@ public interface Questions {
     }
 
     /** What somebody wants who has no piece yet. */
-    enum FirstStep {
+    enum Welcome {
         FIRST_PANEL,
         OWN,
         OPEN,
@@ -68,7 +68,7 @@ public interface Questions {
     Recovering left(String question, boolean saved);
 
     /** What to do when the program is started for the first time; empty: nothing yet. */
-    Optional<FirstStep> firstStep();
+    Optional<Welcome> welcome();
 
     /** How to begin a new piece; empty: not at all. */
     Optional<Beginning> beginning();

@@ -157,7 +157,7 @@ class OnFileTest {
         }
 
         @Override
-        public Optional<FirstStep> firstStep() {
+        public Optional<Welcome> welcome() {
             return Optional.empty();
         }
 

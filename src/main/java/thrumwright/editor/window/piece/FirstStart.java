@@ -2,7 +2,7 @@ package thrumwright.editor.window.piece;
 
 import java.util.Optional;
 import thrumwright.editor.files.Beginning;
-import thrumwright.editor.files.Questions.FirstStep;
+import thrumwright.editor.files.Questions.Welcome;
 import thrumwright.editor.settings.Workplace;
 import thrumwright.measure.UnitSystem;
 import thrumwright.piece.Beginnings;
@@ -14,11 +14,11 @@ import thrumwright.store.PieceFile;
 record FirstStart(FileWork files, Workplace place) {
     void ask() {
         if (files.untouched()) {
-            files.questions().firstStep().ifPresent(this::go);
+            files.questions().welcome().ifPresent(this::go);
         }
     }
 
-    private void go(FirstStep step) {
+    private void go(Welcome step) {
         switch (step) {
             case FIRST_PANEL ->
                 files.begin(new Beginning(place.library().byId(Beginnings.FIRST_PANEL), UnitSystem.METRIC));

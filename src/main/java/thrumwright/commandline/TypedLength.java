@@ -7,8 +7,8 @@ import thrumwright.measure.Length;
 import thrumwright.measure.Unit;
 
 /** Lengths as the weaver types them everywhere: with a unit or without, the decimal sign a point or a comma. */
-final class Typed {
-    private Typed() {}
+final class TypedLength {
+    private TypedLength() {}
 
     private static double mm(String text, Unit usual) {
         try {

@@ -10,7 +10,7 @@ import javax.swing.JComponent;
 import javax.swing.JPanel;
 import javax.swing.SwingConstants;
 import net.miginfocom.swing.MigLayout;
-import thrumwright.editor.files.Questions.FirstStep;
+import thrumwright.editor.files.Questions.Welcome;
 import thrumwright.editor.library.StructurePicture;
 import thrumwright.editor.look.Icons;
 import thrumwright.editor.look.Modal;
@@ -24,7 +24,7 @@ import thrumwright.piece.Place;
 import thrumwright.plan.finding.StructureFit;
 
 /** Asks by pictures what to begin with, when the program is started for the first time. */
-final class FirstStepDialog {
+final class WelcomeDialog {
     private static final int WIDE = 200;
     private static final int HIGH = 140;
     private static final int FILE_ICON = 96;
@@ -33,22 +33,22 @@ final class FirstStepDialog {
 
     private final Workplace room;
     private final Texts texts;
-    private final Modal<FirstStep> modal;
+    private final Modal<Welcome> modal;
 
-    FirstStepDialog(Component parent, Workplace room) {
+    WelcomeDialog(Component parent, Workplace room) {
         this.room = room;
         this.texts = room.texts();
         this.modal = new Modal<>(parent, "welcome", texts.say("welcome.title"));
-        JButton first = choice(FirstStep.FIRST_PANEL, structure(Beginnings.FIRST_PANEL));
+        JButton first = choice(Welcome.FIRST_PANEL, structure(Beginnings.FIRST_PANEL));
         JPanel panel = new JPanel(new MigLayout("insets 20, wrap 3, gapx 16", "[sg, fill][sg, fill][sg, fill]"));
         panel.add(Prose.heading(texts.say("welcome.heading")), "span 3, gapbottom 8");
         panel.add(first);
-        panel.add(choice(FirstStep.OWN, structure(HEM)));
-        panel.add(choice(FirstStep.OPEN, new Middle(Icons.drawn("thrumwright-file", FILE_ICON))));
-        for (FirstStep each : new FirstStep[] {FirstStep.FIRST_PANEL, FirstStep.OWN, FirstStep.OPEN}) {
+        panel.add(choice(Welcome.OWN, structure(HEM)));
+        panel.add(choice(Welcome.OPEN, new Middle(Icons.drawn("thrumwright-file", FILE_ICON))));
+        for (Welcome each : new Welcome[] {Welcome.FIRST_PANEL, Welcome.OWN, Welcome.OPEN}) {
             panel.add(new Prose(texts.say(key(each) + ".does")), "w 120::" + WIDE + ", aligny top");
         }
-        panel.add(plain(FirstStep.DEMO), "span 3, split 2, gaptop 12, h pref!, grow 0");
+        panel.add(plain(Welcome.DEMO), "span 3, split 2, gaptop 12, h pref!, grow 0");
         JButton later = new JButton(texts.say("welcome.later"));
         later.setName("welcome.later");
         later.addActionListener(event -> modal.close());
@@ -56,18 +56,18 @@ final class FirstStepDialog {
         modal.fill(panel, first);
     }
 
-    private static String key(FirstStep step) {
+    private static String key(Welcome step) {
         return "welcome." + step.name().toLowerCase(Locale.ROOT).replace('_', '-');
     }
 
-    private JButton plain(FirstStep step) {
+    private JButton plain(Welcome step) {
         JButton button = new JButton(texts.say(key(step)));
         button.setName(key(step));
         button.addActionListener(event -> modal.answer(step));
         return button;
     }
 
-    private JButton choice(FirstStep step, Icon picture) {
+    private JButton choice(Welcome step, Icon picture) {
         JButton button = plain(step);
         button.setIcon(picture);
         button.setVerticalTextPosition(SwingConstants.BOTTOM);
@@ -87,7 +87,7 @@ final class FirstStepDialog {
         return new Painted(picture);
     }
 
-    Optional<FirstStep> ask() {
+    Optional<Welcome> ask() {
         return modal.ask();
     }
 
