@@ -4,10 +4,12 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import thrumwright.drawing.Fonts;
 import thrumwright.drawing.Palette;
 import thrumwright.measure.Phrases;
@@ -36,6 +38,7 @@ public final class HtmlFile {
     private final PictureWords pictureWords;
     private final HtmlPictures pictures;
     private final Html html;
+    private final Set<String> slipped = new HashSet<>();
 
     private HtmlFile(Html html, Plan plan, StepSheet sheet, Fonts fonts, Palette palette, Locale locale, int steps) {
         this.html = html;
@@ -192,13 +195,19 @@ public final class HtmlFile {
         EndPlan end = plan.end(shown.place());
         Optional<BlockPlan> block = end.block(shown.blockId());
         block.ifPresent(each -> html.picture(pictures.step(end, each), shown.says()));
-        List<SlipPicture> slips =
-                block.map(each -> pictures.slips(end, each, phrases)).orElse(List.of());
+        List<SlipPicture> slips = block.filter(this::showsSlips)
+                .map(each -> pictures.slips(end, each, phrases))
+                .orElse(List.of());
         if (!slips.isEmpty()) {
             html.within(
                     "div",
                     "slip",
                     () -> slips.forEach(slip -> html.picture(pictures.draw(slip), slip.says(), slip.caption())));
         }
+    }
+
+    /** On a page of very many steps right and wrong are shown once for each kind of block. */
+    private boolean showsSlips(BlockPlan block) {
+        return slipped.add(block.block().key()) || !pictures.many();
     }
 }

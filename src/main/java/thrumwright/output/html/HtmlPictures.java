@@ -48,6 +48,7 @@ final class HtmlPictures {
     private final Palette palette;
     private final Type type;
     private final PiecePicture picture;
+    private final boolean many;
     private final double fineness;
 
     /** @param steps how many are drawn on the page in all, 0 or more */
@@ -56,7 +57,13 @@ final class HtmlPictures {
         this.palette = palette;
         this.type = new Type(fonts, PageSetup.USUAL_DISTANCE, 1);
         this.picture = PiecePicture.of(plan);
-        this.fineness = steps > FINE_STEPS ? 1 : FINENESS;
+        this.many = steps > FINE_STEPS;
+        this.fineness = many ? 1 : FINENESS;
+    }
+
+    /** Whether the page has very many steps. */
+    boolean many() {
+        return many;
     }
 
     Html.Embedded piece() {
