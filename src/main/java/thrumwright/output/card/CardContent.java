@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import thrumwright.measure.Phrases;
+import thrumwright.plan.EndPlan;
 import thrumwright.plan.Plan;
 import thrumwright.sheet.card.Card;
 import thrumwright.sheet.card.CardRow;
@@ -34,7 +35,7 @@ record CardContent(
     static CardContent of(Plan plan, Card card, Phrases phrases, CardStyle style, double width) {
         CardColumns columns = CardColumns.of(card.rows(), width, style);
         List<RowFace> faces = card.rows().stream()
-                .map(row -> RowFace.of(row, columns.words(), style, phrases))
+                .map(row -> new RowSetter(row, columns.words(), style, phrases).set())
                 .toList();
         List<Double> heights = IntStream.range(0, faces.size())
                 .mapToObj(row -> height(card.rows().get(row), faces.get(row), columns, style))
@@ -60,6 +61,10 @@ record CardContent(
                     new CardLinesPart(List.of(card.begin()), style).height(width),
                     new CardLinesPart(card.after(), style).height(width));
         }
+    }
+
+    EndPlan end() {
+        return plan.end(card.place());
     }
 
     CardHead head(Optional<CardSaying> number) {

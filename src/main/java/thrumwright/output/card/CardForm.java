@@ -28,6 +28,7 @@ record CardForm(double scale, Lines lines, double picture) {
     private static final CardForm BARE = new CardForm(1, Lines.ONE, -1);
 
     private static final List<Double> SCALES = List.of(2.4, 2.0, 1.7, 1.5, 1.35, 1.2, 1.1);
+    private static final List<Double> PICTURES = List.of(0.38, 0.33, 0.28, 0.22);
     /** At the least size, the best to read first. */
     private static final List<CardForm> LEAST = List.of(
             new CardForm(1, Lines.ROOMY, 0.34),
@@ -54,8 +55,7 @@ record CardForm(double scale, Lines lines, double picture) {
         List<CardForm> all = new ArrayList<>();
         for (double scale : SCALES) {
             if (scale * large <= LARGEST) {
-                all.add(new CardForm(scale, Lines.ROOMY, 0.28));
-                all.add(new CardForm(scale, Lines.ROOMY, 0.22));
+                PICTURES.forEach(picture -> all.add(new CardForm(scale, Lines.ROOMY, picture)));
             }
         }
         all.addAll(LEAST);

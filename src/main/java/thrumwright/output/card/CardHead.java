@@ -79,16 +79,7 @@ record CardHead(Card card, Optional<CardSaying> number, KeyFlow keys, double wid
     }
 
     void paint(Graphics2D g, double x, double y) {
-        String piece = style.widths().shortened(card.piece(), piece(), width - left() - right());
-        String says = card.title() + ": " + card.piece()
-                + number.map(one -> ". " + one.says()).orElse("");
-        g.setColor(style.palette().ink());
-        Structured.as(g, Role.CHAPTER, () -> {
-            Structured.spell(g, says);
-            draw(g, card.title(), title(), x, y);
-            draw(g, piece, piece(), x + left(), y);
-            number.ifPresent(one -> draw(g, one.shown(), title(), x + width - style.width(one.shown(), title()), y));
-        });
+        title(g, x, y);
         if (inOneLine() && !style.form().bare()) {
             double wide = style.width(card.facts(), style.small()) + 1;
             double above = title().getSize2D() * 0.8 - style.small().getSize2D() * 0.98;
@@ -100,6 +91,19 @@ record CardHead(Card card, Optional<CardSaying> number, KeyFlow keys, double wid
             at += text.height(width);
         }
         keys.paint(g, x, at);
+    }
+
+    private void title(Graphics2D g, double x, double y) {
+        String piece = style.widths().shortened(card.piece(), piece(), width - left() - right());
+        String which = number.map(one -> ". " + one.says()).orElse("");
+        g.setColor(style.palette().ink());
+        Structured.as(g, Role.CHAPTER, () -> {
+            Structured.spell(g, card.title() + ": " + card.piece() + which);
+            draw(g, card.title(), title(), x, y);
+            draw(g, piece, piece(), x + left(), y);
+            number.ifPresent(
+                    one -> draw(g, one.shown(), title(), x + width - style.width(one.shown(), title()), y));
+        });
     }
 
     private void draw(Graphics2D g, String text, Font font, double x, double y) {

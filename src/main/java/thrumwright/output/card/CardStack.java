@@ -72,24 +72,29 @@ record CardStack(EndPlan end, List<BlockPlan> blocks, double times, YarnLetters 
     }
 
     private void block(Graphics2D g, BlockPlan block, Rectangle2D box) {
-        Palette palette = style.palette();
-        block.work().ifPresent(work -> {
-            Color yarn = palette.yarn(work.yarn().colour());
-            g.setColor(yarn);
-            g.fill(box);
-            boolean dark = Palette.lightness(yarn) < 0.45;
-            g.setColor(Palette.mixed(yarn, dark ? Color.WHITE : Color.BLACK, 0.4));
-            rows(g, work, box);
-        });
-        g.setColor(palette.ink());
-        g.setStroke(
-                block.comesOut() || block.work().isEmpty()
-                        ? new BasicStroke(1, BasicStroke.CAP_BUTT, BasicStroke.JOIN_MITER, 10, DASHED, 0)
-                        : new BasicStroke(1));
+        block.work().ifPresent(work -> woven(g, work, box));
+        g.setColor(style.palette().ink());
+        g.setStroke(outline(block));
         g.draw(box);
         if (!folded(block)) {
             block.work().ifPresent(work -> letter(g, work, box));
         }
+    }
+
+    private void woven(Graphics2D g, Work work, Rectangle2D box) {
+        Color yarn = style.palette().yarn(work.yarn().colour());
+        g.setColor(yarn);
+        g.fill(box);
+        boolean dark = Palette.lightness(yarn) < 0.45;
+        g.setColor(Palette.mixed(yarn, dark ? Color.WHITE : Color.BLACK, 0.4));
+        rows(g, work, box);
+    }
+
+    /** Dashed round what comes out and what isn't woven. */
+    private static BasicStroke outline(BlockPlan block) {
+        return block.stays()
+                ? new BasicStroke(1)
+                : new BasicStroke(1, BasicStroke.CAP_BUTT, BasicStroke.JOIN_MITER, 10, DASHED, 0);
     }
 
     /** Whether the line of the fold runs through it. */

@@ -67,6 +67,21 @@ record SmallPrint(Optional<CardCut> cut, List<String> notes, CardStyle style) {
         return height;
     }
 
+    /** Whether it has room in a gap without tearing any line. */
+    boolean fits(double width, double height) {
+        return height(width) < height
+                && (inOneLine(width) || height(width) <= parts().size() * style.smallLine() && widest() <= width);
+    }
+
+    private double widest() {
+        List<Text> parts = parts();
+        double widest = 0;
+        for (int i = 0; i < parts.size(); i++) {
+            widest = Math.max(widest, indent(i) + wide(parts.get(i)));
+        }
+        return widest;
+    }
+
     private double lines(Text part, double width) {
         return style.widths().lines(part.text(), part.font(), width).size() * style.smallLine();
     }

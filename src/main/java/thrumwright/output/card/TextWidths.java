@@ -23,21 +23,24 @@ final class TextWidths {
     /** Words that fit a line together; a word too long for any line is divided. */
     List<String> lines(String text, Font font, double width) {
         List<String> lines = new ArrayList<>();
-        double space = of(" ", font);
-        double used = 0;
+        double used = width;
         for (String word : text.strip().split(" +")) {
             for (String piece : pieces(word, font, width)) {
-                double wide = of(piece, font);
-                if (!lines.isEmpty() && used + space + wide <= width) {
-                    lines.set(lines.size() - 1, lines.get(lines.size() - 1) + " " + piece);
-                    used += space + wide;
-                } else {
-                    lines.add(piece);
-                    used = wide;
-                }
+                double longer = used + of(" ", font) + of(piece, font);
+                used = longer <= width ? longer : of(piece, font);
+                add(piece, longer <= width, lines);
             }
         }
         return lines;
+    }
+
+    private static void add(String piece, boolean goesOn, List<String> lines) {
+        int last = lines.size() - 1;
+        if (goesOn) {
+            lines.set(last, lines.get(last) + " " + piece);
+        } else {
+            lines.add(piece);
+        }
     }
 
     private List<String> pieces(String word, Font font, double width) {

@@ -21,6 +21,9 @@ final class CardDifferences {
     /** What is told together: by the signs of the start's first row. */
     private static final Set<Aspect> WAY = EnumSet.of(Aspect.LEAN, Aspect.SHED, Aspect.SIDE);
 
+    /** What takes a whole sentence. */
+    private static final Set<Aspect> SENTENCES = EnumSet.of(Aspect.WORKING, Aspect.COMES_OUT);
+
     private final CardVoice voice;
     private final List<Step> start;
     private final ComparisonWords comparison;
@@ -64,22 +67,24 @@ final class CardDifferences {
         if (pair.has(Aspect.ADDED)) {
             return List.of(voice.phrases().say("was.added"));
         }
-        List<String> had = new ArrayList<>();
         List<String> sentences = new ArrayList<>();
-        if (pair.differences().stream().anyMatch(WAY::contains)) {
+        List<String> had = had(pair);
+        if (!had.isEmpty()) {
+            sentences.add(voice.phrases().say("was", Map.of("what", String.join(", ", had))));
+        }
+        SENTENCES.stream().filter(pair::has).forEach(aspect -> sentences.add(comparison.of(pair, aspect)));
+        return sentences;
+    }
+
+    private List<String> had(BlockPair pair) {
+        List<String> had = new ArrayList<>();
+        if (WAY.stream().anyMatch(pair::has)) {
             way(pair.start().orElseThrow()).ifPresent(had::add);
         }
-        for (Aspect aspect : pair.differences()) {
-            if (aspect == Aspect.WORKING || aspect == Aspect.COMES_OUT) {
-                sentences.add(comparison.of(pair, aspect));
-            } else if (!WAY.contains(aspect)) {
-                had.add(had(pair, aspect));
-            }
-        }
-        if (!had.isEmpty()) {
-            sentences.add(0, voice.phrases().say("was", Map.of("what", String.join(", ", had))));
-        }
-        return sentences;
+        pair.differences().stream()
+                .filter(aspect -> !WAY.contains(aspect) && !SENTENCES.contains(aspect))
+                .forEach(aspect -> had.add(had(pair, aspect)));
+        return had;
     }
 
     private String had(BlockPair pair, Aspect aspect) {
@@ -97,20 +102,16 @@ final class CardDifferences {
     /** The start's first row, as its own card has it. */
     private Optional<String> way(BlockPlan block) {
         return start.stream()
-                .filter(step -> step.picture()
-                        .filter(shown -> shown.blockId().equals(block.block().id()))
-                        .isPresent())
+                .filter(step -> step.picture().isPresent())
+                .filter(step -> step.picture().get().blockId().equals(block.block().id()))
                 .findFirst()
-                .map(step -> CardWay.of(voice, block.work().orElseThrow(), step.rows())
-                        .get(0))
-                .map(way -> voice.phrases()
-                        .say(
-                                "was.way",
-                                Map.of(
-                                        "arrow",
-                                        way.arrow(),
-                                        "brief",
-                                        way.brief().replace(' ', '\u00a0'))));
+                .map(step -> CardWay.of(voice, block.work().orElseThrow(), step.rows()).get(0))
+                .map(this::sign);
+    }
+
+    private String sign(CardWay way) {
+        String brief = way.brief().replace(' ', '\u00a0');
+        return voice.phrases().say("was.way", Map.of("arrow", way.arrow(), "brief", brief));
     }
 
     private String yarn(Yarn start, Yarn top) {
