@@ -53,18 +53,11 @@ record BookletPages(Booklet booklet, Plan plan, String title, PageSetup setup, P
     }
 
     private List<Part> parts(BookletEntry entry, PartMaker make, double width, double highest) {
-        List<String> heads = entry.heads().stream()
-                .map(head -> head.numbers() + "  " + head.title())
-                .toList();
-        KindPictures pictures = KindPictures.of(plan, new StageWords(plan, locale), entry.pictures(), make);
-        List<Part> words = new ArrayList<>();
-        entry.sentences().forEach(sentence -> words.add(make.body(sentence)));
-        entry.cautions().forEach(caution -> words.add(make.caution(caution)));
+        List<Part> words = words(entry, make);
         int beside = words.size();
-        KindPart head = new KindPart(heads, pictures, words, make);
+        KindPart head = head(entry, make, words);
         while (beside > 1 && head.height(width) > highest) {
-            beside--;
-            head = new KindPart(heads, pictures, words.subList(0, beside), make);
+            head = head(entry, make, words.subList(0, --beside));
         }
         List<Part> parts = new ArrayList<>(List.of(head));
         for (int i = beside; i < words.size(); i++) {
@@ -72,5 +65,20 @@ record BookletPages(Booklet booklet, Plan plan, String title, PageSetup setup, P
             parts.add(last ? new TogetherPart(List.of(words.get(i), new SpacePart(SPACE))) : words.get(i));
         }
         return parts;
+    }
+
+    private static List<Part> words(BookletEntry entry, PartMaker make) {
+        List<Part> words = new ArrayList<>();
+        entry.sentences().forEach(sentence -> words.add(make.body(sentence)));
+        entry.cautions().forEach(caution -> words.add(make.caution(caution)));
+        return words;
+    }
+
+    private KindPart head(BookletEntry entry, PartMaker make, List<Part> words) {
+        List<String> heads = entry.heads().stream()
+                .map(head -> head.numbers() + "  " + head.title())
+                .toList();
+        KindPictures pictures = KindPictures.of(plan, new StageWords(plan, locale), entry.pictures(), make);
+        return new KindPart(heads, pictures, List.copyOf(words), make);
     }
 }

@@ -53,22 +53,23 @@ record CutPages(StepSheet sheet, List<Booklet.Own> own, Plan plan, PageSetup set
     private SheetPages pages(Type type, PiecePicture picture) {
         PartMaker make = new PartMaker(type, palette, Phrases.of("thrumwright.sheet.steps", locale));
         Pages pages = new Pages(setup, Densities.FOOTER);
-        List<Part> head = head(make);
         List<Part> lists = lists(make, pages);
         GaugeStrips strips = new GaugeStrips(plan, new Words(locale), make);
         List<Part> gauges = gauges(strips.rows(pages.width(), pages.height()), make);
-        double all = PartMaker.height(head, pages.width()) + PartMaker.height(lists, pages.width());
-        double below = PartMaker.height(gauges, pages.width());
-        double room = pages.height() - all - SPACE - 1;
-        if (room >= below) {
-            room -= below;
-        }
-        head.forEach(pages::add);
+        head(make).forEach(pages::add);
+        double room = room(pages, lists, gauges);
         if (room >= SMALLEST * pages.height()) {
             pages.add(picture(picture, Math.min(room, LARGEST * pages.height())));
         }
         lists.forEach(pages::add);
         return new SheetPages(setup, sheet.title(), type, palette, withGauges(pages, strips, gauges, make));
+    }
+
+    /** What the lists leave to a picture above them, and the strips too where they fit on the same page. */
+    private static double room(Pages pages, List<Part> lists, List<Part> gauges) {
+        double room = pages.left() - PartMaker.height(lists, pages.width()) - SPACE - 1;
+        double below = PartMaker.height(gauges, pages.width());
+        return room >= below ? room - below : room;
     }
 
     /** Strips are cut shorter only where a page would stay half empty without them. */

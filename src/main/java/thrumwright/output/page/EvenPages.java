@@ -46,26 +46,29 @@ public final class EvenPages {
 
     /** For each part, if it begins a page, with which part the page after that begins at best. */
     private int[] breaks() {
-        int count = parts.size();
-        double[] cost = new double[count + 1];
-        int[] next = new int[count];
-        for (int from = count - 1; from >= 0; from--) {
-            double room = from == 0 ? pages.left() : pages.height();
+        double[] cost = new double[parts.size() + 1];
+        int[] next = new int[parts.size()];
+        for (int from = parts.size() - 1; from >= 0; from--) {
             cost[from] = Double.MAX_VALUE;
-            double taken = 0;
-            for (int to = from + 1; to <= count; to++) {
-                taken += parts.get(to - 1).height(pages.width());
-                if (taken > room && to > from + 1) {
-                    break;
-                }
-                double all = PAGE + ending(to, taken + pages.height() - room) + cost[to];
-                if (all <= cost[from]) {
-                    cost[from] = all;
-                    next[from] = to;
-                }
-            }
+            best(from, from == 0 ? pages.left() : pages.height(), cost, next);
         }
         return next;
+    }
+
+    /** Finds where a page ends at best that begins with a part and has so much room, points. */
+    private void best(int from, double room, double[] cost, int[] next) {
+        double taken = 0;
+        for (int to = from + 1; to <= parts.size(); to++) {
+            taken += parts.get(to - 1).height(pages.width());
+            if (taken > room && to > from + 1) {
+                return;
+            }
+            double all = PAGE + ending(to, taken + pages.height() - room) + cost[to];
+            if (all <= cost[from]) {
+                cost[from] = all;
+                next[from] = to;
+            }
+        }
     }
 
     /** What it costs to end a page before a part, of which so many points are taken. */

@@ -83,15 +83,19 @@ record GaugeStrip(String name, EndPlan end, double from, double to, Shown shown,
         g.setStroke(new BasicStroke(0.8f, BasicStroke.CAP_BUTT, BasicStroke.JOIN_MITER));
         g.draw(new Rectangle2D.Double(x, bottom - field(), FIELD, field()));
         g.draw(new Rectangle2D.Double(x, y, WIDTH, bottom - y));
+        fold(g, x, bottom);
+        new TextPart(name, make.type().small(), make.palette().ink())
+                .paint(g, x + FIELD + LEAD, y + EDGE, WIDTH - FIELD - LEAD - EDGE);
+        labels(g, x, y + TITLE, bottom);
+    }
+
+    private void fold(Graphics2D g, double x, double bottom) {
         end.hem().filter(hem -> hem.foldLine() > from && hem.foldLine() < to).ifPresent(hem -> {
             double fold = at(bottom, hem.foldLine());
             g.setColor(make.palette().accent());
             g.setStroke(new BasicStroke(1, BasicStroke.CAP_BUTT, BasicStroke.JOIN_MITER, 10, new float[] {5, 3}, 0));
             g.draw(new Line2D.Double(x, fold, x + FIELD + 6, fold));
         });
-        new TextPart(name, make.type().small(), make.palette().ink())
-                .paint(g, x + FIELD + LEAD, y + EDGE, WIDTH - FIELD - LEAD - EDGE);
-        labels(g, x, y + TITLE, bottom);
     }
 
     private void band(Graphics2D g, double x, double high, double low, BlockPlan block) {

@@ -62,16 +62,21 @@ public record GaugeStrips(Plan plan, Words words, PartMaker make) {
         if (depths.isEmpty()) {
             return Optional.empty();
         }
+        return Optional.of(depths.size() == 2 ? two(depths) : new HemStrip(List.copyOf(depths), make));
+    }
+
+    /** @param depths the deeper first */
+    private PaperStrip two(List<HemStrip.Depth> depths) {
         double deepest = depths.get(0).mm();
-        double shallowest = depths.get(depths.size() - 1).mm();
-        if (depths.size() == 2 && deepest - shallowest < SAME) {
-            return Optional.of(new HemStrip(List.of(new HemStrip.Depth(name("both", deepest), deepest)), make));
-        } else if (depths.size() == 2 && deepest - shallowest < HemStrip.APART) {
-            return Optional.of(new StripStack(depths.stream()
-                    .<PaperStrip>map(depth -> new HemStrip(List.of(depth), make))
-                    .toList()));
+        double more = deepest - depths.get(1).mm();
+        if (more < SAME) {
+            return new HemStrip(List.of(new HemStrip.Depth(name("both", deepest), deepest)), make);
+        } else if (more >= HemStrip.APART) {
+            return new HemStrip(List.copyOf(depths), make);
         }
-        return Optional.of(new HemStrip(List.copyOf(depths), make));
+        return new StripStack(depths.stream()
+                .<PaperStrip>map(depth -> new HemStrip(List.of(depth), make))
+                .toList());
     }
 
     private HemStrip.Depth depth(EndPlan end, Hem hem) {

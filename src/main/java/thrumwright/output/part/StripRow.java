@@ -13,21 +13,20 @@ record StripRow(List<PaperStrip> strips) implements Part {
     /** As few rows as hold all strips, none wider than so many points if strips allow. */
     static List<Part> rows(List<PaperStrip> strips, double width) {
         List<Part> rows = new ArrayList<>();
-        List<PaperStrip> row = new ArrayList<>();
-        double taken = 0;
-        for (PaperStrip strip : strips) {
-            if (!row.isEmpty() && taken + strip.width() > width + 0.01) {
-                rows.add(new StripRow(List.copyOf(row)));
-                row.clear();
-                taken = 0;
+        int from = 0;
+        while (from < strips.size()) {
+            int to = from + 1;
+            while (to < strips.size() && across(strips.subList(from, to + 1)) <= width + 0.01) {
+                to++;
             }
-            row.add(strip);
-            taken += strip.width() + BESIDE;
-        }
-        if (!row.isEmpty()) {
-            rows.add(new StripRow(List.copyOf(row)));
+            rows.add(new StripRow(List.copyOf(strips.subList(from, to))));
+            from = to;
         }
         return rows;
+    }
+
+    private static double across(List<PaperStrip> strips) {
+        return strips.stream().mapToDouble(strip -> strip.width() + BESIDE).sum() - BESIDE;
     }
 
     @Override
