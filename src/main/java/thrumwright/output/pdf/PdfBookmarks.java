@@ -4,12 +4,15 @@ import java.io.IOException;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Deque;
+import java.util.IdentityHashMap;
 import java.util.List;
+import java.util.Map;
 import thrumwright.output.page.Role;
 
 /** The headings of a PDF, as a list to go by (ISO 32000-1, 12.3.3): sheets, their chapters, and the steps in these. */
 final class PdfBookmarks {
     private final Node root = new Node("", 0, 0);
+    private final Map<Node, Integer> numbers = new IdentityHashMap<>();
     private final Deque<Node> open = new ArrayDeque<>(List.of(root));
     private final Deque<Integer> levels = new ArrayDeque<>(List.of(-1));
 
@@ -19,7 +22,6 @@ final class PdfBookmarks {
         private final int page;
         private final double y;
         private final List<Node> kids = new ArrayList<>(0);
-        private int number;
 
         Node(String title, int page, double y) {
             this.title = title;
@@ -59,33 +61,34 @@ final class PdfBookmarks {
 
     /** Writes them; returns the number of their root. */
     int write(PdfObjects objects) throws IOException {
-        root.number = objects.reserve();
+        int number = objects.reserve();
+        numbers.put(root, number);
         PdfBytes body = new PdfBytes(256);
         body.add("<</Type/Outlines");
         kids(objects, root, body);
         body.add("/Count ").add((long) root.kids.size());
-        objects.small(root.number, body.add(">>"));
-        return root.number;
+        objects.small(number, body.add(">>"));
+        return number;
     }
 
     /** What stands under a heading, and where the list of it begins and ends. */
     private void kids(PdfObjects objects, Node node, PdfBytes body) throws IOException {
         List<Node> kids = node.kids;
-        kids.forEach(kid -> kid.number = objects.reserve());
+        kids.forEach(kid -> numbers.put(kid, objects.reserve()));
         for (int i = 0; i < kids.size(); i++) {
             PdfBytes own = new PdfBytes(256);
-            own.add("<</Parent ").reference(node.number);
+            own.add("<</Parent ").reference(numbers.get(node));
             if (i > 0) {
-                own.add("/Prev ").reference(kids.get(i - 1).number);
+                own.add("/Prev ").reference(numbers.get(kids.get(i - 1)));
             }
             if (i + 1 < kids.size()) {
-                own.add("/Next ").reference(kids.get(i + 1).number);
+                own.add("/Next ").reference(numbers.get(kids.get(i + 1)));
             }
             heading(objects, kids.get(i), own);
         }
         if (!kids.isEmpty()) {
-            body.add("/First ").reference(kids.get(0).number);
-            body.add("/Last ").reference(kids.get(kids.size() - 1).number);
+            body.add("/First ").reference(numbers.get(kids.get(0)));
+            body.add("/Last ").reference(numbers.get(kids.get(kids.size() - 1)));
         }
     }
 
@@ -97,6 +100,6 @@ final class PdfBookmarks {
             // below nought: closed until it is opened
             body.add("/Count -").add((long) node.kids.size());
         }
-        objects.small(node.number, body.add(">>"));
+        objects.small(numbers.get(node), body.add(">>"));
     }
 }

@@ -7,19 +7,17 @@ import java.util.TreeSet;
 final class PdfLayer {
     private final PdfBytes out = new PdfBytes(1 << 16);
     private final Set<Integer> named = new TreeSet<>();
-    private PdfPens pens;
-    private PdfPlace place;
-    private Outside outside;
+    private Standing now;
+    private Standing outside;
 
-    /** How things stood outside a stretch that is kept apart. */
-    private record Outside(PdfPens pens, PdfPlace place) {}
+    /** How things stand. */
+    private record Standing(PdfPens pens, PdfPlace place) {}
 
     /** Begins anew, with its origin there, points. */
     void begin(double x, double y) {
         out.clear();
         named.clear();
-        pens = PdfPens.FIRST;
-        place = new PdfPlace(x, y);
+        now = new Standing(PdfPens.FIRST, new PdfPlace(x, y));
     }
 
     PdfBytes out() {
@@ -27,24 +25,24 @@ final class PdfLayer {
     }
 
     PdfPlace place() {
-        return place;
+        return now.place();
     }
 
     /** Moves its origin to a place, points. */
     void move(double x, double y) {
-        place = place.move(out, x, y, false);
+        place(now.place().move(out, x, y, false));
     }
 
-    void place(PdfPlace now) {
-        place = now;
+    void place(PdfPlace other) {
+        now = new Standing(now.pens(), other);
     }
 
     PdfPens pens() {
-        return pens;
+        return now.pens();
     }
 
-    void pens(PdfPens now) {
-        pens = now;
+    void pens(PdfPens other) {
+        now = new Standing(other, now.place());
     }
 
     /** Numbers of the forms that it names. */
@@ -55,13 +53,12 @@ final class PdfLayer {
     /** Begins a stretch that is kept apart: what it changes is forgotten after it. */
     void apart() {
         out.add("q\n");
-        outside = new Outside(pens, place);
+        outside = now;
     }
 
     void endApart() {
         out.add("Q\n");
-        pens = outside.pens();
-        place = outside.place();
+        now = outside;
     }
 
     /** Paints a form, with its origin at the place. */
