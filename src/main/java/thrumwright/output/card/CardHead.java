@@ -101,8 +101,7 @@ record CardHead(Card card, Optional<CardSaying> number, KeyFlow keys, double wid
             Structured.spell(g, card.title() + ": " + card.piece() + which);
             draw(g, card.title(), title(), x, y);
             draw(g, piece, piece(), x + left(), y);
-            number.ifPresent(
-                    one -> draw(g, one.shown(), title(), x + width - style.width(one.shown(), title()), y));
+            number.ifPresent(one -> draw(g, one.shown(), title(), x + width - style.width(one.shown(), title()), y));
         });
     }
 

@@ -49,7 +49,8 @@ record RowPainter(Graphics2D g, CardContent content, PlacedRow placed) {
     }
 
     private void rule() {
-        double left = box().getX() + content.columns().stack() + content.columns().leads();
+        double left =
+                box().getX() + content.columns().stack() + content.columns().leads();
         g.setColor(style().palette().faint());
         g.setStroke(new BasicStroke(0.8f));
         g.draw(new Line2D.Double(left, box().getMinY(), box().getMaxX(), box().getMinY()));
@@ -57,8 +58,7 @@ record RowPainter(Graphics2D g, CardContent content, PlacedRow placed) {
 
     /** Number and name. */
     private void heading() {
-        String says = content.phrases()
-                .say("step", Map.of("number", row().number(), "name", row().name()));
+        String says = content.phrases().say("step", Map.of("number", row().number(), "name", row().name()));
         Structured.as(g, Role.STEP, () -> {
             Structured.spell(g, says);
             double right = box().getX() + content.columns().tagRight();
@@ -71,8 +71,7 @@ record RowPainter(Graphics2D g, CardContent content, PlacedRow placed) {
         double height = Math.min(box().getHeight() - 2 * content.padding(), width * 0.8);
         double left = box().getX() + content.columns().pictureLeft();
         Rectangle2D place = new Rectangle2D.Double(left, box().getCenterY() - height / 2, width, height);
-        StepPainter painter =
-                new StepPainter(g, style().palette(), width < WORDED ? null : style().small());
+        StepPainter painter = new StepPainter(g, style().palette(), width < WORDED ? null : style().small());
         Structured.figure(
                 g,
                 row().pictureSays(),

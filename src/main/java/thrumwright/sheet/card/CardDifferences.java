@@ -103,9 +103,11 @@ final class CardDifferences {
     private Optional<String> way(BlockPlan block) {
         return start.stream()
                 .filter(step -> step.picture().isPresent())
-                .filter(step -> step.picture().get().blockId().equals(block.block().id()))
+                .filter(step ->
+                        step.picture().get().blockId().equals(block.block().id()))
                 .findFirst()
-                .map(step -> CardWay.of(voice, block.work().orElseThrow(), step.rows()).get(0))
+                .map(step -> CardWay.of(voice, block.work().orElseThrow(), step.rows())
+                        .get(0))
                 .map(this::sign);
     }
 
