@@ -35,9 +35,15 @@ record BookletPages(Booklet booklet, Plan plan, String title, PageSetup setup, P
     /** The same where pages would stay half empty. */
     private static final double LOWER = 0.42;
 
+    private static final double LOWEST = 0.25;
+
     SheetPages laidOut(Fonts fonts) {
         SheetPages whole = Densities.best(setup, fonts, type -> pages(type, HIGHEST));
-        return whole.halfEmpty() == 0 ? whole : Densities.best(setup, fonts, type -> pages(type, LOWER));
+        if (whole.halfEmpty() == 0) {
+            return whole;
+        }
+        SheetPages parted = Densities.best(setup, fonts, type -> pages(type, LOWER));
+        return parted.halfEmpty() == 0 ? parted : Densities.best(setup, fonts, type -> pages(type, LOWEST));
     }
 
     private SheetPages pages(Type type, double highest) {

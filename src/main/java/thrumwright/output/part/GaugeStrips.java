@@ -30,8 +30,11 @@ public record GaugeStrips(Plan plan, Words words, PartMaker make) {
     public List<Part> rows(double width, double most) {
         List<PaperStrip> strips = new ArrayList<>();
         ends().forEach(end -> strips.addAll(strips(end, Math.max(LEAST, most - 8))));
-        hems().ifPresent(strips::add);
-        return StripRow.rows(strips, width);
+        Optional<PaperStrip> hems = hems();
+        hems.filter(strip -> strip.height(width) <= most).ifPresent(strips::add);
+        List<Part> rows = StripRow.rows(strips, width);
+        hems.filter(strip -> strip.height(width) > most).ifPresent(strip -> rows.add(new StripRow(List.of(strip))));
+        return rows;
     }
 
     private Stream<EndPlan> ends() {
