@@ -63,15 +63,20 @@ public record Fonts(Font regular, Font italic, Font semibold, Font bold) {
         byte[] own = bytes(file);
         if (!Files.isRegularFile(kept) || !Arrays.equals(own, Files.readAllBytes(kept))) {
             Files.createDirectories(folder);
-            Path beside = folder.resolve(file + "-" + ProcessHandle.current().pid());
-            try {
-                Files.write(beside, own);
-                Files.move(beside, kept, StandardCopyOption.REPLACE_EXISTING);
-            } finally {
-                Files.deleteIfExists(beside);
-            }
+            put(own, kept);
         }
         return kept;
+    }
+
+    private static void put(byte[] content, Path place) throws IOException {
+        Path beside = place.resolveSibling(
+                place.getFileName() + "-" + ProcessHandle.current().pid());
+        try {
+            Files.write(beside, content);
+            Files.move(beside, place, StandardCopyOption.REPLACE_EXISTING);
+        } finally {
+            Files.deleteIfExists(beside);
+        }
     }
 
     private static byte[] bytes(String file) throws IOException {

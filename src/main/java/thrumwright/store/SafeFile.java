@@ -67,12 +67,8 @@ public final class SafeFile {
      * @throws FileProblem if it can't be written there; there is no file then
      */
     public static boolean begins(Path file, String text) throws FileProblem {
-        try {
-            Files.createFile(file);
-        } catch (FileAlreadyExistsException e) {
+        if (!isNew(file)) {
             return false;
-        } catch (IOException e) {
-            throw unwritable(file, e);
         }
         try {
             write(file, text);
@@ -80,6 +76,18 @@ public final class SafeFile {
         } catch (FileProblem e) {
             discard(file);
             throw e;
+        }
+    }
+
+    /** Takes a name that nobody has. */
+    private static boolean isNew(Path file) throws FileProblem {
+        try {
+            Files.createFile(file);
+            return true;
+        } catch (FileAlreadyExistsException e) {
+            return false;
+        } catch (IOException e) {
+            throw unwritable(file, e);
         }
     }
 
@@ -200,16 +208,20 @@ public final class SafeFile {
             return;
         }
         try {
-            if (Files.exists(target)) {
-                keepOwner(Files.readAttributes(target, PosixFileAttributes.class), view);
-                view.setPermissions(Files.getPosixFilePermissions(target));
-            } else {
-                view.setPermissions(usual(target.resolveSibling(beside.getFileName() + ".usual")));
-            }
+            allow(target, beside, view);
         } catch (FileSystemException e) {
             if (Files.exists(target) && !Files.isWritable(target)) {
                 throw e;
             }
+        }
+    }
+
+    private static void allow(Path target, Path beside, PosixFileAttributeView view) throws IOException {
+        if (Files.exists(target)) {
+            keepOwner(Files.readAttributes(target, PosixFileAttributes.class), view);
+            view.setPermissions(Files.getPosixFilePermissions(target));
+        } else {
+            view.setPermissions(usual(target.resolveSibling(beside.getFileName() + ".usual")));
         }
     }
 
@@ -225,19 +237,15 @@ public final class SafeFile {
     /** Only the system's keeper may give files away; a group that one belongs to may be kept. */
     private static void keepOwner(PosixFileAttributes old, PosixFileAttributeView view) throws IOException {
         PosixFileAttributes now = view.readAttributes();
-        if (!now.group().equals(old.group())) {
-            try {
+        try {
+            if (!now.group().equals(old.group())) {
                 view.setGroup(old.group());
-            } catch (FileSystemException e) {
-                // then it is the writer's group
             }
-        }
-        if (!now.owner().equals(old.owner())) {
-            try {
+            if (!now.owner().equals(old.owner())) {
                 view.setOwner(old.owner());
-            } catch (FileSystemException e) {
-                // then it is the writer's
             }
+        } catch (FileSystemException e) {
+            // then it is the writer's
         }
     }
 

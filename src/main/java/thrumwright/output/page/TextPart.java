@@ -70,16 +70,12 @@ public record TextPart(String text, Font font, Color colour) implements Part {
         for (String word : Unbroken.of(text).strip().split("\\s+")) {
             String longer = line.isEmpty() ? word : line + " " + word;
             double more = (line.isEmpty() ? taken : taken + space) + width(word, font);
-            if (fits(longer, more, width)) {
-                line = longer;
-                taken = more;
-                continue;
-            }
-            if (!line.isEmpty()) {
+            boolean fits = fits(longer, more, width);
+            if (!fits && !line.isEmpty()) {
                 lines.add(line);
             }
-            line = divided(word, width, lines);
-            taken = width(line, font);
+            line = fits ? longer : divided(word, width, lines);
+            taken = fits ? more : width(line, font);
         }
         lines.add(line);
         return lines;
