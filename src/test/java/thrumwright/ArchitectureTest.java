@@ -82,7 +82,14 @@ class ArchitectureTest {
 
     @ArchTest
     static void roomsOfOutputOnlyUseThoseBeforeThem(JavaClasses program) {
-        roomsInOrder(program, "output.page", "output.part", "output.pdf output.html", "output");
+        roomsInOrder(
+                program,
+                "output.page",
+                "output.vector",
+                "output.part output.svg",
+                "output.card",
+                "output.pdf output.html",
+                "output");
     }
 
     /** @param levels from the first to the last; rooms of one level don't use each other */

@@ -139,7 +139,7 @@ class DocsTest {
                 .isEmpty();
         assertThat(PieceFile.read(examples.get(0)).piece().ticks().done("start/waste"))
                 .isEqualTo(3);
-        ClassFile.PieceSource pieces = name -> name.equals("mud-bank.json") ? examples.get(0) : "";
+        ClassFile.PieceSource pieces = name -> name.equals("mud-bank.thrum") ? examples.get(0) : "";
         assertThat(ClassPlan.of(ClassFile.read(examples.get(1), pieces).set()).findings())
                 .isEmpty();
         assertThat(StructureFile.read(examples.get(2)).structure().end().blocks())

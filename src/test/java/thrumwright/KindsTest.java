@@ -12,6 +12,7 @@ import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
@@ -19,6 +20,7 @@ import java.util.MissingResourceException;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.function.Consumer;
 import java.util.function.Supplier;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -32,6 +34,7 @@ import thrumwright.block.MaterialRole;
 import thrumwright.block.Tag;
 import thrumwright.block.Use;
 import thrumwright.drawing.Palette;
+import thrumwright.drawing.step.StagePicture;
 import thrumwright.drawing.step.StepPainter;
 import thrumwright.editor.edit.NewBlocks;
 import thrumwright.editor.form.KindForms;
@@ -41,7 +44,9 @@ import thrumwright.measure.UnitSystem;
 import thrumwright.piece.End;
 import thrumwright.piece.Piece;
 import thrumwright.piece.Place;
+import thrumwright.plan.BlockPlan;
 import thrumwright.plan.Plan;
+import thrumwright.sheet.StageWords;
 import thrumwright.sheet.StepSheet;
 import thrumwright.store.FileProblem;
 import thrumwright.store.PieceFile;
@@ -54,6 +59,8 @@ class KindsTest {
     private static final Path TESTS = Path.of("src", "test", "java", "thrumwright");
 
     private static final Set<Class<?>> RANDOM = random();
+    private static final Rectangle BOX = new Rectangle(0, 0, 300, 200);
+    private static final Font FONT = new Font(Font.SANS_SERIF, Font.PLAIN, 11);
 
     static Stream<Class<?>> kinds() {
         return leaves(Block.class);
@@ -138,6 +145,7 @@ class KindsTest {
         if (!painted(piece, block)) {
             lacking.add("a picture");
         }
+        lacking.addAll(stages(piece, block));
         Optional<String> form = fileForm(piece, block);
         if (form.isEmpty()) {
             lacking.add("a file form");
@@ -204,6 +212,40 @@ class KindsTest {
         } catch (MissingResourceException | ClassCastException | IllegalArgumentException unknown) {
             return List.of();
         }
+    }
+
+    /** Whether each stage of its working is told and painted, and none as another. */
+    private static List<String> stages(Piece piece, Block block) {
+        Plan plan = Plan.of(piece);
+        BlockPlan planned = plan.start().block(block.id()).orElseThrow();
+        List<String> lacking = new ArrayList<>();
+        Set<String> captions = new HashSet<>();
+        Set<Integer> pictures = new HashSet<>();
+        try {
+            for (StagePicture stage : StagePicture.of(plan, plan.start(), planned, new StageWords(plan, Locale.UK))) {
+                captions.add(stage.caption());
+                pictures.add(Arrays.hashCode(picture(g -> stage.paint(g, Palette.onPaper(), FONT, BOX))));
+            }
+        } catch (MissingResourceException | IllegalArgumentException unknown) {
+            lacking.add("the words of a stage: " + unknown.getMessage());
+        }
+        if (captions.size() < 2) {
+            lacking.add("stages");
+        }
+        if (pictures.size() < captions.size()) {
+            lacking.add("a picture for each stage");
+        }
+        return lacking;
+    }
+
+    private static int[] picture(Consumer<Graphics2D> painting) {
+        BufferedImage image = new BufferedImage(BOX.width, BOX.height, BufferedImage.TYPE_INT_RGB);
+        Graphics2D g = image.createGraphics();
+        g.setColor(Color.WHITE);
+        g.fill(BOX);
+        painting.accept(g);
+        g.dispose();
+        return image.getRGB(0, 0, BOX.width, BOX.height, null, 0, BOX.width);
     }
 
     /** Whether something is painted for its step. */

@@ -11,6 +11,7 @@ import java.util.Optional;
 import thrumwright.commandline.RootCommand;
 import thrumwright.editor.EditorApp;
 import thrumwright.store.FileProblem;
+import thrumwright.store.FileSort;
 import thrumwright.store.UserFolder;
 
 /** Where the program starts: the window, or what the command line asks for. */
@@ -31,7 +32,7 @@ public final class Main {
         } else if (GraphicsEnvironment.isHeadless()) {
             System.exit(withoutWindow(file, out, err));
         } else {
-            EditorApp.open(file);
+            EditorApp.open(file, Version.number());
         }
     }
 
@@ -52,7 +53,7 @@ public final class Main {
 
     /** A single argument that ends like a file of a piece is one to open, whether or not it is there. */
     private static Optional<Path> pieceFile(String[] arguments) {
-        boolean one = arguments.length == 1 && !arguments[0].startsWith("-") && arguments[0].endsWith(".json");
+        boolean one = arguments.length == 1 && !arguments[0].startsWith("-") && FileSort.isOurs(arguments[0]);
         try {
             return one ? Optional.of(Path.of(arguments[0])) : Optional.empty();
         } catch (InvalidPathException e) {

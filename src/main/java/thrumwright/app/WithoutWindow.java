@@ -2,6 +2,7 @@ package thrumwright.app;
 
 import java.io.IOException;
 import java.io.PrintStream;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Locale;
 import java.util.Map;
@@ -25,6 +26,7 @@ import thrumwright.store.FileProblem;
 import thrumwright.store.FileSort;
 import thrumwright.store.PieceFile;
 import thrumwright.store.SafeFile;
+import thrumwright.store.UserFolder;
 
 /** What the program shows where there is no display: the demo piece's step sheet and plan. */
 final class WithoutWindow {
@@ -36,20 +38,29 @@ final class WithoutWindow {
     }
 
     /**
-     * Writes the step sheet into a folder, prints the plan's summary, and says where and what next.
+     * Writes the step sheet into a folder under a name that is free, prints the plan's summary, and says where and what next.
      *
      * @throws FileProblem if the sheet can't be written
      */
     void show(Path folder) throws FileProblem {
         String name = BuiltIn.DEMO.names().get(0);
         Plan plan = Plan.of(PieceFile.read(BuiltIn.DEMO.text(name)).piece());
-        Path sheet = folder.resolve(name.replace(".json", "") + "-steps.pdf");
+        Path sheet = free(folder, FileSort.stem(name) + "-steps");
         sheet(plan, sheet);
         out.print(PlanText.of(plan));
         out.println();
         out.println(texts.say("none.sheet"));
         out.println("  " + sheet);
         wayToWindow();
+    }
+
+    /** Nothing that is there is written over. */
+    private static Path free(Path folder, String stem) {
+        Path sheet = folder.resolve(stem + ".pdf");
+        for (int i = 2; Files.exists(sheet); i++) {
+            sheet = folder.resolve(stem + "-" + i + ".pdf");
+        }
+        return sheet;
     }
 
     /**
@@ -78,7 +89,7 @@ final class WithoutWindow {
     }
 
     private static void sheet(Plan plan, Path file) throws FileProblem {
-        Fonts fonts = Fonts.load();
+        Fonts fonts = Fonts.keptIn(UserFolder.fonts());
         SheetPages pages = SheetLayout.of(plan, PageSetup.usual(Paper.A4), fonts, Palette.onPaper(), Locale.UK);
         try {
             SafeFile.write(file, out -> PdfFile.write(pages, fonts, out));

@@ -20,6 +20,17 @@ public sealed interface Block permits TakesYarn, HemFold, OpenWarp, EdgeFinish {
     /** A name for its kind in keys of text bundles, such as {@code plain-stiff}: small letters and hyphens. */
     String key();
 
+    /** The key of all kinds that are worked alike, whatever they are for. */
+    default String family() {
+        return key();
+    }
+    /**
+     * The keys of what there is to see of its working, stage by stage, in their order; at least one.
+     *
+     * @param rows how many rows or picks it has, 1 or more; 1 for what has none
+     */
+    List<String> stages(int rows);
+
     /** The same block reflected in a line across the warp: rows in reverse, S for Z. Twice gives the block again. */
     Block mirrored();
 

@@ -20,17 +20,16 @@ public record Course(Optional<Shed> lastShed, Side side) {
         return lastShed.map(Shed::other).orElse(Shed.OVER_FIRST);
     }
 
-    /** After those rows. */
+    /**
+     * After those rows.
+     *
+     * @param rows of one block: all in sheds, or none
+     */
     public Course after(List<Row> rows) {
         if (rows.isEmpty()) {
             return this;
         }
-        Optional<Shed> shed = lastShed;
-        for (Row row : rows) {
-            if (row.shed().isPresent()) {
-                shed = row.shed();
-            }
-        }
-        return new Course(shed, rows.get(rows.size() - 1).to());
+        Row last = rows.get(rows.size() - 1);
+        return new Course(last.shed().or(() -> lastShed), last.to());
     }
 }

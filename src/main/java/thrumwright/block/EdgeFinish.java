@@ -19,6 +19,8 @@ public sealed interface EdgeFinish extends Block permits WarpFinish, KnotRows, T
      * Sullivan, Geom. Topol. 10 (2006)); an upper figure for the open knot.
      */
     double KNOT = 16.372;
+    /** How an overhand knot is tied: see {@link Block#stages}. */
+    List<String> KNOT_STAGES = List.of("knot.stage.loop", "knot.stage.through", "knot.stage.tight");
     /** Free warp that the hands need to work any finish, mm (from memory). */
     double HANDS = 150;
 
@@ -65,6 +67,11 @@ public sealed interface EdgeFinish extends Block permits WarpFinish, KnotRows, T
 
     /** Warp ends that are worked together; 1 where they go one by one. */
     int endsPerGroup();
+
+    /** How many warp ends a group needs at least to be worked so, 1 or more. */
+    default int leastPerGroup() {
+        return 1;
+    }
 
     /** The length that the weaver chose: how long the fringe hangs, or how far the ends lie back; empty if there is none. */
     Optional<Length> length();

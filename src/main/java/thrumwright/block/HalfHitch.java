@@ -91,12 +91,18 @@ public record HalfHitch(Tag tag, Use use, int rows, int endsPerGroup) implements
 
     @Override
     public List<String> told(Setting setting) {
-        List<String> told = new ArrayList<>(List.of("half-hitch.begin", "half-hitch.stitch", "half-hitch.go-on"));
+        List<String> told =
+                new ArrayList<>(List.of("plain.begin", "half-hitch.begin", "half-hitch.stitch", "half-hitch.go-on"));
         if (rows > 1) {
             told.add("half-hitch.back");
         }
         told.add("plain.end");
         return told;
+    }
+
+    @Override
+    public List<String> stages(int made) {
+        return List.of("half-hitch.stage.round", "half-hitch.stage.through", "half-hitch.stage.tight");
     }
 
     @Override

@@ -1,5 +1,6 @@
 package thrumwright.block;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
@@ -50,6 +51,16 @@ public record HemFold(Tag tag, Turning turning, Optional<Support> support) imple
 
     public HemFold withSupport(Optional<Support> other) {
         return new HemFold(tag, turning, other);
+    }
+
+    @Override
+    public List<String> stages(int made) {
+        List<String> stages = new ArrayList<>(List.of("hem-fold.stage.flat"));
+        stages.add(band().isPresent() ? "hem-fold.stage.fold-ends" : "hem-fold.stage.fold");
+        stages.add(band().isPresent() ? "hem-fold.stage.band" : "hem-fold.stage.stitch");
+        support.filter(taken -> taken.kind() != Support.Kind.STRIP)
+                .ifPresent(taken -> stages.add("hem-fold.stage.slide"));
+        return stages;
     }
 
     @Override

@@ -113,6 +113,12 @@ public record Hemstitching(Tag tag, Use use, int endsPerGroup, int picks, Round 
         return Map.of("group", endsPerGroup, "round", picks);
     }
 
+    /** A thread on a needle, led before what lies above it is woven or after: no neighbour's yarn. */
+    @Override
+    public boolean goesOn() {
+        return false;
+    }
+
     @Override
     public boolean crossesItself() {
         return true;
@@ -132,6 +138,17 @@ public record Hemstitching(Tag tag, Use use, int endsPerGroup, int picks, Round 
                 "hemstitching.go-on",
                 "hemstitching.side",
                 "plain.end");
+    }
+
+    @Override
+    public String whole() {
+        return "hemstitching.whole";
+    }
+
+    @Override
+    public List<String> stages(int made) {
+        String towards = round == Round.FIRST ? "hemstitching.stage.first." : "hemstitching.stage.last.";
+        return List.of(towards + "edge", "hemstitching.stage.bind", towards + "through");
     }
 
     @Override

@@ -169,6 +169,15 @@ public record KnotRows(Tag tag, int rows, int endsPerGroup, boolean split, Optio
     }
 
     @Override
+    public List<String> stages(int made) {
+        List<String> stages = new ArrayList<>(EdgeFinish.KNOT_STAGES);
+        if (rows > 1) {
+            stages.add(split ? "knot-rows.stage.split" : "knot-rows.stage.same");
+        }
+        return stages;
+    }
+
+    @Override
     public String key() {
         return "knot-rows";
     }

@@ -1,5 +1,6 @@
 package thrumwright.block;
 
+import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
@@ -13,6 +14,11 @@ public record OpenWarp(Tag tag, Length height) implements Block {
         if (!(height.mm() > 0 && height.mm() <= 2000)) {
             throw new BadMeasure("open-warp.height", Map.of("height", height));
         }
+    }
+
+    @Override
+    public List<String> stages(int made) {
+        return List.of("open-warp.stage.card", "open-warp.stage.above");
     }
 
     @Override

@@ -129,6 +129,19 @@ public record OrderingCord(Tag tag, Use use, int picks, Optional<Shed> firstShed
     }
 
     @Override
+    public String whole() {
+        return "ordering-cord.whole";
+    }
+
+    @Override
+    public List<String> stages(int made) {
+        String even = "ordering-cord.stage.even";
+        return made == 1
+                ? List.of("ordering-cord.stage.weave", even)
+                : List.of("ordering-cord.stage.weave", "ordering-cord.stage.round", even);
+    }
+
+    @Override
     public String key() {
         return "ordering-cord";
     }

@@ -81,6 +81,18 @@ public record PlainBand(Tag tag, Use use, Purpose purpose, Amount amount, Option
     }
 
     @Override
+    public String family() {
+        return "plain";
+    }
+
+    @Override
+    public List<String> stages(int made) {
+        return made == 1
+                ? List.of("plain.stage.arc", "plain.stage.beat")
+                : List.of("plain.stage.arc", "plain.stage.beat", "plain.stage.back");
+    }
+
+    @Override
     public String key() {
         return "plain-" + purpose.name().toLowerCase(Locale.ROOT);
     }

@@ -1,39 +1,55 @@
 package thrumwright.block;
 
-import java.util.ArrayList;
+import java.util.AbstractList;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
+import java.util.RandomAccess;
 
-/** Lists the rows of a block. */
-final class RowList {
-    private RowList() {}
+/**
+ * The rows of a block, each the other way than the one before. They are made when they are asked for, so that thousands take no
+ * room.
+ */
+final class RowList extends AbstractList<Row> implements RandomAccess {
+    private final int count;
+    private final Row first;
+    private final Row second;
+
+    private RowList(int count, Row first, Row second) {
+        this.count = count;
+        this.first = first;
+        this.second = second;
+    }
+
+    @Override
+    public int size() {
+        return count;
+    }
+
+    @Override
+    public Row get(int index) {
+        Objects.checkIndex(index, count);
+        Row alike = index % 2 == 0 ? first : second;
+        return new Row(index + 1, alike.shed(), alike.from(), alike.lean());
+    }
 
     /** Plain picks: sides and sheds alternate. */
     static List<Row> plain(int count, Course before, Optional<Side> from, Optional<Shed> first) {
         Side side = from.orElse(before.side());
         Shed shed = first.orElseGet(before::nextShed);
-        List<Row> rows = new ArrayList<>(count);
-        for (int i = 1; i <= count; i++) {
-            rows.add(new Row(i, Optional.of(shed), side, Optional.empty()));
-            side = side.other();
-            shed = shed.other();
-        }
-        return rows;
+        return new RowList(
+                count,
+                new Row(1, Optional.of(shed), side, Optional.empty()),
+                new Row(2, Optional.of(shed.other()), side.other(), Optional.empty()));
     }
 
     /** Rows without a shed: sides alternate, and stitches lean the other way in every second row if countered. */
     static List<Row> worked(int count, Course before, Use use, Optional<Lean> first, boolean countered) {
         Side side = use.from().orElse(before.side());
-        Optional<Lean> lean = first;
-        List<Row> rows = new ArrayList<>(count);
-        for (int i = 1; i <= count; i++) {
-            rows.add(new Row(i, Optional.empty(), side, lean));
-            side = side.other();
-            if (countered) {
-                lean = lean.map(Lean::other);
-            }
-        }
-        return rows;
+        return new RowList(
+                count,
+                new Row(1, Optional.empty(), side, first),
+                new Row(2, Optional.empty(), side.other(), countered ? first.map(Lean::other) : first));
     }
 
     /** The lean of the first row after reflection: the last row comes first, turned over. */

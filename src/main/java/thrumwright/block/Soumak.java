@@ -125,15 +125,21 @@ public record Soumak(Tag tag, Use use, int rows, int over, int under, Lean first
 
     @Override
     public List<String> told(Setting setting) {
-        List<String> told = new ArrayList<>(List.of("soumak.begin", "soumak.stitch", "soumak.lean"));
+        List<String> told = new ArrayList<>(List.of("plain.begin", "soumak.begin", "soumak.stitch", "soumak.lean"));
         if (rows > 1) {
             told.add(countered ? "soumak.countered" : "soumak.again");
         }
         if (rows > 2) {
             told.add("rows.list");
         }
+        told.add("rows.key");
         told.add("plain.end");
         return told;
+    }
+
+    @Override
+    public List<String> stages(int made) {
+        return List.of("soumak.stage.wrap", "soumak.stage.over", "soumak.stage.back");
     }
 
     @Override

@@ -23,7 +23,7 @@ public record SpreadHeader(Tag tag, Use use, int picks, int strands, Optional<Sh
 
     public SpreadHeader {
         Objects.requireNonNull(tag);
-        use = new Use(use.material(), true, use.from());
+        use = use.withComesOut(true);
         Objects.requireNonNull(firstShed);
         Amount.checkRows(picks, "picks");
         if (strands < 1 || strands > MOST_STRANDS) {
@@ -58,6 +58,11 @@ public record SpreadHeader(Tag tag, Use use, int picks, int strands, Optional<Sh
         told.add(weaving(setting));
         told.addAll(List.of("spread-header.weave", "spread-header.even", "spread-header.instead", "plain.end"));
         return told;
+    }
+
+    @Override
+    public List<String> stages(int made) {
+        return List.of("spread-header.stage.lay", "spread-header.stage.even");
     }
 
     @Override

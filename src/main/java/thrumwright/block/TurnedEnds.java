@@ -131,6 +131,16 @@ public record TurnedEnds(Tag tag, int over, boolean bothWays, Side from, Length 
     }
 
     @Override
+    public List<String> stages(int made) {
+        List<String> stages = new ArrayList<>(
+                List.of("turned-ends.stage.behind", "turned-ends.stage.round", "turned-ends.stage.go-on"));
+        if (bothWays) {
+            stages.add("turned-ends.stage.back-again");
+        }
+        return stages;
+    }
+
+    @Override
     public String key() {
         return "turned-ends";
     }

@@ -122,8 +122,19 @@ public record Twining(Tag tag, Use use, int rows, int endsPerGroup, Lean first, 
         if (rows > 1 && setting.ends() % endsPerGroup > 0) {
             told.add("twining.anew");
         }
+        told.add("rows.key");
         told.add("twining.end");
         return told;
+    }
+
+    @Override
+    public String whole() {
+        return "twining.whole";
+    }
+
+    @Override
+    public List<String> stages(int made) {
+        return List.of("twining.stage.fold", "twining.stage.front", "twining.stage.back", "twining.stage.on");
     }
 
     @Override

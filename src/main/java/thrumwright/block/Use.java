@@ -8,11 +8,17 @@ import java.util.Optional;
  *
  * @param comesOut whether it is taken out again in the end
  * @param from the side at which it must begin; empty: where the row before ended
+ * @param byItself whether its yarn is cut for it alone, even where a neighbour's could go on
  */
-public record Use(Material material, boolean comesOut, Optional<Side> from) {
+public record Use(Material material, boolean comesOut, Optional<Side> from, boolean byItself) {
     public Use {
         Objects.requireNonNull(material);
         Objects.requireNonNull(from);
+    }
+
+    /** Going on with a neighbour's yarn where it can. */
+    public Use(Material material, boolean comesOut, Optional<Side> from) {
+        this(material, comesOut, from, false);
     }
 
     public static Use of(MaterialRole role) {
@@ -25,7 +31,7 @@ public record Use(Material material, boolean comesOut, Optional<Side> from) {
 
     /** The same use of another material. */
     public Use with(Material other) {
-        return new Use(other, comesOut, from);
+        return new Use(other, comesOut, from, byItself);
     }
 
     Use unforced() {
@@ -33,10 +39,14 @@ public record Use(Material material, boolean comesOut, Optional<Side> from) {
     }
 
     public Use withComesOut(boolean other) {
-        return new Use(material, other, from);
+        return new Use(material, other, from, byItself);
     }
 
     public Use withFrom(Optional<Side> other) {
-        return new Use(material, comesOut, other);
+        return new Use(material, comesOut, other, byItself);
+    }
+
+    public Use withByItself(boolean other) {
+        return new Use(material, comesOut, from, other);
     }
 }

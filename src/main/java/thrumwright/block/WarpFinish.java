@@ -1,5 +1,6 @@
 package thrumwright.block;
 
+import java.util.List;
 import java.util.Locale;
 import java.util.Objects;
 import java.util.Optional;
@@ -12,17 +13,22 @@ import thrumwright.measure.Length;
  * @param hanging how long the finished fringe hangs; for darned-in ends how far each is darned back
  */
 public record WarpFinish(Tag tag, Kind kind, int endsPerGroup, Length hanging) implements EdgeFinish {
-    /** The ways to finish warp ends; the factor is cut length over hanging length by the published hand rules. */
+    /**
+     * The ways to finish warp ends: the factor is cut length over hanging length by the published hand rules; then into how many
+     * parts a group is divided.
+     */
     public enum Kind {
-        KNOTTED(1),
-        PLIED(1.25),
-        PLAITED(1.5),
-        DARNED(1);
+        KNOTTED(1, 1),
+        PLIED(1.25, 2),
+        PLAITED(1.5, 3),
+        DARNED(1, 1);
 
         private final double takeUp;
+        private final int parts;
 
-        Kind(double takeUp) {
+        Kind(double takeUp, int parts) {
             this.takeUp = takeUp;
+            this.parts = parts;
         }
     }
 
@@ -31,6 +37,11 @@ public record WarpFinish(Tag tag, Kind kind, int endsPerGroup, Length hanging) i
         Objects.requireNonNull(kind);
         Twining.checkGroup(endsPerGroup);
         EdgeFinish.checkLength(hanging);
+    }
+
+    @Override
+    public int leastPerGroup() {
+        return kind.parts;
     }
 
     @Override
@@ -69,6 +80,19 @@ public record WarpFinish(Tag tag, Kind kind, int endsPerGroup, Length hanging) i
     @Override
     public WarpFinish withLength(Length other) {
         return new WarpFinish(tag, kind, endsPerGroup, other);
+    }
+
+    @Override
+    public List<String> stages(int made) {
+        return switch (kind) {
+            case KNOTTED -> EdgeFinish.KNOT_STAGES;
+            case PLIED ->
+                List.of("finish-plied.stage.halves", "finish-plied.stage.twist", "finish-plied.stage.together");
+            case PLAITED ->
+                List.of("finish-plaited.stage.three", "finish-plaited.stage.cross", "finish-plaited.stage.plait");
+            case DARNED ->
+                List.of("finish-darned.stage.needle", "finish-darned.stage.along", "finish-darned.stage.trim");
+        };
     }
 
     @Override

@@ -114,6 +114,11 @@ public record WarpLoops(Tag tag, Held round, Length thick) implements EdgeFinish
     }
 
     @Override
+    public List<String> stages(int made) {
+        return List.of("warp-loops.stage.wound", "warp-loops.stage.first");
+    }
+
+    @Override
     public String key() {
         return "warp-loops";
     }

@@ -86,6 +86,15 @@ public record WrappedTassels(Tag tag, Use use, int endsPerGroup, int turns, Leng
     }
 
     @Override
+    public List<String> stages(int made) {
+        return List.of(
+                "wrapped-tassels.stage.loop",
+                "wrapped-tassels.stage.wrap",
+                "wrapped-tassels.stage.through",
+                "wrapped-tassels.stage.draw");
+    }
+
+    @Override
     public String key() {
         return "wrapped-tassels";
     }

@@ -160,9 +160,27 @@ public sealed interface YarnBlock extends TakesYarn permits PlainWeave, Twining,
         return false;
     }
 
+    /**
+     * Whether a new length can be laid in where one runs out: beside it in a shed that is beaten shut. What is tied is pulled
+     * firm, and an overlap slips; what is worked without a shed has none to lie in (common practice, no source).
+     */
+    default boolean joins() {
+        return plainWeave() && !tied();
+    }
+
+    /** The key of the sentence that tells how to handle it where it is long and can't be joined. */
+    default String whole() {
+        return "cord.whole";
+    }
+
     /** Whether the yarn is tied at both ends instead of having tails. */
     default boolean tied() {
         return false;
+    }
+
+    /** Whether its yarn is one with a tail at either end, so that a neighbour's can go on in it, and it in a neighbour. */
+    default boolean goesOn() {
+        return !folded() && !tied() && together() == 1 && !use().byItself();
     }
 
     @Override

@@ -1,8 +1,9 @@
 package thrumwright.commandline;
 
-import java.nio.charset.StandardCharsets;
+import java.util.Map;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
@@ -10,8 +11,8 @@ import thrumwright.measure.UnitSystem;
 import thrumwright.piece.Beginnings;
 import thrumwright.piece.Piece;
 import thrumwright.piece.Structure;
+import thrumwright.store.FileSort;
 import thrumwright.store.PieceFile;
-import thrumwright.store.SafeFile;
 import thrumwright.store.Structures;
 import thrumwright.store.Unknown;
 
@@ -34,8 +35,12 @@ final class BeginCommand implements Callable<Integer> {
     @Option(names = "--units", defaultValue = "METRIC")
     private UnitSystem units;
 
+    @Mixin
+    private final Output output;
+
     BeginCommand(RootCommand commands) {
         this.commands = commands;
+        this.output = new Output(commands, "begin");
     }
 
     @Override
@@ -45,10 +50,20 @@ final class BeginCommand implements Callable<Integer> {
         Structure structure = StructuresCommand.find(structures, id, commands.asked("begin"));
         Piece piece = Beginnings.with(structure, units).withTitle(title);
         String text = new PieceFile(piece, Unknown.none()).checkedText();
-        if (!to.equals("-") && !SafeFile.begins(InAndOut.path(to))) {
-            throw new ParameterException(commands.asked("begin"), Said.of("file.there", "name", to));
+        try (output) {
+            output.begin(checked(to), text);
         }
-        InAndOut.write(to, commands.console(), out -> out.write(text.getBytes(StandardCharsets.UTF_8)));
         return RootCommand.DONE;
+    }
+
+    /** A name that ends like another sort of file would never be opened by a double click. */
+    private String checked(String name) {
+        String ending = FileEnding.of(name);
+        if (!ending.isEmpty() && !FileSort.isOurs(name)) {
+            throw new ParameterException(
+                    commands.asked("begin"),
+                    Said.of("begin.ending", Map.of("name", name, "ending", ending, "right", FileSort.PIECE.ending())));
+        }
+        return name;
     }
 }

@@ -1,6 +1,9 @@
 package thrumwright.commandline;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -12,47 +15,74 @@ import thrumwright.plan.finding.Findings;
 import thrumwright.plan.finding.Severity;
 import thrumwright.plan.words.FindingWords;
 import thrumwright.sheet.MemberNames;
+import thrumwright.store.JsonText;
 
 @Command(name = "check", mixinStandardHelpOptions = true)
 final class CheckCommand implements Callable<Integer> {
     private final RootCommand commands;
 
     @Mixin
-    private final InputFile file = new InputFile();
+    private final InputFiles files = new InputFiles();
 
     @Option(names = "--strict")
     private boolean strict;
+
+    @Mixin
+    private final AsJson json = new AsJson();
+
+    @Mixin
+    private final Quietly quiet = new Quietly();
 
     CheckCommand(RootCommand commands) {
         this.commands = commands;
     }
 
     @Override
-    public Integer call() throws Exception {
-        Loaded work = file.load(commands.console());
-        return work instanceof Loaded.OfClass some ? told(some.plan()) : told(((Loaded.OfPiece) work).plan());
+    public Integer call() {
+        List<Map<String, Object>> found = new ArrayList<>();
+        int code = files.each(commands.console(), (name, work) -> {
+            found.add(CheckJson.of(name, work));
+            return told(name, work);
+        });
+        if (json.wanted() && !quiet.wanted()) {
+            commands.console().out().print(JsonText.of(CheckJson.of(found)));
+        }
+        return code;
     }
 
-    private int told(Plan plan) {
+    private int told(String file, Loaded work) {
+        return work instanceof Loaded.OfClass some
+                ? told(file, some.plan())
+                : told(file, ((Loaded.OfPiece) work).plan());
+    }
+
+    private int told(String file, Plan plan) {
         Findings findings = Findings.of(plan);
         FindingWords words = FindingWords.of(plan.piece(), Locale.UK);
-        findings.all().forEach(finding -> tell(finding.severity(), words.say(finding)));
+        findings.all().forEach(finding -> tell(file, finding.severity(), words.say(finding)));
         return code(findings.has(Severity.PROBLEM), findings.has(Severity.CAUTION));
     }
 
     /** Each finding with the names of those whom it is about. */
-    private int told(ClassPlan plan) {
+    private int told(String file, ClassPlan plan) {
         MemberNames names = MemberNames.of(plan.set(), Locale.UK);
         FindingWords words = FindingWords.of(plan.set().piece(), Locale.UK);
         for (ClassFinding each : words.of(plan)) {
             Severity severity = each.finding().severity();
-            names.said(each.members(), words.say(each.finding())).forEach(said -> tell(severity, said));
+            names.said(each.members(), words.say(each.finding())).forEach(said -> tell(file, severity, said));
         }
         return code(plan.has(Severity.PROBLEM), plan.has(Severity.CAUTION));
     }
 
-    private void tell(Severity severity, String sentence) {
-        commands.console().out().println(Said.finding(severity, sentence));
+    /** Of several files each finding says whose it is. */
+    private void tell(String file, Severity severity, String sentence) {
+        if (json.wanted() || quiet.wanted()) {
+            return;
+        }
+        String said = Said.finding(severity, sentence);
+        commands.console()
+                .out()
+                .println(files.several() ? Said.of("file.notice", Map.of("file", file, "notice", said)) : said);
     }
 
     private int code(boolean problem, boolean caution) {

@@ -23,10 +23,7 @@ final class ClassJson {
         json.put("thrumwrightClassPlan", VERSION);
         json.put("title", plan.set().title());
         json.put("yarns", plan.totals().stream().map(ClassJson::total).toList());
-        FindingWords words = FindingWords.of(plan.set().piece(), Locale.UK);
-        json.put(
-                "findings",
-                words.of(plan).stream().map(each -> finding(each, words)).toList());
+        json.put("findings", findings(plan));
         List<Object> members = new ArrayList<>();
         for (int i = 0; i < plan.plans().size(); i++) {
             Map<String, Object> member = new LinkedHashMap<>();
@@ -36,6 +33,11 @@ final class ClassJson {
         }
         json.put("members", members);
         return json;
+    }
+
+    static List<Map<String, Object>> findings(ClassPlan plan) {
+        FindingWords words = FindingWords.of(plan.set().piece(), Locale.UK);
+        return words.of(plan).stream().map(each -> finding(each, words)).toList();
     }
 
     private static Map<String, Object> total(YarnTotal total) {

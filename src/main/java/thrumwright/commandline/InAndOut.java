@@ -14,7 +14,6 @@ import thrumwright.plan.finding.ClassPlan;
 import thrumwright.store.ClassFile;
 import thrumwright.store.FileProblem;
 import thrumwright.store.FileSort;
-import thrumwright.store.NewFiles;
 import thrumwright.store.PieceFile;
 import thrumwright.store.SafeFile;
 import thrumwright.store.StructureFile;
@@ -22,8 +21,6 @@ import thrumwright.store.Unknown;
 
 /** Input and output by name, where “-” is the standard one. */
 final class InAndOut {
-    private static final String STANDARD = "-";
-
     private InAndOut() {}
 
     /**
@@ -31,33 +28,43 @@ final class InAndOut {
      * input names pieces as seen from here.
      */
     static Loaded work(String name, RootCommand.Console console) throws FileProblem {
-        String text = text(name, console);
+        String shown = name.equals(Output.STANDARD) ? Said.of("input.name") : name;
+        try {
+            return work(name, shown, text(name, console), console);
+        } catch (FileProblem e) {
+            throw e.in(shown);
+        }
+    }
+
+    private static Loaded work(String name, String shown, String text, RootCommand.Console console) throws FileProblem {
         return switch (FileSort.of(text)) {
             case PIECE -> {
                 PieceFile file = PieceFile.read(text);
-                tell(file.unknown(), console);
+                tell(file.unknown(), shown, console);
                 yield new Loaded.OfPiece(Plan.of(file.piece()));
             }
             case CLASS -> {
                 ClassFile file = ClassFile.read(text, pieces(name));
-                tell(file.unknown(), console);
+                tell(file.unknown(), shown, console);
                 yield new Loaded.OfClass(ClassPlan.of(file.set()));
             }
             case STRUCTURE -> {
                 StructureFile file = StructureFile.read(text);
-                tell(file.unknown(), console);
+                tell(file.unknown(), shown, console);
                 yield new Loaded.OfPiece(Plan.of(tried(file.structure())));
             }
         };
     }
 
     /** Beside the answer, so that it stays what it is. */
-    private static void tell(Unknown unknown, RootCommand.Console console) {
-        unknown.notices().forEach(notice -> console.err().println(notice));
+    private static void tell(Unknown unknown, String file, RootCommand.Console console) {
+        unknown.notices()
+                .forEach(notice ->
+                        console.err().println(Said.of("file.notice", Map.of("file", file, "notice", notice))));
     }
 
     private static ClassFile.PieceSource pieces(String name) throws FileProblem {
-        return name.equals(STANDARD) ? ClassFile.PieceSource.in(Path.of("")) : ClassFile.sourceFor(path(name));
+        return name.equals(Output.STANDARD) ? ClassFile.PieceSource.in(Path.of("")) : ClassFile.sourceFor(path(name));
     }
 
     private static Piece tried(Structure structure) {
@@ -65,7 +72,7 @@ final class InAndOut {
     }
 
     private static String text(String name, RootCommand.Console console) throws FileProblem {
-        if (!name.equals(STANDARD)) {
+        if (!name.equals(Output.STANDARD)) {
             return SafeFile.read(path(name));
         }
         try {
@@ -75,14 +82,12 @@ final class InAndOut {
         }
     }
 
-    /** To a file, or to the standard output. */
-    static void write(String name, RootCommand.Console console, NewFiles.Content content)
-            throws FileProblem, IOException {
-        if (name.equals(STANDARD)) {
-            content.writeTo(console.out());
-        } else {
-            SafeFile.write(path(name), content);
-            console.err().println(Said.of("file.written", "name", name));
+    /** A structure in a file. */
+    static Structure structure(String name) throws FileProblem {
+        try {
+            return StructureFile.read(SafeFile.read(path(name))).structure();
+        } catch (FileProblem e) {
+            throw e.in(name);
         }
     }
 

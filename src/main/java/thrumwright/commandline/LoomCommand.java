@@ -9,7 +9,6 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 import thrumwright.drawing.Palette;
 import thrumwright.output.html.LoomPage;
-import thrumwright.plan.Plan;
 
 @Command(name = "loom", mixinStandardHelpOptions = true)
 final class LoomCommand implements Callable<Integer> {
@@ -24,8 +23,12 @@ final class LoomCommand implements Callable<Integer> {
             defaultValue = "-")
     private String to;
 
+    @Mixin
+    private final Output output;
+
     LoomCommand(RootCommand commands) {
         this.commands = commands;
+        this.output = new Output(commands, "loom");
     }
 
     @Override
@@ -33,9 +36,11 @@ final class LoomCommand implements Callable<Integer> {
         if (!(file.load(commands.console()) instanceof Loaded.OfPiece piece)) {
             throw new ParameterException(commands.asked("loom"), Said.of("loom.class", "name", file.name()));
         }
-        Plan plan = piece.plan();
-        String page = LoomPage.of(plan, Palette.onPaper(), Locale.UK);
-        InAndOut.write(to, commands.console(), out -> out.write(page.getBytes(StandardCharsets.UTF_8)));
+        String page = LoomPage.of(piece.plan(), Palette.onPaper(), Locale.UK);
+        try (output) {
+            output.take(to, out -> out.write(page.getBytes(StandardCharsets.UTF_8)));
+            output.keep();
+        }
         return RootCommand.DONE;
     }
 }

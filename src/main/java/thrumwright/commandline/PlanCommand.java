@@ -1,11 +1,13 @@
 package thrumwright.commandline;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.concurrent.Callable;
+import java.util.stream.Collectors;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Option;
-import thrumwright.plan.finding.ClassPlan;
 import thrumwright.sheet.ClassSheet;
 import thrumwright.sheet.ClassText;
 import thrumwright.store.JsonText;
@@ -15,29 +17,47 @@ final class PlanCommand implements Callable<Integer> {
     private final RootCommand commands;
 
     @Mixin
-    private final InputFile file = new InputFile();
+    private final InputFiles files = new InputFiles();
 
-    @Option(names = "--json")
-    private boolean json;
+    @Mixin
+    private final AsJson json = new AsJson();
 
     PlanCommand(RootCommand commands) {
         this.commands = commands;
     }
 
     @Override
-    public Integer call() throws Exception {
-        Loaded work = file.load(commands.console());
-        commands.console()
-                .out()
-                .print(work instanceof Loaded.OfClass some ? text(some.plan()) : text((Loaded.OfPiece) work));
-        return RootCommand.DONE;
+    public Integer call() {
+        List<Object> plans = new ArrayList<>();
+        int code = files.each(commands.console(), (name, work) -> {
+            plans.add(json.wanted() ? json(work) : text(work));
+            return RootCommand.DONE;
+        });
+        commands.console().out().print(json.wanted() ? json(plans) : text(plans));
+        return code;
     }
 
-    private String text(Loaded.OfPiece piece) {
-        return json ? JsonText.of(PlanJson.of(piece.plan())) : PlanText.of(piece.plan());
+    /** One plan stands for itself, several in a list. */
+    private String json(List<Object> plans) {
+        if (plans.isEmpty()) {
+            return "";
+        }
+        return JsonText.of(files.several() ? plans : plans.get(0));
     }
 
-    private String text(ClassPlan plan) {
-        return json ? JsonText.of(ClassJson.of(plan)) : ClassText.of(ClassSheet.of(plan, Locale.UK), Locale.UK);
+    private static String text(List<Object> plans) {
+        return plans.stream().map(Object::toString).collect(Collectors.joining(System.lineSeparator()));
+    }
+
+    private static Map<String, Object> json(Loaded work) {
+        return work instanceof Loaded.OfClass some
+                ? ClassJson.of(some.plan())
+                : PlanJson.of(((Loaded.OfPiece) work).plan());
+    }
+
+    private static String text(Loaded work) {
+        return work instanceof Loaded.OfClass some
+                ? ClassText.of(ClassSheet.of(some.plan(), Locale.UK), Locale.UK)
+                : PlanText.of(((Loaded.OfPiece) work).plan());
     }
 }

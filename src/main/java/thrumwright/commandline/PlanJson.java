@@ -1,11 +1,11 @@
 package thrumwright.commandline;
 
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import thrumwright.block.Row;
+import thrumwright.block.YarnBlock;
 import thrumwright.plan.BlockPlan;
 import thrumwright.plan.Budget;
 import thrumwright.plan.Cut;
@@ -13,6 +13,7 @@ import thrumwright.plan.EndPlan;
 import thrumwright.plan.Finish;
 import thrumwright.plan.Hem;
 import thrumwright.plan.Mitre;
+import thrumwright.plan.OneLength;
 import thrumwright.plan.Plan;
 import thrumwright.plan.SewnBand;
 import thrumwright.plan.Work;
@@ -25,6 +26,9 @@ import thrumwright.plan.words.FindingWords;
 /** A plan as plain values for other programs; described in docs/commandline.md. Lengths in mm, masses in g. */
 final class PlanJson {
     private static final int VERSION = 1;
+
+    /** More rows aren't listed: from the second on they only repeat the two before. */
+    private static final int ROWS_LISTED = 16;
 
     private PlanJson() {}
 
@@ -133,23 +137,39 @@ final class PlanJson {
     }
 
     private static void work(Map<String, Object> json, Work work) {
-        Cut cut = work.cut();
         json.put("comesOut", work.block().use().comesOut());
         json.put("yarn", work.yarn().id());
-        json.put("exact", cut.exact());
-        json.put("ease", cut.ease());
+        json.put("exact", work.cut().exact());
+        json.put("ease", work.cut().ease());
+        work.toCut().ifPresentOrElse(cut -> cut(json, cut), () -> noCut(json));
+        goesOn(json, work.oneLength());
+        json.put("begins", lower(work.begins()));
+        json.put("ends", lower(work.ends()));
+        json.put("rowCount", work.rows().size());
+        List<Row> listed =
+                work.rows().subList(0, Math.min(ROWS_LISTED, work.rows().size()));
+        json.put(
+                "rows",
+                listed.stream().map(row -> row(row, work.setting().ends())).toList());
+    }
+
+    private static void cut(Map<String, Object> json, Cut cut) {
         json.put("hanging", cut.hanging());
         json.put("cut", cut.length());
         json.put("widths", cut.widths());
         json.put("butterflies", cut.butterflies().count());
         json.put("each", cut.butterflies().each());
-        json.put("begins", lower(work.begins()));
-        json.put("ends", lower(work.ends()));
-        List<Object> rows = new ArrayList<>();
-        for (Row row : work.rows()) {
-            rows.add(row(row, work.setting().ends()));
+    }
+
+    private static void noCut(Map<String, Object> json) {
+        List.of("hanging", "cut", "widths", "butterflies", "each").forEach(field -> json.put(field, 0));
+    }
+
+    private static void goesOn(Map<String, Object> json, OneLength length) {
+        length.before().ifPresent(block -> json.put("goesOnFrom", block.id()));
+        if (!length.after().isEmpty()) {
+            json.put("goesOnInto", length.after().stream().map(YarnBlock::id).toList());
         }
-        json.put("rows", rows);
     }
 
     private static Map<String, Object> row(Row row, int ends) {

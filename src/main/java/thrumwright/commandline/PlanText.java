@@ -131,7 +131,20 @@ public final class PlanText {
     private String work(Work work) {
         String rows = Said.of("plan.rows", "rows", work.rows().size());
         String way = Said.of("plan.way", Map.of("from", words.side(work.begins()), "to", words.side(work.ends())));
-        return pad(rows, 10) + pad(way, 16) + cut(work.cut(), work.yarn().name());
+        String yarn = work.yarn().name();
+        return pad(rows, 10)
+                + pad(way, 16)
+                + work.toCut().map(cut -> cut(cut, yarn)).orElseGet(() -> goesOn(work, yarn));
+    }
+
+    private String goesOn(Work work, String yarn) {
+        return Said.of(
+                "plan.goes-on",
+                Map.of(
+                        "yarn",
+                        yarn,
+                        "before",
+                        words.name(work.oneLength().before().orElseThrow())));
     }
 
     private String cut(Cut cut, String yarn) {

@@ -3,8 +3,10 @@ package thrumwright.commandline;
 import java.io.InputStream;
 import java.io.PrintStream;
 import java.io.PrintWriter;
+import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Locale;
 import java.util.ResourceBundle;
 import picocli.CommandLine;
@@ -53,22 +55,40 @@ public final class RootCommand implements Runnable {
     public static int run(
             String[] arguments, InputStream in, PrintStream out, PrintStream err, Path ownStructures, String version) {
         RootCommand commands = new RootCommand(new Console(in, out, err), ownStructures);
-        CommandLine line = new CommandLine(commands)
-                .addSubcommand(new PlanCommand(commands))
-                .addSubcommand(new SheetCommand(commands))
-                .addSubcommand(new LoomCommand(commands))
-                .addSubcommand(new CheckCommand(commands))
-                .addSubcommand(new StructuresCommand(commands))
-                .addSubcommand(new BeginCommand(commands));
-        line.setResourceBundle(ResourceBundle.getBundle(USAGE, Locale.ROOT));
-        line.getCommandSpec().versionProvider(() -> new String[] {"Thrumwright " + version});
+        CommandLine line = commands.line(version);
         line.setOut(new PrintWriter(out, true, StandardCharsets.UTF_8));
         line.setErr(new PrintWriter(err, true, StandardCharsets.UTF_8));
-        line.setCaseInsensitiveEnumValuesAllowed(true);
-        line.setExecutionExceptionHandler((problem, which, parsed) -> commands.trouble(problem));
         int code = commands.executed(line, arguments);
         err.flush();
         return arrived(out, err, code);
+    }
+
+    /**
+     * All commands with their options and what is said of them, for whoever writes about them.
+     *
+     * @param version what {@code --version} says
+     */
+    public static CommandLine all(String version) {
+        return new RootCommand(new Console(System.in, System.out, System.err), Path.of("")).line(version);
+    }
+
+    private CommandLine line(String version) {
+        CommandLine line = new CommandLine(this);
+        List.of(
+                        new PlanCommand(this),
+                        new SheetCommand(this),
+                        new LoomCommand(this),
+                        new CheckCommand(this),
+                        new StructuresCommand(this),
+                        new BeginCommand(this))
+                .forEach(line::addSubcommand);
+        line.setResourceBundle(ResourceBundle.getBundle(USAGE, Locale.ROOT));
+        line.getCommandSpec().versionProvider(() -> new String[] {"Thrumwright " + version});
+        line.addSubcommand(new CommandLine.HelpCommand());
+        line.setCaseInsensitiveEnumValuesAllowed(true);
+        line.setParameterExceptionHandler(new AskedWrongly());
+        line.setExecutionExceptionHandler((problem, which, parsed) -> trouble(problem));
+        return line;
     }
 
     /**
@@ -102,6 +122,12 @@ public final class RootCommand implements Runnable {
     private int trouble(Exception problem) {
         if (problem instanceof FileProblem) {
             console.err().println(problem.getMessage());
+            return FILE_TROUBLE;
+        }
+        if (problem instanceof UncheckedIOException disk) {
+            console.err()
+                    .println(Said.of(
+                            "disk", "why", String.valueOf(disk.getCause().getMessage())));
             return FILE_TROUBLE;
         }
         console.err().println(Said.of("fault"));

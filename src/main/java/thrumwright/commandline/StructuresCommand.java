@@ -1,24 +1,32 @@
 package thrumwright.commandline;
 
 import java.io.PrintStream;
+import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import thrumwright.block.Block;
 import thrumwright.piece.Structure;
 import thrumwright.plan.words.Words;
 import thrumwright.store.FileProblem;
-import thrumwright.store.SafeFile;
+import thrumwright.store.FileSort;
+import thrumwright.store.JsonText;
 import thrumwright.store.StructureFile;
 import thrumwright.store.Structures;
 
 @Command(name = "structures", mixinStandardHelpOptions = true)
 final class StructuresCommand implements Callable<Integer> {
     private final RootCommand commands;
+
+    @Mixin
+    private final AsJson json = new AsJson();
 
     @Parameters(index = "0", arity = "0..1", paramLabel = "ID", descriptionKey = "id")
     private String id;
@@ -32,6 +40,10 @@ final class StructuresCommand implements Callable<Integer> {
         Structures structures = Structures.with(commands.ownStructures());
         structures.problems().forEach(commands.console().err()::println);
         PrintStream out = commands.console().out();
+        if (json.wanted()) {
+            out.print(id == null ? listed(structures) : asInItsFile(structures));
+            return RootCommand.DONE;
+        }
         if (id == null) {
             int wide = structures.all().stream()
                     .mapToInt(each -> each.id().length())
@@ -45,16 +57,39 @@ final class StructuresCommand implements Callable<Integer> {
         return RootCommand.DONE;
     }
 
+    private static String listed(Structures structures) {
+        return JsonText.of(Map.of(
+                "thrumwrightStructures",
+                1,
+                "structures",
+                structures.all().stream().map(StructuresCommand::json).toList()));
+    }
+
+    private static Map<String, Object> json(Structure structure) {
+        Map<String, Object> json = new LinkedHashMap<>();
+        json.put("id", structure.id());
+        json.put("name", structure.name());
+        json.put("use", structure.use());
+        json.put("goodFor", structure.goodFor());
+        return json;
+    }
+
+    private String asInItsFile(Structures structures) throws FileProblem {
+        return StructureFile.of(find(structures, id, commands.asked("structures")))
+                .text();
+    }
+
     /** One of those structures, or one in a file. */
     static Structure find(Structures structures, String name, CommandLine asked) throws FileProblem {
         Optional<Structure> found = structures.byId(name);
         if (found.isPresent()) {
             return found.get();
         }
-        if (name.endsWith(".json")) {
-            return StructureFile.read(SafeFile.read(InAndOut.path(name))).structure();
+        if (FileSort.isOurs(name)) {
+            return InAndOut.structure(name);
         }
-        throw new ParameterException(asked, Said.of("structure.none", "name", name));
+        List<String> ids = structures.all().stream().map(Structure::id).toList();
+        throw new ParameterException(asked, Said.of("structure.none", "name", name) + AskedWrongly.meant(name, ids));
     }
 
     private static void tell(Structure structure, PrintStream out) {

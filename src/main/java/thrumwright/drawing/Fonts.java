@@ -2,10 +2,16 @@ package thrumwright.drawing;
 
 import java.awt.Font;
 import java.awt.FontFormatException;
+import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.util.Arrays;
 import java.util.Map;
+import java.util.function.Function;
 
 /**
  * The program's own fonts (Source Sans 3, SIL Open Font License 1.1), so that every machine shows the same.
@@ -24,17 +30,64 @@ public record Fonts(Font regular, Font italic, Font semibold, Font bold) {
                 bold, FOLDER + "SourceSans3-Bold.ttf");
     }
 
+    /** From the class path; Java keeps copies in the temporary folder until it ends. */
     public static Fonts load() {
+        return of(Fonts::font);
+    }
+
+    /**
+     * From files in a folder, where they are put if they aren't there yet: nothing is left behind however the program ends, and no
+     * temporary folder is needed. If nothing can be kept there, as {@link #load()}.
+     */
+    public static Fonts keptIn(Path folder) {
+        return of(file -> {
+            try {
+                return Font.createFont(Font.TRUETYPE_FONT, kept(folder, file).toFile());
+            } catch (FontFormatException | IOException e) {
+                return font(file);
+            }
+        });
+    }
+
+    private static Fonts of(Function<String, Font> font) {
         return new Fonts(
-                font("SourceSans3-Regular.ttf"),
-                font("SourceSans3-It.ttf"),
-                font("SourceSans3-Semibold.ttf"),
-                font("SourceSans3-Bold.ttf"));
+                font.apply("SourceSans3-Regular.ttf"),
+                font.apply("SourceSans3-It.ttf"),
+                font.apply("SourceSans3-Semibold.ttf"),
+                font.apply("SourceSans3-Bold.ttf"));
+    }
+
+    /** Whole, and the program's own, whatever lay there. */
+    private static Path kept(Path folder, String file) throws IOException {
+        Path kept = folder.resolve(file);
+        byte[] own = bytes(file);
+        if (!Files.isRegularFile(kept) || !Arrays.equals(own, Files.readAllBytes(kept))) {
+            Files.createDirectories(folder);
+            put(own, kept);
+        }
+        return kept;
+    }
+
+    private static void put(byte[] content, Path place) throws IOException {
+        Path beside = place.resolveSibling(
+                place.getFileName() + "-" + ProcessHandle.current().pid());
+        try {
+            Files.write(beside, content);
+            Files.move(beside, place, StandardCopyOption.REPLACE_EXISTING);
+        } finally {
+            Files.deleteIfExists(beside);
+        }
+    }
+
+    private static byte[] bytes(String file) throws IOException {
+        try (InputStream in = Fonts.class.getResourceAsStream(FOLDER + file)) {
+            return in.readAllBytes();
+        }
     }
 
     private static Font font(String file) {
-        try (InputStream in = Fonts.class.getResourceAsStream(FOLDER + file)) {
-            return Font.createFont(Font.TRUETYPE_FONT, in);
+        try {
+            return Font.createFont(Font.TRUETYPE_FONT, new ByteArrayInputStream(bytes(file)));
         } catch (FontFormatException e) {
             throw new IllegalStateException("the font " + file + " is damaged", e);
         } catch (IOException e) {

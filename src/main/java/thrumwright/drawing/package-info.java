@@ -12,11 +12,12 @@
  * <p>From the small to the large: {@code Stretch} is a piece of yarn in mm, {@code Spine} its middle line on the page,
  * {@code YarnOutline} and {@code PlyMarks} what is filled and stroked there; {@code YarnPen}, {@code WarpPen} and
  * {@code PostPen} draw cords and posts, {@code ClothPainter} blocks on their warp, {@code Marks} what lies over them.
- * Three painters are for others to use:
+ * Four painters are for others to use:
  *
  * <ul>
  *   <li>{@link thrumwright.drawing.piece.PiecePainter}: a whole piece or one end, from the front or from behind;
  *   <li>{@link thrumwright.drawing.step.StepPainter}: one step, large, to learn from;
+ *   <li>{@link thrumwright.drawing.step.StagePicture}: one stage of how a block is worked, with the hand's way and its words;
  *   <li>{@link thrumwright.drawing.hem.HemPicture}: a hem from the side, as {@code FoldPainter} draws it, with measures and names.
  * </ul>
  *

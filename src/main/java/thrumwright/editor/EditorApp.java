@@ -1,6 +1,7 @@
 package thrumwright.editor;
 
 import java.awt.EventQueue;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -23,17 +24,21 @@ public final class EditorApp {
     private EditorApp() {}
 
     /**
-     * Opens a piece in a window of its own; without a file the demo piece. Returns when all is ready that takes no
+     * Opens a piece in a window of its own; without a file the piece that was open last, and if there was none yet, it is
+     * asked what to begin with. Returns when all is ready that takes no
      * component: until there is one, the look, the fonts, the piece and its plan need not keep the event thread busy.
+     *
+     * @param version of the program, such as {@code 0.1.0}
      */
-    public static void open(Optional<Path> file) {
+    public static void open(Optional<Path> file, String version) {
+        SystemManners.before();
         Keeping keeping = Keeping.in(UserFolder.state());
         Runtime.getRuntime().addShutdownHook(new Thread(keeping.keeper()::flush, "last moment"));
         Unexpected unexpected = Unexpected.arrivesHere(
                 Texts.of(Locale.UK), keeping.keeper(), Optional.of(new FaultLog(UserFolder.state())));
         open(
                 file,
-                new Workroom(Settings.ofUser(), Library.of(UserFolder.structures()), Locale.UK, keeping),
+                new Workroom(Settings.ofUser(), Library.of(UserFolder.structures()), Locale.UK, keeping, version),
                 unexpected);
     }
 
@@ -59,11 +64,12 @@ public final class EditorApp {
     }
 
     /** What is shown first, and what is to be said of it. */
-    private record First(Workroom.ToOpen work, List<String> problems) {}
+    private record First(Workroom.ToOpen work, List<String> problems, boolean asking) {}
 
     /** Made by one event, filled by the next and shown by the one after, as each takes a while. */
     private static void begin(Workroom room, First first) {
         EditorWindow window = room.begin(first.work());
+        new SystemManners(room).install();
         EventQueue.invokeLater(() -> {
             room.finish(window, first.work());
             if (!first.problems().isEmpty()) {
@@ -72,23 +78,33 @@ public final class EditorApp {
             EventQueue.invokeLater(() -> {
                 window.show();
                 EventQueue.invokeLater(window::recover);
+                if (first.asking()) {
+                    EventQueue.invokeLater(window::askFirst);
+                }
             });
         });
     }
 
     /** Where a file can't be read, the demo piece with the reason. */
-    private static First first(Workroom room, Optional<Path> file) {
+    private static First first(Workroom room, Optional<Path> asked) {
         List<String> problems = new ArrayList<>();
+        Optional<Path> file = asked.or(() -> last(room));
         Workroom.ToOpen work;
         try {
-            work = room.read(file);
+            work = file.isEmpty() ? Workroom.nothing() : room.read(file);
         } catch (FileProblem e) {
             String name = file.map(Path::getFileName).map(Path::toString).orElse("");
             problems.add(room.place().texts().say("message.not-opened", Map.of("file", name, "why", e.getMessage())));
             work = demo(room);
         }
         problems.addAll(room.place().library().problems());
-        return new First(work, problems);
+        return new First(work, problems, file.isEmpty());
+    }
+
+    private static Optional<Path> last(Workroom room) {
+        return room.place().settings().recent().stream()
+                .filter(Files::isRegularFile)
+                .findFirst();
     }
 
     private static Workroom.ToOpen demo(Workroom room) {

@@ -14,11 +14,14 @@ import thrumwright.editor.settings.Workplace;
 import thrumwright.editor.window.piece.EditorWindow;
 import thrumwright.editor.window.piece.OtherWindows;
 import thrumwright.editor.window.piece.PieceWindow;
+import thrumwright.measure.UnitSystem;
+import thrumwright.piece.Beginnings;
 import thrumwright.store.BuiltIn;
 import thrumwright.store.FileProblem;
 import thrumwright.store.FileSort;
 import thrumwright.store.PieceFile;
 import thrumwright.store.SafeFile;
+import thrumwright.store.Unknown;
 import thrumwright.store.keeping.Fingerprint;
 import thrumwright.store.keeping.Keeping;
 
@@ -29,12 +32,17 @@ final class Workroom implements OtherWindows {
 
     /** A room in which nothing is kept but what is saved. */
     Workroom(Settings settings, Library library) {
-        this(settings, library, Locale.UK, Keeping.nowhere());
+        this(settings, library, Locale.UK, Keeping.nowhere(), "");
     }
 
     /** @param locale the language wanted; where there is no text in it, English */
     Workroom(Settings settings, Library library, Locale locale, Keeping keeping) {
-        this.place = new Workplace(settings, library, locale, keeping);
+        this(settings, library, locale, keeping, "");
+    }
+
+    /** The same of a program that has a version. */
+    Workroom(Settings settings, Library library, Locale locale, Keeping keeping, String version) {
+        this.place = new Workplace(settings, library, locale, keeping, version);
     }
 
     /** What all windows share. */
@@ -71,6 +79,12 @@ final class Workroom implements OtherWindows {
                         begun(PieceFile.read(text), file, Optional.of(Fingerprint.of(text))), Optional.empty(), file);
         place.settings().used(path);
         return read;
+    }
+
+    /** A piece without anything, until somebody says what to begin with. */
+    static ToOpen nothing() {
+        PieceFile empty = new PieceFile(Beginnings.empty(UnitSystem.METRIC), Unknown.none());
+        return new ToOpen(new Session(empty, Optional.empty()), Optional.empty(), Optional.empty());
     }
 
     private static ToOpen ofClass(ReadClass read, Path path) {

@@ -16,6 +16,9 @@ public final class Length implements Comparable<Length> {
     /** The longest length that is taken for meant: one kilometre, in mm. */
     public static final double MOST = 1_000_000;
 
+    /** An inch on a rule has so many parts. */
+    private static final int SIXTEENTHS = 16;
+
     /** Nobody types more, and reading far more takes long. */
     private static final int MOST_TYPED = 1000;
 
@@ -48,14 +51,18 @@ public final class Length implements Comparable<Length> {
     }
 
     /**
-     * A length that the program makes up itself.
+     * A length that the program makes up itself. It is what its text says, so that it is the same when it is read again: whole
+     * sixteenths of an inch as a fraction, all else with up to three decimals.
      *
-     * @param amount how many of {@code unit}; 0 to a kilometre; shown with up to three decimals
+     * @param amount how many of {@code unit}; 0 to a kilometre
      * @throws BadMeasure if it is beyond the range
      */
     public static Length of(double amount, Unit unit) {
-        String number = Decimals.plain(amount, 3, Locale.ROOT);
-        return checked(number + " " + unit.symbol(), amount * unit.millimetres());
+        double parts = amount * SIXTEENTHS;
+        boolean ruled = unit == Unit.INCH && parts % 1 == 0 && parts % SIXTEENTHS != 0 && parts < MOST;
+        String number = ruled ? Shown.mixed((long) parts, SIXTEENTHS) : Decimals.plain(amount, 3, Locale.ROOT);
+        return parse(checked(number + " " + unit.symbol(), amount * unit.millimetres())
+                .text());
     }
 
     private static Length read(String typed, Unit usual) {

@@ -29,6 +29,24 @@ public record Shown(UnitSystem system, Locale locale) {
     }
 
     /**
+     * A height to be read from afar, mm, any: its figures alone, all as tall as each other, in centimetres to the millimetre or
+     * in inches to the sixteenth: {@code 8.7}, {@code 3 7/16}. The unit is {@link #unit()}.
+     */
+    public String figures(double mm) {
+        if (system == UnitSystem.INCHES) {
+            return Numbers.plain(mixed(Math.round(mm / Unit.INCH.millimetres() * 16), 16));
+        }
+        String shown = decimals(mm / 10, 1);
+        String sign = decimals(0.5, 1).substring(1, 2);
+        return shown.contains(sign) ? shown : shown + sign + "0";
+    }
+
+    /** The unit of {@link #figures}. */
+    public String unit() {
+        return system == UnitSystem.INCHES ? "in" : "cm";
+    }
+
+    /**
      * A length to cut, mm, 0 or more: in centimetres or in inches however long, so that the lengths of a list can be compared at a glance;
      * long ones to whole ones. Never shown shorter than it is, but for a hundredth of a millimetre.
      */
@@ -39,6 +57,12 @@ public record Shown(UnitSystem system, Locale locale) {
             return (exact ? mixed(up(inches * 8), 8) : String.valueOf(up(inches))) + " in";
         }
         return (exact ? decimals(up(mm) / 10.0, 1) : String.valueOf(up(mm / 10))) + " cm";
+    }
+
+    /** A length to cut, mm, 0 or more: as {@link #cut}, but of more than 3 m in metres, for nobody measures that in centimetres. */
+    public String longCut(double mm) {
+        boolean metres = system != UnitSystem.INCHES && mm > 3000;
+        return metres ? decimals(up(mm / 10) / 100.0, 2) + " m" : cut(mm);
     }
 
     private static long up(double value) {

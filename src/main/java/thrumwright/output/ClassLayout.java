@@ -46,14 +46,13 @@ public final class ClassLayout {
         this.type = type;
         this.palette = palette;
         this.phrases = Phrases.of("thrumwright.sheet.class", locale);
-        this.pages = new Pages(setup, SheetLayout.FOOTER);
+        this.pages = new Pages(setup, Densities.FOOTER);
     }
 
     /** Lays the lists out; somewhat denser where that saves pages with hardly anything on them. */
     public static SheetPages of(ClassPlan plan, PageSetup setup, Fonts fonts, Palette palette, Locale locale) {
         ClassSheet sheet = ClassSheet.of(plan, locale);
-        return SheetLayout.leastEmpty(
-                setup, fonts, type -> new ClassLayout(sheet, setup, type, palette, locale).pages());
+        return Densities.best(setup, fonts, type -> new ClassLayout(sheet, setup, type, palette, locale).pages());
     }
 
     private SheetPages pages() {

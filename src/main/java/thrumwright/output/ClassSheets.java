@@ -5,22 +5,25 @@ import java.io.OutputStream;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.Supplier;
+import java.util.stream.IntStream;
 import thrumwright.drawing.Fonts;
 import thrumwright.drawing.Palette;
 import thrumwright.measure.Phrases;
 import thrumwright.output.html.ClassHtml;
 import thrumwright.output.page.Progress;
 import thrumwright.output.page.SheetPages;
+import thrumwright.output.page.SheetSource;
 import thrumwright.output.page.Stopped;
 import thrumwright.output.pdf.PdfFile;
 import thrumwright.plan.finding.ClassPlan;
 import thrumwright.sheet.ClassSheet;
 import thrumwright.sheet.ClassText;
 import thrumwright.sheet.PlainText;
+import thrumwright.sheet.SheetMark;
 import thrumwright.sheet.StepSheet;
 
 /**
- * Writes all sheets of a class in any of their forms: its common lists first, then every loom's own sheet.
+ * Writes all sheets of a class in any of their forms: its common lists first, then every loom's own sheet and, on pages, a booklet for all.
  *
  * @param fonts asked for only by forms that have any
  */
@@ -45,7 +48,7 @@ public record ClassSheets(ClassPlan plan, SheetLook look, Supplier<Fonts> fonts,
                 int page = 0;
                 for (int i = 0; i < pages.count(); i++) {
                     progress.reached(i, pages.count());
-                    page = pages(pages.sheet(i), form, name, page, dpi, files);
+                    page = pages(printed(pages).sheet(i), form, name, page, dpi, files);
                 }
                 progress.reached(pages.count(), pages.count());
             }
@@ -76,21 +79,34 @@ public record ClassSheets(ClassPlan plan, SheetLook look, Supplier<Fonts> fonts,
     public <E extends Exception> void each(
             SheetForm form, String name, double dpi, Progress progress, SheetFiles.Taker<E> files)
             throws IOException, E {
+        if (form.onPages()) {
+            eachOnPages(form, name, dpi, progress, files);
+            return;
+        }
         List<String> names = names(form, name);
-        for (int i = 0; i < count(); i++) {
-            progress.reached(i, count());
-            switch (form) {
-                case PDF -> {
-                    SheetPages sheet = pages(fonts.get()).sheet(i);
-                    files.take(names.get(i), out -> PdfFile.write(sheet, fonts.get(), out));
-                }
-                case PNG, SVG -> pages(pages(fonts.get()).sheet(i), form, names.get(i), 0, dpi, files);
-                case HTML ->
-                    files.take(names.get(i), SheetFiles.text(ClassHtml.one(plan, i, fonts.get(), palette(), locale)));
-                case TEXT -> files.take(names.get(i), SheetFiles.text(text(i)));
+        for (int i = 0; i < names.size(); i++) {
+            progress.reached(i, names.size());
+            String text = form == SheetForm.HTML ? ClassHtml.one(plan, i, fonts.get(), palette(), locale) : text(i);
+            files.take(names.get(i), SheetFiles.text(text));
+        }
+        progress.reached(names.size(), names.size());
+    }
+
+    private <E extends Exception> void eachOnPages(
+            SheetForm form, String name, double dpi, Progress progress, SheetFiles.Taker<E> files)
+            throws IOException, E {
+        List<String> names = names(form, name);
+        SheetSource pages = printed(pages(fonts.get()));
+        for (int i = 0; i < names.size(); i++) {
+            progress.reached(i, names.size());
+            SheetPages sheet = pages.sheet(i);
+            if (form == SheetForm.PDF) {
+                files.take(names.get(i), out -> PdfFile.write(sheet, fonts.get(), out));
+            } else {
+                pages(sheet, form, names.get(i), 0, dpi, files);
             }
         }
-        progress.reached(count(), count());
+        progress.reached(names.size(), names.size());
     }
 
     /**
@@ -99,7 +115,14 @@ public record ClassSheets(ClassPlan plan, SheetLook look, Supplier<Fonts> fonts,
      * @param name what they begin with, with or without the form's ending
      */
     public List<String> names(SheetForm form, String name) {
-        return FileNames.of(plan.set(), form.stem(name), form.ending());
+        List<String> all = FileNames.of(plan.set(), form.stem(name), form.ending());
+        if (!form.onPages()) {
+            return all.subList(0, count());
+        }
+        ClassPages pages = pages(fonts.get());
+        return IntStream.range(0, pages.count())
+                .mapToObj(sheet -> all.get(pages.place(sheet)))
+                .toList();
     }
 
     private int count() {
@@ -111,13 +134,39 @@ public record ClassSheets(ClassPlan plan, SheetLook look, Supplier<Fonts> fonts,
     }
 
     private ClassPages pages(Fonts loaded) {
-        return new ClassPages(plan, look.setup(), loaded, palette(), locale);
+        return new ClassPages(plan, look.setup(), look.sections(), loaded, palette(), locale);
     }
 
     private void pdf(Progress progress, OutputStream out) throws IOException {
         Fonts loaded = fonts.get();
         ClassPages pages = pages(loaded);
-        PdfFile.write(pages.title(), pages, loaded, out, progress);
+        PdfFile.write(pages.title(), printed(pages), loaded, out, progress);
+    }
+
+    /** Each sheet with the date, and a mark of its own. */
+    private SheetSource printed(ClassPages pages) {
+        return new SheetSource() {
+            @Override
+            public int count() {
+                return pages.count();
+            }
+
+            @Override
+            public SheetPages sheet(int index) {
+                return look.printed(pages.sheet(index), () -> mark(pages.place(index)), locale);
+            }
+        };
+    }
+
+    private String mark(int place) {
+        return place == 0 || place > plan.plans().size()
+                ? SheetMark.of(plan, ClassSheet.of(plan, locale), locale)
+                : SheetMark.of(plan.plans().get(place - 1), own(place), locale);
+    }
+
+    private StepSheet own(int index) {
+        String name = plan.set().members().get(index - 1).name();
+        return StepSheet.of(plan.plans().get(index - 1), name, locale);
     }
 
     /** Writes all pages of a sheet, the first under the number after {@code before}; gives the last number. */
@@ -134,8 +183,6 @@ public record ClassSheets(ClassPlan plan, SheetLook look, Supplier<Fonts> fonts,
         if (index == 0) {
             return ClassText.of(ClassSheet.of(plan, locale), locale);
         }
-        String name = plan.set().members().get(index - 1).name();
-        return PlainText.of(
-                StepSheet.of(plan.plans().get(index - 1), name, locale), Phrases.of("thrumwright.sheet.steps", locale));
+        return PlainText.of(own(index), Phrases.of("thrumwright.sheet.steps", locale));
     }
 }

@@ -29,6 +29,11 @@ public enum SheetForm {
         return paged;
     }
 
+    /** Whether it consists of pages that are laid out. */
+    public boolean onPages() {
+        return paged || this == PDF;
+    }
+
     /** Whether a file's name has the ending of this form. */
     public boolean names(String file) {
         return file.toLowerCase(Locale.ROOT).endsWith(ending);

@@ -14,6 +14,9 @@ import thrumwright.yarn.Yarn;
 
 /** New pieces to begin from: a small frame loom, plain cotton and one wool, all for the weaver to change. */
 public final class Beginnings {
+    /** The structure of a first panel: quick to weave, and nothing to sew. */
+    public static final String FIRST_PANEL = "knotted-fringe";
+
     private Beginnings() {}
 
     /** A piece whose start is a structure, on a loom as the structure wants it, and whose top follows it without any ordering cord. */

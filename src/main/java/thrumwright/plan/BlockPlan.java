@@ -1,5 +1,6 @@
 package thrumwright.plan;
 
+import java.util.List;
 import java.util.Optional;
 import thrumwright.block.Block;
 import thrumwright.block.HemFold;
@@ -14,6 +15,10 @@ import thrumwright.yarn.Yarn;
  * @param wrapping of tassels
  */
 public record BlockPlan(Block block, double bottom, double height, Optional<Work> work, Optional<Wrapping> wrapping) {
+    BlockPlan with(Work other) {
+        return new BlockPlan(block, bottom, height, Optional.of(other), wrapping);
+    }
+
     /** Upper edge above the end's lowest line, mm, 0 or more. */
     public double top() {
         return bottom + height;
@@ -22,6 +27,11 @@ public record BlockPlan(Block block, double bottom, double height, Optional<Work
     /** The yarn that it takes besides the warp. */
     public Optional<Yarn> yarn() {
         return work.map(Work::yarn).or(() -> wrapping.map(Wrapping::yarn));
+    }
+
+    /** The keys of what there is to see of its working, see {@link Block#stages}; at least one. */
+    public List<String> stages() {
+        return block.stages(work.map(woven -> woven.rows().size()).orElse(1));
     }
 
     public boolean comesOut() {

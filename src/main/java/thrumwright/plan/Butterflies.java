@@ -4,7 +4,7 @@ import thrumwright.measure.Decimals;
 import thrumwright.piece.Habits;
 
 /**
- * How a yarn that is longer than a comfortable handful is shared.
+ * How a yarn that is longer than a comfortable handful is shared, if its lengths can be joined.
  *
  * @param count 1 or more
  * @param each length to cut for each, mm, a multiple of the weaver's step

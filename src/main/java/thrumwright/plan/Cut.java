@@ -1,5 +1,6 @@
 package thrumwright.plan;
 
+import java.util.List;
 import thrumwright.block.Setting;
 import thrumwright.block.YarnBlock;
 import thrumwright.measure.Decimals;
@@ -13,13 +14,21 @@ import thrumwright.piece.Habits;
  * @param hanging added for both tails or ties, mm
  * @param length to cut, mm: the sum, rounded up to the weaver's step
  * @param widths how many times the reference width that is, rounded up to a half
- * @param butterflies the same length shared into handfuls
+ * @param butterflies the same length shared into handfuls, if it can be joined; else one
  */
 public record Cut(double exact, double ease, double hanging, double length, double widths, Butterflies butterflies) {
     static Cut of(YarnBlock block, Setting setting, Habits habits, double easing, double reference) {
         double hanging = 2 * (block.tied() ? habits.tie() : habits.tail()).mm();
-        Cut one = of(block.length(setting), hanging, habits, easing, reference);
+        Cut whole = of(block.length(setting), hanging, habits, easing, reference);
+        Cut one = block.joins() ? whole.shared(habits) : whole;
         return block.together() == 1 ? one : one.times(block.together(), reference);
+    }
+
+    /** One length of a yarn for several blocks, with one ease and two tails. */
+    static Cut together(List<Work> works, Habits habits, double easing, double reference) {
+        double exact = works.stream().mapToDouble(work -> work.cut().exact()).sum();
+        Cut whole = of(exact, 2 * habits.tail().mm(), habits, easing, reference);
+        return works.stream().allMatch(work -> work.block().joins()) ? whole.shared(habits) : whole;
     }
 
     /** As many such cuts, which lie side by side. */
@@ -33,10 +42,16 @@ public record Cut(double exact, double ease, double hanging, double length, doub
                 new Butterflies(strands * butterflies.count(), butterflies.each()));
     }
 
+    /** The same in handfuls. */
+    private Cut shared(Habits habits) {
+        return new Cut(exact, ease, hanging, length, widths, Butterflies.of(length, habits));
+    }
+
+    /** In one length. */
     static Cut of(double exact, double hanging, Habits habits, double easing, double reference) {
         double ease = exact * easing;
         double length = Decimals.roundedUp(exact + ease + hanging, habits.step().mm());
         double widths = Decimals.roundedUp(length / reference, 0.5);
-        return new Cut(exact, ease, hanging, length, widths, Butterflies.of(length, habits));
+        return new Cut(exact, ease, hanging, length, widths, new Butterflies(1, length));
     }
 }

@@ -136,7 +136,8 @@ public record EndPlan(
     public double each(String blockId) {
         return block(blockId)
                 .flatMap(BlockPlan::work)
-                .map(work -> work.cut().butterflies().each())
+                .flatMap(Work::toCut)
+                .map(cut -> cut.butterflies().each())
                 .or(() -> wrapping(blockId).map(wrapping -> wrapping.each().length()))
                 .or(() -> band(blockId).map(SewnBand::length))
                 .orElse(0.0);
@@ -147,7 +148,8 @@ public record EndPlan(
         double woven = blocks.stream()
                 .flatMap(block -> block.work().stream())
                 .filter(work -> same(work.yarn(), yarn))
-                .mapToDouble(work -> work.cut().butterflies().total())
+                .flatMap(work -> work.toCut().stream())
+                .mapToDouble(cut -> cut.butterflies().total())
                 .sum();
         return woven
                 + finish.flatMap(Finish::wrapping)

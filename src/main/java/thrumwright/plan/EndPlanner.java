@@ -51,7 +51,7 @@ final class EndPlanner {
             y = plan.top();
             plans.add(plan);
         }
-        return plans;
+        return Lengths.joined(piece, plans);
     }
 
     /** The end as a whole. */

@@ -28,6 +28,9 @@ public record Hem(
     /** What a fold adds to the depth, as a share of the thickness that is bent. */
     public static final double BEND = 1 - Math.PI / 4;
 
+    /** What sums of heights differ by through rounding alone, mm. */
+    private static final double HAIR = 1e-6;
+
     /**
      * What the hem is to take. A round bar b goes in if twice the depth is at least πb and half an inch of ease
      * (quilt-guild and conservation guidance on hanging sleeves); a slat b × h if the depth is at least b + h and half that
@@ -97,8 +100,7 @@ public record Hem(
      * alone.
      */
     public boolean folds() {
-        return band.isPresent()
-                || cloth > 0 && firstTurn.map(turn -> turn < cloth).orElse(true);
+        return band.isPresent() || cloth - firstTurn.orElse(0.0) > HAIR;
     }
 
     /** What the front gains by the fold, mm, 0 or more. */

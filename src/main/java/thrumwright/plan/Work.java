@@ -1,6 +1,8 @@
 package thrumwright.plan;
 
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import thrumwright.block.Row;
 import thrumwright.block.Setting;
 import thrumwright.block.Side;
@@ -10,11 +12,23 @@ import thrumwright.yarn.Yarn;
 /**
  * The weaving of one block with its yarn.
  *
- * @param rows in the order of working; at least one
+ * @param rows in the order of working, at least one; not copied, since long lists of them are made while they are read
+ * @param cut as if its yarn were cut for it alone
+ * @param oneLength what its yarn is cut for
  */
-public record Work(YarnBlock block, Yarn yarn, Setting setting, List<Row> rows, Cut cut) {
-    public Work {
-        rows = List.copyOf(rows);
+public record Work(YarnBlock block, Yarn yarn, Setting setting, List<Row> rows, Cut cut, OneLength oneLength) {
+    /** With a yarn of its own. */
+    public Work(YarnBlock block, Yarn yarn, Setting setting, List<Row> rows, Cut cut) {
+        this(block, yarn, setting, rows, cut, OneLength.alone(cut));
+    }
+
+    Work in(OneLength other) {
+        return new Work(block, yarn, setting, rows, cut, other);
+    }
+
+    /** What is cut when it is begun, for it and for all that go on with its yarn; empty where it goes on itself. */
+    public Optional<Cut> toCut() {
+        return oneLength.before().isEmpty() ? Optional.of(oneLength.cut()) : Optional.empty();
     }
 
     /** On the loom, mm, more than 0. */
@@ -37,11 +51,20 @@ public record Work(YarnBlock block, Yarn yarn, Setting setting, List<Row> rows, 
         return rows.get(rows.size() - 1).to();
     }
 
-    /** Where its tails hang, in the order in which they come about; a tied cord has none. */
+    /** Where its tails hang, in the order in which they come about; none where a cord is tied or a yarn goes on. */
     public List<Side> tails() {
         if (block.tied()) {
             return List.of();
+        } else if (block.folded()) {
+            return List.of(ends(), ends());
         }
-        return block.folded() ? List.of(ends(), ends()) : List.of(begins(), ends());
+        List<Side> tails = new ArrayList<>();
+        if (oneLength.before().isEmpty()) {
+            tails.add(begins());
+        }
+        if (oneLength.after().isEmpty()) {
+            tails.add(ends());
+        }
+        return tails;
     }
 }

@@ -13,6 +13,7 @@ import thrumwright.measure.Shown;
 import thrumwright.piece.Habits;
 import thrumwright.piece.Piece;
 import thrumwright.plan.Butterflies;
+import thrumwright.plan.Cut;
 import thrumwright.plan.Plan;
 import thrumwright.plan.Work;
 import thrumwright.plan.words.Words;
@@ -27,6 +28,7 @@ final class BlockWords {
     private final Phrases phrases;
     private final Words words;
     private final ShedWords sheds;
+    private final LengthWords lengthWords;
     private final int ends;
 
     BlockWords(Plan plan, Phrases phrases, Words words) {
@@ -35,19 +37,25 @@ final class BlockWords {
         this.phrases = phrases;
         this.words = words;
         this.sheds = new ShedWords(phrases, words);
+        this.lengthWords = new LengthWords(phrases, words);
         this.ends = piece.warp().ends();
     }
 
     /** What to take in hand. */
     String take(Work work) {
-        Butterflies butterflies = work.cut().butterflies();
+        return work.toCut().map(cut -> take(work, cut)).orElseGet(() -> lengthWords.noCut(work));
+    }
+
+    private String take(Work work, Cut cut) {
+        Butterflies butterflies = cut.butterflies();
         Map<String, Object> values = new HashMap<>();
         values.put("yarn", work.yarn().name());
-        values.put("cut", shown.cut(work.cut().length()));
-        values.put("widths", shown.halves(work.cut().widths()));
+        values.put("cut", shown.cut(cut.length()));
+        values.put("widths", shown.halves(cut.widths()));
         values.put("of", phrases.say(widthsOf(piece)));
         values.put("count", butterflies.count());
         values.put("each", shown.cut(butterflies.each()));
+        values.put("goesOn", lengthWords.goesOn(work));
         return phrases.say(butterflies.count() == 1 ? "take.one" : "take.several", values);
     }
 
@@ -59,16 +67,20 @@ final class BlockWords {
     }
 
     /** What to do, in order. */
-    List<String> sentences(Work work) {
-        List<String> keys = new ArrayList<>(work.block().told(work.setting()));
-        if (work.cut().butterflies().count() > work.block().together()) {
+    List<Sentence> sentences(Work work) {
+        List<String> keys = new ArrayList<>(lengthWords.told(work));
+        if (work.oneLength().cut().butterflies().count() > work.block().together()) {
             keys.add("butterfly.join");
+        }
+        if (!work.block().joins()
+                && work.cut().length() > piece.habits().handful().mm()) {
+            keys.add(0, work.block().whole());
         }
         if (work.block().use().comesOut()) {
             keys.add("comes-out");
         }
         Map<String, Object> values = values(work);
-        return keys.stream().map(each -> phrases.say(each, values)).toList();
+        return keys.stream().map(each -> Sentence.of(phrases, each, values)).toList();
     }
 
     /** What may hurt in it. */
@@ -76,13 +88,15 @@ final class BlockWords {
         return work.block().cautions().stream().map(phrases::say).toList();
     }
 
-    private Map<String, Object> values(Work work) {
+    /** What the sentences may name. */
+    Map<String, Object> values(Work work) {
         Map<String, Object> values = new HashMap<>();
         Row first = work.rows().get(0);
         values.put("rows", work.rows().size());
         values.put("side", words.side(work.begins()));
         values.put("otherSide", words.side(work.begins().other()));
         values.put("endSide", words.side(work.ends()));
+        lengthWords.neighbours(work, values);
         values.put("tail", shown.cut(piece.habits().tail().mm()));
         values.put("tie", shown.cut(piece.habits().tie().mm()));
         values.put("overlap", shown.cut(piece.habits().overlap().mm()));

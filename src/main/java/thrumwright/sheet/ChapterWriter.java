@@ -87,6 +87,10 @@ final class ChapterWriter {
                         "meets", lastMeets(),
                         "from", words.side(plan.afterDesign().side().other()),
                         "side", words.side(plan.afterDesign().side()))));
+        if (!plan.budget().closed()) {
+            opening.add(phrases.say(
+                    "top.heights", Map.of("ends", shown.height(plan.budget().designEnds()))));
+        }
         if (piece.design().lastShed().isEmpty() || piece.design().lastSide().isEmpty()) {
             opening.add(phrases.say("top.assumed"));
         }
@@ -114,7 +118,7 @@ final class ChapterWriter {
             return List.of();
         }
         List<Step> steps = new ArrayList<>();
-        steps.add(plain("end", List.of(phrases.say("design.end"))));
+        steps.add(plain("end", List.of(said("design.end", Map.of()))));
         steps.addAll(steps(plan.top()));
         return steps;
     }
@@ -122,13 +126,14 @@ final class ChapterWriter {
     private Step step(EndPlan end, BlockPlan block) {
         String key = Step.key(end.place(), block.block().id());
         String title = words.name(block.block());
-        List<String> own = ownWording.sentences(end, block);
+        List<Sentence> own = Sentence.own(ownWording.sentences(end, block));
         Optional<Step.Picture> picture =
                 Optional.of(new Step.Picture(end.place(), block.block().id(), pictureWords.step(end, block)));
         if (block.work().isPresent()) {
             return new Step(
                     key,
                     ++number,
+                    block.block().family(),
                     title,
                     picture,
                     Optional.of(block.work().get().yarn()),
@@ -139,11 +144,12 @@ final class ChapterWriter {
                     shown.height(end.reach(block)),
                     blockWords.cautions(block.work().get()));
         }
-        List<String> sentences = withoutYarn(end, block);
+        List<Sentence> sentences = withoutYarn(end, block);
         boolean open = block.height() > 0;
         return new Step(
                 key,
                 ++number,
+                block.block().family(),
                 title,
                 picture,
                 Optional.empty(),
@@ -155,37 +161,43 @@ final class ChapterWriter {
                 List.of());
     }
 
-    private List<String> withoutYarn(EndPlan end, BlockPlan plan) {
+    private List<Sentence> withoutYarn(EndPlan end, BlockPlan plan) {
         if (plan.block() instanceof WarpLoops loops) {
             return new LoopWords(this.plan, phrases, words).onLoom(end, loops);
         } else if (plan.fold().isPresent()) {
             return fold(end, plan.fold().get());
         }
-        return List.of(phrases.say("open-warp.do", Map.of("height", shown.height(plan.height()))));
+        return List.of(said("open-warp.do", Map.of("height", shown.height(plan.height()))));
     }
 
-    private List<String> fold(EndPlan end, HemFold fold) {
-        List<String> sentences = new ArrayList<>();
+    private List<Sentence> fold(EndPlan end, HemFold fold) {
+        List<Sentence> sentences = new ArrayList<>();
         boolean onSoumak = end.hem().isPresent()
                 && end.blocks().stream()
                         .noneMatch(block ->
                                 Math.abs(block.bottom() - end.hem().get().foldLine()) < 1e-9);
-        sentences.add(phrases.say(onSoumak ? "hem-fold.soumak" : "hem-fold.line"));
+        sentences.add(said(onSoumak ? "hem-fold.soumak" : "hem-fold.line", Map.of()));
         if (fold.mitred()) {
-            sentences.add(phrases.say("hem-fold.mitred"));
+            sentences.add(said("hem-fold.mitred", Map.of()));
         }
         fold.band()
-                .ifPresent(band -> sentences.add(phrases.say(
+                .ifPresent(band -> sentences.add(said(
                         "hem-fold.faced",
                         Map.of("width", shown.height(band.width().mm())))));
         end.hem()
                 .filter(hem -> hem.blockId().equals(fold.id()) && hem.folds())
-                .ifPresent(hem ->
-                        sentences.add(phrases.say("hem-fold.depth", Map.of("depth", shown.height(hem.depth())))));
+                .ifPresent(hem -> sentences.add(said("hem-fold.depth", Map.of("depth", shown.height(hem.depth())))));
         return sentences;
     }
 
+    private Sentence said(String key, Map<String, ?> values) {
+        return Sentence.of(phrases, key, values);
+    }
+
     private String reach(EndPlan end, BlockPlan block) {
+        if (block.height() == 0) {
+            return phrases.say("reach.flat");
+        }
         return phrases.say(
                 "reach",
                 Map.of(
@@ -195,8 +207,8 @@ final class ChapterWriter {
 
     private Chapter design() {
         Budget budget = plan.budget();
-        List<String> begin = new ArrayList<>();
-        begin.add(phrases.say(
+        List<Sentence> begin = new ArrayList<>();
+        begin.add(said(
                 "design.begin",
                 Map.of(
                         "line", shown.height(budget.startLine()),
@@ -206,19 +218,19 @@ final class ChapterWriter {
         if (budget.closed()) {
             begin.addAll(new LoopWords(plan, phrases, words).closing());
         }
-        List<String> stop = new ArrayList<>();
+        List<Sentence> stop = new ArrayList<>();
         String line = budget.closed() ? "design.stop.closed" : "design.stop";
-        stop.add(phrases.say(line, Map.of("line", shown.height(budget.stopLine()))));
+        stop.add(said(line, Map.of("line", shown.height(budget.stopLine()))));
         if (budget.closed() && budget.left() >= 0) {
-            stop.add(phrases.say(
+            stop.add(said(
                     LoopWords.onNails(plan.top()) ? "design.left.closed-nails" : "design.left.closed",
                     Map.of("left", shown.height(budget.left()))));
         } else if (budget.left() >= 0) {
-            stop.add(phrases.say(
+            stop.add(said(
                     "design.left",
                     Map.of("ends", shown.height(budget.designEnds()), "left", shown.height(budget.left()))));
         } else {
-            stop.add(phrases.say("design.short", Map.of("short", shown.height(-budget.left()))));
+            stop.add(said("design.short", Map.of("short", shown.height(-budget.left()))));
         }
         return new Chapter(
                 Chapter.Kind.DESIGN,
@@ -239,10 +251,11 @@ final class ChapterWriter {
         return sheds.meets(plan.afterDesign().lastShed().orElseThrow().meets(from, ends), from);
     }
 
-    private Step plain(String key, List<String> sentences) {
+    private Step plain(String key, List<Sentence> sentences) {
         return new Step(
                 "design/" + key,
                 ++number,
+                "design",
                 phrases.say("design." + key + ".title"),
                 Optional.empty(),
                 Optional.empty(),

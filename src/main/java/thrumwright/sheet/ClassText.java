@@ -17,7 +17,7 @@ public final class ClassText {
         this.phrases = phrases;
     }
 
-    /** All lists; lines end with \n and are at most 88 characters long where words allow. */
+    /** All lists; lines end with \n and are at most 80 characters long. */
     public static String of(ClassSheet sheet, Locale locale) {
         ClassText text = new ClassText(Phrases.of("thrumwright.sheet.class", locale));
         text.write(sheet);

@@ -4,8 +4,6 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.TreeMap;
-import java.util.stream.Collectors;
 import thrumwright.block.EdgeFinish;
 import thrumwright.block.FinishCases;
 import thrumwright.block.KnotRows;
@@ -61,11 +59,11 @@ record FinishWords(Shown shown, Phrases phrases, Words words) {
     /** The sentences' keys, in order. */
     static List<String> keys(Finish finish) {
         String groups = alike(finish) ? "off.finish.groups-alike" : "off.finish.groups";
-        return finish.block().of(new Keys(groups));
+        return finish.block().of(new Keys(groups, finish.groups().stream().anyMatch(size -> size % 2 == 1)));
     }
 
     /** The keys for each kind; where ends are worked in groups it begins with what says how to divide them. */
-    private record Keys(String groups) implements FinishCases<List<String>> {
+    private record Keys(String groups, boolean odd) implements FinishCases<List<String>> {
         @Override
         public List<String> warpFinish(WarpFinish finish) {
             List<String> told = List.of(finish.key() + ".do", finish.key() + ".end");
@@ -78,6 +76,9 @@ record FinishWords(Shown shown, Phrases phrases, Words words) {
             if (knots.rows() > 1) {
                 keys.add((knots.split() ? "knot-rows.split" : "knot-rows.same")
                         + (knots.apart().isPresent() ? ".apart" : ".close"));
+            }
+            if (knots.rows() > 1 && knots.split() && odd) {
+                keys.add("knot-rows.odd");
             }
             if (knots.rows() > 2 && knots.split()) {
                 keys.add("knot-rows.by-turns");
@@ -122,15 +123,20 @@ record FinishWords(Shown shown, Phrases phrases, Words words) {
         return finish.groups().stream().distinct().count() == 1;
     }
 
-    /** “3 ends each” or “22 of 4 ends and 2 of 5 ends”. */
+    /** “3 ends each”, or from the left “2 of 5 ends, then 20 of 4 ends, then 2 of 5 ends”. */
     private String sizes(Finish finish) {
-        Map<Integer, Long> counted = finish.groups().stream()
-                .collect(Collectors.groupingBy(size -> size, TreeMap::new, Collectors.counting()));
-        if (counted.size() == 1) {
-            return phrases.say("sizes.alike", Map.of("ends", finish.groups().get(0)));
+        List<Integer> groups = finish.groups();
+        if (alike(finish)) {
+            return phrases.say("sizes.alike", Map.of("ends", groups.get(0)));
         }
-        return counted.entrySet().stream()
-                .map(entry -> phrases.say("sizes", Map.of("count", entry.getValue(), "ends", entry.getKey())))
-                .collect(Collectors.joining(phrases.say("list.and")));
+        List<String> runs = new ArrayList<>();
+        int from = 0;
+        for (int to = 1; to <= groups.size(); to++) {
+            if (to == groups.size() || !groups.get(to).equals(groups.get(from))) {
+                runs.add(phrases.say("sizes", Map.of("count", to - from, "ends", groups.get(from))));
+                from = to;
+            }
+        }
+        return String.join(phrases.say("list.then"), runs);
     }
 }

@@ -69,7 +69,7 @@ final class HangingWords {
                 keys.add("off.hang.strip-shallow");
             }
             keys.add("off.hang.board");
-            keys.add("off.hang.peel");
+            keys.add(hem.isPresent() ? "off.hang.peel" : "off.hang.peel-edge");
         }
         if (rod(plan.start()).isPresent()) {
             keys.add("off.hang.lower-bar");
@@ -78,7 +78,7 @@ final class HangingWords {
             keys.add(rod.isPresent() ? "off.hang.long-bar" : "off.hang.long-board");
         }
         keys.add(Weight.of(plan).bands() > 0 ? "off.hang.weight-band" : "off.hang.weight");
-        keys.add("off.hang.load");
+        keys.add(rod.isPresent() ? "off.hang.load" : "off.hang.load-board");
         keys.add("off.hang.rest");
         return keys;
     }

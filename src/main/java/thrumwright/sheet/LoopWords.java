@@ -35,12 +35,12 @@ final class LoopWords {
     }
 
     /** What to do on the loom. */
-    List<String> onLoom(EndPlan end, WarpLoops loops) {
+    List<Sentence> onLoom(EndPlan end, WarpLoops loops) {
         return end.place() == Place.START ? winding(loops) : filling(loops);
     }
 
-    private List<String> winding(WarpLoops loops) {
-        List<String> sentences = new ArrayList<>();
+    private List<Sentence> winding(WarpLoops loops) {
+        List<Sentence> sentences = new ArrayList<>();
         Map<String, Object> values = values(loops);
         Optional<ClosedWarp> closed = plan.closedWarp();
         if (closed.isPresent()) {
@@ -56,31 +56,31 @@ final class LoopWords {
             values.put("yarn", plan.piece().warpYarn().name());
             values.put("up", phrases.say(onNails(plan.top()) ? "warp-loops.up-nails" : "warp-loops.up"));
             values.put("down", phrases.say(onNails(plan.start()) ? "warp-loops.down-nails" : "warp-loops.down"));
-            sentences.add(phrases.say("warp-loops.fix", values));
-            sentences.add(phrases.say("warp-loops.wind", values));
-            sentences.add(phrases.say("warp-loops.yarn", values));
+            sentences.add(said("warp-loops.fix", values));
+            sentences.add(said("warp-loops.wind", values));
+            sentences.add(said("warp-loops.yarn", values));
         } else {
-            sentences.add(phrases.say("warp-loops.fix-one", values));
+            sentences.add(said("warp-loops.fix-one", values));
         }
-        sentences.add(phrases.say("warp-loops.begin", values));
+        sentences.add(said("warp-loops.begin", values));
         return sentences;
     }
 
-    private List<String> filling(WarpLoops loops) {
-        List<String> sentences = new ArrayList<>();
+    private List<Sentence> filling(WarpLoops loops) {
+        List<Sentence> sentences = new ArrayList<>();
         Map<String, Object> values = values(loops);
         if (plan.closedWarp().isEmpty()) {
             values.put(
                     "stand",
                     shown.height(plan.budget().designEnds() + plan.top().height()));
-            sentences.add(phrases.say("warp-loops.fix-top", values));
+            sentences.add(said("warp-loops.fix-top", values));
         }
-        sentences.add(phrases.say("warp-loops.pack", values));
+        sentences.add(said("warp-loops.pack", values));
         return sentences;
     }
 
     /** How to go on where the shed closes towards the upper loops; said before that begins, in the design. */
-    List<String> closing() {
+    List<Sentence> closing() {
         ClosingShed shed = plan.closingShed();
         double loops = plan.budget().designEnds() + plan.top().height();
         double begins = plan.budget().clearance();
@@ -88,7 +88,7 @@ final class LoopWords {
                 "line", shown.height(Math.max(begins, loops - shed.hands())),
                 "needleLine", shown.height(Math.max(begins, loops - shed.needle())),
                 "needle", shown.height(Math.min(loops - begins, shed.needle())));
-        return List.of(phrases.say("warp-loops.fill", values), phrases.say("warp-loops.needle", values));
+        return List.of(said("warp-loops.fill", values), said("warp-loops.needle", values));
     }
 
     /** Nails go through each loop singly: yarn runs round them in the plane of the frame, and nothing is lashed. */
@@ -97,11 +97,11 @@ final class LoopWords {
     }
 
     /** What to do off the loom. */
-    List<String> offLoom(EndPlan end, WarpLoops loops) {
-        List<String> sentences = new ArrayList<>();
+    List<Sentence> offLoom(EndPlan end, WarpLoops loops) {
+        List<Sentence> sentences = new ArrayList<>();
         Map<String, Object> values = values(loops);
         boolean lifted = plan.closedWarp().isPresent() && onNails(end);
-        sentences.add(phrases.say(
+        sentences.add(said(
                 lifted
                         ? "off.loops.nails-off"
                         : "off.loops."
@@ -110,16 +110,20 @@ final class LoopWords {
         Setting warp = plan.piece().setting(plan.piece().warpYarn());
         if (loops.standOut(warp) > UNSEEN) {
             values.put("out", shown.fine(loops.standOut(warp)));
-            sentences.add(phrases.say("off.loops.ease", values));
+            sentences.add(said("off.loops.ease", values));
         }
         if (plan.closedWarp().isPresent()) {
             int tails = end.place() == Place.START ? 1 : 0;
             tails += plan.closedWarp().get().endsBelow() == (end.place() == Place.START) ? 1 : 0;
             if (tails > 0) {
-                sentences.add(phrases.say("off.loops.tails", Map.of("tails", tails)));
+                sentences.add(said("off.loops.tails", Map.of("tails", tails)));
             }
         }
         return sentences;
+    }
+
+    private Sentence said(String key, Map<String, ?> values) {
+        return Sentence.of(phrases, key, values);
     }
 
     private Map<String, Object> values(WarpLoops loops) {

@@ -37,6 +37,9 @@ final class OffLoom {
     private final List<Step> steps = new ArrayList<>();
     private int number;
 
+    /** What a step is known by, what it is alike to, and what it is called. */
+    private record Named(String key, String kind, String title) {}
+
     OffLoom(Plan plan, Phrases phrases, Words words) {
         this.plan = plan;
         this.shown = plan.piece().shown();
@@ -54,11 +57,10 @@ final class OffLoom {
                 .filter(end -> !end.blocks().isEmpty())
                 .toList();
         ends.forEach(this::end);
-        List<String> tails = new TailWords(plan, phrases).sentences();
+        List<Sentence> tails = new TailWords(plan, phrases, words).sentences();
         if (!tails.isEmpty()) {
             steps.add(step(
-                    Step.offLoom("tails"),
-                    phrases.say("off.tails.title"),
+                    new Named(Step.offLoom("tails"), "off.tails", phrases.say("off.tails.title")),
                     Optional.empty(),
                     Optional.empty(),
                     "",
@@ -80,11 +82,14 @@ final class OffLoom {
             addTitled(Step.offLoom("lift"), "off.lift", Map.of(), lifting(), List.of());
             return;
         }
-        List<String> sentences = new ArrayList<>(whereToCut());
+        List<Sentence> sentences = new ArrayList<>();
+        tied().ifPresent(name -> sentences.add(Sentence.of(phrases, "off.cut.untie", Map.of("tied", name))));
+        sentences.addAll(whereToCut());
         for (EndPlan end : List.of(plan.top(), plan.start())) {
             end.finish()
                     .filter(finish -> end.loops().isEmpty() && finish.free() < finish.needed())
-                    .ifPresent(finish -> sentences.add(phrases.say(
+                    .ifPresent(finish -> sentences.add(Sentence.of(
+                            phrases,
                             "off.cut.short",
                             Map.of(
                                     "place", words.place(end.place()),
@@ -92,13 +97,21 @@ final class OffLoom {
                                     "needed", shown.cut(finish.needed())))));
         }
         steps.add(step(
-                Step.offLoom("cut"),
-                phrases.say("off.cut.title"),
+                new Named(Step.offLoom("cut"), "off.cut", phrases.say("off.cut.title")),
                 Optional.empty(),
                 Optional.empty(),
                 "",
                 sentences,
                 List.of("caution.blades", "caution.small-children")));
+    }
+
+    /** The cord that is tied to the loom. */
+    private Optional<String> tied() {
+        return plan.start().blocks().stream()
+                .filter(block ->
+                        block.work().filter(work -> work.block().tied()).isPresent())
+                .map(block -> words.name(block.block()).toLowerCase(Locale.ROOT))
+                .findFirst();
     }
 
     /** Loops are lifted off nails before anything else; what else they lie round is unlashed and comes along. */
@@ -114,7 +127,7 @@ final class OffLoom {
     }
 
     /** With loops at one end, at the other only. */
-    private List<String> whereToCut() {
+    private List<Sentence> whereToCut() {
         Map<String, Object> values = Map.of("below", free(plan.start()), "above", free(plan.top()));
         if (plan.start().loops().isPresent()) {
             return sentences(List.of("off.cut.top-only", "off.cut.few"), values);
@@ -185,13 +198,13 @@ final class OffLoom {
         FinishWords told = new FinishWords(shown, phrases, words);
         values.putAll(told.values(finish));
         EdgeFinish block = finish.block();
-        List<String> sentences = new ArrayList<>();
+        List<Sentence> sentences = new ArrayList<>();
         if (!comingOut(end).isEmpty()) {
-            sentences.add(phrases.say("off.finish.out", values));
+            sentences.add(Sentence.of(phrases, "off.finish.out", values));
         }
         // own words say how to make the finish; that the waste comes out, and when, isn't theirs to forget
-        List<String> own = end.block(block.id())
-                .map(plan -> ownWording.sentences(end, plan))
+        List<Sentence> own = end.block(block.id())
+                .map(plan -> Sentence.own(ownWording.sentences(end, plan)))
                 .orElse(List.of());
         if (end.loops().isPresent()) {
             // own words of loops are for the loom
@@ -201,8 +214,12 @@ final class OffLoom {
             sentences.addAll(own.isEmpty() ? sentences(FinishWords.keys(finish), values) : own);
         }
         steps.add(step(
-                Step.offLoom("finish", end.place()),
-                phrases.say("off.finish.title", Map.of("block", words.name(block), "place", words.place(end.place()))),
+                new Named(
+                        Step.offLoom("finish", end.place()),
+                        "off." + block.key(),
+                        phrases.say(
+                                "off.finish.title",
+                                Map.of("block", words.name(block), "place", words.place(end.place())))),
                 picture(end, block.id()),
                 finish.wrapping().map(Wrapping::yarn),
                 told.take(finish),
@@ -214,8 +231,10 @@ final class OffLoom {
         HemWords told = new HemWords(plan, shown, phrases, words);
         Map<String, Object> values = told.values(end, hem);
         steps.add(step(
-                Step.offLoom("hem", end.place()),
-                phrases.say(hem.band().isPresent() ? "off.band.title" : "off.hem.title", values),
+                new Named(
+                        Step.offLoom("hem", end.place()),
+                        "off.hem",
+                        phrases.say(hem.band().isPresent() ? "off.band.title" : "off.hem.title", values)),
                 picture(end, hem.blockId()),
                 Optional.empty(),
                 hem.band().isPresent() ? phrases.say("off.band.take", values) : "",
@@ -230,8 +249,7 @@ final class OffLoom {
     private void addTitled(
             String key, String titleKey, Map<String, Object> values, List<String> keys, List<String> cautions) {
         steps.add(step(
-                key,
-                phrases.say(titleKey + ".title", values),
+                new Named(key, titleKey, phrases.say(titleKey + ".title", values)),
                 Optional.empty(),
                 Optional.empty(),
                 "",
@@ -239,22 +257,22 @@ final class OffLoom {
                 cautions));
     }
 
-    private List<String> sentences(List<String> keys, Map<String, Object> values) {
-        return keys.stream().map(key -> phrases.say(key, values)).toList();
+    private List<Sentence> sentences(List<String> keys, Map<String, Object> values) {
+        return keys.stream().map(key -> Sentence.of(phrases, key, values)).toList();
     }
 
     private Step step(
-            String key,
-            String title,
+            Named named,
             Optional<Step.Picture> picture,
             Optional<Yarn> yarn,
             String take,
-            List<String> sentences,
+            List<Sentence> sentences,
             List<String> cautions) {
         return new Step(
-                key,
+                named.key(),
                 ++number,
-                title,
+                named.kind(),
+                named.title(),
                 picture,
                 yarn,
                 take,

@@ -75,9 +75,9 @@ public final class OwnWording {
 
     private void work(Work work, Map<String, Object> values) {
         values.put("yarn", work.yarn().name());
-        values.put("cut", shown.cut(work.cut().length()));
-        values.put("widths", shown.halves(work.cut().widths()));
-        values.put("pieces", work.cut().butterflies().count());
+        values.put("cut", shown.cut(work.oneLength().cut().length()));
+        values.put("widths", shown.halves(work.oneLength().cut().widths()));
+        values.put("pieces", work.oneLength().cut().butterflies().count());
         values.put("rows", work.rows().size());
         values.put("picks", work.rows().size());
         values.put("side", words.side(work.begins()));

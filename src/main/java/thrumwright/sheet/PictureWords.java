@@ -4,17 +4,22 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import thrumwright.block.Block;
 import thrumwright.block.Cases;
 import thrumwright.block.HemFold;
 import thrumwright.block.OpenWarp;
+import thrumwright.block.Row;
+import thrumwright.block.Support;
 import thrumwright.block.UsualCases;
+import thrumwright.block.WarpFinish;
 import thrumwright.block.WarpLoops;
 import thrumwright.measure.Phrases;
 import thrumwright.piece.Place;
 import thrumwright.plan.BlockPlan;
 import thrumwright.plan.EndPlan;
 import thrumwright.plan.Plan;
+import thrumwright.plan.Work;
 import thrumwright.plan.words.Words;
 
 /** What the drawings of a sheet show, in words, for those who hear it read. */
@@ -27,8 +32,19 @@ public final class PictureWords {
 
         @Override
         public String hemFold(HemFold fold) {
-            String faced = fold.band().isPresent() ? "fold-faced" : "fold";
-            return fold.mitred() ? "fold-mitred" : faced;
+            if (fold.mitred() || fold.band().isPresent()) {
+                return fold.mitred() ? "fold-mitred" : "fold-faced";
+            }
+            return fold.support()
+                            .filter(taken -> taken.kind() != Support.Kind.STRIP)
+                            .isPresent()
+                    ? "fold-filled"
+                    : "fold";
+        }
+
+        @Override
+        public String warpFinish(WarpFinish fringe) {
+            return fringe.kind() == WarpFinish.Kind.DARNED ? "darned" : "finish";
         }
 
         @Override
@@ -79,11 +95,28 @@ public final class PictureWords {
         return phrases.say("picture.end", Map.of("place", words.place(place), "blocks", names(end, numbers)));
     }
 
-    /** A block of an end, as its step shows it. */
+    /** A block of an end, as its step shows it; where there are rows, from which side and how the first sets out. */
     String step(EndPlan end, BlockPlan block) {
-        return phrases.say(
-                "picture." + block.block().of(KEY),
-                Map.of("block", words.name(block.block()), "place", words.place(end.place())));
+        String key = "picture." + block.block().of(KEY);
+        String name = words.name(block.block());
+        String place = words.place(end.place());
+        Optional<Work> work = block.work().filter(each -> key.equals("picture.rows"));
+        return work.map(each -> rows(name, place, each))
+                .orElseGet(() -> phrases.say(key, Map.of("block", name, "place", place)));
+    }
+
+    private String rows(String name, String place, Work work) {
+        Row first = work.rows().get(0);
+        String side = words.side(first.from());
+        return first.meets(work.setting().ends())
+                .map(passing -> phrases.say(
+                        "picture.rows.shed",
+                        Map.of(
+                                "block", name,
+                                "place", place,
+                                "side", side,
+                                "meets", new ShedWords(phrases, words).meets(passing, first.from()))))
+                .orElseGet(() -> phrases.say("picture.rows", Map.of("block", name, "place", place, "side", side)));
     }
 
     private String names(EndPlan end, Map<String, Integer> numbers) {

@@ -11,7 +11,7 @@ public final class PlainText {
         this.phrases = phrases;
     }
 
-    /** The whole sheet; lines end with \n and are at most 88 characters long where words allow. */
+    /** The whole sheet; lines end with \n and are at most 80 characters long. */
     public static String of(StepSheet sheet, Phrases headings) {
         PlainText plain = new PlainText(headings);
         plain.write(sheet);

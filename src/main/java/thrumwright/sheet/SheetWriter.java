@@ -16,6 +16,7 @@ import thrumwright.piece.Place;
 import thrumwright.piece.Warp;
 import thrumwright.plan.BlockPlan;
 import thrumwright.plan.Butterflies;
+import thrumwright.plan.Cut;
 import thrumwright.plan.EndPlan;
 import thrumwright.plan.Finish;
 import thrumwright.plan.Hem;
@@ -159,7 +160,7 @@ final class SheetWriter {
         EndPlan end = plan.end(picture.place());
         end.block(picture.blockId())
                 .flatMap(BlockPlan::work)
-                .ifPresent(work -> cuts.add(cut(picture.place(), work, step)));
+                .ifPresent(work -> work.toCut().ifPresent(cut -> cuts.add(cut(picture.place(), work, cut, step))));
         end.finish()
                 .filter(finish -> finish.block().id().equals(picture.blockId()))
                 .flatMap(finish -> finish.wrapping().map(wrapping -> cut(picture.place(), finish, wrapping, step)))
@@ -202,22 +203,19 @@ final class SheetWriter {
                 "");
     }
 
-    private CutLine cut(Place place, Work work, int step) {
-        Butterflies butterflies = work.cut().butterflies();
-        String shared = butterflies.count() == 1
-                ? ""
-                : phrases.say(
-                        "cut.shared", Map.of("length", shown.cut(work.cut().length())));
-        double each = butterflies.count() == 1 ? work.cut().length() : butterflies.each();
-        double widths =
-                butterflies.count() == 1 ? work.cut().widths() : Decimals.roundedUp(each / piece.reference(), 0.5);
+    private CutLine cut(Place place, Work work, Cut cut, int step) {
+        Butterflies butterflies = cut.butterflies();
+        String shared =
+                butterflies.count() == 1 ? "" : phrases.say("cut.shared", Map.of("length", shown.cut(cut.length())));
+        double each = butterflies.count() == 1 ? cut.length() : butterflies.each();
+        double widths = butterflies.count() == 1 ? cut.widths() : Decimals.roundedUp(each / piece.reference(), 0.5);
         return new CutLine(
                 place,
                 work.block().id(),
                 Optional.of(work.yarn()),
                 work.yarn().name(),
                 role(work.block()),
-                words.name(work.block()),
+                new LengthWords(phrases, words).all(work),
                 step,
                 butterflies.count(),
                 shown.cut(each),

@@ -11,10 +11,11 @@ import thrumwright.yarn.Yarn;
  *
  * @param key what the step is known by, whatever its number and its title
  * @param number counted through the whole sheet from 1
+ * @param kind the same for steps that are worked alike
  * @param picture what to draw beside it
  * @param yarn that it takes, if any
  * @param take what to take in hand: yarn, length, widths; empty if nothing
- * @param sentences what to do, in order
+ * @param told what to do, in order
  * @param reach the height to reach, in words; empty if none
  * @param reachBrief the height alone, above the lower bar
  * @param cautions what can hurt
@@ -22,11 +23,12 @@ import thrumwright.yarn.Yarn;
 public record Step(
         String key,
         int number,
+        String kind,
         String title,
         Optional<Picture> picture,
         Optional<Yarn> yarn,
         String take,
-        List<String> sentences,
+        List<Sentence> told,
         List<RowLine> rows,
         String reach,
         String reachBrief,
@@ -39,9 +41,14 @@ public record Step(
     public record Picture(Place place, String blockId, String says) {}
 
     public Step {
-        sentences = List.copyOf(sentences);
+        told = List.copyOf(told);
         rows = List.copyOf(rows);
         cautions = List.copyOf(cautions);
+    }
+
+    /** What to do, in order. */
+    public List<String> sentences() {
+        return told.stream().map(Sentence::text).toList();
     }
 
     /** The key of the step in which a block is worked on the loom. */

@@ -1,6 +1,7 @@
 package thrumwright.sheet;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -15,6 +16,7 @@ import thrumwright.block.Side;
 import thrumwright.measure.Phrases;
 import thrumwright.piece.Place;
 import thrumwright.plan.BlockPlan;
+import thrumwright.plan.EndPlan;
 import thrumwright.plan.Plan;
 import thrumwright.plan.Work;
 import thrumwright.plan.words.Words;
@@ -37,22 +39,34 @@ public final class WordingCheck {
         this.words = new Words(locale);
     }
 
-    /** One sentence for each; none for an empty wording, for a block that isn't woven and where all is well. */
+    /** One sentence for each; none for an empty wording, for a fold, loops or open warp, and where all is well. */
     public List<String> remarks(Place place, String blockId, String wording) {
-        Optional<Work> work = plan.end(place).block(blockId).flatMap(BlockPlan::work);
-        if (wording.isBlank() || work.isEmpty()) {
+        if (wording.isBlank()) {
             return List.of();
         }
+        EndPlan end = plan.end(place);
         OwnWording own = new OwnWording(plan, steps, words);
         String said = String.join(" ", own.preview(place, blockId, wording));
+        Optional<Work> work = end.block(blockId).flatMap(BlockPlan::work);
+        return work.map(woven -> woven(said, woven))
+                .orElseGet(() -> end
+                        .finish()
+                        .filter(finish -> finish.block().id().equals(blockId)
+                                && finish.block().hangs())
+                        .flatMap(finish -> groups(said, finish.groups().size()))
+                        .stream()
+                        .toList());
+    }
+
+    private List<String> woven(String said, Work work) {
         List<String> remarks = new ArrayList<>();
-        side(said, work.get()).ifPresent(remarks::add);
-        meets(said, work.get()).ifPresent(remarks::add);
+        side(said, work).ifPresent(remarks::add);
+        meets(said, work).ifPresent(remarks::add);
         // what goes round picks that are woven already tells of these
-        work.filter(Work::stands)
-                .flatMap(woven -> count(said, woven.rows().size()))
-                .ifPresent(remarks::add);
-        work.get().rows().get(0).lean().flatMap(lean -> lean(said, lean)).ifPresent(remarks::add);
+        if (work.stands()) {
+            count(said, work.rows().size()).ifPresent(remarks::add);
+        }
+        work.rows().get(0).lean().flatMap(lean -> lean(said, lean)).ifPresent(remarks::add);
         return remarks;
     }
 
@@ -125,6 +139,17 @@ public final class WordingCheck {
         return other.map(wrong -> phrases.say("count.other", Map.of("said", wrong, "rows", rows)))
                 .or(() ->
                         rows == 1 ? Optional.empty() : Optional.of(phrases.say("count.missing", Map.of("rows", rows))));
+    }
+
+    /** Into how many groups the warp ends are parted. */
+    private Optional<String> groups(String said, int groups) {
+        Map<String, Object> values = new HashMap<>(Map.of("groups", groups));
+        Matcher count = reading("groups", said);
+        if (!count.find()) {
+            return Optional.of(phrases.say("groups.missing", values));
+        }
+        values.put("said", count.group());
+        return number(count.group(1)) == groups ? Optional.empty() : Optional.of(phrases.say("groups.other", values));
     }
 
     private int number(String word) {

@@ -299,7 +299,8 @@ final class BlockFormats {
         var material = use.together(MATERIAL, Use::material);
         var comesOut = use.spare("comesOut", Types.FLAG, false, Use::comesOut);
         var from = use.optional("from", Choices.SIDE, Use::from);
-        return use.as(in -> new Use(material.of(in), comesOut.of(in), from.of(in)));
+        var byItself = use.spare("cutByItself", Types.FLAG, false, Use::byItself);
+        return use.as(in -> new Use(material.of(in), comesOut.of(in), from.of(in), byItself.of(in)));
     }
 
     private static Format<Material> material() {

@@ -118,7 +118,11 @@ final class ClassFormat {
                 throw in.problem(field, e.why(), e);
             }
             try {
-                return PieceFile.read(text).piece();
+                PieceFile file = PieceFile.read(text);
+                in.keep(
+                        field,
+                        file.unknown().told(why -> new Phrase("file.in-piece", Map.of("name", name, "why", why))));
+                return file.piece();
             } catch (FileProblem e) {
                 throw in.problem(field, new Phrase("file.in-piece", Map.of("name", name, "why", e.why())), e);
             }

@@ -19,6 +19,7 @@ final class Fields {
     private final List<Phrase> notices = new ArrayList<>();
     private final Map<String, Node> rest = new LinkedHashMap<>();
     private final Map<String, Fields> inner = new LinkedHashMap<>();
+    private final Map<String, Unknown> elsewhere = new LinkedHashMap<>();
 
     private Fields(Node.Obj object, Path path, Yarns yarns) {
         this.object = object;
@@ -106,9 +107,14 @@ final class Fields {
                 .orElseGet(() -> new Phrase("field.unknown", Map.of("name", name)));
     }
 
+    /** What nobody asked for in a file that a field names. */
+    void keep(String field, Unknown unknown) {
+        elsewhere.put(field, unknown);
+    }
+
     /** What nobody asked for, here and within. */
     Unknown unknown() {
-        Map<String, Unknown> deeper = new LinkedHashMap<>();
+        Map<String, Unknown> deeper = new LinkedHashMap<>(elsewhere);
         inner.forEach((place, fields) -> deeper.put(place, fields.unknown()));
         return Unknown.of(rest, deeper, notices);
     }

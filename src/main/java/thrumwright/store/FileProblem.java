@@ -40,6 +40,16 @@ public final class FileProblem extends Exception {
                 cause);
     }
 
+    /** The same with the file's name before it, unless the sentence has it already. */
+    public FileProblem in(String file) {
+        return getMessage().contains(file)
+                ? this
+                : new FileProblem(
+                        new Phrase("file.in-structures", Map.of("file", file, "why", why)),
+                        new Node.Spot(line, column),
+                        this);
+    }
+
     /** What is wrong and where, to be said in the reader's language. */
     public Phrase why() {
         return why;

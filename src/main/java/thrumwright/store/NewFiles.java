@@ -89,6 +89,11 @@ public final class NewFiles implements AutoCloseable {
         }
     }
 
+    /** An empty file beside another, of the sort that is swept away if it is left. */
+    static Path beside(Path target) throws IOException {
+        return Files.createTempFile(folder(target), BEGINNING, ENDING);
+    }
+
     /** Where the content goes at first. */
     private Path place(Path file) throws IOException, FileProblem {
         Path target = SafeFile.target(file);
@@ -102,7 +107,7 @@ public final class NewFiles implements AutoCloseable {
             throw new AccessDeniedException(target.toString());
         }
         sweep(folder(target));
-        Path beside = Files.createTempFile(folder(target), BEGINNING, ENDING);
+        Path beside = beside(target);
         waiting.put(target, beside);
         return beside;
     }
@@ -110,16 +115,30 @@ public final class NewFiles implements AutoCloseable {
     /**
      * Lets every file take its place; returns how many there are.
      *
-     * @throws FileProblem if one can't; those before it have taken theirs
+     * @throws FileProblem if one can't; every place then has what it had
      */
     public int keep() throws FileProblem {
-        for (Map.Entry<Path, Path> each : waiting.entrySet()) {
-            take(each.getKey(), each.getValue());
+        if (waiting.size() < 2) {
+            for (Map.Entry<Path, Path> only : waiting.entrySet()) {
+                take(only.getKey(), only.getValue());
+            }
+        } else {
+            takeAll();
         }
         for (Path folder : folders()) {
             SafeFile.force(folder);
         }
         return count;
+    }
+
+    private void takeAll() throws FileProblem {
+        try (Before before = Before.of(waiting.keySet())) {
+            for (Map.Entry<Path, Path> each : waiting.entrySet()) {
+                take(each.getKey(), each.getValue());
+                before.taken(each.getKey());
+            }
+            before.forget();
+        }
     }
 
     private Set<Path> folders() {

@@ -55,9 +55,9 @@ public final class OwnStructures {
     }
 
     private Path free(String id) {
-        Path file = folder.resolve(id + ".json");
+        Path file = folder.resolve(id + FileSort.STRUCTURE.ending());
         for (int i = 2; Files.exists(file); i++) {
-            file = folder.resolve(id + "-" + i + ".json");
+            file = folder.resolve(id + "-" + i + FileSort.STRUCTURE.ending());
         }
         return file;
     }

@@ -18,6 +18,7 @@ import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
 import java.nio.file.attribute.PosixFileAttributeView;
+import java.nio.file.attribute.PosixFileAttributes;
 import java.nio.file.attribute.PosixFilePermission;
 import java.util.Map;
 import java.util.Set;
@@ -60,12 +61,26 @@ public final class SafeFile {
     }
 
     /**
-     * Takes the name of a file that is to be written, so that nobody else's of that name is written over.
+     * Puts a text into a file that isn't there yet, so that nobody else's of that name is written over.
      *
-     * @return whether there was none; there is an empty one now
-     * @throws FileProblem if it can't be written there
+     * @return whether there was none
+     * @throws FileProblem if it can't be written there; there is no file then
      */
-    public static boolean begins(Path file) throws FileProblem {
+    public static boolean begins(Path file, String text) throws FileProblem {
+        if (!isNew(file)) {
+            return false;
+        }
+        try {
+            write(file, text);
+            return true;
+        } catch (FileProblem e) {
+            discard(file);
+            throw e;
+        }
+    }
+
+    /** Takes a name that nobody has. */
+    private static boolean isNew(Path file) throws FileProblem {
         try {
             Files.createFile(file);
             return true;
@@ -73,6 +88,14 @@ public final class SafeFile {
             return false;
         } catch (IOException e) {
             throw unwritable(file, e);
+        }
+    }
+
+    private static void discard(Path file) {
+        try {
+            Files.deleteIfExists(file);
+        } catch (IOException e) {
+            // an empty file is left, and what failed before it is told
         }
     }
 
@@ -175,34 +198,54 @@ public final class SafeFile {
         return target;
     }
 
-    /** A temporary file is for its owner only; the new file keeps what the old one allowed, or what is usual. */
+    /**
+     * A temporary file is for its owner only; the new file keeps what the old one allowed and whose it was, as far as the system lets
+     * it, or has what is usual. The text matters more than who may read it, so a refusal is none.
+     */
     static void keepPermissions(Path target, Path beside) throws IOException {
         PosixFileAttributeView view = Files.getFileAttributeView(beside, PosixFileAttributeView.class);
         if (view == null) {
             return;
         }
-        if (Files.exists(target)) {
-            keepPermissions(target, view);
-        } else {
-            Path usual = target.resolveSibling(beside.getFileName() + ".usual");
-            Files.createFile(usual);
-            try {
-                view.setPermissions(Files.getPosixFilePermissions(usual, LinkOption.NOFOLLOW_LINKS));
-            } finally {
-                Files.delete(usual);
+        try {
+            allow(target, beside, view);
+        } catch (FileSystemException e) {
+            if (Files.exists(target) && !Files.isWritable(target)) {
+                throw e;
             }
         }
     }
 
-    /** Some file systems refuse; the text matters more than who may read it, and a new file is for its owner only. */
-    private static void keepPermissions(Path target, PosixFileAttributeView view) throws IOException {
-        Set<PosixFilePermission> wanted = Files.getPosixFilePermissions(target);
+    private static void allow(Path target, Path beside, PosixFileAttributeView view) throws IOException {
+        if (Files.exists(target)) {
+            keepOwner(Files.readAttributes(target, PosixFileAttributes.class), view);
+            view.setPermissions(Files.getPosixFilePermissions(target));
+        } else {
+            view.setPermissions(usual(target.resolveSibling(beside.getFileName() + ".usual")));
+        }
+    }
+
+    private static Set<PosixFilePermission> usual(Path trial) throws IOException {
+        Files.createFile(trial);
         try {
-            view.setPermissions(wanted);
-        } catch (FileSystemException e) {
-            if (!Files.isWritable(target)) {
-                throw e;
+            return Files.getPosixFilePermissions(trial, LinkOption.NOFOLLOW_LINKS);
+        } finally {
+            Files.delete(trial);
+        }
+    }
+
+    /** Only the system's keeper may give files away; a group that one belongs to may be kept. */
+    private static void keepOwner(PosixFileAttributes old, PosixFileAttributeView view) throws IOException {
+        PosixFileAttributes now = view.readAttributes();
+        try {
+            if (!now.group().equals(old.group())) {
+                view.setGroup(old.group());
             }
+            if (!now.owner().equals(old.owner())) {
+                view.setOwner(old.owner());
+            }
+        } catch (FileSystemException e) {
+            // then it is the writer's
         }
     }
 

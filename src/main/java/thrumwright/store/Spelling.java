@@ -7,7 +7,7 @@ import java.util.Optional;
 import java.util.regex.Pattern;
 
 /** Which name somebody meant who wrote another. */
-final class Spelling {
+public final class Spelling {
     /** A longer name may be further from what was meant. */
     private static final int LONG = 6;
 
@@ -22,7 +22,7 @@ final class Spelling {
     }
 
     /** The known name that is nearest, if one is near. */
-    static Optional<String> likely(String name, Collection<String> known) {
+    public static Optional<String> likely(String name, Collection<String> known) {
         int most = name.length() < LONG ? 1 : 2;
         return known.stream()
                 .filter(each -> distance(name, each) <= most)

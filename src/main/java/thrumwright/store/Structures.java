@@ -65,17 +65,17 @@ public record Structures(List<Structure> all, List<String> problems) {
     static List<Path> files(Path folder, List<String> problems) {
         List<Path> files = new ArrayList<>();
         if (Files.isDirectory(folder)) {
-            try (DirectoryStream<Path> each = Files.newDirectoryStream(folder, "*.json")) {
-                each.forEach(file -> {
-                    if (Files.isRegularFile(file)) {
-                        files.add(file);
-                    }
-                });
+            try (DirectoryStream<Path> each = Files.newDirectoryStream(folder, Structures::isMeant)) {
+                each.forEach(files::add);
             } catch (IOException | DirectoryIteratorException e) {
                 problems.add(new Phrase("file.structures-unread", Map.of("folder", folder)).toString());
             }
         }
         files.sort(null);
         return files;
+    }
+
+    private static boolean isMeant(Path file) {
+        return FileSort.isOurs(file.getFileName().toString()) && Files.isRegularFile(file);
     }
 }

@@ -54,6 +54,13 @@ public final class Unknown {
         return Unknown.of(fields, moved, own);
     }
 
+    /** The same, of which something else is to be said. */
+    Unknown told(UnaryOperator<Phrase> how) {
+        Map<String, Unknown> other = new LinkedHashMap<>();
+        deeper.forEach((place, inner) -> other.put(place, inner.told(how)));
+        return Unknown.of(fields, other, own.stream().map(how).toList());
+    }
+
     /** What is to be said of fields that nobody marked as their own: where each stands, and which name was meant perhaps. */
     public List<Phrase> notices() {
         return Stream.concat(own.stream(), deeper.values().stream().flatMap(inner -> inner.notices().stream()))

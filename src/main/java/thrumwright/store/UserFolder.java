@@ -39,6 +39,11 @@ public final class UserFolder {
         return state(System.getProperty("os.name"), System.getenv(), Path.of(System.getProperty("user.home")));
     }
 
+    /** Where letters are kept that the system wants as files; it need not be there. */
+    public static Path fonts() {
+        return state().resolve("fonts");
+    }
+
     private static Path ownState(String system, Map<String, String> environment, Path home) {
         if (system.startsWith("Windows")) {
             String local = environment.get("LOCALAPPDATA");

@@ -36,6 +36,14 @@ class WithoutWindowTest {
     }
 
     @Test
+    void writesNothingOver() throws Exception {
+        Path there = Files.writeString(folder.resolve("saltmarsh-panel-steps.pdf"), "somebody's");
+        new WithoutWindow(new PrintStream(new ByteArrayOutputStream(), true, StandardCharsets.UTF_8)).show(folder);
+        assertThat(there).hasContent("somebody's");
+        assertThat(folder.resolve("saltmarsh-panel-steps-2.pdf")).isNotEmptyFile();
+    }
+
+    @Test
     void showsThePlanOfAPieceAndWritesNothing() throws Exception {
         Path file = folder.resolve("wave.json");
         Files.writeString(file, BuiltIn.DEMO.text("first-wave.json"));

@@ -104,7 +104,7 @@ class ClassCommandsTest {
         try (PDDocument document = Loader.loadPDF(pdf.toFile())) {
             assertThat(document.getDocumentInformation().getTitle()).isEqualTo("Saturday");
             assertThat(document.getDocumentCatalog().getDocumentOutline().children())
-                    .hasSize(3);
+                    .hasSize(4);
         }
         assertThat(ask("", "sheet", file).out())
                 .startsWith("Saturday\n")
@@ -121,7 +121,7 @@ class ClassCommandsTest {
         String to = folder.resolve("out").toString();
         Answer answer = ask("", "sheet", file, "--each", "-o", to + ".pdf", "--paper", "letter");
         assertThat(answer.code()).isZero();
-        assertThat(written()).containsExactly("out-0-lists.pdf", "out-1-asta.pdf", "out-2.pdf");
+        assertThat(written()).containsExactly("out-0-lists.pdf", "out-1-asta.pdf", "out-2.pdf", "out-3-booklet.pdf");
         try (PDDocument document =
                 Loader.loadPDF(folder.resolve("out-1-asta.pdf").toFile())) {
             assertThat(document.getPage(0).getMediaBox().getWidth()).isEqualTo(612f);
@@ -162,6 +162,8 @@ class ClassCommandsTest {
     void aClassThatIsWrongIsRefusedInOneSentence() {
         Answer answer = ask(CLASS.replace("first-wave", "no-wave"), "check", "-");
         assertThat(answer.code()).isEqualTo(RootCommand.FILE_TROUBLE);
-        assertThat(answer.err()).startsWith("Line 1, column ").contains("There is no file no-wave.json.");
+        assertThat(answer.err())
+                .startsWith("The standard input: Line 1, column ")
+                .contains("There is no file no-wave.json.");
     }
 }

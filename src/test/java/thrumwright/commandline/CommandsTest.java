@@ -143,7 +143,9 @@ class CommandsTest {
         Answer answer = ask("{\"thrumwright\": 1}", "plan", "-");
         assertThat(answer.code()).isEqualTo(RootCommand.FILE_TROUBLE);
         assertThat(answer.out()).isEmpty();
-        assertThat(answer.err()).startsWith("Line 1, column 1").doesNotContain("at thrumwright");
+        assertThat(answer.err())
+                .startsWith("The standard input: Line 1, column 1")
+                .doesNotContain("at thrumwright");
         assertThat(ask("", "plan", folder.resolve("nowhere.json").toString()).err())
                 .startsWith("There is no file ");
     }
@@ -167,7 +169,7 @@ class CommandsTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"sing", "plan", "sheet - --distance 9", "begin no-such-structure", "plan a b"})
+    @ValueSource(strings = {"sing", "plan", "sheet - --distance 9", "begin no-such-structure", "sheet a b"})
     void askedWronglyIsCodeTwo(String line) {
         Answer answer = ask("", line.split(" "));
         assertThat(answer.code()).isEqualTo(RootCommand.ASKED_WRONGLY);
@@ -196,6 +198,21 @@ class CommandsTest {
                 .startsWith("<!DOCTYPE html>")
                 .contains("<h1>Reed bed in the wind</h1>")
                 .endsWith("</html>\n");
+    }
+
+    @Test
+    void whatGoesOnPagesCanBeChosen() throws IOException {
+        Path png = folder.resolve("part.png");
+        String file = Path.of("demo", "saltmarsh-panel.json").toString();
+        assertThat(ask("", "sheet", file, "-o", png.toString(), "--dpi", "30", "--parts", "Cards,cuts")
+                        .code())
+                .isZero();
+        assertThat(folder.resolve("part-3.png")).isNotEmptyFile();
+        assertThat(folder.resolve("part-4.png")).doesNotExist();
+        Answer refused = ask("", "sheet", file, "-o", png.toString(), "--parts", "cards,poster");
+        assertThat(refused.code()).isEqualTo(RootCommand.ASKED_WRONGLY);
+        assertThat(refused.err())
+                .startsWith("“poster” is no part of a sheet. There are: cuts, cards, booklet, record.");
     }
 
     @Test

@@ -18,6 +18,7 @@ final class Answers implements Questions {
     Closing closing = Closing.STAY;
     boolean overOthersWork;
     Optional<Beginning> beginning = Optional.empty();
+    Optional<Welcome> welcome = Optional.empty();
     Recovering recovering = Recovering.LATER;
     final List<String> questions = new ArrayList<>();
     int asked;
@@ -59,6 +60,12 @@ final class Answers implements Questions {
         asked++;
         questions.add(question);
         return recovering;
+    }
+
+    @Override
+    public Optional<Welcome> welcome() {
+        asked++;
+        return welcome;
     }
 
     @Override

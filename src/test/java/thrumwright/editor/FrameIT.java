@@ -16,6 +16,7 @@ import java.awt.datatransfer.Transferable;
 import java.awt.event.KeyEvent;
 import java.awt.event.MouseAdapter;
 import java.awt.event.MouseEvent;
+import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -29,6 +30,7 @@ import javax.swing.JLabel;
 import javax.swing.JMenuItem;
 import javax.swing.TransferHandler;
 import javax.swing.text.JTextComponent;
+import org.assertj.swing.fixture.DialogFixture;
 import org.assertj.swing.fixture.FrameFixture;
 import org.assertj.swing.timing.Pause;
 import org.junit.jupiter.api.AfterEach;
@@ -259,32 +261,51 @@ class FrameIT {
                 .toList();
     }
 
-    /** Nobody is asked anything: there is a piece with blocks at once, which can be changed at once. */
-    @Test
-    void theFirstStartShowsALivingExample() {
+    private static void start(Settings settings) {
         onEventThread(() -> {
             EditorApp.open(
                     Optional.empty(),
-                    settings(),
+                    settings,
                     Library.fixed(Structures.builtIn().all()));
             return null;
         });
+    }
+
+    /** One press leads from nothing to a living piece, which can be changed at once. */
+    @Test
+    void theFirstStartAsksByPicturesWhatToBeginWith() {
+        start(settings());
+        DialogFixture welcome = window.dialog("welcome");
+        welcome.button("welcome.own").requireEnabled();
+        welcome.button("welcome.open").requireEnabled();
+        welcome.button("welcome.demo").requireEnabled();
+        welcome.button("welcome.first-panel").click();
+
         frame = window.frame("editor");
-        assertThat(onEventThread(() ->
-                        Stream.of(Window.getWindows()).filter(Window::isShowing).toList()))
-                .contains(frame.target())
-                .noneMatch(Dialog.class::isInstance);
+        waitFor("the first panel", () -> title(frame).contains("fringe"));
+        assertThat(title(frame)).doesNotContain("not saved");
         waitFor(
                 "the keyboard at the piece",
                 () -> onEventThread(() -> frame.target().getFocusOwner() != null
                         && "canvas".equals(frame.target().getFocusOwner().getName())));
-        assertThat(title(frame)).startsWith("Saltmarsh at low water").doesNotContain("not saved");
-
         window.press(KeyEvent.VK_END);
         window.press(KeyEvent.VK_UP);
         window.press(KeyEvent.VK_DELETE);
 
         assertThat(title(frame)).contains("not saved");
+    }
+
+    @Test
+    void laterStartsOpenTheLastPiece() throws IOException {
+        Settings settings = settings();
+        settings.used(Files.writeString(folder.resolve("wave.thrum"), BuiltIn.DEMO.text("first-wave.json")));
+        settings.used(folder.resolve("gone.thrum"));
+        start(settings);
+        frame = window.frame("editor");
+        assertThat(title(frame)).startsWith("First wave");
+        assertThat(onEventThread(() ->
+                        Stream.of(Window.getWindows()).filter(Window::isShowing).toList()))
+                .noneMatch(Dialog.class::isInstance);
     }
 
     /** The decimal sign of the place in labels, rules, the line at the bottom, fields and the number that is typed. */

@@ -115,7 +115,8 @@ class LibraryIT {
                 () -> room.place().library().byId("our-panels-hem").orElseThrow());
         assertThat(kept.goodFor()).containsExactly("tuesday", "quick", "class");
         assertThat(kept.end()).isEqualTo(editor.session().piece().start());
-        assertThat(folder.resolve("own").resolve("our-panels-hem.json")).isNotEmptyFile();
+        assertThat(folder.resolve("own").resolve("our-panels-hem.thrumstructure"))
+                .isNotEmptyFile();
         assertThat(message()).startsWith("“Our panel’s hem” is among your structures now.");
         window.press(KeyEvent.VK_N, KeyEvent.VK_CONTROL);
         assertThat(answers.asked).isZero();
@@ -137,7 +138,7 @@ class LibraryIT {
         Structure taken =
                 onEventThread(() -> room.place().library().byId("friends-edge").orElseThrow());
         assertThat(taken.name()).startsWith("Friend’s ");
-        assertThat(Files.readString(folder.resolve("own").resolve("friends-edge.json")))
+        assertThat(Files.readString(folder.resolve("own").resolve("friends-edge.thrumstructure")))
                 .contains("moss");
         assertThat(onEventThread(() -> editor.session().dirty())).isFalse();
         assertThat(StructureFile.read(Files.readString(file)).structure()).isEqualTo(taken);

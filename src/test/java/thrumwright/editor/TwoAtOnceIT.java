@@ -13,6 +13,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import javax.swing.Action;
 import javax.swing.text.JTextComponent;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -147,6 +148,29 @@ class TwoAtOnceIT {
                     .singleElement()
                     .satisfies(earlier -> assertThat(earlier).hasContent(before));
         }
+    }
+
+    @Test
+    void theVersionBeforeIsOneStepAway() throws Exception {
+        EditorWindow editor = start();
+        Action earlier = editor.frame().getRootPane().getActionMap().get("earlier");
+        assertThat(onEventThread(earlier::isEnabled)).isFalse();
+        String first = title(file);
+        edit(editor, "Second");
+        save(editor);
+        assertThat(onEventThread(earlier::isEnabled)).isTrue();
+        onEventThread(() -> {
+            earlier.actionPerformed(null);
+            return null;
+        });
+        assertThat(editor.session().piece().title()).isEqualTo(first);
+        assertThat(said(editor)).contains("as it was before it was last saved");
+        assertThat(title(file)).isEqualTo("Second");
+        onEventThread(() -> {
+            editor.frame().getRootPane().getActionMap().get("undo").actionPerformed(null);
+            return null;
+        });
+        assertThat(editor.session().piece().title()).isEqualTo("Second");
     }
 
     @Test

@@ -11,6 +11,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import thrumwright.testing.Seeds;
 
 class LengthTest {
     @ParameterizedTest
@@ -212,5 +213,38 @@ class LengthTest {
         assertThatThrownBy(() -> Length.parse(raised))
                 .isInstanceOf(BadMeasure.class)
                 .hasMessageContaining("characters");
+    }
+
+    /** Whatever the program makes up is the same when it is read from the file that it was written to. */
+    @Test
+    void whatIsMadeUpIsWhatItSays() {
+        RandomGenerator random = RandomGeneratorFactory.of("L64X128MixRandom").create(31);
+        for (int i = 0; i < Seeds.of(1_000_000, 20_000); i++) {
+            Unit unit = Unit.values()[random.nextInt(Unit.values().length)];
+            double amount = random.nextBoolean() ? random.nextInt(2000) / 16.0 : random.nextDouble(0, 1000);
+            Length made = Length.of(amount, unit);
+            assertThat(Length.parse(made.text()).mm()).as(made.text()).isEqualTo(made.mm());
+            assertThat(made.mm()).isCloseTo(amount * unit.millimetres(), within(0.0005 * unit.millimetres() + 1e-9));
+        }
+    }
+
+    @ParameterizedTest
+    @CsvSource({"0.0625, ¹⁄₁₆ in", "2.1875, 2³⁄₁₆ in", "0.5, ½ in", "3, 3 in", "0.1, 0.1 in"})
+    void sixteenthsOfAnInchAreFractions(double inches, String text) {
+        Length made = Length.of(inches, Unit.INCH);
+        assertThat(made.text()).isEqualTo(text);
+        assertThat(made.mm()).isEqualTo(inches * 25.4);
+    }
+
+    /** Back and forth between the units of a piece, what was typed stays what it is. */
+    @Test
+    void aThousandTogglesOfUnitsChangeNothing() {
+        Length typed = Length.parse("1 3/16 in");
+        double before = typed.mm();
+        for (int i = 0; i < 1000; i++) {
+            Shown shown = new Shown(i % 2 == 0 ? UnitSystem.METRIC : UnitSystem.INCHES);
+            typed = Length.parse(shown.typed(typed.text()));
+        }
+        assertThat(typed.mm()).isEqualTo(before);
     }
 }

@@ -44,7 +44,7 @@ class ClassPagesTest {
     private static final Fonts FONTS = Fonts.load();
 
     private static ClassPages pages(ClassPlan plan, PageSetup setup) {
-        return new ClassPages(plan, setup, FONTS, Palette.onPaper(), Locale.UK);
+        return new ClassPages(plan, setup, SheetSection.USUAL, FONTS, Palette.onPaper(), Locale.UK);
     }
 
     private static ClassPages pages(ClassSet set) {
@@ -123,10 +123,13 @@ class ClassPagesTest {
     @Test
     void everySheetBearsItsNameAndCountsItsOwnPages() throws FileProblem {
         ClassPages pages = pages(demo());
-        assertThat(pages.count()).isEqualTo(9);
-        assertThat(IntStream.range(0, 9).mapToObj(pages::sheet).map(SheetPages::title))
+        assertThat(pages.count()).isEqualTo(10);
+        assertThat(IntStream.range(0, 10).mapToObj(pages::sheet).map(SheetPages::title))
                 .startsWith("Tuesday class at the weaving room", "Saltmarsh at low water · Asta")
-                .endsWith("Saltmarsh at low water · Goran", "Saltmarsh at low water · loom 8");
+                .endsWith(
+                        "Saltmarsh at low water · Goran",
+                        "Saltmarsh at low water · loom 8",
+                        "Booklet · Tuesday class at the weaving room");
         LayoutChecks.assertNothingOverlapsOrLeavesThePage(pages.sheet(6));
     }
 
@@ -150,7 +153,8 @@ class ClassPagesTest {
                         .contains("1 / " + sheet.count(), sheet.count() + " / " + sheet.count());
                 expected += sheet.count();
             }
-            assertThat(bookmarks).containsExactly("Tuesday", "Worked panel · Zoë", "Worked panel · loom 2");
+            assertThat(bookmarks)
+                    .containsExactly("Tuesday", "Worked panel · Zoë", "Worked panel · loom 2", "Booklet · Tuesday");
             assertThat(document.getNumberOfPages()).isEqualTo(expected);
             assertThat(document.getDocumentInformation().getTitle()).isEqualTo("Tuesday");
         }
@@ -190,7 +194,7 @@ class ClassPagesTest {
         Progress impatient = new Progress() {
             @Override
             public void done(int sheets, int all) {
-                assertThat(all).isEqualTo(3);
+                assertThat(all).isEqualTo(4);
                 told.add(sheets);
             }
 
@@ -212,8 +216,8 @@ class ClassPagesTest {
         RandomClasses classes = new RandomClasses(77);
         for (int i = 0; i < Seeds.of(50); i++) {
             List<String> names = FileNames.of(classes.next(12), "sheets", ".pdf");
-            assertThat(names).hasSize(13).allMatch(name -> name.matches("sheets-\\d\\d(-[a-z0-9]+)*\\.pdf"));
-            assertThat(new HashSet<>(names)).hasSize(13);
+            assertThat(names).hasSize(14).allMatch(name -> name.matches("sheets-\\d\\d(-[a-z0-9]+)*\\.pdf"));
+            assertThat(new HashSet<>(names)).hasSize(14);
         }
         assertThat(FileNames.plain("Zoë O’Brien / ../etc")).isEqualTo("zoe-o-brien-etc");
         assertThat(FileNames.plain("Ångström")).isEqualTo("angstrom");

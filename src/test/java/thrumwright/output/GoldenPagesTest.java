@@ -26,13 +26,14 @@ class GoldenPagesTest {
     @ParameterizedTest
     @CsvSource({
         "saltmarsh-panel, 0",
-        "saltmarsh-panel, 2",
+        "saltmarsh-panel, 3",
         "saltmarsh-panel, 4",
-        "reed-bed-fringe, 2",
+        "saltmarsh-panel, 6",
+        "reed-bed-fringe, 0",
         "reed-bed-fringe, 5",
-        "spring-tide-on-a-bar, 6",
-        "first-wave, 1",
-        "eelgrass-window, 2"
+        "spring-tide-on-a-bar, 5",
+        "first-wave, 3",
+        "eelgrass-window, 3"
     })
     void thePageLooksAsItDid(String piece, int number) throws IOException, FileProblem {
         Plan plan = Plan.of(PieceFile.read(BuiltIn.DEMO.text(piece + ".json")).piece());

@@ -9,9 +9,7 @@ import java.awt.image.BufferedImage;
 import java.util.ArrayList;
 import java.util.List;
 import thrumwright.output.page.PlacedPart;
-import thrumwright.output.page.Role;
 import thrumwright.output.page.SheetPages;
-import thrumwright.output.page.Structured;
 
 /** What must hold for any pages. */
 final class LayoutChecks {
@@ -75,33 +73,6 @@ final class LayoutChecks {
             throw new AssertionError(
                     "“" + one.what() + "” and “" + other.what() + "” share " + shared + " on page " + page);
         }
-    }
-
-    /**
-     * A page holds little only where there is no choice: at the end of a chapter or sheet, or if what comes next doesn't
-     * fit below, not even its head with the first row.
-     */
-    static void assertNoPageIsNearlyEmptyForNothing(SheetPages pages) {
-        double top = pages.setup().marginPoints();
-        double bottom = pages.setup().height() - top - SheetLayout.FOOTER;
-        for (int page = 0; page < pages.count() - 1; page++) {
-            List<PlacedPart> parts = pages.parts(page);
-            PlacedPart last = parts.get(parts.size() - 1);
-            double below = last.y() + last.height();
-            List<PlacedPart> next = pages.parts(page + 1);
-            boolean full = below - top >= 0.3 * (bottom - top);
-            if (!full && !beginsAChapter(next.get(0))) {
-                double needed =
-                        next.get(0).height() + (next.size() > 1 ? next.get(1).height() : 0);
-                assertThat(needed)
-                        .as("what page %d of %s, nearly empty, leaves to the next", page + 1, pages.title())
-                        .isGreaterThan(bottom - below - HAIR);
-            }
-        }
-    }
-
-    private static boolean beginsAChapter(PlacedPart part) {
-        return part.part() instanceof Structured.WithRole titled && titled.role() == Role.CHAPTER;
     }
 
     /** What a part paints stays in the place that it asked for. */

@@ -7,6 +7,7 @@ import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.Collectors;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.junit.jupiter.api.Test;
@@ -16,9 +17,12 @@ import thrumwright.output.page.PageSetup;
 import thrumwright.output.page.Paper;
 import thrumwright.output.page.SheetPages;
 import thrumwright.output.pdf.PdfFile;
+import thrumwright.plan.EndPlan;
 import thrumwright.plan.Plan;
-import thrumwright.sheet.Chapter;
-import thrumwright.sheet.Step;
+import thrumwright.sheet.Booklet;
+import thrumwright.sheet.BookletEntry;
+import thrumwright.sheet.CutGroup;
+import thrumwright.sheet.StageWords;
 import thrumwright.sheet.StepSheet;
 import thrumwright.testing.Pieces;
 import thrumwright.testing.RandomPieces;
@@ -44,18 +48,24 @@ class PdfReadingTest {
                 .toList();
     }
 
+    private static String head(BookletEntry entry) {
+        return entry.heads().stream()
+                .map(head -> head.numbers() + " " + head.title())
+                .collect(Collectors.joining(" · "));
+    }
+
     @Test
-    void titleChaptersAndStepsAreHeadings() throws IOException {
+    void titleListsAndKindsAreHeadings() throws IOException {
         Plan plan = Plan.of(Pieces.panel());
         StepSheet sheet = StepSheet.of(plan, Locale.UK);
         List<PdfReading.Said> said = read(plan);
-        assertThat(texts(said, "H1")).containsExactly(sheet.title());
+        assertThat(texts(said, "H1")).startsWith(sheet.title());
         assertThat(texts(said, "H2"))
                 .containsSubsequence(
-                        sheet.chapters().stream().map(Chapter::title).toList());
+                        "Cut first", "Yarn in all, without the design", "Gauge strips", "How it is worked");
         assertThat(texts(said, "H3"))
-                .containsSubsequence(sheet.steps().stream()
-                        .map(step -> step.number() + " " + step.title())
+                .containsSubsequence(Booklet.of(sheet, Locale.UK).entries().stream()
+                        .map(PdfReadingTest::head)
                         .toList());
     }
 
@@ -64,14 +74,17 @@ class PdfReadingTest {
         RandomPieces pieces = new RandomPieces(43);
         for (int i = 0; i < Seeds.of(10, 3); i++) {
             Plan plan = Plan.of(pieces.next());
-            StepSheet sheet = StepSheet.of(plan, Locale.UK);
             List<String> expected = new ArrayList<>();
-            for (Step step : sheet.steps()) {
-                expected.add("H3 " + step.number() + " " + step.title());
-                step.picture().ifPresent(picture -> expected.add("Figure " + picture.says()));
-                step.sentences().forEach(sentence -> expected.add("P " + sentence));
-                step.rows()
-                        .forEach(row -> expected.add("LBody " + row.label() + " " + row.arrow() + " " + row.brief()));
+            for (BookletEntry entry :
+                    Booklet.of(StepSheet.of(plan, Locale.UK), Locale.UK).entries()) {
+                expected.add("H3 " + head(entry));
+                entry.pictures().stream().limit(1).forEach(picture -> {
+                    EndPlan end = plan.end(picture.place());
+                    new StageWords(plan, Locale.UK)
+                            .says(end, end.block(picture.blockId()).orElseThrow())
+                            .forEach(says -> expected.add("Figure " + says));
+                });
+                entry.sentences().forEach(sentence -> expected.add("P " + sentence));
             }
             List<String> heard = read(plan).stream()
                     .map(said -> said.type() + " " + said.text())
@@ -84,7 +97,7 @@ class PdfReadingTest {
     @Test
     void foreignLettersAreHeardAllTheSame() throws IOException {
         String title = "潮だまり";
-        assertThat(texts(read(Plan.of(Pieces.panel().withTitle(title))), "H1")).containsExactly(title);
+        assertThat(texts(read(Plan.of(Pieces.panel().withTitle(title))), "H1")).startsWith(title);
     }
 
     @Test
@@ -93,7 +106,7 @@ class PdfReadingTest {
         StepSheet sheet = StepSheet.of(plan, Locale.UK);
         List<PdfReading.Said> said = read(plan);
         assertThat(texts(said, "TH")).hasSize(5);
-        assertThat(texts(said, "TD")).hasSize(5 * sheet.cuts().size());
+        assertThat(texts(said, "TD")).hasSize(5 * CutGroup.of(sheet.cuts()).size());
         assertThat(texts(said, "Lbl"))
                 .containsExactlyElementsOf(
                         sheet.facts().stream().map(fact -> fact.name()).toList());

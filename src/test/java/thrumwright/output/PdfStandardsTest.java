@@ -118,7 +118,8 @@ class PdfStandardsTest {
         RandomClasses classes = new RandomClasses(45);
         for (int i = 0; i < Seeds.of(2); i++) {
             ClassPlan plan = ClassPlan.of(classes.next(2, narrow(pieces)));
-            ClassPages pages = new ClassPages(plan, PageSetup.usual(Paper.A4), FONTS, Palette.onPaper(), Locale.UK);
+            ClassPages pages = new ClassPages(
+                    plan, PageSetup.usual(Paper.A4), SheetSection.USUAL, FONTS, Palette.onPaper(), Locale.UK);
             ByteArrayOutputStream out = new ByteArrayOutputStream();
             PdfFile.write(pages.title(), pages, FONTS, out, Progress.UNWATCHED);
             assertKeepsBoth(out.toByteArray());

@@ -6,6 +6,8 @@ import static org.assertj.core.api.Assertions.within;
 import java.awt.font.FontRenderContext;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Locale;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
@@ -24,6 +26,9 @@ import thrumwright.output.page.SheetPages;
 import thrumwright.output.page.Type;
 import thrumwright.output.pdf.PdfFile;
 import thrumwright.plan.Plan;
+import thrumwright.sheet.Booklet;
+import thrumwright.sheet.BookletEntry;
+import thrumwright.sheet.CutGroup;
 import thrumwright.sheet.Step;
 import thrumwright.sheet.StepSheet;
 import thrumwright.testing.Pieces;
@@ -107,25 +112,34 @@ class SheetLayoutTest {
         }
     }
 
+    /** Every step once in the booklet, with all that its kind has to say; and all cuts. */
     @Test
     void thePdfSaysWhatTheSheetSays() throws IOException {
         Plan plan = Plan.of(Pieces.panel());
         StepSheet sheet = StepSheet.of(plan, Locale.UK);
+        Booklet booklet = Booklet.of(sheet, Locale.UK);
+        List<Integer> steps = new ArrayList<>();
         try (PDDocument document = Loader.loadPDF(pdf(plan))) {
             String text = new PDFTextStripper().getText(document).replaceAll("\\s+", " ");
             int at = 0;
-            for (Step step : sheet.steps()) {
-                at = text.indexOf(step.number() + " " + step.title(), at);
-                assertThat(at).as("step %d in its order", step.number()).isNotNegative();
-                for (String sentence : step.sentences()) {
-                    assertThat(text).contains(sentence);
+            for (BookletEntry entry : booklet.entries()) {
+                for (BookletEntry.Head head : entry.heads()) {
+                    at = text.indexOf(head.numbers() + " " + head.title(), at);
+                    assertThat(at).as("%s in its order", head.title()).isNotNegative();
+                    steps.addAll(head.steps());
                 }
+                entry.sentences().forEach(sentence -> assertThat(text).contains(sentence));
+                entry.cautions().forEach(caution -> assertThat(text).contains(caution));
             }
-            sheet.cuts().forEach(cut -> assertThat(text).contains(cut.length() + " " + cut.widths() + " ×"));
+            CutGroup.of(sheet.cuts())
+                    .forEach(cut -> assertThat(text).contains(cut.first().widths() + " × "));
             for (PDPage page : document.getPages()) {
                 assertThat(page.getMediaBox().getWidth()).isCloseTo((float) Paper.A4.width(), within(0.01f));
             }
         }
+        assertThat(steps)
+                .containsExactlyInAnyOrderElementsOf(
+                        sheet.steps().stream().map(Step::number).toList());
     }
 
     @Test

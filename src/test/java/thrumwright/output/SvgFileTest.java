@@ -3,6 +3,7 @@ package thrumwright.output;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.github.weisj.jsvg.SVGDocument;
+import com.github.weisj.jsvg.parser.DocumentLimits;
 import com.github.weisj.jsvg.parser.LoaderContext;
 import com.github.weisj.jsvg.parser.SVGLoader;
 import com.github.weisj.jsvg.view.ViewBox;
@@ -22,10 +23,14 @@ import thrumwright.output.page.Paper;
 import thrumwright.output.page.PngFile;
 import thrumwright.output.page.SheetPages;
 import thrumwright.plan.Plan;
+import thrumwright.store.BuiltIn;
+import thrumwright.store.PieceFile;
 import thrumwright.testing.Pieces;
 
 class SvgFileTest {
     private static final double DPI = 200;
+    /** A page uses its outlines some ten thousand times. */
+    private static final DocumentLimits MANY = new DocumentLimits(30, 30, 100_000);
 
     private static SheetPages pages(String title) {
         Plan plan = Plan.of(Pieces.panel().withTitle(title));
@@ -52,7 +57,11 @@ class SvgFileTest {
     }
 
     private static BufferedImage drawn(byte[] svg, int width, int height) {
-        SVGDocument document = new SVGLoader().load(new ByteArrayInputStream(svg), null, LoaderContext.createDefault());
+        SVGDocument document = new SVGLoader()
+                .load(
+                        new ByteArrayInputStream(svg),
+                        null,
+                        LoaderContext.builder().documentLimits(MANY).build());
         BufferedImage image = Pictures.blank(width, height);
         Graphics2D g = image.createGraphics();
         PngFile.smooth(g);
@@ -60,6 +69,16 @@ class SvgFileTest {
         document.render(null, g, new ViewBox(0, 0, (float) Paper.A4.width(), (float) Paper.A4.height()));
         g.dispose();
         return image;
+    }
+
+    @Test
+    void aPageWeighsLittle() throws Exception {
+        Plan plan = Plan.of(
+                PieceFile.read(BuiltIn.DEMO.text("saltmarsh-panel.json")).piece());
+        SheetPages pages = SheetLayout.of(plan, PageSetup.usual(Paper.A4), Fonts.load(), Palette.onPaper(), Locale.UK);
+        for (int page = 0; page < pages.count(); page++) {
+            assertThat(svg(pages, page).length).as("page %d", page + 1).isLessThan(300_000);
+        }
     }
 
     @Test

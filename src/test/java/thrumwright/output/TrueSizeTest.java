@@ -1,11 +1,12 @@
 package thrumwright.output;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.within;
 
 import java.awt.image.BufferedImage;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Locale;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
@@ -18,6 +19,7 @@ import thrumwright.drawing.Fonts;
 import thrumwright.drawing.Palette;
 import thrumwright.output.page.PageSetup;
 import thrumwright.output.page.Paper;
+import thrumwright.output.page.PngFile;
 import thrumwright.output.page.SheetPages;
 import thrumwright.output.pdf.PdfFile;
 import thrumwright.plan.Plan;
@@ -38,24 +40,29 @@ class TrueSizeTest {
         try (PDDocument document = Loader.loadPDF(bytes.toByteArray())) {
             PDViewerPreferences preferences = document.getDocumentCatalog().getViewerPreferences();
             assertThat(preferences.getPrintScaling()).isEqualTo("None");
-            int last = document.getNumberOfPages() - 1;
-            BufferedImage page = new PDFRenderer(document).renderImageWithDPI(last, (float) DPI, ImageType.GRAY);
-            assertThat(longestLine(page) / DPI * 25.4).isCloseTo(100, within(0.05));
+            BufferedImage page = new PDFRenderer(document).renderImageWithDPI(0, (float) DPI, ImageType.GRAY);
+            assertThat(lines(page)).anyMatch(line -> Math.abs(line / DPI * 25.4 - 100) < 0.05);
         }
+        BufferedImage picture = PngFile.picture(pages, 0, SheetFiles.USUAL_DPI);
+        assertThat(lines(picture)).anyMatch(line -> Math.abs(line * 25.4 / SheetFiles.USUAL_DPI - 100) < 0.35);
     }
 
-    /** The longest unbroken dark run along a row of the page's upper third, in pixels. */
-    private static int longestLine(BufferedImage page) {
-        int longest = 0;
+    /** The longest unbroken dark run along each row of the page's lower two thirds, in pixels. */
+    private static List<Integer> lines(BufferedImage page) {
+        BufferedImage grey = new BufferedImage(page.getWidth(), page.getHeight(), BufferedImage.TYPE_BYTE_GRAY);
+        grey.createGraphics().drawImage(page, 0, 0, null);
+        List<Integer> lines = new ArrayList<>();
         int[] row = new int[page.getWidth()];
-        for (int y = 0; y < page.getHeight() / 3; y++) {
-            page.getRaster().getSamples(0, y, page.getWidth(), 1, 0, row);
+        for (int y = page.getHeight() / 3; y < page.getHeight(); y++) {
+            grey.getRaster().getSamples(0, y, page.getWidth(), 1, 0, row);
+            int longest = 0;
             int run = 0;
-            for (int grey : row) {
-                run = grey < 128 ? run + 1 : 0;
+            for (int shade : row) {
+                run = shade < 128 ? run + 1 : 0;
                 longest = Math.max(longest, run);
             }
+            lines.add(longest);
         }
-        return longest;
+        return lines;
     }
 }

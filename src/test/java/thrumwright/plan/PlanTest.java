@@ -362,6 +362,21 @@ class PlanTest {
                 .contains(Finding.Code.WRAPPING_TOO_HIGH);
     }
 
+    /** Seventy-two ends in twos can be plied and not plaited. */
+    @Test
+    void aPlaitNeedsThreeEnds() {
+        assertThat(codes(fringed(WarpFinish.Kind.PLAITED, 2))).contains(Finding.Code.GROUP_TOO_SMALL);
+        assertThat(codes(fringed(WarpFinish.Kind.PLAITED, 3))).doesNotContain(Finding.Code.GROUP_TOO_SMALL);
+        assertThat(codes(fringed(WarpFinish.Kind.PLIED, 2))).doesNotContain(Finding.Code.GROUP_TOO_SMALL);
+        assertThat(codes(fringed(WarpFinish.Kind.PLIED, 1))).contains(Finding.Code.GROUP_TOO_SMALL);
+    }
+
+    private Piece fringed(WarpFinish.Kind kind, int group) {
+        return panel.withStart(panel.start()
+                .without(Set.of("fold"))
+                .with(2, new WarpFinish(Tag.of("fringe"), kind, group, Length.parse("8 cm"))));
+    }
+
     /** Tails are trimmed off; the helix and its ease hang with the piece. */
     @Test
     void theWrappingOfTasselsIsWeighed() {

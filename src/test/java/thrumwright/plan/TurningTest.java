@@ -65,6 +65,27 @@ class TurningTest {
     }
 
     /** The corner is reflected in the crease: its point comes to lie on neither the fold's bend nor beyond the hem. */
+    /** A first turn as deep as what stays between edge and fold leaves nothing to fold, whatever rounding makes of the sums. */
+    @Test
+    void aFirstTurnAsDeepAsTheHemFoldsNothing() {
+        Hem hem = hem(with(new Turning.Twice(Length.parse("5 mm"))));
+        assertThat(withCloth(hem, 5 + 1e-12).folds()).isFalse();
+        assertThat(withCloth(hem, 5 - 1e-12).folds()).isFalse();
+        assertThat(withCloth(hem, 5.01).folds()).isTrue();
+    }
+
+    private static Hem withCloth(Hem hem, double cloth) {
+        return new Hem(
+                hem.blockId(),
+                hem.foldLine(),
+                cloth,
+                hem.thickness(),
+                hem.firstTurn(),
+                hem.mitre(),
+                hem.band(),
+                hem.sleeve());
+    }
+
     @Test
     void aTurnedCornerLiesWithinTheHem() {
         Hem hem = hem(with(new Turning.Mitred()));

@@ -107,14 +107,15 @@ class OwnWordingTest {
         Piece inches = metric.withHabits(Habits.usual(UnitSystem.INCHES));
         assertThat(step(metric, Chapter.Kind.START, "Facing").sentences())
                 .containsExactly(
-                        "6 of Teal wool: 200 cm, 8½ widths; 6 mm high, up to 6.7 cm, from the left to the left, under"
+                        "6 of Teal wool: 272 cm, 11½ widths; 6 mm high, up to 6.7 cm, from the left to the left, under"
                                 + " the left edge end, tail 15 cm.");
-        // 1644.166 × 1.03 + 2 × 152.4 = 1998.3 mm, 78.67 in: two yards and 7 in
+        // with the soumak 2349.119 × 1.03 + 2 × 152.4 = 2724.4 mm, 107.26 in; over 100 in without halves
         assertThat(step(inches, Chapter.Kind.START, "Facing").sentences())
-                .containsExactly("6 of Teal wool: 79 in, 8½ widths; ¼ in high, up to 2⅝ in, from the left to the left,"
-                        + " under the left edge end, tail 6 in.");
+                .containsExactly(
+                        "6 of Teal wool: 108 in, 11½ widths; ¼ in high, up to 2⅝ in, from the left to the left,"
+                                + " under the left edge end, tail 6 in.");
         assertThat(step(inches, Chapter.Kind.TOP, "Facing").sentences().get(0))
-                .startsWith("6 of Teal wool: 79 in")
+                .startsWith("6 of Teal wool: 108 in")
                 .contains("up to 14")
                 .contains("from the right to the right");
     }
@@ -163,7 +164,7 @@ class OwnWordingTest {
         assertThat(offered)
                 .containsEntry("picks", "6")
                 .containsEntry("side", "left")
-                .containsEntry("cut", "200 cm");
+                .containsEntry("cut", "272 cm");
         assertThat(wording.offered(Place.START, "nowhere")).isEmpty();
     }
 

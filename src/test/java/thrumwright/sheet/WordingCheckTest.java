@@ -12,6 +12,7 @@ import thrumwright.piece.Piece;
 import thrumwright.piece.Place;
 import thrumwright.plan.Plan;
 import thrumwright.plan.Work;
+import thrumwright.store.Structures;
 import thrumwright.testing.Pieces;
 import thrumwright.testing.RandomPieces;
 import thrumwright.testing.Seeds;
@@ -54,6 +55,30 @@ class WordingCheckTest {
         } else {
             assertThat(remarks).singleElement().asString().contains(remark);
         }
+    }
+
+    /** Seventy-two ends in threes are 24 groups; what hangs is parted, what is darned goes one by one. */
+    @Test
+    void howManyGroupsIsTold() {
+        Piece fringed = structure("fringe-in-threes");
+        assertThat(remarks(fringed, "fringe", "Knot {groups} groups.")).isEmpty();
+        assertThat(remarks(fringed, "fringe", "Knot 12 bunches."))
+                .containsExactly("Your words say 12 bunches; as planned there are 24 groups.");
+        assertThat(remarks(fringed, "fringe", "Knot them well."))
+                .singleElement()
+                .asString()
+                .contains("as planned there are 24");
+        Piece darned = structure("darned-ends");
+        String id = darned.start().blocks().stream()
+                .filter(block -> block.finish().isPresent())
+                .findFirst()
+                .orElseThrow()
+                .id();
+        assertThat(remarks(darned, id, "Darn them in.")).isEmpty();
+    }
+
+    private static Piece structure(String id) {
+        return Structures.builtIn().byId(id).orElseThrow().on(Pieces.panel(), Place.START);
     }
 
     /** The other passing at either edge end is a contradiction, on an even warp and on an odd one. */

@@ -61,4 +61,23 @@ class NewFilesTest {
         }
         assertThat(folder).isEmptyDirectory();
     }
+
+    /** Of a set that belongs together nothing is replaced when one can't be. */
+    @Test
+    void ifOnePlaceCannotBeTakenAllHaveWhatTheyHad() throws Exception {
+        Path one = Files.writeString(folder.resolve("one.txt"), "old one");
+        Path two = folder.resolve("two.txt");
+        Path three = folder.resolve("three.txt");
+        try (NewFiles files = new NewFiles()) {
+            files.add(one, out -> out.write('1'));
+            files.add(two, out -> out.write('2'));
+            files.add(three, out -> out.write('3'));
+            Files.createDirectory(three);
+            Files.writeString(three.resolve("in the way"), "");
+            assertThatThrownBy(files::keep).isInstanceOf(FileProblem.class).hasMessageContaining("three.txt");
+        }
+        assertThat(one).hasContent("old one");
+        assertThat(two).doesNotExist();
+        assertThat(folder).isDirectoryNotContaining("glob:**.new");
+    }
 }

@@ -85,7 +85,7 @@ class OwnStructuresTest {
                 Structures.builtIn().byId("knotted-fringe").orElseThrow().withId("our-hem");
         own.keep(changed);
         assertThat(Structures.with(folder).byId("our-hem")).contains(changed);
-        assertThat(folder.resolve("our-hem.json")).doesNotExist();
+        assertThat(folder.resolve("our-hem.thrumstructure")).doesNotExist();
         own.remove("our-hem");
         assertThat(byHand).doesNotExist();
         assertThat(Structures.with(folder).byId("our-hem")).isEmpty();
@@ -94,13 +94,13 @@ class OwnStructuresTest {
     /** A name that another structure's file has already isn't written over. */
     @Test
     void anotherStructuresFileIsLeftAlone() throws FileProblem, IOException {
-        Path taken = folder.resolve("our-hem.json");
+        Path taken = folder.resolve("our-hem.thrumstructure");
         Files.writeString(taken, StructureFile.of(hem().withId("old-hem")).text());
         OwnStructures own = new OwnStructures(folder);
         own.keep(hem().withId("our-hem"));
         assertThat(Structures.with(folder).byId("old-hem")).isPresent();
         assertThat(Structures.with(folder).byId("our-hem")).isPresent();
-        assertThat(own.file("our-hem")).hasFileName("our-hem-2.json");
+        assertThat(own.file("our-hem")).hasFileName("our-hem-2.thrumstructure");
     }
 
     @Test

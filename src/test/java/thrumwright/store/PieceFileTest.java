@@ -58,6 +58,21 @@ class PieceFileTest {
         assertThat(PieceFile.read(written).text()).isEqualTo(written);
     }
 
+    /** Ids may look like the places of objects within others. */
+    @Test
+    void unknownFieldsOfASampleSurviveWhateverTheYarnsAreCalled() throws FileProblem {
+        String demo = BuiltIn.DEMO.text(BuiltIn.DEMO.names().get(0));
+        String yarn = "{\"id\": \"%s\", \"colour\": \"#112233\", \"fibre\": \"wool\", \"thickness\": {\"wraps\": 5,"
+                + " \"in\": \"1 cm\"}, \"sample\": {\"picks\": 20, \"height\": \"2 cm\", \"x-%s\": true}},";
+        String text = demo.replace(
+                "\"yarns\": [",
+                "\"yarns\": [" + String.format(yarn, "x", "one") + String.format(yarn, "x/sample", "two")
+                        + String.format(yarn, "x#sample", "three"));
+        String written = PieceFile.read(text).text();
+        assertThat(written).contains("\"x-one\": true", "\"x-two\": true", "\"x-three\": true");
+        assertThat(PieceFile.read(written).text()).isEqualTo(written);
+    }
+
     @Test
     void ticksStandByTheirStepsAndSayWhatIsWrongWithThem() throws FileProblem {
         String text = BuiltIn.DEMO.text(BuiltIn.DEMO.names().get(0));

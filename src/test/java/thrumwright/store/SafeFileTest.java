@@ -186,8 +186,9 @@ class SafeFileTest {
     @Test
     void aNameIsTakenOnce() throws Exception {
         Path file = folder.resolve("begun.json");
-        assertThat(SafeFile.begins(file)).isTrue();
-        assertThat(SafeFile.begins(file)).isFalse();
+        assertThat(SafeFile.begins(file, "mine")).isTrue();
+        assertThat(SafeFile.begins(file, "other")).isFalse();
+        assertThat(file).hasContent("mine");
     }
 
     @Test

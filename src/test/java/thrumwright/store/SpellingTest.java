@@ -79,4 +79,22 @@ class SpellingTest {
         assertThat(Spelling.likely("comesout", Set.of("comesOut"))).contains("comesOut");
         assertThat(Spelling.likely("season", Set.of("note", "title"))).isEmpty();
     }
+
+    /** In a class, in the piece that stands in it, and in the piece that it names; whoever saves that piece keeps the field. */
+    @Test
+    void aClassTellsOfItsPieceToo() throws FileProblem {
+        String piece = BuiltIn.DEMO.text("saltmarsh-panel.json").replaceFirst("\"note\"", "\"notte\"");
+        String wrong = "\"title\": \"Ours\", \"yarnz\": [], \"members\": [{\"nane\": \"Asta\"}]}";
+        String named = "{\"thrumwrightClass\": 1, \"piece\": \"panel.json\", " + wrong;
+        ClassFile file = ClassFile.read(named, name -> piece);
+        assertThat(file.unknown().notices().stream().map(Phrase::toString))
+                .hasSize(3)
+                .anyMatch(notice -> notice.contains("Is “yarns” meant?"))
+                .anyMatch(notice -> notice.contains("Is “name” meant?"))
+                .anyMatch(notice -> notice.contains("panel.json") && notice.contains("Is “note” meant?"));
+        assertThat(file.piece().text()).contains("\"notte\"");
+        assertThat(file.text()).doesNotContain("notte");
+        String inside = "{\"thrumwrightClass\": 1, \"piece\": " + piece + ", " + wrong;
+        assertThat(ClassFile.read(inside, name -> "").unknown().notices()).hasSize(3);
+    }
 }

@@ -67,11 +67,15 @@ public final class RandomPieces {
     };
 
     private final RandomGenerator random;
+    /** For what came later, so that a seed still gives the piece that it gave. */
+    private final RandomGenerator later;
+
     private int made;
     private int told;
 
     public RandomPieces(long seed) {
         this.random = RandomGeneratorFactory.of("L64X128MixRandom").create(seed);
+        this.later = RandomGeneratorFactory.of("L64X128MixRandom").create(~seed);
     }
 
     public RandomGenerator random() {
@@ -290,7 +294,10 @@ public final class RandomPieces {
                 ? new Material.Own(any(yarns))
                 : new Material.OfRole(MaterialRole.values()[random.nextInt(3)]);
         return new Use(
-                material, random.nextInt(3) == 0, random.nextInt(5) == 0 ? Optional.of(side()) : Optional.empty());
+                        material,
+                        random.nextInt(3) == 0,
+                        random.nextInt(5) == 0 ? Optional.of(side()) : Optional.empty())
+                .withByItself(later.nextInt(5) == 0);
     }
 
     private Shed shed() {

@@ -17,6 +17,10 @@ record Cloth(List<ClothRow> rows, List<Tail> tails) {
     /** How a yarn's end is left. */
     enum Kept {
         HANGING,
+        /** What the block before left hanging goes on in this one. */
+        FROM_BEFORE,
+        /** It isn’t cut: the next block goes on with it. */
+        GOES_ON,
         TIED_TO_A_POST,
         TIED_ROUND_THE_EDGE_END
     }

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import thrumwright.block.Side;
 
 /**
@@ -18,6 +19,9 @@ final class CodeWeaver {
     private static final Pattern LAST_PICK =
             Pattern.compile("Its last pick (?:begins at the (left|right), )?goes (over|under) " + Hands.OUTERMOST
                     + " and ends at the (left|right); .*\\.");
+    private static final Pattern HOLDING = Pattern.compile("The edge is held by [a-z ]+: take the (\\d+)"
+            + " tails? one by one on a needle, lead each into the weaving beside the outermost warp end, .*\\.");
+    private static final Pattern WEFT = Pattern.compile("Run (\\d+) weft tails? in on the wrong side, .*\\.");
     private static final List<String> NOTHING_WOVEN = List.of(
             "Nothing to weave\\.",
             "The hem will fold along .*\\.",
@@ -77,6 +81,42 @@ final class CodeWeaver {
             }
             return pick(from, said, 2);
         });
+    }
+
+    /** What becomes of the warp ends at an edge, where a step tells it; empty where they only are secured. */
+    Optional<EdgeWork> edge(String place) {
+        return edgeHands(place).map(EdgeHands::work);
+    }
+
+    /** How many tails of the warp yarn are darned in at an edge. */
+    int warpTails(String place) {
+        return edgeHands(place).map(EdgeHands::tails).orElse(0);
+    }
+
+    private Optional<EdgeHands> edgeHands(String place) {
+        return offTheLoom()
+                .filter(step -> step.title().endsWith(" at " + place))
+                .findFirst()
+                .map(step -> {
+                    EdgeHands hands = new EdgeHands(ends);
+                    step.sentences().forEach(hands::hear);
+                    return hands;
+                });
+    }
+
+    private Stream<SheetText.Step> offTheLoom() {
+        return sheet.chapter("Off the loom").stream().flatMap(chapter -> chapter.steps().stream());
+    }
+
+    /** Tails that are to be led along the edge end, and such as are run in like a weft's, as the sheet counts them. */
+    List<Integer> tailsToFinish() {
+        List<String> sentences =
+                offTheLoom().flatMap(step -> step.sentences().stream()).toList();
+        return Stream.of(HOLDING, WEFT)
+                .map(told -> found(told, sentences)
+                        .map(said -> Integer.parseInt(said.group(1)))
+                        .orElse(0))
+                .toList();
     }
 
     private EdgePick pick(Side from, Matcher said, int at) {

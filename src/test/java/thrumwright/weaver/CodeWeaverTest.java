@@ -5,10 +5,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import thrumwright.block.Block;
 import thrumwright.block.EdgeFinish;
+import thrumwright.block.Setting;
 import thrumwright.block.Shed;
 import thrumwright.block.Side;
 import thrumwright.block.WarpLoops;
@@ -19,6 +21,7 @@ import thrumwright.output.html.HtmlFile;
 import thrumwright.output.html.LoomPage;
 import thrumwright.piece.End;
 import thrumwright.piece.Piece;
+import thrumwright.piece.Place;
 import thrumwright.piece.Top;
 import thrumwright.plan.BlockPlan;
 import thrumwright.plan.EndPlan;
@@ -118,16 +121,23 @@ class CodeWeaverTest {
             compare(plan.start(), weaver.start(), differences);
             compare(plan.top(), weaver.top(), differences);
             compare(plan, weaver, differences);
+            compareEdge(plan, plan.start(), weaver, differences);
+            compareEdge(plan, plan.top(), weaver, differences);
+            compareTails(plan, weaver, differences);
         } catch (Unclear unclear) {
             differences.add(unclear.getMessage());
         }
         return differences;
     }
 
-    private static void compare(EndPlan end, List<Cloth> woven, List<String> differences) {
-        List<BlockPlan> blocks = end.blocks().stream()
+    private static List<BlockPlan> onTheLoom(EndPlan end) {
+        return end.blocks().stream()
                 .filter(block -> !(block.block() instanceof EdgeFinish) || block.block() instanceof WarpLoops)
                 .toList();
+    }
+
+    private static void compare(EndPlan end, List<Cloth> woven, List<String> differences) {
+        List<BlockPlan> blocks = onTheLoom(end);
         assertThat(woven).hasSameSizeAs(blocks);
         for (int i = 0; i < blocks.size(); i++) {
             Cloth planned = blocks.get(i).work().map(PlannedCloth::of).orElse(new Cloth(List.of(), List.of()));
@@ -135,6 +145,60 @@ class CodeWeaverTest {
                 differences.add(blocks.get(i).block() + " in " + end.place() + ": planned " + planned + "\n  woven "
                         + woven.get(i));
             }
+        }
+    }
+
+    private static void compareEdge(Plan plan, EndPlan end, CodeWeaver weaver, List<String> differences) {
+        if (inOwnWords(end)) {
+            return;
+        }
+        String place = end.place() == Place.START ? "the start" : "the top";
+        Optional<EdgeWork> planned = end.finish().map(finish -> PlannedEdge.of(finish, warp(plan)));
+        Optional<EdgeWork> worked = weaver.edge(place);
+        if (!planned.equals(worked)) {
+            differences.add("The edge of " + place + ": planned " + planned + "\n  worked " + worked);
+        }
+        int tails = plan.closedWarp()
+                .map(closed -> (end.place() == Place.START ? 1 : 0)
+                        + (closed.endsBelow() == (end.place() == Place.START) ? 1 : 0))
+                .orElse(0);
+        if (weaver.warpTails(place) != tails) {
+            differences.add("Tails of the warp at " + place + ": " + tails + ", not " + weaver.warpTails(place));
+        }
+    }
+
+    private static boolean inOwnWords(EndPlan end) {
+        return end.finish()
+                .filter(finish -> !finish.block().tag().words().isBlank())
+                .isPresent();
+    }
+
+    private static int hanging(Cloth cloth) {
+        return (int) cloth.tails().stream()
+                .filter(tail -> tail.kept() == Cloth.Kept.HANGING)
+                .count();
+    }
+
+    private static Setting warp(Plan plan) {
+        return plan.piece().setting(plan.piece().warpYarn());
+    }
+
+    /** What hangs of the cloth that stays is finished: all of it and nothing else. */
+    private static void compareTails(Plan plan, CodeWeaver weaver, List<String> differences) {
+        int holding = 0;
+        int weft = 0;
+        for (EndPlan end : List.of(plan.start(), plan.top())) {
+            List<Cloth> woven = end == plan.start() ? weaver.start() : weaver.top();
+            List<BlockPlan> blocks = onTheLoom(end);
+            for (int i = 0; i < blocks.size(); i++) {
+                int tails = blocks.get(i).stays() ? hanging(woven.get(i)) : 0;
+                holding += blocks.get(i).block().holds() ? tails : 0;
+                weft += blocks.get(i).block().holds() ? 0 : tails;
+            }
+        }
+        List<Integer> hanging = List.of(holding, weft);
+        if (!weaver.tailsToFinish().equals(hanging)) {
+            differences.add("Tails to finish: " + hanging + ", not " + weaver.tailsToFinish());
         }
     }
 

@@ -19,11 +19,16 @@ abstract class Hands {
     static final String OUTERMOST = "(?:the (?:first(?: (\\d+))? ends?|(left|right) edge end|outermost (\\d+) ends)"
             + "(?: at the (left|right))?)";
 
+    private static final Pattern LEANING = Pattern.compile("leans ([/\\\\]), yarn comes up (below|above)");
     private static final List<String> NOT_OF_THE_WAY = List.of(
             "This comes out again at the end\\.",
             "! .*",
             "This block is .* high\\.",
+            "It lies on what is woven and adds no height\\.",
             "Its upper edge now stands .*\\.",
+            "Cut it in one length, and .*\\.",
+            "Don’t join it: .*\\.",
+            "In the row list / and .*\\.",
             "When a butterfly runs out, lay in the next one .*\\.");
 
     private final Map<Pattern, Consumer<Matcher>> readings = new LinkedHashMap<>();
@@ -42,6 +47,13 @@ abstract class Hands {
                 tail(begins.get());
             }
         });
+        when("Begin at the (left|right), with the yarn that still hangs there from the step “.*”\\.", said -> {
+            begins = Optional.of(side(said.group(1)));
+            tail(begins.get(), Cloth.Kept.FROM_BEFORE);
+        });
+        when(
+                "Don’t cut it: the step “.*” goes on with it\\.",
+                said -> tail(finishes.orElseThrow(), Cloth.Kept.GOES_ON));
         when("Leave a tail of .* hanging there\\.", said -> tail(begins.orElseThrow()));
         when("The yarn ends at the (left|right)\\.", said -> finishes = Optional.of(side(said.group(1))));
         when("Leave a tail of .* there\\.", said -> tail(finishes.orElseThrow()));
@@ -177,8 +189,19 @@ abstract class Hands {
         return words.matches("\\d+ ends?") ? Integer.parseInt(words.substring(0, words.indexOf(' '))) : 1;
     }
 
+    /** The row list says of a row what the sentences say. */
+    static void agree(Side from, ClothRow.ComesUp up, String line) {
+        Matcher said = LEANING.matcher(line);
+        if (!said.matches()) {
+            throw new Unclear("What does this mean? “" + line + "”");
+        } else if (comesUp(said.group(2)) != up) {
+            throw new Unclear("The sentences say that yarn comes up " + up + ", and the row list “" + line + "”");
+        }
+        agreeLean(from, up, said.group(1));
+    }
+
     /** A stitch that rises along its way leans up to the side where it goes. */
-    static void agree(Side from, ClothRow.ComesUp up, String leans) {
+    static void agreeLean(Side from, ClothRow.ComesUp up, String leans) {
         boolean toTheRight = leans.equals("right") || leans.equals("/") || leans.equals("Z");
         boolean rises = up == ClothRow.ComesUp.BELOW;
         if (toTheRight != (rises == (from == Side.LEFT))) {

@@ -41,6 +41,13 @@ final class Passes {
         return passes.isEmpty();
     }
 
+    /** From where it first meets a warp end. */
+    Passes after(int end) {
+        Passes rest = new Passes();
+        passes.stream().dropWhile(pass -> pass.end() != end).forEach(pass -> rest.past(pass.end(), pass.front()));
+        return rest;
+    }
+
     /** Led in from the side and out to the other side, on the face where it lies. */
     Passes fromSideToSide(Side from, int ends) {
         int in = from == Side.LEFT ? 0 : ends - 1;

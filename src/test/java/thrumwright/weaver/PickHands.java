@@ -10,7 +10,7 @@ import thrumwright.block.Side;
 final class PickHands extends Hands {
     private static final String SAYS_NOTHING_OF_THE_WAY =
             "(?:Lay each in|Beat|It holds the edge|It will lie behind|Pull it|"
-                    + "All that follows|Lay \\d+ strands|Don’t beat|After each pick|Ends that stood|Strips of card|"
+                    + "All that follows|Don’t beat|After each pick|Ends that stood|Strips of card|"
                     + "If the side of the loom|Then push it).*";
     private static final Pattern ROW = Pattern.compile("(over|under) " + OUTERMOST);
 
@@ -23,6 +23,7 @@ final class PickHands extends Hands {
     PickHands(int ends) {
         super(ends);
         lets(SAYS_NOTHING_OF_THE_WAY);
+        lets("Lay \\d+ strands of it together, and weave with them as with one yarn\\.");
         when("Tie the cord to the (left|right) post, .*\\.", said -> {
             begin(side(said.group(1)));
             tail(begins(), Cloth.Kept.TIED_TO_A_POST);

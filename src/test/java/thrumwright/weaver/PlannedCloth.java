@@ -12,8 +12,8 @@ import thrumwright.block.Soumak;
 import thrumwright.block.Strand;
 import thrumwright.block.Twining;
 import thrumwright.cord.Route;
-import thrumwright.cord.Sense;
 import thrumwright.cord.Visit;
+import thrumwright.plan.OneLength;
 import thrumwright.plan.Work;
 
 /** The cloth that a block's strands make: the pegs that they visit, told as passes in front of warp ends and behind them. */
@@ -21,10 +21,12 @@ final class PlannedCloth {
     private final Work work;
     private final Setting setting;
     private final List<Strand> strands;
+    private final PegPasses pegs;
 
     private PlannedCloth(Work work) {
         this.work = work;
         this.setting = work.setting();
+        this.pegs = new PegPasses(setting);
         this.strands = work.block().strands(setting, work.rows());
     }
 
@@ -35,12 +37,22 @@ final class PlannedCloth {
 
     private List<Cloth.Tail> tails() {
         if (!work.block().tied()) {
-            return work.tails().stream()
-                    .map(side -> new Cloth.Tail(side, Cloth.Kept.HANGING))
-                    .toList();
+            return loose();
         }
         Cloth.Kept kept = setting.posts().isPresent() ? Cloth.Kept.TIED_TO_A_POST : Cloth.Kept.TIED_ROUND_THE_EDGE_END;
         return List.of(new Cloth.Tail(work.begins(), kept), new Cloth.Tail(work.ends(), kept));
+    }
+
+    /** A yarn that goes on is where it goes on; every other end of a yarn hangs. */
+    private List<Cloth.Tail> loose() {
+        List<Cloth.Tail> loose = new ArrayList<>();
+        OneLength length = work.oneLength();
+        length.before().ifPresent(block -> loose.add(new Cloth.Tail(work.begins(), Cloth.Kept.FROM_BEFORE)));
+        work.tails().forEach(side -> loose.add(new Cloth.Tail(side, Cloth.Kept.HANGING)));
+        length.after().stream()
+                .findFirst()
+                .ifPresent(block -> loose.add(new Cloth.Tail(work.ends(), Cloth.Kept.GOES_ON)));
+        return loose;
     }
 
     private List<ClothRow> rows() {
@@ -51,7 +63,7 @@ final class PlannedCloth {
             List<List<Leg>> legs =
                     perStrand.stream().map(each -> each.get(index)).toList();
             List<Passes> yarns = legs.stream()
-                    .map(each -> passes(each).fromSideToSide(row.from(), setting.ends()))
+                    .map(each -> pegs.passes(each).fromSideToSide(row.from(), setting.ends()))
                     .toList();
             rows.add(new ClothRow(row.from(), yarns, comesUp(row, legs)));
         }
@@ -67,7 +79,7 @@ final class PlannedCloth {
         boolean everyLegARow = work.block() instanceof OrderingCord;
         for (Leg leg : strand.legs()) {
             List<Leg> row = rows.get(rows.size() - 1);
-            boolean tie = everyLegARow && round(leg.route());
+            boolean tie = everyLegARow && PegPasses.round(leg.route());
             if (turn(leg.route()) || tie) {
                 if (!row.isEmpty()) {
                     rows.add(new ArrayList<>());
@@ -89,68 +101,6 @@ final class PlannedCloth {
         return route.visits().size() == 1 && route.visits().get(0).extraTurns() == 0;
     }
 
-    /** Once round one warp end. */
-    private static boolean round(Route route) {
-        return route.visits().size() == 1 && route.visits().get(0).extraTurns() > 0;
-    }
-
-    private Passes passes(List<Leg> legs) {
-        Passes passes = new Passes();
-        legs.forEach(leg -> add(passes, leg.route()));
-        return passes;
-    }
-
-    private void add(Passes passes, Route route) {
-        List<Visit> visits = route.visits();
-        route.from().ifPresent(angle -> atAngle(passes, visits.get(0), angle));
-        if (round(route)) {
-            atAngle(passes, visits.get(0), -route.from().orElseThrow());
-            route.from().ifPresent(angle -> atAngle(passes, visits.get(0), angle));
-        }
-        for (int i = 1; i < visits.size(); i++) {
-            run(passes, visits.get(i - 1), visits.get(i));
-        }
-        route.to().ifPresent(angle -> atAngle(passes, visits.get(visits.size() - 1), angle));
-    }
-
-    private void atAngle(Passes passes, Visit visit, double angle) {
-        if (isEnd(visit) && Math.abs(Math.sin(angle)) > 0.5) {
-            passes.past(end(visit), Math.sin(angle) > 0);
-        }
-    }
-
-    /** From peg to peg: on one face past all that stand between, or across a gap to the other face. */
-    private void run(Passes passes, Visit from, Visit to) {
-        boolean rightward = to.x() > from.x();
-        boolean leaves = front(from, rightward);
-        boolean arrives = front(to, rightward);
-        if (leaves == arrives && isEnd(from) && isEnd(to)) {
-            passes.past(end(from), end(to), leaves);
-            return;
-        }
-        if (isEnd(from) && isEnd(to) && Math.abs(end(from) - end(to)) != 1) {
-            throw new IllegalStateException("between ends that are no neighbours a strand can't change its face");
-        }
-        if (isEnd(from)) {
-            passes.past(end(from), leaves);
-        }
-        if (isEnd(to)) {
-            passes.past(end(to), arrives);
-        }
-    }
-
-    private static boolean front(Visit visit, boolean rightward) {
-        return (visit.sense() == Sense.CLOCKWISE) == rightward;
-    }
-
-    private boolean isEnd(Visit visit) {
-        return visit.x() > -0.5 * setting.spacing() && visit.x() < setting.span() + 0.5 * setting.spacing();
-    }
-
-    private int end(Visit visit) {
-        return (int) Math.round(visit.x() / setting.spacing());
-    }
-
     private List<ClothRow.ComesUp> comesUp(Row row, List<List<Leg>> legs) {
         if (work.block() instanceof Twining) {
             return crossings(row, legs);
@@ -166,7 +116,7 @@ final class PlannedCloth {
     /** Whether a leg goes back behind, against the row's way. */
     private static boolean wraps(Leg leg, Side from) {
         List<Visit> visits = leg.route().visits();
-        return round(leg.route())
+        return PegPasses.round(leg.route())
                 || visits.size() > 1 && (visits.get(1).x() > visits.get(0).x()) != (from == Side.LEFT);
     }
 
@@ -188,7 +138,7 @@ final class PlannedCloth {
     }
 
     private boolean comesToTheFront(Leg leg) {
-        Passes passes = passes(List.of(leg));
+        Passes passes = pegs.passes(List.of(leg));
         return !passes.first().front() && passes.last().front();
     }
 }

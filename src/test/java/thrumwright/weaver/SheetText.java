@@ -110,8 +110,10 @@ final class SheetText {
 
     /** Sentences end with a full stop before a space. What to take in hand comes first and ends with the widths. */
     static List<String> sentences(String words) {
-        String work =
-                words.replaceFirst("^.*?× the width of the (?:warp|loom) ", "").strip();
+        String work = words.replaceFirst(
+                        "^.*?(?:× the width of the (?:warp|loom)|: nothing to cut; the yarn of the step “[^”]*” goes on) ",
+                        "")
+                .strip();
         List<String> sentences = new ArrayList<>();
         for (String sentence : work.split("(?<=\\.)\\s+")) {
             if (!sentence.isBlank()) {

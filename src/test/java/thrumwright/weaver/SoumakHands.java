@@ -9,7 +9,6 @@ import thrumwright.block.Side;
 
 /** A yarn that goes forward in front and back behind. */
 final class SoumakHands extends Hands {
-    private static final Pattern ROW = Pattern.compile("leans ([/\\\\]), yarn comes up (below|above)");
 
     private int wrapped;
     private int over;
@@ -39,8 +38,8 @@ final class SoumakHands extends Hands {
                     }
                 });
         when("The floats lean up to the (left|right), like the stroke in ([SZ]) \\( [/\\\\] \\)\\.", said -> {
-            agree(begins(), comesUp, said.group(1));
-            agree(begins(), comesUp, said.group(2));
+            agreeLean(begins(), comesUp, said.group(1));
+            agreeLean(begins(), comesUp, said.group(2));
         });
         when(
                 "In the next row, going back, (?:let )?the floats lean the (?:other|same) way.*\\.",
@@ -53,7 +52,7 @@ final class SoumakHands extends Hands {
                         throw new Unclear("The row before began with " + wrapped + " ends: “" + said.group() + "”");
                     }
                     next = Optional.of(comesUp(said.group(5)));
-                    agree(begins().other(), next.get(), said.group(6));
+                    agreeLean(begins().other(), next.get(), said.group(6));
                     rowCount(said.group(7));
                 });
     }
@@ -91,12 +90,8 @@ final class SoumakHands extends Hands {
 
     @Override
     ClothRow row(int number, Side from, Optional<String> told) {
-        Matcher line = ROW.matcher(told.orElse(""));
         ClothRow.ComesUp up = number % 2 == 1 ? comesUp : next.orElse(comesUp);
-        if (line.matches()) {
-            up = comesUp(line.group(2));
-            agree(from, up, line.group(1));
-        }
+        told.ifPresent(line -> agree(from, up, line));
         Passes passes = new Passes();
         List<ClothRow.ComesUp> emerges = new ArrayList<>();
         int foot = 0;

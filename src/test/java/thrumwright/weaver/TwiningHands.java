@@ -4,12 +4,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import thrumwright.block.Side;
 
 /** Both halves of a folded yarn, crossing in every gap. */
 final class TwiningHands extends Hands {
-    private static final Pattern ROW = Pattern.compile("leans ([/\\\\]), yarn comes up (below|above)");
 
     private int folded;
     private int group;
@@ -48,8 +46,8 @@ final class TwiningHands extends Hands {
                 "So on from gap to gap, to the other side(?:, where (\\d+) (?:end is|ends are) left for the last group)?\\.",
                 this::goOn);
         when("Every stitch must lean up to the (left|right), like the stroke in ([SZ]) \\( [/\\\\] \\)\\.", said -> {
-            agree(begins(), comesUp, said.group(1));
-            agree(begins(), comesUp, said.group(2));
+            agreeLean(begins(), comesUp, said.group(1));
+            agreeLean(begins(), comesUp, said.group(2));
         });
         when(
                 "In the next row, going back, (?:let )?the stitches lean the (?:other|same) way.*\\.",
@@ -66,7 +64,7 @@ final class TwiningHands extends Hands {
                         + " (\\S+)(?: again)?: (\\d+) rows in all\\.",
                 said -> {
                     next = Optional.of(comesUp(said.group(1)));
-                    agree(begins().other(), next.get(), said.group(2));
+                    agreeLean(begins().other(), next.get(), said.group(2));
                     rowCount(said.group(3));
                 });
         lets("Count the groups anew from the side where the row begins\\.");
@@ -99,12 +97,8 @@ final class TwiningHands extends Hands {
 
     @Override
     ClothRow row(int number, Side from, Optional<String> told) {
-        Matcher line = ROW.matcher(told.orElse(""));
         ClothRow.ComesUp up = number % 2 == 1 ? comesUp : next.orElse(comesUp);
-        if (line.matches()) {
-            up = comesUp(line.group(2));
-            agree(from, up, line.group(1));
-        }
+        told.ifPresent(line -> agree(from, up, line));
         if (number > 1 && (!turnSaid || changeFacesAtTheSide)) {
             firstHalfInFront = !firstHalfInFront;
         }

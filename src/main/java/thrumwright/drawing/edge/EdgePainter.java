@@ -10,18 +10,16 @@ import thrumwright.block.TurnedEnds;
 import thrumwright.block.WarpFinish;
 import thrumwright.block.WarpLoops;
 import thrumwright.block.WrappedTassels;
-import thrumwright.drawing.Palette;
 import thrumwright.piece.Place;
 import thrumwright.plan.EndPlan;
 import thrumwright.plan.Plan;
 
 /**
  * What becomes of a few warp ends at the edge, hanging down at the start, standing up at the top.
- *
- * @param slipped whether to show what beginners get wrong
  */
-public record EdgePainter(Graphics2D g, Palette palette, boolean slipped) {
+public record EdgePainter(EdgeView view) {
     public void paint(Rectangle2D box, Plan plan, EndPlan end, EdgeFinish finish) {
+        Graphics2D g = view.g();
         AffineTransform kept = g.getTransform();
         if (end.place() == Place.TOP) {
             g.translate(0, box.getMinY() + box.getMaxY());
@@ -45,27 +43,30 @@ public record EdgePainter(Graphics2D g, Palette palette, boolean slipped) {
 
         @Override
         public Runnable warpFinish(WarpFinish fringe) {
-            return () -> new FinishPainter(g, palette, slipped).paint(box, plan, end, fringe);
+            if (fringe.kind() == WarpFinish.Kind.DARNED) {
+                return () -> new DarnedPainter(view).paint(box, plan, end);
+            }
+            return () -> new FinishPainter(view).paint(box, plan, end, fringe);
         }
 
         @Override
         public Runnable knotRows(KnotRows knots) {
-            return () -> new KnotRowsPainter(g, palette, slipped).paint(box, plan, end, knots);
+            return () -> new KnotRowsPainter(view).paint(box, plan, end, knots);
         }
 
         @Override
         public Runnable turnedEnds(TurnedEnds turned) {
-            return () -> new TurnedEndsPainter(g, palette, slipped).paint(box, plan, end, turned);
+            return () -> new TurnedEndsPainter(view).paint(box, plan, end, turned);
         }
 
         @Override
         public Runnable wrappedTassels(WrappedTassels tassels) {
-            return () -> new TasselPainter(g, palette, slipped).paint(box, plan, end, tassels);
+            return () -> new TasselPainter(view).paint(box, plan, end, tassels);
         }
 
         @Override
         public Runnable warpLoops(WarpLoops loops) {
-            return () -> new LoopsPainter(g, palette).paint(box, plan, end, loops);
+            return () -> new LoopsPainter(view).paint(box, plan, end, loops);
         }
     }
 }

@@ -7,34 +7,29 @@ import java.awt.geom.Line2D;
 import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
 import java.util.List;
-import java.util.Optional;
-import thrumwright.block.Course;
 import thrumwright.block.Setting;
 import thrumwright.drawing.Palette;
 import thrumwright.drawing.View;
-import thrumwright.drawing.yarn.BlockPicture;
 import thrumwright.drawing.yarn.ClothPainter;
 import thrumwright.drawing.yarn.Face;
 import thrumwright.plan.EndPlan;
 import thrumwright.plan.Plan;
+import thrumwright.yarn.Yarn;
 
 /** Draws what is seen where warp ends are finished: the edge of the cloth, ends as cords, knots. */
 record EdgePen(Graphics2D g, Palette palette) {
-    /** The edge of the cloth, in the design's yarn on as many ends. */
+    /** The edge of the cloth, with what holds it there, on as many ends. */
     void cloth(Rectangle2D box, double edge, double left, double pitch, int ends, Plan plan, EndPlan end) {
-        double thick = Math.min(pitch * 0.6, (edge - box.getMinY()) * 0.3);
-        Setting setting = new Setting(ends, pitch, pitch * 0.25, thick, thick / 2, Optional.empty());
-        int picks = (int) Math.ceil((edge - box.getMinY()) / setting.beaten()) + 1;
-        BlockPicture band = BlockPicture.picks(plan.piece().stripe(end.place()), setting, picks, Course.beginning());
-        new ClothPainter(g, palette, true, Face.FRONT)
-                .blocks(
-                        new View(1, left, edge),
-                        List.of(new ClothPainter.PlacedBlock(band, 0, band.height())),
-                        List.of(),
-                        setting,
-                        plan.piece().warpYarn(),
-                        0,
-                        band.height());
+        EdgeCloth cloth = new EdgeCloth(plan, end, ends, pitch, edge - box.getMinY());
+        cloth(cloth, cloth.blocks(), new View(1, left, edge), Face.FRONT);
+    }
+
+    /** Those blocks of it, from one side. */
+    void cloth(EdgeCloth cloth, List<ClothPainter.PlacedBlock> blocks, View view, Face face) {
+        Yarn warp = cloth.plan().piece().warpYarn();
+        Setting ground = cloth.setting(cloth.plan().piece().setting(warp));
+        new ClothPainter(g, palette, true, face)
+                .blocks(view, blocks, List.of(), ground, warp, 0, cloth.high() + cloth.pitch());
     }
 
     void dashed(Line2D line, float width, float unit, Color colour) {
@@ -42,18 +37,6 @@ record EdgePen(Graphics2D g, Palette palette) {
         g.setStroke(new BasicStroke(
                 width, BasicStroke.CAP_ROUND, BasicStroke.JOIN_ROUND, 10, new float[] {3 * unit, 4 * unit}, 0));
         g.draw(line);
-    }
-
-    /** An overhand knot from the front: two loops crossing. */
-    void knot(double x, double y, double size, Color warp) {
-        Path2D loop = new Path2D.Double();
-        loop.moveTo(x - size * 0.75, y - size * 0.25);
-        loop.curveTo(x - size * 0.2, y - size * 0.75, x + size * 0.9, y - size * 0.3, x + size * 0.6, y + size * 0.35);
-        cord(loop, size * 0.62, warp);
-        Path2D across = new Path2D.Double();
-        across.moveTo(x + size * 0.75, y - size * 0.3);
-        across.curveTo(x + size * 0.2, y + size * 0.1, x - size * 0.2, y + size * 0.25, x - size * 0.7, y + size * 0.4);
-        cord(across, size * 0.62, warp);
     }
 
     void cord(Path2D path, double width, Color colour) {

@@ -1,73 +1,96 @@
 package thrumwright.drawing.edge;
 
 import java.awt.Color;
-import java.awt.Graphics2D;
-import java.awt.geom.Line2D;
 import java.awt.geom.Rectangle2D;
+import java.util.ArrayList;
+import java.util.List;
 import thrumwright.block.WarpFinish;
-import thrumwright.drawing.Palette;
 import thrumwright.plan.EndPlan;
 import thrumwright.plan.Plan;
 
-/** Groups of warp ends knotted, plied, plaited or darned in, a few groups wide, hanging down. */
+/** Groups of warp ends knotted, plied or plaited, a few groups wide, hanging down. */
 final class FinishPainter {
     private static final int GROUPS = 3;
-    /** Ends that are darned in go one by one; so many in each third of the picture. */
-    private static final int DARNED_SIDE_BY_SIDE = 3;
+    private static final int MOST_IN_GROUP = 6;
+    /** Shares of the box: the cloth, and its margin beside the ends. */
+    private static final double CLOTH = 0.24;
+
+    private static final double MARGIN = 0.05;
     /** Shares of the way from the edge to the tips: where a knot belongs, and where knots are that were left to slide. */
-    private static final double HIGH_KNOT = 0.16;
+    private static final double HIGH_KNOT = 0.14;
 
     private static final double[] LOW_KNOTS = {0.5, 0.22, 0.36};
 
-    private final Graphics2D g;
-    private final Palette palette;
     private final EdgePen pen;
-    private final boolean slipped;
+    private final EdgeView view;
 
-    /** @param slipped whether to show what beginners get wrong */
-    FinishPainter(Graphics2D g, Palette palette, boolean slipped) {
-        this.slipped = slipped;
-        this.g = g;
-        this.palette = palette;
-        this.pen = new EdgePen(g, palette);
+    FinishPainter(EdgeView view) {
+        this.view = view;
+        this.pen = new EdgePen(view.g(), view.palette());
     }
 
     void paint(Rectangle2D box, Plan plan, EndPlan end, WarpFinish finish) {
-        Color warp = palette.yarn(plan.piece().warpYarn().colour());
-        boolean darned = finish.kind() == WarpFinish.Kind.DARNED;
-        int size = darned ? DARNED_SIDE_BY_SIDE : Math.max(1, Math.min(finish.endsPerGroup(), 6));
-        double edge = box.getMinY() + box.getHeight() * (darned ? 0.72 : 0.24);
-        double pitch = box.getWidth() * 0.9 / (GROUPS * size);
-        double left = box.getMinX() + box.getWidth() * 0.05 + pitch / 2;
-        int before = 0;
-        for (int group = 0; group < GROUPS; group++) {
-            int own = slipped ? uneven(group, size) : size;
-            double knot = edge + (box.getMaxY() - edge) * (slipped ? LOW_KNOTS[group] : HIGH_KNOT);
-            FringeGroup.Hanging place =
-                    new FringeGroup.Hanging(left + before * pitch, pitch, own, edge, knot, box.getMaxY());
-            new FringeGroup(g, pen, warp, place).draw(finish.kind(), GROUPS * size - 1 - before);
-            before += own;
+        int size = Math.max(1, Math.min(finish.endsPerGroup(), MOST_IN_GROUP));
+        double edge = box.getMinY() + box.getHeight() * CLOTH;
+        double pitch = box.getWidth() * (1 - 2 * MARGIN) / (GROUPS * size);
+        double left = box.getMinX() + box.getWidth() * MARGIN + pitch / 2;
+        FringeGroup.Hanging first = new FringeGroup.Hanging(
+                left, pitch, size, edge, edge + HIGH_KNOT * (box.getMaxY() - edge), box.getMaxY());
+        Color warp = view.palette().yarn(plan.piece().warpYarn().colour());
+        List<FringeGroup> groups = groups(first, warp);
+        for (int i = 0; i < GROUPS; i++) {
+            draw(groups.get(i), finish.kind(), i);
         }
         pen.cloth(box, edge, left, pitch, GROUPS * size, plan, end);
-        if (darned) {
-            darnedBack(box, left, pitch, GROUPS * size, edge, warp);
+        if (view.staged()) {
+            stages(groups.get(1), finish.kind()).ways(view.hand(box), view.stage());
         }
+    }
+
+    private List<FringeGroup> groups(FringeGroup.Hanging first, Color warp) {
+        List<FringeGroup> groups = new ArrayList<>();
+        int before = 0;
+        for (int group = 0; group < GROUPS; group++) {
+            double x = first.first() + before * first.pitch();
+            FringeGroup.Hanging place = view.slipped()
+                    ? first.with(x, uneven(group, first.size()), LOW_KNOTS[group])
+                    : first.with(x, first.size(), HIGH_KNOT);
+            groups.add(new FringeGroup(view.g(), pen, warp, place));
+            before += place.size();
+        }
+        return groups;
+    }
+
+    /** At a stage the group in the middle is worked; that to its left is done. */
+    private void draw(FringeGroup group, WarpFinish.Kind kind, int number) {
+        if (!view.staged() || number == 0) {
+            whole(group, kind);
+        } else if (number > 1) {
+            group.straight();
+        } else {
+            stages(group, kind).draw(view.stage());
+        }
+    }
+
+    private static void whole(FringeGroup group, WarpFinish.Kind kind) {
+        switch (kind) {
+            case KNOTTED -> group.knotted();
+            case PLIED -> group.corded(2);
+            case PLAITED -> group.corded(3);
+            case DARNED -> throw new IllegalArgumentException("darned ends are drawn from the back");
+        }
+    }
+
+    private static GroupStages stages(FringeGroup group, WarpFinish.Kind kind) {
+        return switch (kind) {
+            case PLIED -> new PliedStages(group);
+            case PLAITED -> new PlaitedStages(group);
+            default -> new KnottedStages(group);
+        };
     }
 
     /** As many ends in all, but not in each group. */
     private static int uneven(int group, int size) {
         return group == 1 ? size + 2 * (size / 2) : size - size / 2;
-    }
-
-    /** Where the ends lie behind the cloth. */
-    private void darnedBack(Rectangle2D box, double left, double pitch, int ends, double edge, Color warp) {
-        float thin = (float) Math.max(1.2, Math.min(3, pitch * 0.1));
-        for (int i = 0; i < ends; i++) {
-            double x = left + i * pitch + FringeGroup.beside(i == ends - 1) * pitch;
-            Line2D line =
-                    new Line2D.Double(x, edge, x, box.getMinY() + (edge - box.getMinY()) * (0.12 + 0.14 * (i % 3)));
-            pen.dashed(line, thin * 2.2f, thin, Palette.mixed(warp, Color.BLACK, 0.65));
-            pen.dashed(line, thin, thin, warp);
-        }
     }
 }

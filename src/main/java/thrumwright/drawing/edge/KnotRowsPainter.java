@@ -1,15 +1,15 @@
 package thrumwright.drawing.edge;
 
 import java.awt.Color;
-import java.awt.Graphics2D;
 import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
 import java.util.List;
 import java.util.Optional;
+import thrumwright.block.EdgeFinish;
 import thrumwright.block.Fall;
 import thrumwright.block.KnotRows;
 import thrumwright.block.Setting;
-import thrumwright.drawing.Palette;
+import thrumwright.block.WarpFinish;
 import thrumwright.measure.Length;
 import thrumwright.measure.Unit;
 import thrumwright.plan.EndPlan;
@@ -25,18 +25,26 @@ final class KnotRowsPainter {
 
     private static final double MARGIN = 0.04;
 
-    private final Palette palette;
     private final EdgePen pen;
-    private final boolean slipped;
+    private final EdgeView eye;
 
-    /** @param slipped whether to show what beginners get wrong */
-    KnotRowsPainter(Graphics2D g, Palette palette, boolean slipped) {
-        this.slipped = slipped;
-        this.palette = palette;
-        this.pen = new EdgePen(g, palette);
+    KnotRowsPainter(EdgeView eye) {
+        this.eye = eye;
+        this.pen = new EdgePen(eye.g(), eye.palette());
     }
 
+    /** The first row is knotted as any fringe is. */
     void paint(Rectangle2D box, Plan plan, EndPlan end, KnotRows knots) {
+        if (eye.staged() && eye.stage() < EdgeFinish.KNOT_STAGES.size()) {
+            WarpFinish first =
+                    new WarpFinish(knots.tag(), WarpFinish.Kind.KNOTTED, knots.endsPerGroup(), knots.hanging());
+            new FinishPainter(eye).paint(box, plan, end, first);
+        } else {
+            rows(box, plan, end, eye.staged() ? knots.withRows(Math.min(2, knots.rows())) : knots);
+        }
+    }
+
+    private void rows(Rectangle2D box, Plan plan, EndPlan end, KnotRows knots) {
         int size = Math.min(knots.endsPerGroup(), MOST_IN_GROUP);
         int ends = GROUPS * size;
         Setting whole = plan.piece().setting(plan.piece().warpYarn());
@@ -47,7 +55,7 @@ final class KnotRowsPainter {
         double left = box.getMinX() + box.getWidth() * MARGIN + scale * s / 2;
         double edge = box.getMinY() + box.getHeight() * CLOTH;
         KnotRows few = fitted(knots, size, warp, (box.getMaxY() - edge) / scale);
-        Color colour = palette.yarn(plan.piece().warpYarn().colour());
+        Color colour = eye.palette().yarn(plan.piece().warpYarn().colour());
         double width = thick * scale;
         int number = 0;
         for (Fall fall : few.falls(warp)) {
@@ -59,11 +67,17 @@ final class KnotRowsPainter {
             for (KnotRows.Bunch bunch : few.bunches(ends, row)) {
                 double x = bunch.middle(warp);
                 double down = few.down(warp, row) + slid(x, few.knotHeight(warp));
-                pen.knot(left + scale * x, edge + scale * down, scale * few.knotHeight(warp) * 0.36, colour);
+                double high = scale * few.knotHeight(warp);
+                double top = edge + scale * down - 0.3 * high;
+                OverhandKnot.tight(left + scale * x - 0.05 * high, top, 0.36 * high)
+                        .draw(eye.g(), colour, top - 0.2 * high, Double.NaN, OverhandKnot.THROUGH);
             }
         }
         pen.cloth(box, edge, left, s * scale, ends, plan, end);
     }
+
+    /** Nothing is closer, mm: lengths have three decimals. */
+    private static final double FINEST = 0.001;
 
     /** So many rows, and so close, that they can be seen in the room there is. */
     private static KnotRows fitted(KnotRows knots, int size, Setting warp, double room) {
@@ -78,13 +92,13 @@ final class KnotRowsPainter {
                 rows,
                 size,
                 knots.split(),
-                Optional.of(Length.of(step, Unit.MILLIMETRE)),
+                Optional.of(Length.of(Math.max(FINEST, step), Unit.MILLIMETRE)),
                 Length.of(1000, Unit.MILLIMETRE));
     }
 
     /** How much lower a knot is, at x from the left edge end, where knots weren't pushed up to one height. */
     private double slid(double x, double knotHeight) {
-        return slipped ? knotHeight * (0.55 + 0.55 * Math.sin(2.4 * x / knotHeight)) : 0;
+        return eye.slipped() ? knotHeight * (0.55 + 0.55 * Math.sin(2.4 * x / knotHeight)) : 0;
     }
 
     private Path2D path(Fall fall, double left, double edge, double scale, double aside, double knotHeight) {

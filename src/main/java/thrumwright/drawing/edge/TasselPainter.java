@@ -1,22 +1,14 @@
 package thrumwright.drawing.edge;
 
 import java.awt.Color;
-import java.awt.Graphics2D;
 import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
 import java.util.List;
 import java.util.Optional;
-import thrumwright.block.Leg;
 import thrumwright.block.Setting;
-import thrumwright.block.Strand;
 import thrumwright.block.WrappedTassels;
-import thrumwright.drawing.Palette;
 import thrumwright.drawing.View;
-import thrumwright.drawing.yarn.Detail;
-import thrumwright.drawing.yarn.Face;
 import thrumwright.drawing.yarn.Stretch;
-import thrumwright.drawing.yarn.Stretches;
-import thrumwright.drawing.yarn.YarnPen;
 import thrumwright.plan.EndPlan;
 import thrumwright.plan.Plan;
 import thrumwright.yarn.Yarn;
@@ -33,62 +25,66 @@ final class TasselPainter {
     /** Of the distance between ends: the least that a turn shows. */
     private static final double THINNEST = 0.16;
 
-    private final Graphics2D g;
-    private final Palette palette;
     private final EdgePen pen;
-    private final boolean slipped;
+    private final EdgeView eye;
 
-    /** @param slipped whether to show what beginners get wrong */
-    TasselPainter(Graphics2D g, Palette palette, boolean slipped) {
-        this.slipped = slipped;
-        this.g = g;
-        this.palette = palette;
-        this.pen = new EdgePen(g, palette);
+    TasselPainter(EdgeView eye) {
+        this.eye = eye;
+        this.pen = new EdgePen(eye.g(), eye.palette());
     }
 
     void paint(Rectangle2D box, Plan plan, EndPlan end, WrappedTassels tassels) {
         Yarn yarn = plan.piece().yarnOf(tassels, end.place());
         Setting whole = plan.piece().setting(yarn);
         int size = Math.min(tassels.endsPerGroup(), MOST_IN_GROUP);
+        int shownTassels = eye.staged() ? 1 : TASSELS;
         double s = whole.spacing();
-        double scale = box.getWidth() * 0.94 / (TASSELS * size * s);
+        double scale = box.getWidth() * 0.94 / (Math.max(1.5, shownTassels) * size * s);
         double thick = Math.max(THINNEST * s, Math.min(0.5 * s, whole.beaten()));
         double warp = Math.min(0.35 * s, whole.warp());
         // far from a second end, so that nothing squeezes the turns
         Setting few = new Setting(size, s, warp, thick, thick, Optional.empty());
         double room = box.getHeight() / scale;
         int turns = (int) Math.max(1, Math.min(tassels.turns(), room * (WRAPPED - GATHERED) / thick));
-        int seen = slipped ? Math.max(1, turns / 2) : turns;
-        WrappedTassels shown = new WrappedTassels(tassels.tag(), tassels.use(), size, seen, tassels.hanging());
         double edge = box.getMinY() + box.getHeight() * CLOTH;
         double top = edge + box.getHeight() * GATHERED;
         Bundle at = new Bundle(scale, edge, top, top + turns * thick * scale, box.getMaxY());
-        double left = box.getMinX() + box.getWidth() * 0.03 + scale * s / 2;
-        Color cords = palette.yarn(plan.piece().warpYarn().colour());
-        for (int i = 0; i < TASSELS; i++) {
+        double left = box.getCenterX() - scale * s * (shownTassels * size - 1) / 2;
+        Color cords = eye.palette().yarn(plan.piece().warpYarn().colour());
+        WrappedTassels shown = tassels.withEndsPerGroup(size).withTurns(turns);
+        for (int i = 0; i < shownTassels; i++) {
             double first = left + i * size * s * scale;
-            List<Stretch> wrapping = wrapping(shown, few, turns * thick);
             View view = new View(scale, first + few.span() * scale / 2, at.bottom());
-            Color colour = palette.yarn(yarn.colour());
-            YarnPen.inTheShade(g, view, Palette.mixed(colour, Color.BLACK, 0.4), yarn.plies(), Face.FRONT)
-                    .drawInOrder(wrapping.stream().filter(turn -> !turn.front()).toList());
-            ends(first, at, few, shown.widest(few), cords);
-            new YarnPen(g, view, colour, yarn.plies(), Face.FRONT)
-                    .drawInOrder(wrapping.stream().filter(Stretch::front).toList());
+            tassel(new Wrapped(view, few, shown, eye.palette().yarn(yarn.colour()), yarn.plies()), first, at, cords);
         }
-        pen.cloth(box, edge, left, s * scale, TASSELS * size, plan, end);
+        pen.cloth(box, edge, left, s * scale, shownTassels * size, plan, end);
+        if (eye.staged()) {
+            View view = new View(scale, left + few.span() * scale / 2, at.bottom());
+            new TasselStages(eye, new Wrapped(view, few, shown, eye.palette().yarn(yarn.colour()), yarn.plies()))
+                    .ways(box);
+        }
+    }
+
+    private void tassel(Wrapped wrapped, double first, Bundle at, Color cords) {
+        Setting few = wrapped.few();
+        List<Stretch> wrapping = eye.staged()
+                ? new TasselStages(eye, wrapped).turns()
+                : wrapped.turns(wrapped.tassels().turns() / (eye.slipped() ? 2 : 1), 0, wrapped.high());
+        wrapped.behind(eye)
+                .drawInOrder(wrapping.stream().filter(turn -> !turn.front()).toList());
+        ends(first, at, few, wrapped.tassels().widest(few), cords);
+        if (eye.staged()) {
+            new TasselStages(eye, wrapped).loop();
+        }
+        wrapped.inFront(eye)
+                .drawInOrder(wrapping.stream().filter(Stretch::front).toList());
+        if (eye.staged()) {
+            new TasselStages(eye, wrapped).onTop();
+        }
     }
 
     /** Page y of the cloth's edge, of the wrapping's upper and lower edge, and of what can be painted on. */
     private record Bundle(double scale, double edge, double top, double bottom, double low) {}
-
-    /** The turns of one tassel, {@code high} mm high. */
-    private static List<Stretch> wrapping(WrappedTassels tassels, Setting few, double high) {
-        Setting alone =
-                new Setting(2, few.spacing() * 1e3, tassels.widest(few), few.relaxed(), few.beaten(), Optional.empty());
-        Strand turns = spread(tassels.strand(few), high / tassels.wrapped(few));
-        return Stretches.of(alone, List.of(turns), false, Detail.FINE);
-    }
 
     /** The ends of one tassel; {@code wide} is how wide the bundle is, mm. */
     private void ends(double first, Bundle at, Setting few, double wide, Color warp) {
@@ -98,13 +94,6 @@ final class TasselPainter {
             double x = first + i * few.spacing() * at.scale();
             pen.cord(end(x, middle + aside, at, 2.4 * aside), few.warp() * at.scale(), warp);
         }
-    }
-
-    /** The same turns over another height. */
-    private static Strand spread(Strand strand, double by) {
-        return new Strand(strand.legs().stream()
-                .map(leg -> new Leg(leg.route(), leg.fromY() * by, leg.middleY() * by, leg.toY() * by))
-                .toList());
     }
 
     private static Path2D end(double from, double within, Bundle at, double spread) {

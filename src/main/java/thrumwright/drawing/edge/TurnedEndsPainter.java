@@ -1,12 +1,11 @@
 package thrumwright.drawing.edge;
 
 import java.awt.Color;
-import java.awt.Graphics2D;
-import java.awt.geom.Line2D;
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import thrumwright.block.Leg;
 import thrumwright.block.Setting;
 import thrumwright.block.Side;
 import thrumwright.block.Strand;
@@ -15,6 +14,7 @@ import thrumwright.drawing.Palette;
 import thrumwright.drawing.View;
 import thrumwright.drawing.yarn.Detail;
 import thrumwright.drawing.yarn.Face;
+import thrumwright.drawing.yarn.Legs;
 import thrumwright.drawing.yarn.Stretch;
 import thrumwright.drawing.yarn.Stretches;
 import thrumwright.drawing.yarn.WarpPen;
@@ -37,17 +37,12 @@ final class TurnedEndsPainter {
 
     private static final double THICKEST = 0.4;
 
-    private final Graphics2D g;
-    private final Palette palette;
     private final EdgePen pen;
-    private final boolean slipped;
+    private final EdgeView eye;
 
-    /** @param slipped whether to show what beginners get wrong */
-    TurnedEndsPainter(Graphics2D g, Palette palette, boolean slipped) {
-        this.slipped = slipped;
-        this.g = g;
-        this.palette = palette;
-        this.pen = new EdgePen(g, palette);
+    TurnedEndsPainter(EdgeView eye) {
+        this.eye = eye;
+        this.pen = new EdgePen(eye.g(), eye.palette());
     }
 
     void paint(Rectangle2D box, Plan plan, EndPlan end, TurnedEnds turned) {
@@ -59,23 +54,30 @@ final class TurnedEndsPainter {
         double left = box.getCenterX() - scale * warp.span() / 2;
         double edge = box.getMinY() + box.getHeight() * CLOTH;
         View view = new View(scale, left, edge + scale * turned.height(warp));
-        Color colour = palette.yarn(plan.piece().warpYarn().colour());
-        Scene scene =
-                new Scene(view, warp, turned, colour, plan.piece().warpYarn().plies(), view.clothY(box.getMaxY()) - 1);
+        Color colour = eye.palette().yarn(plan.piece().warpYarn().colour());
         pen.cloth(box, edge, left, s * scale, ENDS, plan, end);
+        int last = eye.staged() && eye.stage() < 3 ? 0 : turned.rows() - 1;
+        Scene scene = new Scene(
+                view, warp, turned, colour, plan.piece().warpYarn().plies(), view.clothY(box.getMaxY()) - 1, last);
+        if (eye.staged() && eye.stage() < 2) {
+            first(box, scene);
+            return;
+        }
         int done = turned.bothWays() ? ENDS / 2 : ENDS / 2 + 1;
-        int last = turned.rows() - 1;
         for (int row = 0; row < last; row++) {
             row(scene, row, row == 0 ? ENDS : 0);
         }
         row(scene, last, done);
-        back(box, edge, view, warp, turned, done, colour);
+        if (eye.staged()) {
+            Strand next = turned.strands(warp, last).get(done);
+            StrandWay.along(eye.hand(box), view, warp, next.legs(), eye.stage() + 1);
+        }
     }
 
     /** All that the rows have in common; {@code low} is how far down ends hang, mm. */
-    private record Scene(View view, Setting warp, TurnedEnds turned, Color colour, int plies, double low) {
+    private record Scene(View view, Setting warp, TurnedEnds turned, Color colour, int plies, double low, int last) {
         boolean lastRow(int row) {
-            return row == turned.rows() - 1;
+            return row == last;
         }
     }
 
@@ -83,15 +85,13 @@ final class TurnedEndsPainter {
     private void row(Scene in, int row, int done) {
         List<Strand> strands = in.turned().strands(in.warp(), row);
         List<Strand> turning = new ArrayList<>(strands.subList(0, Math.min(done, strands.size())));
-        if (slipped && in.lastRow(row)) {
+        if (eye.slipped() && in.lastRow(row)) {
             turning.remove(LEFT);
         }
         List<Stretch> all = Stretches.of(in.warp(), turning, false, Detail.FINE);
-        YarnPen.inTheShade(g, in.view(), Palette.mixed(in.colour(), Color.BLACK, 0.35), in.plies(), Face.FRONT)
-                .drawInOrder(all.stream().filter(stretch -> !stretch.front()).toList());
+        shade(in).drawInOrder(all.stream().filter(stretch -> !stretch.front()).toList());
         standing(in, row, done);
-        new YarnPen(g, in.view(), in.colour(), in.plies(), Face.FRONT)
-                .drawInOrder(all.stream().filter(Stretch::front).toList());
+        light(in).drawInOrder(all.stream().filter(Stretch::front).toList());
     }
 
     private void standing(Scene in, int row, int done) {
@@ -99,7 +99,7 @@ final class TurnedEndsPainter {
         TurnedEnds turned = in.turned();
         boolean rightward = (row == 0 ? turned.from() : turned.from().other()) == Side.LEFT;
         double from = turned.height(warp) - 2 * row * warp.beaten();
-        WarpPen standing = new WarpPen(g, in.view(), in.colour(), in.plies(), Face.FRONT);
+        WarpPen standing = new WarpPen(eye.g(), in.view(), in.colour(), in.plies(), Face.FRONT);
         for (int i = 0; i < warp.ends(); i++) {
             int place = rightward ? i : warp.ends() - 1 - i;
             boolean hangs = in.lastRow(row) && (i >= done || left(i));
@@ -114,24 +114,29 @@ final class TurnedEndsPainter {
     }
 
     private boolean left(int end) {
-        return slipped && end == LEFT;
+        return eye.slipped() && end == LEFT;
     }
 
-    /** Where the turned ends lie behind the cloth. */
-    private void back(
-            Rectangle2D box, double edge, View view, Setting warp, TurnedEnds turned, int done, Color colour) {
-        Side begins = turned.bothWays() ? turned.from().other() : turned.from();
-        float unit = (float) Math.max(0.8, Math.min(3, (edge - box.getMinY()) * 0.05));
-        for (int i = 0; i < done; i++) {
-            if (left(i)) {
-                continue;
-            }
-            int place = begins == Side.LEFT ? i : ENDS - 1 - i;
-            double x = view.x((place + (begins == Side.LEFT ? 0.5 : -0.5)) * warp.spacing());
-            Line2D line =
-                    new Line2D.Double(x, edge, x, box.getMinY() + (edge - box.getMinY()) * (0.2 + 0.14 * (i % 3)));
-            pen.dashed(line, unit * 2.2f, unit, Palette.mixed(colour, Color.BLACK, 0.65));
-            pen.dashed(line, unit, unit, colour);
-        }
+    /** The first end on its way: behind its neighbours, and then round them. */
+    private void first(Rectangle2D box, Scene in) {
+        Setting warp = in.warp();
+        boolean rightward = in.turned().from() == Side.LEFT;
+        List<Leg> legs = in.turned().strands(warp, 0).get(0).legs().subList(0, eye.stage() + 1);
+        List<Leg> held = new ArrayList<>(legs);
+        held.add(Legs.toHand(legs.get(eye.stage()), warp, rightward, -0.8 * warp.spacing()));
+        List<Stretch> all = Stretches.of(warp, List.of(new Strand(held)), false, Detail.FINE);
+        shade(in).drawInOrder(all.stream().filter(stretch -> !stretch.front()).toList());
+        standing(in, 0, 1);
+        light(in).drawInOrder(all.stream().filter(Stretch::front).toList());
+        StrandWay.along(eye.hand(box), in.view(), warp, legs.subList(eye.stage(), eye.stage() + 1), eye.stage() + 1);
+    }
+
+    private YarnPen shade(Scene in) {
+        Color dark = Palette.mixed(in.colour(), Color.BLACK, 0.35);
+        return YarnPen.inTheShade(eye.g(), in.view(), dark, in.plies(), Face.FRONT);
+    }
+
+    private YarnPen light(Scene in) {
+        return new YarnPen(eye.g(), in.view(), in.colour(), in.plies(), Face.FRONT);
     }
 }

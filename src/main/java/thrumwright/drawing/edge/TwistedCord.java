@@ -17,8 +17,14 @@ import thrumwright.drawing.yarn.YarnPen;
  * @param from y at which it begins, page units
  * @param size thickness, page units
  * @param strands 2 or 3
+ * @param turn 1, or −1 for the other way round
+ * @param lean how far it goes aside on its way down, as a share of it
  */
-record TwistedCord(double x, double from, double size, int strands) {
+record TwistedCord(double x, double from, double size, int strands, int turn, double lean) {
+    TwistedCord(double x, double from, double size, int strands, int turn) {
+        this(x, from, size, strands, turn, 0);
+    }
+
     private static final int POINTS = 9;
     /** Page units as they are, but counted upwards. */
     private static final View PAGE = new View(1, 0, 0);
@@ -30,6 +36,37 @@ record TwistedCord(double x, double from, double size, int strands) {
 
     private boolean plied() {
         return strands == 2;
+    }
+
+    TwistedCord slanting(double aside) {
+        return new TwistedCord(x, from, size, strands, turn, aside);
+    }
+
+    /** Twisted, or its strands side by side. */
+    void drawOrLoose(Graphics2D g, double to, Color warp, boolean twisted) {
+        if (twisted) {
+            draw(g, to, warp);
+            return;
+        }
+        YarnPen pen = new YarnPen(g, PAGE, warp, 2, Face.FRONT);
+        for (int strand = 0; strand < strands; strand++) {
+            double aside = (strand - (strands - 1) / 2.0) * 0.6 * size;
+            double middle = (from + to) / 2;
+            pen.drawInOrder(List.of(Stretch.loose(
+                    new double[] {x + aside, x + aside + lean * (middle - from) * 0.8, x + aside + lean * (to - from)},
+                    new double[] {-from, -middle, -to},
+                    0.72 * size)));
+        }
+    }
+
+    /** Where a strand is at some height, page units. */
+    double xAt(int strand, double y) {
+        double angle = 2 * Math.PI * strand / strands + 2 * Math.PI * (y - from) / pitch();
+        return across(angle) + lean * (y - from);
+    }
+
+    private double across(double angle) {
+        return x + turn * Math.sin(angle) * size * (plied() ? 0.40 : 0.70);
     }
 
     /** @param to y at which it ends, page units */
@@ -65,8 +102,9 @@ record TwistedCord(double x, double from, double size, int strands) {
         for (int i = 0; i < POINTS; i++) {
             double angle = begins + (ends - begins) * i / (POINTS - 1);
             double depth = depth(angle);
-            xs[i] = x + Math.sin(angle) * size * (plied() ? 0.40 : 0.70);
-            ys[i] = -(from + pitch() * (angle - phase) / (2 * Math.PI));
+            double down = pitch() * (angle - phase) / (2 * Math.PI);
+            xs[i] = across(angle) + lean * down;
+            ys[i] = -(from + down);
             double near = Math.sqrt(Math.max(0, Math.abs(depth)));
             widths[i] = size * (plied() ? 0.45 + 0.57 * near : 0.5 + 0.36 * near);
             lifts[i] = Math.abs(depth);

@@ -9,7 +9,6 @@ import java.awt.geom.Rectangle2D;
 import java.awt.geom.RectangularShape;
 import java.awt.geom.RoundRectangle2D;
 import thrumwright.block.Support;
-import thrumwright.drawing.Arrow;
 import thrumwright.drawing.Palette;
 import thrumwright.plan.Hem;
 import thrumwright.plan.Plan;
@@ -21,12 +20,17 @@ record HemFittings(Graphics2D g, Palette palette, HemPlacing placing, HemLine be
     private static final float SEAM = 1.5f;
 
     void draw(Plan plan, Hem hem) {
-        hem.band().ifPresentOrElse(band -> band(plan, hem, band), () -> seam(hem));
+        sewn(plan, hem);
         if (bend instanceof SleeveLine sleeve) {
             hem.sleeve().ifPresent(taken -> bar(sleeve, taken.support()));
         } else {
             sleeve(hem);
         }
+    }
+
+    /** Band or seam alone. */
+    void sewn(Plan plan, Hem hem) {
+        hem.band().ifPresentOrElse(band -> band(plan, hem, band), () -> seam(hem));
     }
 
     /**
@@ -75,7 +79,7 @@ record HemFittings(Graphics2D g, Palette palette, HemPlacing placing, HemLine be
         g.draw(new Line2D.Double(placing.x(band) - 3, y, placing.x(inside), y));
     }
 
-    /** A bar or slat beside the hem that is to take it, and an arrow to where it goes; a strip where it is sewn on. */
+    /** A bar or slat beside the hem that has no room for it; a strip where it is sewn on. */
     private void sleeve(Hem hem) {
         hem.sleeve().ifPresent(sleeve -> {
             Support support = sleeve.support();
@@ -89,8 +93,6 @@ record HemFittings(Graphics2D g, Palette palette, HemPlacing placing, HemLine be
             double size = support.thick() * placing.scale();
             double gap = Math.max(FoldPainter.GAP, 0.35 * size);
             HemPainting.dot(g, section(support, edge - gap - size, y, size, high), palette.post());
-            double between = -hem.bends() * hem.thickness() / 2;
-            new Arrow(g, palette).level(edge - gap, placing.x(between), y, Math.min(4, 0.25 * gap));
         });
     }
 

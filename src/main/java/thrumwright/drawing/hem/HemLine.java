@@ -25,11 +25,16 @@ interface HemLine {
 
     /** Folded flat, with nothing in it. */
     static HemLine flat(Hem hem) {
-        return new Flat(hem);
+        return new Flat(hem, Math.PI);
     }
 
-    /** Layer upon layer. */
-    record Flat(Hem hem) implements HemLine {
+    /** On its way to that: so far turned back, radians, 0 to π. */
+    static HemLine turned(Hem hem, double angle) {
+        return new Flat(hem, angle);
+    }
+
+    /** Layer upon layer, or turned so far, radians. */
+    record Flat(Hem hem, double turned) implements HemLine {
         @Override
         public double outside() {
             return radius() + hem.thickness() / 2;
@@ -53,16 +58,27 @@ interface HemLine {
         @Override
         public double[] at(double u) {
             double r = radius();
-            double half = Math.PI * r / 2;
+            double half = turned * r / 2;
             double past = u - hem.cloth();
             if (past > half) {
                 return new double[] {0, past - half, Math.PI / 2};
             }
             if (past > -half) {
-                double angle = past / r;
-                return new double[] {-r + r * Math.sin(angle), -r * Math.cos(angle), angle};
+                double back = (half - past) / r;
+                return new double[] {-r + r * Math.cos(back), -r * Math.sin(back), Math.PI / 2 - back};
             }
-            return inner(-past - half, -2 * r);
+            return raised(inner(-past - half, -2 * r));
+        }
+
+        /** A place on the turned-back layer while it isn't turned back wholly: it swings about the bend. */
+        private double[] raised(double[] folded) {
+            double open = Math.PI - turned;
+            double z = folded[0] + radius();
+            return new double[] {
+                z * Math.cos(open) - folded[1] * Math.sin(open) - radius(),
+                z * Math.sin(open) + folded[1] * Math.cos(open),
+                folded[2] + open
+            };
         }
 
         /** On the turned-back layer, {@code up} mm above the outer fold's bend. */

@@ -1,10 +1,8 @@
 package thrumwright.drawing.step;
 
-import java.awt.BasicStroke;
 import java.awt.Font;
 import java.awt.Graphics2D;
 import java.awt.RenderingHints;
-import java.awt.geom.Line2D;
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.List;
@@ -15,12 +13,13 @@ import thrumwright.block.OpenWarp;
 import thrumwright.block.Row;
 import thrumwright.block.Setting;
 import thrumwright.block.Side;
-import thrumwright.drawing.Arrow;
-import thrumwright.drawing.Dimension;
+import thrumwright.drawing.HandWay;
 import thrumwright.drawing.Palette;
+import thrumwright.drawing.PictureLabels;
 import thrumwright.drawing.View;
 import thrumwright.drawing.edge.EdgePainter;
-import thrumwright.drawing.hem.FoldPainter;
+import thrumwright.drawing.edge.EdgeView;
+import thrumwright.drawing.hem.HemLying;
 import thrumwright.drawing.hem.MitrePainter;
 import thrumwright.drawing.yarn.ClothPainter;
 import thrumwright.drawing.yarn.Face;
@@ -39,12 +38,22 @@ import thrumwright.yarn.Yarn;
  * small as 35 mm × 25 mm.
  *
  * @param font for the few words in a drawing
+ * @param labels those words
  */
-public record StepPainter(Graphics2D g, Palette palette, Font font) {
-    /** Length of an arrow, in distances between ends. */
-    private static final double ARROW = 1.15;
+public record StepPainter(Graphics2D g, Palette palette, Font font, PictureLabels labels) {
+    /** Length of an arrow, and what is free beside it, in half widths of its head. */
+    private static final double ARROW = 3.4;
+
+    private static final double AIR = 0.9;
+    /** Of the box's height: the size of letters at most. */
+    private static final double LETTERS = 0.11;
     /** Share of the box below the step. */
     private static final double BELOW = 0.24;
+
+    /** With its words in the language of where the program runs. */
+    public StepPainter(Graphics2D g, Palette palette, Font font) {
+        this(g, palette, font, PictureLabels.here());
+    }
 
     /** Draws a step into a box; nothing goes outside it. */
     public void paint(Rectangle2D box, Plan plan, EndPlan end, BlockPlan block) {
@@ -54,8 +63,10 @@ public record StepPainter(Graphics2D g, Palette palette, Font font) {
     /** The move while one row of it is being worked; nothing goes outside the box. */
     void move(Rectangle2D box, Move move, StepScene scene) {
         within(box, painter -> {
-            View view = withArrow(box, painter.view(box, move.whole()), move.whole());
-            painter.work(box, view, move, scene);
+            // without its number: the picture's row stands for every row that is worked like it
+            HandWay hand = HandWay.in(box, painter.g, palette, null);
+            View view = withArrow(box, view(box, move.whole(), hand), move.whole());
+            painter.work(box, view, hand, move, scene);
             move.tips(scene).forEach(tip -> painter.tip(view, scene, tip));
         });
     }
@@ -71,7 +82,40 @@ public record StepPainter(Graphics2D g, Palette palette, Font font) {
         double size = view.length(0.16 * scene.setting().spacing());
         double x = view.x(tip.x());
         double y = view.y(tip.y());
-        new Arrow(g, palette).straight(x, y, x + 2.4 * size * tip.dx(), y - 2.4 * size * tip.dy(), size);
+        new HandWay(g, palette, null, size).straight(x, y, x + 2.4 * size * tip.dx(), y - 2.4 * size * tip.dy(), 0);
+    }
+
+    /**
+     * One stage of how a block is worked, see {@link BlockPlan#stages}; nothing goes outside the box.
+     *
+     * @param stage from 0
+     */
+    public void stage(Rectangle2D box, Plan plan, EndPlan end, BlockPlan block, int stage) {
+        within(
+                box,
+                painter -> block.work()
+                        .ifPresentOrElse(
+                                work -> new StagePainter(painter.g, palette, painter.font)
+                                        .paint(box, plan, end, block, stage),
+                                () -> painter.without(box, plan, end, block, stage)));
+    }
+
+    /** A stage of what takes no yarn across the warp. */
+    private void without(Rectangle2D box, Plan plan, EndPlan end, BlockPlan block, int stage) {
+        block.block()
+                .finish()
+                .ifPresentOrElse(
+                        finish -> new EdgePainter(new EdgeView(g, palette, font, labels, false, stage))
+                                .paint(box, plan, end, finish),
+                        () -> stageOfLine(box, plan, end, block, stage));
+    }
+
+    private void stageOfLine(Rectangle2D box, Plan plan, EndPlan end, BlockPlan block, int stage) {
+        if (block.fold().isPresent()) {
+            end.hem().filter(Hem::folds).ifPresent(hem -> fold(box, plan, end, hem, stage));
+        } else if (block.block() instanceof OpenWarp gap) {
+            new OpenPainter(g, palette, font).paint(box, plan, end, block, gap, stage);
+        }
     }
 
     /** A block as the picture of its kind, alone and without arrows; nothing goes outside the box. */
@@ -96,7 +140,9 @@ public record StepPainter(Graphics2D g, Palette palette, Font font) {
                 painter -> block.block()
                         .finish()
                         .ifPresentOrElse(
-                                finish -> new EdgePainter(painter.g, palette, !right).paint(box, plan, end, finish),
+                                finish -> new EdgePainter(
+                                                EdgeView.whole(painter.g, palette, painter.font, labels, !right))
+                                        .paint(box, plan, end, finish),
                                 () -> painter.slip(box, plan, block.work().orElseThrow(), slip, right)));
     }
 
@@ -113,8 +159,14 @@ public record StepPainter(Graphics2D g, Palette palette, Font font) {
         Graphics2D within = (Graphics2D) g.create();
         within.clip(box);
         within.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
-        painting.accept(new StepPainter(within, palette, font));
+        painting.accept(new StepPainter(within, palette, fitting(box), labels));
         within.dispose();
+    }
+
+    /** Letters that leave room for the drawing in a small box. */
+    private Font fitting(Rectangle2D box) {
+        double most = LETTERS * box.getHeight();
+        return font == null || font.getSize2D() <= most ? font : font.deriveFont((float) most);
     }
 
     private void strained(Rectangle2D box, Plan plan, StepScene scene, Strain strain) {
@@ -160,29 +212,28 @@ public record StepPainter(Graphics2D g, Palette palette, Font font) {
     }
 
     private void draw(Rectangle2D box, Plan plan, EndPlan end, BlockPlan block) {
-        block.work()
-                .map(work -> Move.of(plan, end, block, StepScene.of(work)))
-                .ifPresent(move -> work(box, view(box, move.whole()), move, move.whole()));
-        block.block().finish().ifPresent(finish -> new EdgePainter(g, palette, false).paint(box, plan, end, finish));
+        block.work().map(work -> Move.of(plan, end, block, StepScene.of(work))).ifPresent(move -> work(box, move));
+        block.block()
+                .finish()
+                .ifPresent(finish ->
+                        new EdgePainter(EdgeView.whole(g, palette, font, labels, false)).paint(box, plan, end, finish));
         if (block.block() instanceof HemFold) {
-            end.hem().filter(Hem::folds).ifPresent(hem -> fold(box, plan, end, hem));
+            end.hem().filter(Hem::folds).ifPresent(hem -> fold(box, plan, end, hem, HemLying.WHOLE));
         } else if (block.block() instanceof OpenWarp gap) {
-            open(box, plan, end, block, gap);
+            new OpenPainter(g, palette, font).paint(box, plan, end, block, gap, OpenPainter.WHOLE);
         }
     }
 
     /** A hem from the side; beside it, where its corners are turned in, one of them from the back. */
-    private void fold(Rectangle2D box, Plan plan, EndPlan end, Hem hem) {
-        FoldPainter side = new FoldPainter(g, palette);
-        if (hem.mitre().isEmpty()) {
-            side.paint(box, plan, end, hem, font);
+    private void fold(Rectangle2D box, Plan plan, EndPlan end, Hem hem, int stage) {
+        HemLying side = new HemLying(g, palette, font, labels);
+        if (hem.mitre().isEmpty() || stage != HemLying.WHOLE) {
+            side.paint(box, plan, end, hem, stage);
             return;
         }
-        // a bar beside the hem takes the room of the words
-        boolean rod = hem.sleeve().filter(Hem.Sleeve::slidesIn).isPresent();
-        side.paint(part(box, 0, rod ? 0.56 : 0.28), plan, end, hem, rod ? null : font);
+        side.paint(part(box, 0, 0.56), plan, end, hem, stage);
         new MitrePainter(g, palette, font)
-                .paint(part(box, 0.58, 1), plan, end, hem, hem.mitre().get());
+                .paint(part(box, 0.6, 1), plan, end, hem, hem.mitre().get());
     }
 
     /** Of a box, from one share of its width to another. */
@@ -191,26 +242,29 @@ public record StepPainter(Graphics2D g, Palette palette, Font font) {
                 box.getX() + from * box.getWidth(), box.getY(), (to - from) * box.getWidth(), box.getHeight());
     }
 
-    private View view(Rectangle2D box, StepScene scene) {
-        Setting few = scene.setting();
-        double left = scene.reach(Side.LEFT) + arrowRoom(scene, Side.LEFT);
-        double right = scene.reach(Side.RIGHT) + arrowRoom(scene, Side.RIGHT);
-        double wide = few.span() + left + right;
-        double scale = Math.min(
-                box.getWidth() / wide,
-                box.getHeight() * (1 - BELOW) / ((scene.height() + Math.max(0, scene.lap())) * 1.2));
-        double spare = box.getWidth() - wide * scale;
-        double below = Math.max(BELOW * box.getHeight() / scale, scene.rowHeight());
-        return new View(scale, box.getMinX() + spare / 2 + scale * left, box.getMaxY() - below * scale);
+    private void work(Rectangle2D box, Move move) {
+        HandWay hand = HandWay.in(box, g, palette, font);
+        work(box, view(box, move.whole(), hand), hand, move, move.whole());
     }
 
-    private void work(Rectangle2D box, View view, Move move, StepScene scene) {
-        List<ClothPainter.PlacedBlock> placed = new ArrayList<>(move.ground());
-        placed.add(new ClothPainter.PlacedBlock(scene.picture(), 0, scene.height()));
-        cloth(view, placed, scene.tails(), scene.setting(), move.warp(), box);
+    private void work(Rectangle2D box, View view, HandWay hand, Move move, StepScene scene) {
+        cloth(view, scene.placed(move.ground()), scene.tails(), scene.setting(), move.warp(), box);
         for (Row row : scene.told()) {
-            arrow(view, scene, row);
+            arrow(hand, view, scene, row);
         }
+    }
+
+    /** As large as there is room beside the arrows and their numbers. */
+    private static View view(Rectangle2D box, StepScene scene, HandWay hand) {
+        double left = scene.reach(Side.LEFT);
+        double wide = scene.setting().span() + left + scene.reach(Side.RIGHT);
+        double before = arrowRoom(scene, Side.LEFT, hand);
+        double room = box.getWidth() - before - arrowRoom(scene, Side.RIGHT, hand);
+        double scale = Math.min(
+                room / wide, box.getHeight() * (1 - BELOW) / ((scene.height() + Math.max(0, scene.lap())) * 1.2));
+        double spare = room - wide * scale;
+        double below = Math.max(BELOW * box.getHeight() / scale, scene.rowHeight());
+        return new View(scale, box.getMinX() + before + spare / 2 + scale * left, box.getMaxY() - below * scale);
     }
 
     private void cloth(
@@ -225,53 +279,24 @@ public record StepPainter(Graphics2D g, Palette palette, Font font) {
         new ClothPainter(g, palette, true, Face.FRONT).blocks(view, placed, tails, few, warp, low, high);
     }
 
-    private static double arrowRoom(StepScene scene, Side side) {
+    /** Page units; beside posts arrows stand within the drawing. */
+    private static double arrowRoom(StepScene scene, Side side, HandWay hand) {
         boolean setsOut = scene.arrows().stream().anyMatch(row -> row.from() == side);
-        return setsOut && !scene.tied() ? (ARROW + 0.45) * scene.setting().spacing() : 0;
+        return setsOut && !scene.tied() ? hand.room() + (ARROW + 2 * AIR) * hand.size() : 0;
     }
 
     /** At the side where a row begins, beside its tail; beside a post below the first row and above the next. */
-    private void arrow(View view, StepScene scene, Row row) {
-        Setting few = scene.setting();
-        double long_ = ARROW * few.spacing();
+    private void arrow(HandWay hand, View view, StepScene scene, Row row) {
         int way = row.from() == Side.LEFT ? 1 : -1;
-        double edge = row.from() == Side.LEFT ? 0 : few.span();
+        double edge = row.from() == Side.LEFT ? 0 : scene.setting().span();
         double y = (row.number() - scene.arrows().get(0).number() + 0.5) * scene.rowHeight() + scene.lap();
-        double tip = scene.reach(row.from()) + 0.2 * few.spacing();
+        double out = scene.reach(row.from());
         if (scene.tied()) {
-            boolean first = row.equals(scene.arrows().get(0));
-            y = first ? -0.55 * few.spacing() : scene.height() + 0.55 * few.spacing();
-            tip = 0.4 * few.spacing();
+            double s = scene.setting().spacing();
+            y = row.equals(scene.arrows().get(0)) ? -0.55 * s : scene.height() + 0.55 * s;
+            out = 0.1 * s;
         }
-        double to = view.x(edge - way * tip);
-        double from = view.x(edge - way * (tip + long_));
-        new Arrow(g, palette).level(from, to, view.y(y), view.length(0.2 * few.spacing()));
-    }
-
-    /** The gap between what was woven before and what comes next, with its height. */
-    private void open(Rectangle2D box, Plan plan, EndPlan end, BlockPlan block, OpenWarp gap) {
-        Setting whole = plan.piece().setting(plan.piece().warpYarn());
-        double s = whole.spacing();
-        int ends = Math.min(whole.ends(), 6);
-        Setting few = new Setting(
-                ends, s, Math.max(0.2 * s, whole.warp()), whole.relaxed(), whole.beaten(), Optional.empty());
-        double scale = box.getWidth() / (few.span() + 6 * s);
-        View view = new View(scale, box.getMinX() + 1.5 * s * scale, box.getMaxY() - 0.22 * box.getHeight());
-        List<ClothPainter.PlacedBlock> placed = new ArrayList<>();
-        StepScene.below(end, block, ends).ifPresent(placed::add);
-        cloth(view, placed, List.of(), few, plan.piece().warpYarn(), box);
-        double low = view.y(0);
-        double high = box.getMinY() + 0.18 * box.getHeight();
-        double left = view.x(-0.8 * s);
-        double right = view.x(few.span() + 0.8 * s);
-        g.setColor(palette.ink());
-        g.setStroke(new BasicStroke(0.9f, BasicStroke.CAP_BUTT, BasicStroke.JOIN_MITER, 10, new float[] {4, 3}, 0));
-        g.draw(new Line2D.Double(left, high, right, high));
-        new Dimension(g, palette.ink(), font)
-                .upright(
-                        right + 0.3 * s * scale,
-                        low,
-                        high,
-                        plan.piece().shown().height(gap.height().mm()));
+        double to = view.x(edge - way * out) - way * AIR * hand.size();
+        hand.straight(to - way * ARROW * hand.size(), view.y(y), to, view.y(y), row.number());
     }
 }

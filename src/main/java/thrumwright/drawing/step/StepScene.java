@@ -34,6 +34,7 @@ import thrumwright.yarn.Yarn;
 record StepScene(Work work, BlockPicture picture, List<Tail> tails, Optional<Row> now) {
     private static final int ENDS = 6;
     private static final int MOST_ENDS = 12;
+    private static final int FEWEST_ENDS = 4;
     private static final int ROWS_BELOW = 6;
     /** So many rows, if there are as many, draw the edges in before one's eyes. */
     private static final int SLIPPED_ROWS = 6;
@@ -46,7 +47,7 @@ record StepScene(Work work, BlockPicture picture, List<Tail> tails, Optional<Row
     private static final double LOOSE = 0.75;
 
     static StepScene of(Work whole) {
-        return of(shortened(whole, usualRows(whole)), UnaryOperator.identity());
+        return of(shown(whole), UnaryOperator.identity());
     }
 
     /** Enough rows to show how each row of the block is worked: one that goes either way, if there are more than one. */
@@ -60,6 +61,19 @@ record StepScene(Work work, BlockPicture picture, List<Tail> tails, Optional<Row
     private static StepScene of(Work few, UnaryOperator<List<Strand>> slip) {
         BlockPicture picture = BlockPicture.slipped(few, slip);
         return new StepScene(few, picture, Tail.hung(picture.tails(0)), Optional.empty());
+    }
+
+    /** Those rows as far as they are worked at a stage, from 0. */
+    static StepScene led(Work few, Led led) {
+        BlockPicture picture = led.done()
+                ? BlockPicture.slipped(few, strands -> led.strands())
+                : BlockPicture.underWay(few, led.strands());
+        return new StepScene(few, picture, Tail.hung(picture.tails(0)), Optional.empty());
+    }
+
+    /** The rows that are shown, on the ends that are shown. */
+    static Work shown(Work whole) {
+        return shortened(whole, usualRows(whole));
     }
 
     /**
@@ -95,7 +109,7 @@ record StepScene(Work work, BlockPicture picture, List<Tail> tails, Optional<Row
 
     private static Work withRows(Work work, UnaryOperator<Row> slip) {
         List<Row> rows = work.rows().stream().map(slip).toList();
-        return new Work(work.block(), work.yarn(), work.setting(), rows, work.cut());
+        return new Work(work.block(), work.yarn(), work.setting(), rows, work.cut(), work.oneLength());
     }
 
     private static Row leaningWrong(Row row) {
@@ -148,8 +162,23 @@ record StepScene(Work work, BlockPicture picture, List<Tail> tails, Optional<Row
         return whole.block().plainWeave() ? 4 : 2;
     }
 
+    /** The same on as few ends as show a stitch or two, so that they are large. */
+    static Work closely(Work whole) {
+        int all = whole.setting().ends();
+        int wanted = Math.min(
+                MOST_ENDS,
+                Math.max(
+                        FEWEST_ENDS,
+                        whole.block().longestFloat() + whole.block().period() + 2));
+        return shortened(whole, usualRows(whole), Math.min(all, wanted + wanted % 2 + all % 2));
+    }
+
     private static Work shortened(Work whole, int most) {
-        Setting setting = setting(whole.setting(), ends(whole), whole.block().tied());
+        return shortened(whole, most, ends(whole));
+    }
+
+    private static Work shortened(Work whole, int most, int ends) {
+        Setting setting = setting(whole.setting(), ends, whole.block().tied());
         int rows = whole.rows().size();
         // as many rows, odd or even, as the whole block, so that the yarn ends at the right side
         int shown = rows <= most ? rows : most - (most - rows & 1);
@@ -158,7 +187,8 @@ record StepScene(Work work, BlockPicture picture, List<Tail> tails, Optional<Row
                 whole.yarn(),
                 setting,
                 whole.rows().subList(0, shown),
-                whole.cut());
+                whole.cut(),
+                whole.oneLength());
     }
 
     /**
@@ -201,6 +231,18 @@ record StepScene(Work work, BlockPicture picture, List<Tail> tails, Optional<Row
         return ground;
     }
 
+    /** The same, and the block itself. */
+    List<ClothPainter.PlacedBlock> placed(Plan plan, EndPlan end, BlockPlan block) {
+        return placed(ground(plan, end, block));
+    }
+
+    /** The block itself on what was woven before. */
+    List<ClothPainter.PlacedBlock> placed(List<ClothPainter.PlacedBlock> ground) {
+        List<ClothPainter.PlacedBlock> placed = new ArrayList<>(ground);
+        placed.add(new ClothPainter.PlacedBlock(picture, 0, height()));
+        return placed;
+    }
+
     /** The cloth on which a block lies that has no height: rows above it or below it, else plain picks of the design's yarn. */
     Optional<ClothPainter.PlacedBlock> cloth(Plan plan, EndPlan end, BlockPlan block) {
         if (lap() == 0) {
@@ -211,7 +253,8 @@ record StepScene(Work work, BlockPicture picture, List<Tail> tails, Optional<Row
         return there.or(() -> Optional.of(picks(plan, end)));
     }
 
-    private static Optional<ClothPainter.PlacedBlock> above(EndPlan end, BlockPlan block, int ends) {
+    /** The first rows of what is woven on top of a block, with their lower edge at y = 0. */
+    static Optional<ClothPainter.PlacedBlock> above(EndPlan end, BlockPlan block, int ends) {
         return end
                 .blocks()
                 .subList(end.blocks().indexOf(block) + 1, end.blocks().size())

@@ -11,6 +11,7 @@ import thrumwright.block.Amount;
 import thrumwright.block.Course;
 import thrumwright.block.MaterialRole;
 import thrumwright.block.PlainBand;
+import thrumwright.block.Posts;
 import thrumwright.block.Row;
 import thrumwright.block.Setting;
 import thrumwright.block.Strand;
@@ -26,21 +27,23 @@ import thrumwright.yarn.Yarn;
  * strands that give its length. They are worked out when they are first wanted, and kept.
  */
 public final class BlockPicture {
-    /** Yarn before and behind, both edges and what is between, at every place between two pixels, in two sizes. */
-    private static final int MOST_STRIPS = 2 * 3 * YarnStrip.PHASES * 2;
+    /** Yarn before and behind, both edges and what is between, either way, at every place between two pixels, in two sizes. */
+    private static final int MOST_STRIPS = 2 * 3 * 3 * YarnStrip.PHASES * 2;
 
     private final YarnBlock block;
     private final Setting setting;
     private final List<Row> rows;
     private final DyedYarn yarn;
-    private final boolean tailed;
+    private final TailedEnds hanging;
     private final UnaryOperator<List<Strand>> slip;
     private final double laid;
     private final Map<Detail, YarnPath> paths;
     private final Map<Detail, Sides> sides = new ConcurrentHashMap<>();
     private final Map<YarnStrip.Key, YarnStrip> strips = new ConcurrentHashMap<>();
+    private final YarnEnds.Which which;
     private final YarnEnds ends;
     private final Repetition repetition;
+    private final Repetition courses;
     private BlockPicture narrow;
     private List<YarnEnds.LooseEnd> looseEnds;
 
@@ -52,18 +55,21 @@ public final class BlockPicture {
             Setting setting,
             List<Row> rows,
             DyedYarn yarn,
-            boolean tailed,
-            UnaryOperator<List<Strand>> slip) {
+            TailedEnds hanging,
+            UnaryOperator<List<Strand>> slip,
+            YarnEnds.Which which) {
         this.block = block;
         this.setting = setting;
         this.rows = rows;
         this.yarn = yarn;
-        this.tailed = tailed;
+        this.hanging = hanging;
         this.slip = slip;
         this.laid = 1;
         this.paths = new ConcurrentHashMap<>();
-        this.ends = new YarnEnds(block, setting, rows);
+        this.which = which;
+        this.ends = new YarnEnds(block, setting, rows, which);
         this.repetition = Repetition.of(block, setting);
+        this.courses = Repetition.ofRows(rows.size());
     }
 
     /** As far as its yarn is laid in. */
@@ -72,33 +78,59 @@ public final class BlockPicture {
         this.setting = whole.setting;
         this.rows = whole.rows;
         this.yarn = whole.yarn;
-        this.tailed = whole.tailed;
+        this.hanging = whole.hanging;
         this.slip = whole.slip;
         this.laid = laid;
         this.paths = whole.paths;
+        this.which = whole.which;
         this.ends = whole.ends;
         this.repetition = whole.repetition;
+        this.courses = whole.courses;
     }
 
-    private static BlockPicture of(Work work, DyedYarn.Tint tint, boolean tailed, UnaryOperator<List<Strand>> slip) {
+    private static BlockPicture of(
+            Work work, DyedYarn.Tint tint, TailedEnds hanging, UnaryOperator<List<Strand>> slip) {
         return new BlockPicture(
-                work.block(), work.setting(), work.rows(), new DyedYarn(work.yarn(), tint), tailed, slip);
+                work.block(),
+                work.setting(),
+                work.rows(),
+                new DyedYarn(work.yarn(), tint),
+                hanging,
+                slip,
+                YarnEnds.Which.BOTH);
     }
 
     /** A block with its tails, paler if it comes out again. */
     public static BlockPicture of(Work work) {
         DyedYarn.Tint tint = work.block().use().comesOut() ? DyedYarn.Tint.PALE : DyedYarn.Tint.FULL;
-        return of(work, tint, true, UnaryOperator.identity());
+        return of(work, tint, TailedEnds.of(work.oneLength()), UnaryOperator.identity());
     }
 
     /** A block that is being worked, in its full colour, with a slip in how its yarn is led. */
     public static BlockPicture slipped(Work work, UnaryOperator<List<Strand>> slip) {
-        return of(work, DyedYarn.Tint.FULL, true, slip);
+        return of(work, DyedYarn.Tint.FULL, TailedEnds.of(work.oneLength()), slip);
+    }
+
+    /** A block whose yarn is led on by the hand: it has begun, and hasn't come to its end. */
+    public static BlockPicture underWay(Work work, List<Strand> laid) {
+        return new BlockPicture(
+                work.block(),
+                work.setting(),
+                work.rows(),
+                new DyedYarn(work.yarn(), DyedYarn.Tint.FULL),
+                TailedEnds.of(work.oneLength()),
+                strands -> laid,
+                YarnEnds.Which.FIRST);
+    }
+
+    /** A block as it lies at the edge, without tails. */
+    public static BlockPicture finished(Work work) {
+        return of(work, DyedYarn.Tint.FULL, TailedEnds.NOWHERE, UnaryOperator.identity());
     }
 
     /** What was woven before, in grey and without tails. */
     public static BlockPicture woven(Work work) {
-        return of(work, DyedYarn.Tint.GREY, false, UnaryOperator.identity());
+        return of(work, DyedYarn.Tint.GREY, TailedEnds.NOWHERE, UnaryOperator.identity());
     }
 
     /** So many plain picks of a yarn that belongs to no block: the design's. */
@@ -110,7 +142,14 @@ public final class BlockPicture {
                 new Amount.Picks(count),
                 Optional.empty());
         DyedYarn full = new DyedYarn(yarn, DyedYarn.Tint.FULL);
-        return new BlockPicture(band, setting, band.rows(setting, before), full, false, UnaryOperator.identity());
+        return new BlockPicture(
+                band,
+                setting,
+                band.rows(setting, before),
+                full,
+                TailedEnds.NOWHERE,
+                UnaryOperator.identity(),
+                YarnEnds.Which.BOTH);
     }
 
     /** Whether the other one shows the same. */
@@ -119,7 +158,7 @@ public final class BlockPicture {
                 && setting.equals(other.setting)
                 && rows.equals(other.rows)
                 && yarn.equals(other.yarn)
-                && tailed == other.tailed
+                && hanging.equals(other.hanging)
                 && laid == other.laid;
     }
 
@@ -160,7 +199,7 @@ public final class BlockPicture {
 
     /** Whether its yarn goes on into tails. */
     private boolean joined() {
-        return tailed && !ends.toPosts();
+        return !hanging.equals(TailedEnds.NOWHERE) && !ends.toPosts();
     }
 
     /** In mm, 0 or more. */
@@ -208,14 +247,39 @@ public final class BlockPicture {
         return repetition;
     }
 
-    /** The same block on the narrow warp of its repetition. */
+    /** How its rows repeat themselves. */
+    Repetition courses() {
+        return courses;
+    }
+
+    /** Of one row, mm, 0 or more. */
+    double rowHeight() {
+        return height() / rows.size();
+    }
+
+    /** How many crossings of yarn and warp there are, 1 or more. */
+    double crossings() {
+        return (double) setting.ends() * rows.size();
+    }
+
+    /** The same block on the narrow warp of its repetition, with as many rows as differ. */
     synchronized BlockPicture narrow() {
         if (narrow == null) {
-            narrow = repetition.repeats()
-                    ? new BlockPicture(block, setting.withEnds(repetition.fewer()), rows, yarn, tailed, slip)
-                    : this;
+            narrow = repetition.repeats() || courses.repeats() ? fewer() : this;
         }
         return narrow;
+    }
+
+    private BlockPicture fewer() {
+        YarnBlock low = courses.repeats() ? block.withRows(courses.fewer()) : block;
+        return new BlockPicture(
+                low,
+                setting.withEnds(repetition.fewer()),
+                rows.subList(0, courses.fewer()),
+                yarn,
+                hanging,
+                slip,
+                which);
     }
 
     /** A picture of a part of it; kept for a while. */
@@ -223,7 +287,8 @@ public final class BlockPicture {
         if (strips.size() > MOST_STRIPS) {
             strips.clear();
         }
-        return strips.computeIfAbsent(key, wanted -> YarnStrip.of(wanted, reach(), setting.spacing(), pen));
+        return strips.computeIfAbsent(
+                key, wanted -> YarnStrip.of(wanted, reach(), setting.spacing(), rowHeight(), pen));
     }
 
     /** How many pictures of parts are kept. */
@@ -249,16 +314,19 @@ public final class BlockPicture {
         if (!joined() || laid < 1 && block.folded()) {
             return List.of();
         }
-        return looseEnds().stream()
-                .limit(laid < 1 ? 1 : Long.MAX_VALUE)
-                .map(end -> ends.tail(end, yarn, bottom))
-                .toList();
+        return hung().stream().map(end -> ends.tail(end, yarn, bottom)).toList();
+    }
+
+    private List<YarnEnds.LooseEnd> hung() {
+        List<YarnEnds.LooseEnd> loose = looseEnds();
+        boolean ended = hanging.last() && laid >= 1;
+        return loose.subList(hanging.first() ? 0 : 1, ended ? loose.size() : 1);
     }
 
     /** Both edges are the same on the narrow warp, and sooner worked out. */
     private synchronized List<YarnEnds.LooseEnd> looseEnds() {
         if (looseEnds == null) {
-            looseEnds = narrow().ends.loose();
+            looseEnds = narrow().ends.loose(height() - narrow().height());
         }
         return looseEnds;
     }
@@ -267,6 +335,11 @@ public final class BlockPicture {
     public List<Stretch> ties() {
         List<Stretch> ties = ends.ties();
         return laid < 1 ? ties.subList(0, ties.size() / 2) : ties;
+    }
+
+    /** The posts, if its yarn is tied to them. */
+    Optional<Posts> toPosts() {
+        return ends.toPosts() ? setting.posts() : Optional.empty();
     }
 
     /** Whether stretches lie on each other, so that their order matters. */

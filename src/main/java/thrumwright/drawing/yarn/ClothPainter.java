@@ -13,6 +13,9 @@ import thrumwright.yarn.Yarn;
 
 /** Draws blocks on their warp, from the front or from behind. */
 public final class ClothPainter {
+    /** Seen from behind, a block with no more crossings than that is drawn whole. */
+    private static final double WHOLE_BEHIND = 100_000;
+
     private final Graphics2D g;
     private final Palette palette;
     private final boolean everyYarn;
@@ -107,25 +110,38 @@ public final class ClothPainter {
                 ? blocks
                 : blocks.stream().filter(block -> meets(view, block, visible)).toList();
         seen.forEach(block -> yarn(view, block, false));
-        tails(view, ground, tails.stream().filter(tail -> tail.inFront() != (face == Face.FRONT)));
+        tails(view, ground, tails.stream().filter(tail -> !near(tail)));
         ground.posts()
                 .ifPresent(posts ->
                         new PostPen(g, view, palette).draw(ground, posts, postsShown.low(), postsShown.high()));
         warp(view, ground, warp, warpShown.low(), warpShown.high());
+        tails(view, ground, tails.stream().filter(tail -> near(tail) && under(tail)));
         seen.stream()
                 .sorted(Comparator.comparing(block -> block.picture().lap() != 0))
                 .forEach(block -> yarn(view, block, true));
-        tails(view, ground, tails.stream().filter(tail -> tail.inFront() == (face == Face.FRONT)));
+        tails(view, ground, tails.stream().filter(tail -> near(tail) && !under(tail)));
         seen.forEach(block -> inFront(block.on(view), block.picture())
                 .drawInOrder(block.picture().ties()));
     }
 
+    private boolean near(Tail tail) {
+        return tail.inFront() == (face == Face.FRONT);
+    }
+
+    private static boolean under(Tail tail) {
+        return tail.lies() == Tail.Lies.UNDER_ITS_ROW;
+    }
+
     /** A block's yarn in front of the warp or behind it. */
     private void yarn(View view, PlacedBlock block, boolean near) {
-        if (everyYarn || face == Face.BACK) {
-            yarn.draw(g, block.on(view), block.picture(), near);
+        View on = block.on(view);
+        BlockPicture picture = block.picture();
+        if (CoverPainter.tooFine(on, picture, everyYarn ? 1 : Detail.device(g))) {
+            new CoverPainter(g, palette).draw(on, picture, near);
+        } else if (everyYarn || face == Face.BACK && picture.crossings() <= WHOLE_BEHIND) {
+            yarn.draw(g, on, picture, near);
         } else {
-            new RepeatPainter(g, yarn).draw(block.on(view), block.picture(), near);
+            new RepeatPainter(g, yarn).draw(on, picture, near);
         }
     }
 

@@ -6,10 +6,10 @@ import thrumwright.block.Setting;
 import thrumwright.block.YarnBlock;
 
 /**
- * How a block repeats itself across a wide warp. All there is to see of it is on a warp with fewer ends: its left edge, its
- * right edge and enough between them to be shown again and again.
+ * How a block repeats itself across a wide warp, or in many rows. All there is to see of it is on a warp with fewer ends: its
+ * left edge, its right edge and enough between them to be shown again and again; and so with rows from below to above.
  *
- * @param ends number of warp ends
+ * @param ends number of warp ends, or rows
  * @param fewer number of warp ends of the narrow warp; the same where nothing can be left out
  * @param edge ends at either side that are not repeated
  * @param step ends that are repeated
@@ -44,14 +44,31 @@ record Repetition(int ends, int fewer, int edge, int step) {
         double right(double spacing) {
             return to == Integer.MAX_VALUE ? Double.POSITIVE_INFINITY : (to - 0.5) * spacing;
         }
+
+        /** Of rows, its lower edge, mm above the block's; negative infinity for all that is there. */
+        double low(double rowHeight) {
+            return from == Integer.MIN_VALUE ? Double.NEGATIVE_INFINITY : from * rowHeight;
+        }
+
+        /** Of rows, its upper edge, mm above the block's lower one; infinity for all that is there. */
+        double high(double rowHeight) {
+            return to == Integer.MAX_VALUE ? Double.POSITIVE_INFINITY : to * rowHeight;
+        }
     }
 
     static Repetition of(YarnBlock block, Setting setting) {
         int period = block.period();
-        int edge = block.longestFloat() + SPARE;
+        return of(setting.ends(), period, block.longestFloat() + SPARE);
+    }
+
+    /** Rows repeat by twos: the yarn goes there and back. */
+    static Repetition ofRows(int rows) {
+        return of(rows, 2, SPARE);
+    }
+
+    private static Repetition of(int ends, int period, int edge) {
         int step = (TOGETHER + period - 1) / period * period;
         int least = 2 * edge + 2 * step;
-        int ends = setting.ends();
         int fewer = ends <= least ? ends : least + (ends - least) % period;
         return new Repetition(ends, fewer, edge, step);
     }

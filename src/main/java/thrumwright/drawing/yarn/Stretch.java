@@ -98,6 +98,11 @@ public record Stretch(
         return greatest(x);
     }
 
+    /** The least height of its middle line: mm, either sign. */
+    public double lowestY() {
+        return lowY();
+    }
+
     double lowY() {
         return least(y);
     }

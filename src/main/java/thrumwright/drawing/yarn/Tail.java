@@ -13,13 +13,21 @@ import thrumwright.block.Side;
  * @param side the side at which it hangs
  * @param x where its yarn ends in the cloth, mm
  * @param y how high that is above the lowest line of the picture, mm
- * @param inFront whether it comes from the front of the edge end
+ * @param lies how it leaves the cloth
  * @param thickness of its yarn, mm
  * @param out how far beyond the edge end it hangs, mm
  * @param down how far it hangs down, mm
  */
-public record Tail(
-        DyedYarn yarn, Side side, double x, double y, boolean inFront, double thickness, double out, double down) {
+public record Tail(DyedYarn yarn, Side side, double x, double y, Lies lies, double thickness, double out, double down) {
+    /** How a tail leaves the cloth. */
+    public enum Lies {
+        BEHIND,
+        /** In front of the warp, and of its own row. */
+        IN_FRONT,
+        /** In front of the warp, from under the wraps of its own row. */
+        UNDER_ITS_ROW
+    }
+
     private static final int POINTS = 11;
     /** How far it reaches into the cloth, in thicknesses, so that no gap shows where the yarn bends. */
     private static final double OVERLAP = 0.15;
@@ -52,20 +60,25 @@ public record Tail(
             return this;
         }
         if (room >= 2.5 * thickness) {
-            return new Tail(yarn, side, x, y, inFront, thickness, out, room);
+            return new Tail(yarn, side, x, y, lies, thickness, out, room);
         }
-        return new Tail(yarn, side, x, y, inFront, thickness, Math.max(out, below.out + touching), down);
+        return new Tail(yarn, side, x, y, lies, thickness, Math.max(out, below.out + touching), down);
     }
 
     /** The same tail, cut so that it doesn't hang below a line, which lies at any height, mm. */
     public Tail above(double line) {
         double most = Math.max(1.2 * thickness, y - line - thickness / 2);
-        return new Tail(yarn, side, x, y, inFront, thickness, out, Math.min(down, most));
+        return new Tail(yarn, side, x, y, lies, thickness, out, Math.min(down, most));
     }
 
     /** The same tail with heights counted from a line that lies so far below: mm, either sign. */
     public Tail raised(double mm) {
-        return new Tail(yarn, side, x, y + mm, inFront, thickness, out, down);
+        return new Tail(yarn, side, x, y + mm, lies, thickness, out, down);
+    }
+
+    /** Whether it comes from the front of the warp. */
+    public boolean inFront() {
+        return lies != Lies.BEHIND;
     }
 
     /** How far it reaches beyond the edge end, mm, 0 or more. */

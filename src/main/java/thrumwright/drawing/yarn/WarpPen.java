@@ -15,6 +15,9 @@ public record WarpPen(Graphics2D g, View view, Color colour, int plies, Face fac
 
     private static final double PLY_FROM = 4.5;
 
+    /** Ends that stand closer than that, page units, aren't told apart: half a point is 0.2 mm. */
+    private static final double SINGLE_FROM = 0.5;
+
     /**
      * Ends from one height to another, all lengths in mm.
      *
@@ -25,6 +28,10 @@ public record WarpPen(Graphics2D g, View view, Color colour, int plies, Face fac
      */
     public void draw(double spacing, double diameter, int first, int last, double fromY, double toY) {
         double width = view.length(diameter);
+        if (view.length(spacing) < SINGLE_FROM) {
+            cover(new Standing(spacing, width, first, last, fromY, toY), Math.min(1, diameter / spacing));
+            return;
+        }
         double rim = Math.min(0.14, 0.8 / width + 0.02);
         Standing ends = new Standing(spacing, width, first, last, fromY, toY);
         bars(ends, -0.5, 0.5, Palette.mixed(colour, Color.BLACK, 0.46));
@@ -35,6 +42,15 @@ public record WarpPen(Graphics2D g, View view, Color colour, int plies, Face fac
         if (width >= PLY_FROM) {
             ply(ends);
         }
+    }
+
+    /** All ends in one, paler where there is more between them. */
+    private void cover(Standing ends, double share) {
+        double left = view.x((ends.first() - 0.5) * ends.spacing());
+        double right = view.x((ends.last() + 0.5) * ends.spacing());
+        double top = view.y(ends.toY());
+        g.setColor(Palette.mixed(Color.WHITE, Palette.mixed(colour, Color.BLACK, 0.2), share));
+        g.fill(new Rectangle2D.Double(left, top, right - left, view.y(ends.fromY()) - top));
     }
 
     /** Neighbouring ends, from one height to another; {@code width} in page units. */

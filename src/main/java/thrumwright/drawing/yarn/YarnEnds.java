@@ -15,43 +15,66 @@ import thrumwright.cord.TautCord;
 import thrumwright.cord.Visit;
 
 /** Where a block's yarn begins and ends: loose at an edge, or tied. */
-record YarnEnds(YarnBlock block, Setting setting, List<Row> rows) {
+record YarnEnds(YarnBlock block, Setting setting, List<Row> rows, Which which) {
+    /** Which of its ends there are. */
+    enum Which {
+        BOTH,
+        /** It is still worked on. */
+        FIRST
+    }
+
     /** Pegs beyond so many have no part in where a cord begins or ends. */
     private static final int FEW = 6;
 
     /**
      * A place at the edge where the yarn begins or ends.
      *
+     * @param x of the warp end on which it lies, mm
      * @param y mm above the block's lower edge
-     * @param inFront whether it lies in front of the edge end
+     * @param inFront whether it lies in front of that end
      */
-    record LooseEnd(Side side, double y, boolean inFront) {}
+    record LooseEnd(Side side, double x, double y, boolean inFront) {}
 
     /** A loose end hanging, not yet clear of others; {@code bottom} is the block's lower edge, mm. */
     Tail tail(LooseEnd end, DyedYarn yarn, double bottom) {
         double thick = setting.relaxed();
-        double edge = end.side() == Side.LEFT ? 0 : setting.span();
         double out = setting.spacing() + thick;
         double down = 1.6 * setting.spacing() + thick;
-        return new Tail(yarn, end.side(), edge, bottom + end.y(), end.inFront(), thick, out, down);
+        return new Tail(yarn, end.side(), end.x(), bottom + end.y(), lies(end), thick, out, down);
     }
 
-    /** A folded yarn ends twice where it finishes; any other begins at one place and ends at another. */
-    List<LooseEnd> loose() {
+    /** Yarn that is wrapped lies on its own end. */
+    private Tail.Lies lies(LooseEnd end) {
+        if (!end.inFront()) {
+            return Tail.Lies.BEHIND;
+        }
+        return block.crossesItself() ? Tail.Lies.UNDER_ITS_ROW : Tail.Lies.IN_FRONT;
+    }
+
+    /**
+     * A folded yarn ends twice where it finishes; any other begins at one place and ends at another.
+     *
+     * @param higher how much higher the last row lies, mm, 0 or more
+     */
+    List<LooseEnd> loose(double higher) {
         List<Strand> strands = block.strands(setting, rows);
-        Side begins = rows.get(0).from();
         Side ends = rows.get(rows.size() - 1).to();
-        List<LooseEnd> loose = new ArrayList<>();
         if (block.folded()) {
-            for (int i = 0; i < strands.size(); i++) {
-                double aside = (i - (strands.size() - 1) / 2.0) * setting.beaten();
-                loose.add(looseEnd(ends, lastOf(strands.get(i).legs()), 1, aside));
-            }
-            return loose;
+            return which == Which.BOTH ? folded(strands, ends, higher) : List.of();
         }
         Strand strand = strands.get(0);
-        loose.add(looseEnd(begins, strand.legs().get(0), 0, 0));
-        loose.add(looseEnd(ends, lastOf(strand.legs()), 1, 0));
+        LooseEnd begins = looseEnd(rows.get(0).from(), strand.legs().get(0), 0, 0);
+        return which == Which.BOTH
+                ? List.of(begins, looseEnd(ends, lastOf(strand.legs()), 1, higher))
+                : List.of(begins);
+    }
+
+    private List<LooseEnd> folded(List<Strand> strands, Side ends, double higher) {
+        List<LooseEnd> loose = new ArrayList<>();
+        for (int i = 0; i < strands.size(); i++) {
+            double aside = (i - (strands.size() - 1) / 2.0) * setting.beaten();
+            loose.add(looseEnd(ends, lastOf(strands.get(i).legs()), 1, aside + higher));
+        }
         return loose;
     }
 
@@ -60,10 +83,10 @@ record YarnEnds(YarnBlock block, Setting setting, List<Row> rows) {
                 TautCord.along(outermost(leg.route(), share == 0)).sections();
         PathSection section = share == 0 ? sections.get(0) : lastOf(sections);
         PathSection.Spot spot = section.at(share);
-        double edge = side == Side.LEFT ? 0 : setting.span();
-        boolean onTheEdge = Math.abs(spot.x() - edge) < setting.radius() / 2;
         double y = aside + (share == 0 ? leg.fromY() : leg.toY());
-        return new LooseEnd(side, y, onTheEdge && spot.z() > 0);
+        // beyond the edge end it hangs from there
+        double x = Math.max(0, Math.min(setting.span(), spot.x()));
+        return new LooseEnd(side, x, y, spot.z() > setting.radius() / 2);
     }
 
     /** The part of a route that decides where it begins or ends; the rest of a long one needn't be pulled taut. */
@@ -92,6 +115,9 @@ record YarnEnds(YarnBlock block, Setting setting, List<Row> rows) {
         if (block.tied()) {
             double each = block.height(setting) / rows.size();
             ties.addAll(tie(rows.get(0).from(), each / 2, -1));
+        }
+        if (block.tied() && which == Which.BOTH) {
+            double each = block.height(setting) / rows.size();
             ties.addAll(tie(rows.get(rows.size() - 1).to(), block.height(setting) - each / 2, 1));
         }
         return ties;

@@ -30,11 +30,20 @@ public record YarnStrip(BufferedImage image, int left, int top) {
      * What a strip shows.
      *
      * @param part which warp ends, counted on the narrow warp
+     * @param rows which rows, counted among the fewer ones
+     * @param face the side from which it is seen
      * @param near whether it is the yarn towards the eye
      * @param dots device pixels per mm
      * @param phase how far, in {@link #PHASES}ths of a pixel, the block's lower edge lies below the border of a pixel
      */
-    record Key(Repetition.Slab part, boolean near, Color colour, double dots, int phase) {}
+    record Key(
+            Repetition.Slab part,
+            Repetition.Slab rows,
+            Face face,
+            boolean near,
+            Color colour,
+            double dots,
+            int phase) {}
 
     /** Draws the yarn. */
     @FunctionalInterface
@@ -43,12 +52,12 @@ public record YarnStrip(BufferedImage image, int left, int top) {
     }
 
     /** @param whole all that the block's yarn may reach, mm from the first warp end and up from the lower edge */
-    static YarnStrip of(Key key, Rectangle2D whole, double spacing, Pen pen) {
+    static YarnStrip of(Key key, Rectangle2D whole, double spacing, double rowHeight, Pen pen) {
         int times = (int) Math.max(1, Math.min(MOST, Math.ceil(DRAWN_APART / (spacing * key.dots()))));
         int left = (int) Math.floor(Math.max(key.part().left(spacing), whole.getMinX()) * key.dots());
         int right = (int) Math.ceil(Math.min(key.part().right(spacing), whole.getMaxX()) * key.dots()) + 1;
-        int top = (int) Math.floor(-whole.getMaxY() * key.dots());
-        int bottom = (int) Math.ceil(-whole.getMinY() * key.dots()) + 2;
+        int top = (int) Math.floor(-Math.min(key.rows().high(rowHeight), whole.getMaxY()) * key.dots());
+        int bottom = (int) Math.ceil(-Math.max(key.rows().low(rowHeight), whole.getMinY()) * key.dots()) + 2;
         BufferedImage large = new BufferedImage(
                 times * Math.max(1, right - left), times * Math.max(1, bottom - top), BufferedImage.TYPE_INT_ARGB_PRE);
         Graphics2D g = large.createGraphics();

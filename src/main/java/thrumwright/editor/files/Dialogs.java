@@ -20,6 +20,7 @@ import javax.swing.filechooser.FileNameExtensionFilter;
 import thrumwright.editor.settings.Workplace;
 import thrumwright.editor.text.Texts;
 import thrumwright.output.SheetForm;
+import thrumwright.store.FileSort;
 
 /** Asks in dialogs. */
 public final class Dialogs implements Questions {
@@ -39,15 +40,29 @@ public final class Dialogs implements Questions {
     private JFileChooser chooser(String ending) {
         JFileChooser chooser = new JFileChooser(folder.toFile());
         chooser.setName("files");
-        String kind = ending.substring(1).toUpperCase(Locale.ROOT);
-        chooser.setFileFilter(
-                new FileNameExtensionFilter(texts.say("files." + ending.substring(1)), kind, ending.substring(1)));
+        String[] kinds = alike(ending).stream().map(each -> each.substring(1)).toArray(String[]::new);
+        chooser.setFileFilter(new FileNameExtensionFilter(texts.say("files." + kind(ending)), kinds));
         return chooser;
+    }
+
+    private static String kind(String ending) {
+        return FileSort.isOurs(ending) ? "own" : ending.substring(1);
+    }
+
+    /** With which a name is whole: of our own files with any that we know. */
+    private static List<String> alike(String ending) {
+        return FileSort.isOurs(ending) ? FileSort.endings() : List.of(ending);
+    }
+
+    private static Path whole(Path path, String ending) {
+        String name = path.getFileName().toString();
+        boolean whole = alike(ending).stream().anyMatch(name.toLowerCase(Locale.ROOT)::endsWith);
+        return whole ? path : path.resolveSibling(name + ending);
     }
 
     @Override
     public Optional<Path> fileToOpen() {
-        JFileChooser chooser = chooser(".json");
+        JFileChooser chooser = chooser(FileSort.PIECE.ending());
         chooser.setDialogTitle(texts.say("files.open"));
         if (chooser.showOpenDialog(active()) != JFileChooser.APPROVE_OPTION) {
             return Optional.empty();
@@ -66,14 +81,11 @@ public final class Dialogs implements Questions {
     @Override
     public Optional<Path> fileToSave(String suggestion, String ending, Function<Path, List<Path>> files) {
         JFileChooser chooser = chooser(ending);
-        chooser.setDialogTitle(texts.say("files.save" + ending));
+        chooser.setDialogTitle(texts.say("files.save." + kind(ending)));
         chooser.setSelectedFile(folder.resolve(suggestion + ending).toFile());
         Component over = active();
         while (chooser.showSaveDialog(over) == JFileChooser.APPROVE_OPTION) {
-            Path path = chosen(chooser);
-            Path whole = path.toString().toLowerCase(Locale.ROOT).endsWith(ending)
-                    ? path
-                    : path.resolveSibling(path.getFileName() + ending);
+            Path whole = whole(chosen(chooser), ending);
             if (mayReplace(over, files.apply(whole))) {
                 return Optional.of(whole);
             }
@@ -193,6 +205,11 @@ public final class Dialogs implements Questions {
                 answers,
                 answers[0]);
         return answer == JOptionPane.CLOSED_OPTION ? Recovering.LATER : choices.get(answer);
+    }
+
+    @Override
+    public Optional<Welcome> welcome() {
+        return new WelcomeDialog(parent, room).ask();
     }
 
     @Override

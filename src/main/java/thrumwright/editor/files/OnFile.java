@@ -4,14 +4,15 @@ import java.awt.EventQueue;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Supplier;
 import thrumwright.editor.edit.DocumentSession;
 import thrumwright.editor.settings.Workplace;
 import thrumwright.editor.text.Messages;
+import thrumwright.output.FileNames;
 import thrumwright.store.FileProblem;
+import thrumwright.store.FileSort;
 import thrumwright.store.SafeFile;
 import thrumwright.store.keeping.Fingerprint;
 import thrumwright.store.keeping.Journals;
@@ -136,10 +137,7 @@ public final class OnFile {
 
     /** The title as the name of a file, without an ending. */
     public String stem() {
-        return content.title()
-                .toLowerCase(Locale.ROOT)
-                .replaceAll("[^\\p{L}\\d]+", "-")
-                .replaceAll("^-|-$", "");
+        return FileNames.stem(content.title());
     }
 
     /** @return whether the document is on file now */
@@ -176,7 +174,7 @@ public final class OnFile {
     public boolean saveAs() {
         return questions
                 .get()
-                .fileToSave(stem(), ".json")
+                .fileToSave(stem(), FileSort.of(content.now().text().get()).ending())
                 .map(path -> mayWrite(path) && write(path))
                 .orElse(false);
     }

@@ -23,9 +23,17 @@ public interface Questions {
         FORGET
     }
 
+    /** What somebody wants who has no piece yet. */
+    enum Welcome {
+        FIRST_PANEL,
+        OWN,
+        OPEN,
+        DEMO
+    }
+
     Optional<Path> fileToOpen();
 
-    /** @param ending such as {@code .json} */
+    /** @param ending such as {@code .thrum} */
     default Optional<Path> fileToSave(String suggestion, String ending) {
         return fileToSave(suggestion, ending, List::of);
     }
@@ -58,6 +66,9 @@ public interface Questions {
      * @param saved whether there is something saved that could be opened in its place
      */
     Recovering left(String question, boolean saved);
+
+    /** What to do when the program is started for the first time; empty: nothing yet. */
+    Optional<Welcome> welcome();
 
     /** How to begin a new piece; empty: not at all. */
     Optional<Beginning> beginning();

@@ -100,7 +100,24 @@ final class BlockFacts {
     }
 
     private void work(Work work) {
-        Cut cut = work.cut();
+        work.toCut().ifPresentOrElse(this::cut, () -> goesOn(work));
+        Row first = work.rows().get(0);
+        texts.words().meets(first, work.setting().ends()).ifPresent(meets -> say("fact.meets", Map.of("meets", meets)));
+        say(
+                "fact.sides",
+                Map.of(
+                        "from", texts.words().side(work.begins()),
+                        "to", texts.words().side(work.ends())));
+    }
+
+    private void goesOn(Work work) {
+        work.oneLength()
+                .before()
+                .ifPresent(block ->
+                        say("fact.goes-on", Map.of("before", texts.words().name(block))));
+    }
+
+    private void cut(Cut cut) {
         say(
                 "fact.cut",
                 Map.of(
@@ -116,13 +133,6 @@ final class BlockFacts {
                             "count", cut.butterflies().count(),
                             "each", shown.cut(cut.butterflies().each())));
         }
-        Row first = work.rows().get(0);
-        texts.words().meets(first, work.setting().ends()).ifPresent(meets -> say("fact.meets", Map.of("meets", meets)));
-        say(
-                "fact.sides",
-                Map.of(
-                        "from", texts.words().side(work.begins()),
-                        "to", texts.words().side(work.ends())));
     }
 
     private void hem(Hem hem) {

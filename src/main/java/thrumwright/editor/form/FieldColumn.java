@@ -237,18 +237,24 @@ class FieldColumn extends Column {
         }
 
         Section<T> flag(String key, Predicate<T> get, BiFunction<T, Boolean, T> set) {
-            String text = texts.say("field." + key);
+            flag(key, texts.say("field." + key), get, set);
+            return this;
+        }
+
+        /** @return what stands beside the box, which may be told otherwise later */
+        Prose flag(String key, String text, Predicate<T> get, BiFunction<T, Boolean, T> set) {
             JCheckBox box = new JCheckBox();
             box.setName("field." + key);
             box.getAccessibleContext().setAccessibleName(text);
             JPanel both = new JPanel(new MigLayout("insets 0, fillx", "[]4[grow, fill, 40:60:]"));
             both.setOpaque(false);
             both.add(box, "aligny top");
-            both.add(beside(box, text), "wmin 40, aligny center");
+            Prose words = beside(box, text);
+            both.add(words, "wmin 40, aligny center");
             add(both, "span 2, growx, wmin 60");
             fields.add(new FlagField<>(holder, text, get, set, box));
             tip(key, box);
-            return this;
+            return words;
         }
 
         /** What a box is for, in as many lines as that takes; a click on it counts like one on the box. */

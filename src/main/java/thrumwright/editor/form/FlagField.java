@@ -15,8 +15,11 @@ final class FlagField<T> implements Field {
         this.get = get;
         this.component = component;
         refresh();
-        component.addActionListener(
-                event -> holder.change(label, part -> set.apply(part, component.isSelected()), null));
+        component.addActionListener(event -> {
+            holder.change(label, part -> set.apply(part, component.isSelected()), null);
+            // where it must stay as it was
+            refresh();
+        });
     }
 
     @Override

@@ -43,7 +43,7 @@ record KindFields(BlockFields fields) implements Cases<Section<? extends Block>>
                         PlainBand::withPurpose);
         fields.wasteAdvice();
         shed(fields.section(YarnBlock.class));
-        return yarn();
+        return byItself(yarn());
     }
 
     /** It always comes out again. */
@@ -51,7 +51,7 @@ record KindFields(BlockFields fields) implements Cases<Section<? extends Block>>
     public Section<? extends Block> spreadHeader(SpreadHeader spreadHeader) {
         fields.section(SpreadHeader.class).whole("block.strands", SpreadHeader::strands, SpreadHeader::withStrands);
         shed(fields.section(YarnBlock.class));
-        return fields.yarn();
+        return byItself(fields.yarn());
     }
 
     @Override
@@ -70,13 +70,13 @@ record KindFields(BlockFields fields) implements Cases<Section<? extends Block>>
                 .whole("block.under", Soumak::under, Soumak::withUnder)
                 .oneOf("block.slant", "twist", Lean.values(), Soumak::first, Soumak::withFirst)
                 .flag("block.countered", Soumak::countered, Soumak::withCountered);
-        return yarn();
+        return byItself(yarn());
     }
 
     @Override
     public Section<? extends Block> halfHitch(HalfHitch halfHitch) {
         fields.section(HalfHitch.class).whole("block.group", HalfHitch::endsPerGroup, HalfHitch::withEndsPerGroup);
-        return yarn();
+        return byItself(yarn());
     }
 
     @Override
@@ -103,6 +103,14 @@ record KindFields(BlockFields fields) implements Cases<Section<? extends Block>>
                         "block.comes-out",
                         YarnBlock::comesOut,
                         (part, out) -> part.withUse(part.use().withComesOut(out)));
+    }
+
+    /** Of a kind whose yarn can go on from a neighbour or into one. */
+    private static Section<YarnBlock> byItself(Section<YarnBlock> section) {
+        return section.flag(
+                "block.by-itself",
+                part -> part.use().byItself(),
+                (part, alone) -> part.withUse(part.use().withByItself(alone)));
     }
 
     /** Only its amount. */

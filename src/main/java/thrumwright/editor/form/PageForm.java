@@ -1,5 +1,6 @@
 package thrumwright.editor.form;
 
+import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -9,12 +10,14 @@ import java.util.function.UnaryOperator;
 import javax.swing.BorderFactory;
 import javax.swing.JComponent;
 import javax.swing.JScrollPane;
+import thrumwright.editor.look.Prose;
 import thrumwright.editor.sheet.SheetChoice;
 import thrumwright.editor.sheet.SheetSetup;
 import thrumwright.editor.text.Texts;
 import thrumwright.measure.Length;
 import thrumwright.measure.Unit;
 import thrumwright.measure.UnitSystem;
+import thrumwright.output.SheetSection;
 import thrumwright.output.page.Paper;
 
 /** How the pages of a sheet are set up. */
@@ -23,6 +26,7 @@ public final class PageForm {
     private final Texts texts;
     private final Supplier<UnitSystem> units;
     private final FieldColumn fields;
+    private final Map<SheetSection, Prose> beside = new EnumMap<>(SheetSection.class);
     private final JScrollPane scroll;
 
     /** @param units of a number that is typed without one */
@@ -62,6 +66,29 @@ public final class PageForm {
                 SheetChoice::coloured,
                 SheetChoice::withColoured);
         fields.prose(() -> texts.say("page.about"));
+        sections(page);
+    }
+
+    private void sections(FieldColumn.Section<SheetChoice> page) {
+        fields.heading("heading.page.sections");
+        for (SheetSection section : SheetSection.values()) {
+            Prose words = page.flag(
+                    "page.section-" + section.key(),
+                    named(section),
+                    choice -> choice.sections().contains(section),
+                    (choice, printed) -> choice.with(section, printed));
+            beside.put(section, words);
+        }
+    }
+
+    private String named(SheetSection section) {
+        return texts.say("field.page.section-" + section.key());
+    }
+
+    /** Says how many pages each section takes, whether it is chosen or not. */
+    public void count(Map<SheetSection, Integer> pages) {
+        pages.forEach((section, count) -> beside.get(section)
+                .setText(texts.say("page.section.pages", Map.of("section", named(section), "count", count))));
     }
 
     private Length length(String typed, Unit metric) {

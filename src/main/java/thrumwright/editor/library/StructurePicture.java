@@ -22,7 +22,7 @@ import thrumwright.plan.Plan;
 import thrumwright.plan.finding.StructureFit;
 
 /** A structure on a narrow stretch of the piece's warp, by the painters of the canvas. */
-final class StructurePicture extends JComponent {
+public final class StructurePicture extends JComponent {
     private static final long serialVersionUID = 1L;
 
     /** So many warp ends show the structure; a wider piece would make it tiny. */
@@ -39,7 +39,7 @@ final class StructurePicture extends JComponent {
     /** An end of a piece. */
     private record EndShown(PiecePicture picture, Place place) {}
 
-    StructurePicture(Palette palette) {
+    public StructurePicture(Palette palette) {
         this.palette = palette;
         setName("structurePicture");
         setPreferredSize(Pixels.of(new Dimension(360, 240)));
@@ -47,7 +47,7 @@ final class StructurePicture extends JComponent {
     }
 
     /** @param said what the picture shows, in words */
-    void show(StructureFit fit, String said) {
+    public void show(StructureFit fit, String said) {
         shown = Optional.of(new EndShown(PiecePicture.of(narrow(fit)), fit.place()));
         getAccessibleContext().setAccessibleDescription(said);
         repaint();

@@ -1,7 +1,10 @@
 package thrumwright.editor.look;
 
 import com.formdev.flatlaf.extras.FlatSVGIcon;
+import com.formdev.flatlaf.extras.FlatSVGUtils;
 import java.awt.Color;
+import java.awt.Image;
+import java.util.List;
 import javax.swing.Icon;
 import javax.swing.UIManager;
 
@@ -16,6 +19,26 @@ public final class Icons {
         FlatSVGIcon icon = new FlatSVGIcon("thrumwright/editor/icons/" + name + ".svg", SIZE, SIZE);
         icon.setColorFilter(new FlatSVGIcon.ColorFilter(Icons::themed));
         return icon;
+    }
+
+    /**
+     * A picture in the colours in which it was drawn.
+     *
+     * @param size of its side, pixels at the usual size of type
+     */
+    public static Icon drawn(String name, int size) {
+        return new FlatSVGIcon("thrumwright/editor/icons/" + name + ".svg", size, size);
+    }
+
+    /** The program's own icon in all the sizes that windows are given, so that each system takes the one that it needs. */
+    public static List<Image> ofProgram() {
+        return Program.SIZES;
+    }
+
+    /** Drawn when the first window asks, once for all windows. */
+    private static final class Program {
+        static final List<Image> SIZES =
+                FlatSVGUtils.createWindowIconImages("/thrumwright/editor/icons/thrumwright.svg");
     }
 
     private static Color themed(Color drawn) {

@@ -28,39 +28,39 @@ record LoomLayout(Leaf leaf, LoomType type, boolean pictured, Dimension size) {
     }
 
     private boolean countedBeside() {
-        double both = Lines.width(leaf.title(), type.head()) + Lines.width(leaf.counted(), type.words());
+        double both = LoomLines.width(leaf.title(), type.head()) + LoomLines.width(leaf.counted(), type.words());
         return !leaf.counted().isEmpty() && both + 2 * gap() <= width();
     }
 
-    private Lines head() {
-        Lines head = new Lines(width()).add(leaf.title(), type.head());
+    private LoomLines head() {
+        LoomLines head = new LoomLines(width()).add(leaf.title(), type.head());
         return countedBeside() ? head : head.add(leaf.counted(), type.words());
     }
 
     /** As large as there is room for it in one line, but no smaller than all else. */
-    private Lines row() {
-        double room = left(new Lines(width())) - (pictured ? LARGE_PICTURE * size.height : 0) - gap();
+    private LoomLines row() {
+        double room = left(new LoomLines(width())) - (pictured ? LARGE_PICTURE * size.height : 0) - gap();
         for (double larger = 1; larger > 0 && !leaf.row().isEmpty(); larger -= 0.1) {
-            Lines row = new Lines(width()).add(leaf.row(), type.row(larger));
+            LoomLines row = new LoomLines(width()).add(leaf.row(), type.row(larger));
             if (row.count() == 1 && row.height() <= room) {
                 return row;
             }
         }
-        return new Lines(width()).add(leaf.row(), type.row(0));
+        return new LoomLines(width()).add(leaf.row(), type.row(0));
     }
 
-    private Lines beside() {
-        return new Lines(width()).add(leaf.told(), type.words()).add(leaf.beside(), type.words());
+    private LoomLines beside() {
+        return new LoomLines(width()).add(leaf.told(), type.words()).add(leaf.beside(), type.words());
     }
 
-    private Lines next() {
-        return new Lines(width()).add(leaf.next(), type.small());
+    private LoomLines next() {
+        return new LoomLines(width()).add(leaf.next(), type.small());
     }
 
     /** What the words leave for the picture, pixels; below 0 if they don't fit. */
-    private double left(Lines row) {
+    private double left(LoomLines row) {
         double left = size.height - gap() * (pictured ? 2 : 1);
-        for (Lines lines : new Lines[] {head(), row, beside(), next()}) {
+        for (LoomLines lines : new LoomLines[] {head(), row, beside(), next()}) {
             left -= lines.count() == 0 ? 0 : lines.height() + gap();
         }
         return left;
@@ -90,14 +90,14 @@ record LoomLayout(Leaf leaf, LoomType type, boolean pictured, Dimension size) {
     void draw(Graphics2D g, Palette palette) {
         g.setColor(palette.ink());
         double y = gap();
-        Lines head = head();
+        LoomLines head = head();
         head.draw(g, gap(), y);
         if (countedBeside()) {
-            double wide = Lines.width(leaf.counted(), type.words());
-            new Lines(wide + 1).add(leaf.counted(), type.words()).draw(g, size.width - gap() - wide, y);
+            double wide = LoomLines.width(leaf.counted(), type.words());
+            new LoomLines(wide + 1).add(leaf.counted(), type.words()).draw(g, size.width - gap() - wide, y);
         }
         y += head.height() + gap() + (pictured ? Math.max(0, left(row())) + gap() : 0);
-        for (Lines lines : new Lines[] {row(), beside()}) {
+        for (LoomLines lines : new LoomLines[] {row(), beside()}) {
             lines.draw(g, gap(), y);
             y += lines.count() == 0 ? 0 : lines.height() + gap();
         }

@@ -33,6 +33,11 @@ public final class Settings {
                 file(System.getProperty("os.name"), System.getenv(), Path.of(System.getProperty("user.home")))));
     }
 
+    /** The folder in which they are kept; empty for those that are kept nowhere. */
+    public String folder() {
+        return file.map(Path::getParent).map(Path::toString).orElse("");
+    }
+
     static Path file(String system, Map<String, String> environment, Path home) {
         Path folder = home.resolve(".config");
         if (system.startsWith("Windows")) {

@@ -9,6 +9,7 @@ import thrumwright.drawing.Fonts;
 import thrumwright.editor.library.Library;
 import thrumwright.editor.look.Theme;
 import thrumwright.editor.text.Texts;
+import thrumwright.store.UserFolder;
 import thrumwright.store.keeping.Keeping;
 
 /** What all windows share: settings, structures, texts, letters and the look, which somebody may change. */
@@ -17,19 +18,22 @@ public final class Workplace {
     private final Library library;
     private final Texts texts;
     private final Keeping keeping;
-    private final Fonts fonts = Fonts.load();
+    private final String version;
+    private final Fonts fonts = Fonts.keptIn(UserFolder.fonts());
     private final List<Runnable> listeners = new CopyOnWriteArrayList<>();
     private Theme theme;
 
     /**
      * @param locale the language wanted; where there is no text in it, English
      * @param keeping by which what is open is kept
+     * @param version of the program, such as {@code 0.1.0}
      */
-    public Workplace(Settings settings, Library library, Locale locale, Keeping keeping) {
+    public Workplace(Settings settings, Library library, Locale locale, Keeping keeping, String version) {
         this.settings = settings;
         this.texts = Texts.of(locale);
         this.library = library;
         this.keeping = keeping;
+        this.version = version;
         this.theme = settings.get("theme")
                 .flatMap(name -> Stream.of(Theme.values())
                         .filter(known -> known.name().equals(name))
@@ -44,6 +48,10 @@ public final class Workplace {
 
     public Keeping keeping() {
         return keeping;
+    }
+
+    public String version() {
+        return version;
     }
 
     public Texts texts() {

@@ -1,10 +1,12 @@
 package thrumwright.editor.sheet;
 
+import java.util.EnumSet;
 import java.util.Locale;
 import java.util.Objects;
 import java.util.Set;
 import thrumwright.measure.Length;
 import thrumwright.output.SheetLook;
+import thrumwright.output.SheetSection;
 import thrumwright.output.page.PageSetup;
 import thrumwright.output.page.Paper;
 
@@ -15,8 +17,10 @@ import thrumwright.output.page.Paper;
  * @param margin free on all four sides; as far as {@link PageSetup} takes it
  * @param distance from the eye to the hanging sheet; as far as {@link PageSetup} takes it
  * @param coloured whether yarns keep their colour on paper
+ * @param sections what is printed, at least one
  */
-public record SheetChoice(Paper paper, boolean landscape, Length margin, Length distance, boolean coloured) {
+public record SheetChoice(
+        Paper paper, boolean landscape, Length margin, Length distance, boolean coloured, Set<SheetSection> sections) {
     /** Countries whose usual paper is Letter (Unicode CLDR, supplemental data, paperSize “US-Letter”). */
     private static final Set<String> LETTER =
             Set.of("BZ", "CA", "CL", "CO", "CR", "GT", "MX", "NI", "PA", "PH", "PR", "SV", "US", "VE");
@@ -26,7 +30,8 @@ public record SheetChoice(Paper paper, boolean landscape, Length margin, Length 
     /** @throws IllegalArgumentException if margins or distance are out of range, with a sentence that says so */
     public SheetChoice {
         Objects.requireNonNull(paper);
-        setup(paper, landscape, margin, distance);
+        sections = SheetSection.of(sections);
+        new SheetLook(setup(paper, landscape, margin, distance), coloured, sections);
     }
 
     /** What is usual where somebody lives. */
@@ -38,7 +43,8 @@ public record SheetChoice(Paper paper, boolean landscape, Length margin, Length 
                 false,
                 Length.parse(inches ? "1/2 in" : "14 mm"),
                 Length.parse(inches ? "40 in" : "1 m"),
-                true);
+                true,
+                SheetSection.USUAL);
     }
 
     private static PageSetup setup(Paper paper, boolean landscape, Length margin, Length distance) {
@@ -47,26 +53,41 @@ public record SheetChoice(Paper paper, boolean landscape, Length margin, Length 
 
     /** The same for whoever lays pages out. */
     public SheetLook look() {
-        return new SheetLook(setup(paper, landscape, margin, distance), coloured);
+        return new SheetLook(setup(paper, landscape, margin, distance), coloured, sections);
     }
 
     public SheetChoice withPaper(Paper other) {
-        return new SheetChoice(other, landscape, margin, distance, coloured);
+        return new SheetChoice(other, landscape, margin, distance, coloured, sections);
     }
 
     public SheetChoice withLandscape(boolean other) {
-        return new SheetChoice(paper, other, margin, distance, coloured);
+        return new SheetChoice(paper, other, margin, distance, coloured, sections);
     }
 
     public SheetChoice withMargin(Length other) {
-        return new SheetChoice(paper, landscape, other, distance, coloured);
+        return new SheetChoice(paper, landscape, other, distance, coloured, sections);
     }
 
     public SheetChoice withDistance(Length other) {
-        return new SheetChoice(paper, landscape, margin, other, coloured);
+        return new SheetChoice(paper, landscape, margin, other, coloured, sections);
     }
 
     public SheetChoice withColoured(boolean other) {
-        return new SheetChoice(paper, landscape, margin, distance, other);
+        return new SheetChoice(paper, landscape, margin, distance, other, sections);
+    }
+
+    public SheetChoice with(Set<SheetSection> other) {
+        return new SheetChoice(paper, landscape, margin, distance, coloured, other);
+    }
+
+    /** Prints a section or doesn't; the last that is left stays. */
+    public SheetChoice with(SheetSection section, boolean printed) {
+        EnumSet<SheetSection> changed = EnumSet.copyOf(sections);
+        if (printed) {
+            changed.add(section);
+        } else {
+            changed.remove(section);
+        }
+        return changed.isEmpty() ? this : with(changed);
     }
 }

@@ -8,6 +8,7 @@ import java.util.concurrent.Future;
 import java.util.function.Consumer;
 import thrumwright.drawing.Fonts;
 import thrumwright.output.SheetLook;
+import thrumwright.output.WrittenAt;
 import thrumwright.output.page.SheetPages;
 import thrumwright.plan.Plan;
 
@@ -18,7 +19,7 @@ import thrumwright.plan.Plan;
 public final class SheetMaker {
     private final Fonts fonts;
     private final Locale locale;
-    private final Consumer<SheetPages> ready;
+    private final Consumer<SheetMade> ready;
     private final ExecutorService worker = Workers.one("sheet layout");
     private volatile Wish latest;
 
@@ -27,8 +28,8 @@ public final class SheetMaker {
         volatile boolean needed;
     }
 
-    /** @param ready is given the pages, on the event thread */
-    public SheetMaker(Fonts fonts, Locale locale, Consumer<SheetPages> ready) {
+    /** @param ready is given the sheet, on the event thread */
+    public SheetMaker(Fonts fonts, Locale locale, Consumer<SheetMade> ready) {
         this.fonts = fonts;
         this.locale = locale;
         this.ready = ready;
@@ -47,9 +48,9 @@ public final class SheetMaker {
 
     private void fulfil(Wish wish, Plan plan, SheetLook look) {
         try {
-            SheetPages pages = look.layOut(plan, fonts, locale);
-            EventQueue.invokeLater(() -> ready.accept(pages));
-            wish.pages.complete(pages);
+            SheetMade made = SheetMade.of(look.written(WrittenAt.now()), plan, fonts, locale);
+            EventQueue.invokeLater(() -> ready.accept(made));
+            wish.pages.complete(made.pages());
         } catch (RuntimeException | Error fault) {
             wish.pages.completeExceptionally(fault);
             throw fault;

@@ -5,6 +5,7 @@ import java.util.List;
 import javax.swing.JComponent;
 import javax.swing.JFrame;
 import javax.swing.KeyStroke;
+import thrumwright.editor.look.Icons;
 import thrumwright.editor.settings.Geometry;
 import thrumwright.editor.settings.Workplace;
 import thrumwright.editor.text.Commands;
@@ -26,6 +27,7 @@ public final class KeysWindow {
         Texts texts = room.texts();
         this.view = new KeysView(texts, lines);
         frame.setName("keysWindow");
+        frame.setIconImages(Icons.ofProgram());
         frame.setTitle(texts.say("keys.title"));
         frame.add(view.component());
         for (String key : new String[] {"ESCAPE", "F1", Commands.menuKey() + " W"}) {

@@ -12,7 +12,9 @@ import thrumwright.output.page.Stopped;
 import thrumwright.plan.Plan;
 import thrumwright.plan.finding.ClassPlan;
 import thrumwright.sheet.ClassSheet;
+import thrumwright.sheet.SheetMark;
 import thrumwright.sheet.StepSheet;
+import thrumwright.yarn.Yarn;
 
 /** The sheets of a class as pages for a browser. */
 public final class ClassHtml {
@@ -42,25 +44,28 @@ public final class ClassHtml {
             throws Stopped {
         ClassHtml file = new ClassHtml(plan, fonts, palette, locale);
         int all = 1 + plan.plans().size();
-        HtmlFile.begin(file.html, file.sheet.title());
+        HtmlFrame.begin(file.html, file.sheet.title(), file.mark());
         for (int i = 0; i < all; i++) {
             progress.reached(i, all);
             int index = i;
             file.html.within("section", "sheet", () -> file.sheet(index));
         }
         progress.reached(all, all);
-        HtmlFile.end(file.html);
+        HtmlFrame.end(file.html);
         return file.html.toString();
     }
 
     /** One of them: at 0 the lists, from 1 on those of the looms. */
     public static String one(ClassPlan plan, int index, Fonts fonts, Palette palette, Locale locale) {
         ClassHtml file = new ClassHtml(plan, fonts, palette, locale);
-        HtmlFile.begin(
-                file.html,
-                index == 0 ? file.sheet.title() : file.plan(index).piece().title());
+        if (index == 0) {
+            HtmlFrame.begin(file.html, file.sheet.title(), file.mark());
+        } else {
+            StepSheet own = file.own(index);
+            HtmlFrame.begin(file.html, own.title(), SheetMark.of(file.plan(index), own, locale));
+        }
         file.sheet(index);
-        HtmlFile.end(file.html);
+        HtmlFrame.end(file.html);
         return file.html.toString();
     }
 
@@ -73,8 +78,16 @@ public final class ClassHtml {
             lists();
             return;
         }
+        HtmlFile.write(html, plan(index), own(index), fonts, palette, locale);
+    }
+
+    private StepSheet own(int index) {
         String name = plan.set().members().get(index - 1).name();
-        HtmlFile.write(html, plan(index), StepSheet.of(plan(index), name, locale), fonts, palette, locale);
+        return StepSheet.of(plan(index), name, locale);
+    }
+
+    private String mark() {
+        return SheetMark.of(plan, sheet, locale);
     }
 
     private void lists() {
@@ -100,7 +113,7 @@ public final class ClassHtml {
     }
 
     private void cuts(ClassSheet.Cuts cuts) {
-        html.line("h3", cuts.heading());
+        html.coloured("h3", cuts.yarn().map(Yarn::colour).map(palette::yarn), cuts.heading());
         table(
                 Stream.of("cuts.count", "cuts.length", "cuts.whom")
                         .map(phrases::say)
@@ -112,7 +125,7 @@ public final class ClassHtml {
     }
 
     private void table(List<String> names, List<List<String>> rows, boolean ticked) {
-        html.within("table", "", () -> {
+        html.within("table", ticked ? "cuts" : "", () -> {
             html.within(
                     "thead",
                     "",

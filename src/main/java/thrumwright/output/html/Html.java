@@ -1,14 +1,27 @@
 package thrumwright.output.html;
 
-import java.util.Base64;
+import java.awt.Color;
+import java.util.Optional;
 import thrumwright.output.page.Markup;
+import thrumwright.output.svg.SvgCanvas;
+import thrumwright.output.svg.SvgSymbols;
 
 /** Writes HTML, line by line; texts are always escaped. */
 final class Html {
     private final StringBuilder text = new StringBuilder();
+    private final SvgSymbols symbols = SvgSymbols.inPage();
 
-    /** A PNG and how wide it is shown. */
-    record Embedded(byte[] png, int width, int height) {}
+    /** What stands in an SVG element, how large it is, units, and how many CSS pixels a unit is, more than 0. */
+    record Embedded(String drawing, int width, int height, double enlarged) {
+        private long shown(int units) {
+            return Math.round(units * enlarged);
+        }
+    }
+
+    /** Of all drawings on the page. */
+    SvgSymbols symbols() {
+        return symbols;
+    }
 
     void raw(String markup) {
         text.append(markup);
@@ -31,6 +44,15 @@ final class Html {
                 .append(end(element));
     }
 
+    /** A line behind a yarn's colour, if it has one. */
+    void coloured(String element, Optional<Color> colour, String content) {
+        text.append(begin(element, ""));
+        colour.ifPresent(seen -> text.append("<span class=\"yarn\" style=\"background:#")
+                .append(String.format("%06x", seen.getRGB() & 0xffffff))
+                .append("\"></span> "));
+        text.append(Markup.escaped(content)).append(end(element));
+    }
+
     void within(String element, String kind, Runnable content) {
         text.append(begin(element, kind)).append('\n');
         content.run();
@@ -43,11 +65,12 @@ final class Html {
 
     void picture(Embedded picture, String says, String caption) {
         within("figure", "", () -> {
-            text.append("<img alt=\"").append(Markup.escaped(says));
-            text.append("\" width=\"").append(picture.width());
-            text.append("\" height=\"").append(picture.height());
-            text.append("\" src=\"data:image/png;base64,");
-            text.append(Base64.getEncoder().encodeToString(picture.png())).append("\"/>\n");
+            text.append("<svg role=\"img\" aria-label=\"").append(Markup.escaped(says));
+            text.append("\" width=\"").append(picture.shown(picture.width()));
+            text.append("\" height=\"").append(picture.shown(picture.height()));
+            text.append("\" viewBox=\"0 0 ").append(picture.width()).append(' ').append(picture.height());
+            text.append("\" ").append(SvgCanvas.USUAL).append(">\n");
+            text.append(picture.drawing()).append("</svg>\n");
             if (!caption.isEmpty()) {
                 line("figcaption", caption);
             }

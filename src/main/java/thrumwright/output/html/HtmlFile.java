@@ -1,9 +1,6 @@
 package thrumwright.output.html;
 
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
+import java.awt.Color;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -22,8 +19,10 @@ import thrumwright.sheet.CutLine;
 import thrumwright.sheet.Fact;
 import thrumwright.sheet.PictureWords;
 import thrumwright.sheet.RowLine;
+import thrumwright.sheet.SheetMark;
 import thrumwright.sheet.Step;
 import thrumwright.sheet.StepSheet;
+import thrumwright.yarn.Yarn;
 
 /**
  * A step sheet as one page for a browser: everything within it, boxes to tick, words for every drawing, and good to print.
@@ -35,43 +34,32 @@ public final class HtmlFile {
     private final Phrases phrases;
     private final PictureWords pictureWords;
     private final HtmlPictures pictures;
+    private final Palette palette;
     private final Html html;
 
     private HtmlFile(Html html, Plan plan, StepSheet sheet, Fonts fonts, Palette palette, Locale locale) {
         this.html = html;
         this.plan = plan;
+        this.palette = palette;
         this.sheet = sheet;
         this.phrases = Phrases.of("thrumwright.sheet.steps", locale);
         this.pictureWords = new PictureWords(plan, locale);
-        this.pictures = new HtmlPictures(plan, fonts, palette);
+        this.pictures = new HtmlPictures(plan, fonts, palette, html.symbols());
     }
 
     /** The whole page. */
     public static String of(Plan plan, Fonts fonts, Palette palette, Locale locale) {
         Html html = new Html();
         StepSheet sheet = StepSheet.of(plan, locale);
-        begin(html, sheet.title());
+        HtmlFrame.begin(html, sheet.title(), SheetMark.of(plan, sheet, locale));
         write(html, plan, sheet, fonts, palette, locale);
-        end(html);
+        HtmlFrame.end(html);
         return html.toString();
     }
 
     /** A sheet, within the body of a page. */
     static void write(Html html, Plan plan, StepSheet sheet, Fonts fonts, Palette palette, Locale locale) {
         new HtmlFile(html, plan, sheet, fonts, palette, locale).write();
-    }
-
-    /** All that stands before the content of a page. */
-    static void begin(Html html, String title) {
-        html.raw("<!DOCTYPE html>\n<html lang=\"en-GB\">\n<head>\n<meta charset=\"utf-8\"/>\n");
-        html.raw("<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\"/>\n");
-        html.line("title", title);
-        html.raw("<style>\n" + style() + "</style>\n</head>\n<body>\n<main>\n");
-    }
-
-    /** All that stands after it. */
-    static void end(Html html) {
-        html.raw("</main>\n</body>\n</html>\n");
     }
 
     private void write() {
@@ -82,14 +70,6 @@ public final class HtmlFile {
         cuts();
         yarns();
         sheet.chapters().forEach(this::chapter);
-    }
-
-    private static String style() {
-        try (InputStream in = HtmlFile.class.getResourceAsStream("/thrumwright/output/sheet.css")) {
-            return new String(in.readAllBytes(), StandardCharsets.UTF_8);
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
     }
 
     private void facts() {
@@ -119,7 +99,7 @@ public final class HtmlFile {
     private void cuts() {
         html.line("h2", phrases.say("heading.cuts"));
         html.line("p", sheet.cutNote());
-        html.within("table", "", () -> {
+        html.within("table", "cuts", () -> {
             html.within(
                     "thead",
                     "",
@@ -137,14 +117,19 @@ public final class HtmlFile {
             html.ticked("td", cut.count() + " ×");
             html.line("td", cut.length());
             html.line("td", cut.widths() + " ×");
-            html.line("td", cut.whatAndRole());
+            html.coloured("td", colour(cut.yarn()), cut.whatAndRole());
             html.line("td", CutPart.use(cut, phrases));
         });
     }
 
     private void yarns() {
         html.line("h2", phrases.say("heading.yarns"));
-        html.within("ul", "", () -> sheet.yarns().forEach(line -> html.line("li", line.text())));
+        html.within(
+                "ul", "", () -> sheet.yarns().forEach(line -> html.coloured("li", colour(line.yarn()), line.text())));
+    }
+
+    private Optional<Color> colour(Optional<Yarn> yarn) {
+        return yarn.map(Yarn::colour).map(palette::yarn);
     }
 
     private void chapter(Chapter chapter) {

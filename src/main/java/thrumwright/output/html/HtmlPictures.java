@@ -1,12 +1,7 @@
 package thrumwright.output.html;
 
-import java.awt.Color;
 import java.awt.Graphics2D;
 import java.awt.geom.Rectangle2D;
-import java.awt.image.BufferedImage;
-import java.io.ByteArrayOutputStream;
-import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Consumer;
@@ -17,35 +12,41 @@ import thrumwright.drawing.step.StepPainter;
 import thrumwright.measure.Phrases;
 import thrumwright.output.page.PageSetup;
 import thrumwright.output.page.Part;
-import thrumwright.output.page.PngFile;
 import thrumwright.output.page.Type;
 import thrumwright.output.part.EndPart;
 import thrumwright.output.part.PiecePart;
 import thrumwright.output.part.SlipPicture;
+import thrumwright.output.svg.SvgCanvas;
+import thrumwright.output.svg.SvgSymbols;
 import thrumwright.piece.Place;
 import thrumwright.plan.BlockPlan;
 import thrumwright.plan.EndPlan;
 import thrumwright.plan.Plan;
 
-/** The drawings of a sheet for a browser, half as fine again as a usual screen shows them, so that they print well. */
+/** The drawings of a sheet for a browser. */
 final class HtmlPictures {
-    private static final double FINENESS = 1.5;
-    private static final double PAGE = 720;
-    private static final double HIGHEST = 380;
-    private static final double STEP = 380;
-    private static final double STEP_HEIGHT = 250;
-    private static final double SLIP = 182;
-    private static final double SLIP_HEIGHT = 131;
+    /** CSS pixels to a unit of the drawing: yarns are drawn as finely as on paper, and enlarged. */
+    private static final double ENLARGED = 1.5;
+
+    private static final double PAGE = 480;
+    private static final double HIGHEST = 253;
+    private static final double STEP = 253;
+    private static final double STEP_HEIGHT = 167;
+    private static final double SLIP = 121;
+    private static final double SLIP_HEIGHT = 87;
 
     private final Plan plan;
     private final Palette palette;
+    private final SvgSymbols symbols;
     private final Type type;
     private final PiecePicture picture;
 
-    HtmlPictures(Plan plan, Fonts fonts, Palette palette) {
+    /** @param symbols of all drawings on the page */
+    HtmlPictures(Plan plan, Fonts fonts, Palette palette, SvgSymbols symbols) {
         this.plan = plan;
         this.palette = palette;
-        this.type = new Type(fonts, PageSetup.USUAL_DISTANCE, 1);
+        this.symbols = symbols;
+        this.type = new Type(fonts, PageSetup.USUAL_DISTANCE, 1 / ENLARGED);
         this.picture = PiecePicture.of(plan);
     }
 
@@ -71,28 +72,13 @@ final class HtmlPictures {
         return draw(SLIP, SLIP_HEIGHT, g -> slip.paint(g, box));
     }
 
-    private static Html.Embedded part(Part part) {
+    private Html.Embedded part(Part part) {
         return draw(PAGE, part.height(PAGE), g -> part.paint(g, 0, 0, PAGE));
     }
 
-    private static Html.Embedded draw(double width, double height, Consumer<Graphics2D> painting) {
+    private Html.Embedded draw(double width, double height, Consumer<Graphics2D> painting) {
         int wide = (int) Math.ceil(width);
         int high = (int) Math.ceil(height);
-        BufferedImage image =
-                new BufferedImage((int) (wide * FINENESS), (int) (high * FINENESS), BufferedImage.TYPE_INT_RGB);
-        Graphics2D g = image.createGraphics();
-        g.setColor(Color.WHITE);
-        g.fillRect(0, 0, image.getWidth(), image.getHeight());
-        PngFile.smooth(g);
-        g.scale(FINENESS, FINENESS);
-        painting.accept(g);
-        g.dispose();
-        ByteArrayOutputStream out = new ByteArrayOutputStream();
-        try {
-            PngFile.write(image, out);
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
-        return new Html.Embedded(out.toByteArray(), wide, high);
+        return new Html.Embedded(SvgCanvas.painted(symbols, wide, high, painting), wide, high, ENLARGED);
     }
 }

@@ -58,10 +58,10 @@ public final class LoomPage {
         for (int i = 0; i < sheet.steps().size(); i++) {
             step(i);
         }
-        html.within("section", "step done", () -> {
-            html.line("h1", phrases.say("done.title"));
-            html.line("p", phrases.say("done.text"));
-        });
+        html.raw("<section class=\"step done\">\n");
+        html.line("h1", phrases.say("done.title"));
+        html.line("p", phrases.say("done.text"));
+        html.raw("</section>\n");
         html.raw("</main>\n");
         buttons();
         html.raw("<script>" + script + "</script>\n</body>\n</html>\n");

@@ -7,11 +7,15 @@ import java.awt.RenderingHints;
 import java.awt.font.FontRenderContext;
 import java.util.ArrayList;
 import java.util.List;
+import thrumwright.measure.Unbroken;
 
-/** Lines of text, broken between words. */
+/** Lines of text, broken between words; a number stays beside its unit. */
 public record TextPart(String text, Font font, Color colour) implements Part {
     private static final FontRenderContext EXACT = new FontRenderContext(null, true, true);
     private static final double LEADING = 1.28;
+
+    /** Sums of widths may be so far from the width of the whole, points; closer to the edge the whole is measured. */
+    private static final double UNSURE = 0.05;
 
     /** How wide a text is without line breaks: points, 0 or more. */
     public static double width(String text, Font font) {
@@ -52,33 +56,44 @@ public record TextPart(String text, Font font, Color colour) implements Part {
         for (int i = 0; i < lines.size(); i++) {
             // the space keeps the words apart for those who hear the lines as one
             String line = i < lines.size() - 1 ? lines.get(i) + " " : lines.get(i);
-            g.drawString(line, (float) x, (float) baseline);
+            g.drawString(Unbroken.plain(line), (float) x, (float) baseline);
             baseline += font.getSize2D() * LEADING;
         }
     }
 
-    /** Words that fit a line together; a word too long for any line is divided. */
-    private List<String> lines(double width) {
+    /** The lines in so many points of width, more than 0: words that fit a line together; a word too long for any line is divided. */
+    public List<String> lines(double width) {
         List<String> lines = new ArrayList<>();
         String line = "";
-        for (String word : text.strip().split("\\s+")) {
+        double taken = 0;
+        double space = width(" ", font);
+        for (String word : Unbroken.of(text).strip().split("\\s+")) {
             String longer = line.isEmpty() ? word : line + " " + word;
-            if (width(longer, font) <= width) {
-                line = longer;
-                continue;
-            }
-            if (!line.isEmpty()) {
+            double more = (line.isEmpty() ? taken : taken + space) + width(word, font);
+            boolean fits = fits(longer, more, width);
+            if (!fits && !line.isEmpty()) {
                 lines.add(line);
             }
-            line = word;
-            while (width(line, font) > width && line.length() > 1) {
-                int fits = fitting(line, width);
-                lines.add(line.substring(0, fits));
-                line = line.substring(fits);
-            }
+            line = fits ? longer : divided(word, width, lines);
+            taken = fits ? more : width(line, font);
         }
         lines.add(line);
         return lines;
+    }
+
+    private boolean fits(String line, double sum, double width) {
+        return Math.abs(sum - width) > UNSURE ? sum < width : width(line, font) <= width;
+    }
+
+    /** What is left of a word after all lines that it fills alone. */
+    private String divided(String word, double width, List<String> lines) {
+        String rest = word;
+        while (rest.length() > 1 && width(rest, font) > width) {
+            int fits = fitting(rest, width);
+            lines.add(rest.substring(0, fits));
+            rest = rest.substring(fits);
+        }
+        return rest;
     }
 
     private int fitting(String word, double width) {

@@ -3,6 +3,8 @@ package thrumwright.output.part;
 import java.awt.BasicStroke;
 import java.awt.Graphics2D;
 import java.awt.geom.Line2D;
+import java.util.Map;
+import java.util.stream.Collectors;
 import thrumwright.drawing.Palette;
 import thrumwright.measure.Phrases;
 import thrumwright.output.page.Part;
@@ -11,10 +13,15 @@ import thrumwright.output.page.Structured;
 import thrumwright.output.page.TextPart;
 import thrumwright.output.page.Type;
 import thrumwright.piece.Place;
+import thrumwright.sheet.CutGroup;
 import thrumwright.sheet.CutLine;
 
-/** A line of the cut list: box, how many, length, widths, yarn, for what. */
-public record CutPart(CutLine cut, Phrases phrases, Type type, Palette palette) implements Part {
+/**
+ * A line of the cut list: box, how many, length, widths, yarn, for what.
+ *
+ * @param length of each, in words
+ */
+public record CutPart(CutGroup group, String length, Phrases phrases, Type type, Palette palette) implements Part {
     private static final double BOX = 12;
     private static final double[] COLUMNS = {0, 0.04, 0.11, 0.235, 0.325, 0.66};
 
@@ -41,7 +48,7 @@ public record CutPart(CutLine cut, Phrases phrases, Type type, Palette palette) 
     }
 
     private Part yarn() {
-        return new TextPart(cut.whatAndRole(), type.table(), palette.ink());
+        return new TextPart(roles(), type.table(), palette.ink());
     }
 
     /** What a cut is for, and when. */
@@ -51,8 +58,26 @@ public record CutPart(CutLine cut, Phrases phrases, Type type, Palette palette) 
         return cut.shared().isEmpty() ? text : text + "; " + cut.shared();
     }
 
+    private CutLine cut() {
+        return group.first();
+    }
+
+    /** What to cut, and the parts that it plays. */
+    private String roles() {
+        return group.lines().stream().map(CutLine::whatAndRole).distinct().collect(Collectors.joining(" · "));
+    }
+
     private Part use() {
-        return new TextPart(use(cut, phrases), type.table(), palette.ink());
+        String uses = group.lines().stream().map(CutLine::use).distinct().collect(Collectors.joining(", "));
+        String steps = group.steps().stream().map(String::valueOf).collect(Collectors.joining(", "));
+        String said = phrases.say(
+                group.lines().size() == 1 ? "cut.for.step" : "cut.for.steps", Map.of("use", uses, "steps", steps));
+        String shared = group.lines().stream()
+                .map(CutLine::shared)
+                .filter(text -> !text.isEmpty())
+                .distinct()
+                .collect(Collectors.joining("; "));
+        return new TextPart(shared.isEmpty() ? said : said + "; " + shared, type.table(), palette.ink());
     }
 
     @Override
@@ -69,14 +94,14 @@ public record CutPart(CutLine cut, Phrases phrases, Type type, Palette palette) 
         g.draw(new Line2D.Double(x, y, x + width, y));
         double at = y + 3;
         TickMarks.box(g, x + 1, at + 2, BOX, palette);
-        cut.yarn().ifPresent(yarn -> TickMarks.dot(g, x + COLUMNS[4] * width, at + 3, 10, yarn.colour(), palette));
+        cut().yarn().ifPresent(yarn -> TickMarks.dot(g, x + COLUMNS[4] * width, at + 3, 10, yarn.colour(), palette));
         Structured.row(g, () -> cells(g, x, at, width));
     }
 
     private void cells(Graphics2D g, double x, double y, double width) {
-        text(cut.count() + " ×", 1, g, x, y, width);
-        text(cut.length(), 2, g, x, y, width);
-        text(cut.widths() + " ×", 3, g, x, y, width);
+        text(group.count() + " ×", 1, g, x, y, width);
+        text(length, 2, g, x, y, width);
+        text(cut().widths() + " ×", 3, g, x, y, width);
         cell(yarn()).paint(g, x + COLUMNS[4] * width + 15, y, (COLUMNS[5] - COLUMNS[4]) * width - 22);
         cell(use()).paint(g, x + COLUMNS[5] * width, y, (1 - COLUMNS[5]) * width);
     }

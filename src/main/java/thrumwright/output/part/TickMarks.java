@@ -8,16 +8,18 @@ import thrumwright.drawing.Palette;
 import thrumwright.yarn.Colour;
 
 /** Boxes to tick, and dots in a yarn's colour, or the grey that stands for it. */
-final class TickMarks {
+public final class TickMarks {
     private TickMarks() {}
 
-    static void box(Graphics2D g, double x, double y, double size, Palette palette) {
+    /** A box whose side is {@code size} points, more than 0. */
+    public static void box(Graphics2D g, double x, double y, double size, Palette palette) {
         g.setColor(palette.ink());
         g.setStroke(new BasicStroke((float) Math.max(0.9, size * 0.07)));
         g.draw(new Rectangle2D.Double(x, y, size, size));
     }
 
-    static void dot(Graphics2D g, double x, double y, double size, Colour colour, Palette palette) {
+    /** A dot {@code size} points across, more than 0. */
+    public static void dot(Graphics2D g, double x, double y, double size, Colour colour, Palette palette) {
         Ellipse2D dot = new Ellipse2D.Double(x, y, size, size);
         g.setColor(palette.yarn(colour));
         g.fill(dot);

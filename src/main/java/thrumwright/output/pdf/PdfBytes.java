@@ -2,13 +2,14 @@ package thrumwright.output.pdf;
 
 import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
+import thrumwright.output.vector.PathFigures;
 
 /** Text of a PDF as it grows: plain signs and numbers, with nothing between them but what is asked for. */
 final class PdfBytes {
-    /** Digits after the point: a hundredth of a point is 1/7200 inch, finer than printers print. */
     private static final int HUNDREDTHS = 100;
-
     private static final int THOUSANDTHS = 1000;
+    /** For steps that add up. */
+    private static final int FINE = 10_000;
 
     private static final byte[] HEX = "0123456789ABCDEF".getBytes(StandardCharsets.US_ASCII);
 
@@ -76,12 +77,22 @@ final class PdfBytes {
 
     /** A length or place to hundredths, and a space. */
     PdfBytes number(double number) {
-        return hundredths(hundredths(number));
+        return hundredths(PathFigures.hundredths(number));
     }
 
-    /** How many hundredths a number is. */
-    static int hundredths(double number) {
-        return (int) Math.floor(number * HUNDREDTHS + 0.5);
+    /** A number in whole hundredths. */
+    static double coarsely(double number) {
+        return PathFigures.hundredths(number) / (double) HUNDREDTHS;
+    }
+
+    /** A number in whole parts of ten thousand. */
+    static double finely(double number) {
+        return Math.rint(number * FINE) / FINE;
+    }
+
+    /** A number in parts of ten thousand, and a space. */
+    PdfBytes fine(double number) {
+        return decimal((int) Math.rint(number * FINE), FINE);
     }
 
     /** A number of hundredths, and a space. */

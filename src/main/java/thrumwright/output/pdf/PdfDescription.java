@@ -5,9 +5,11 @@ import java.awt.color.ICC_Profile;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
+import java.time.ZonedDateTime;
+import java.time.format.DateTimeFormatter;
 import java.util.Calendar;
 import java.util.GregorianCalendar;
-import java.util.TimeZone;
+import org.apache.pdfbox.cos.COSDictionary;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDDocumentCatalog;
 import org.apache.pdfbox.pdmodel.PDDocumentInformation;
@@ -39,8 +41,8 @@ final class PdfDescription {
                <dc:language><rdf:Bag><rdf:li>en-GB</rdf:li></rdf:Bag></dc:language>
                <pdf:Producer>Thrumwright</pdf:Producer>
                <xmp:CreatorTool>Thrumwright</xmp:CreatorTool>
-               <xmp:CreateDate>1970-01-01T00:00:00Z</xmp:CreateDate>
-               <xmp:ModifyDate>1970-01-01T00:00:00Z</xmp:ModifyDate>
+               <xmp:CreateDate>{date}</xmp:CreateDate>
+               <xmp:ModifyDate>{date}</xmp:ModifyDate>
                <pdfaid:part>2</pdfaid:part>
                <pdfaid:conformance>A</pdfaid:conformance>
                <pdfuaid:part>1</pdfuaid:part>
@@ -63,34 +65,34 @@ final class PdfDescription {
 
     private PdfDescription() {}
 
-    static void describe(PDDocument document, String wanted) throws IOException {
+    static void describe(PDDocument document, String wanted, ZonedDateTime written) throws IOException {
         // XML can't hold control characters, and the title must be the same in both places
         String title = wanted.replaceAll("\\p{Cntrl}", " ");
-        information(document.getDocumentInformation(), title);
+        information(document.getDocumentInformation(), title, written);
         PDDocumentCatalog catalog = document.getDocumentCatalog();
         catalog.setVersion("1.7");
         catalog.setLanguage("en-GB");
-        PDViewerPreferences preferences = new PDViewerPreferences(catalog.getCOSObject());
+        PDViewerPreferences preferences = new PDViewerPreferences(new COSDictionary());
         preferences.setPrintScaling(PDViewerPreferences.PRINT_SCALING.None);
         preferences.setDisplayDocTitle(true);
         catalog.setViewerPreferences(preferences);
         PDMarkInfo marked = new PDMarkInfo();
         marked.setMarked(true);
         catalog.setMarkInfo(marked);
-        byte[] metadata = METADATA.replace("{title}", Markup.escaped(title)).getBytes(StandardCharsets.UTF_8);
+        byte[] metadata = METADATA.replace("{title}", Markup.escaped(title))
+                .replace("{date}", written.format(DateTimeFormatter.ISO_OFFSET_DATE_TIME))
+                .getBytes(StandardCharsets.UTF_8);
         catalog.setMetadata(new PDMetadata(document, new ByteArrayInputStream(metadata)));
         catalog.addOutputIntent(colours(document));
     }
 
-    /** The dates are fixed, so that the same piece makes the same file. */
-    private static void information(PDDocumentInformation information, String title) {
+    private static void information(PDDocumentInformation information, String title, ZonedDateTime written) {
         information.setTitle(title);
         information.setCreator(PROGRAM);
         information.setProducer(PROGRAM);
-        Calendar fixed = new GregorianCalendar(TimeZone.getTimeZone("UTC"));
-        fixed.setTimeInMillis(0);
-        information.setCreationDate(fixed);
-        information.setModificationDate(fixed);
+        Calendar when = GregorianCalendar.from(written);
+        information.setCreationDate(when);
+        information.setModificationDate(when);
     }
 
     private static PDOutputIntent colours(PDDocument document) throws IOException {

@@ -4,13 +4,15 @@ import java.io.Closeable;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.io.UncheckedIOException;
+import java.time.Instant;
+import java.time.ZoneOffset;
+import java.time.ZonedDateTime;
+import java.util.Optional;
 import org.apache.pdfbox.cos.COSDictionary;
 import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.pdmodel.PDDocument;
-import org.apache.pdfbox.pdmodel.PDPage;
-import org.apache.pdfbox.pdmodel.interactive.documentnavigation.outline.PDDocumentOutline;
-import org.apache.pdfbox.pdmodel.interactive.documentnavigation.outline.PDOutlineItem;
 import thrumwright.drawing.Fonts;
+import thrumwright.output.page.Imprint;
 import thrumwright.output.page.Progress;
 import thrumwright.output.page.Role;
 import thrumwright.output.page.SheetPages;
@@ -23,19 +25,23 @@ import thrumwright.output.page.Stopped;
  * class's sheets need hardly more memory than one.
  */
 public final class PdfFile implements Closeable {
+    /** Of pages that don't say when they were written. */
+    private static final ZonedDateTime UNDATED = Instant.EPOCH.atZone(ZoneOffset.UTC);
+
     private final PDDocument rest = new PDDocument();
     private final String title;
     private final PdfObjects objects;
     private final PdfStructure structure;
     private final PdfFonts fonts;
     private final PdfCopy copy;
-    private final PDDocumentOutline bookmarks = new PDDocumentOutline();
+    private final PdfBookmarks bookmarks = new PdfBookmarks();
     private final PdfContent content;
     private final PdfBytes body = new PdfBytes(1 << 10);
     private final PdfBytes pages = new PdfBytes(1 << 10);
     private final int pageTree;
     private final int fontNames;
     private int count;
+    private Optional<ZonedDateTime> written = Optional.empty();
 
     /**
      * Begins a file of several sheets.
@@ -49,10 +55,10 @@ public final class PdfFile implements Closeable {
         this.objects = new PdfObjects(out);
         this.structure = new PdfStructure(objects);
         this.fonts = new PdfFonts(rest, fonts);
-        this.content = new PdfContent(new PdfStamps(objects));
         this.copy = new PdfCopy(objects);
         this.pageTree = objects.reserve();
         this.fontNames = objects.reserve();
+        this.content = new PdfContent(new PdfForms(objects, fontNames));
     }
 
     /**
@@ -72,7 +78,7 @@ public final class PdfFile implements Closeable {
      */
     public static void write(SheetPages pages, Fonts fonts, OutputStream out, Progress progress) throws IOException {
         try (PdfFile file = new PdfFile(pages.title(), fonts, out)) {
-            file.addPages(pages, progress);
+            file.addPages(pages, progress, false);
             file.finish();
         }
     }
@@ -107,35 +113,34 @@ public final class PdfFile implements Closeable {
      */
     public void add(SheetPages sheet, Progress progress) throws IOException {
         structure.open(Role.SHEET);
-        int first = addPages(sheet, progress);
+        addPages(sheet, progress, true);
         structure.close();
-        PDOutlineItem bookmark = new PDOutlineItem();
-        bookmark.setTitle(sheet.title());
-        bookmark.setDestination(new PDPage(copy.known(first)));
-        bookmarks.addLast(bookmark);
     }
 
-    /** Writes all pages of a sheet; returns the number of the first. */
-    private int addPages(SheetPages sheet, Progress progress) throws IOException {
-        int first = 0;
+    /** @param named whether the sheet has a bookmark of its own */
+    private void addPages(SheetPages sheet, Progress progress, boolean named) throws IOException {
+        if (written.isEmpty()) {
+            written = sheet.imprint().map(Imprint::written);
+        }
         for (int i = 0; i < sheet.count(); i++) {
             progress.reached(i, sheet.count());
-            int page = add(sheet, i);
-            first = i == 0 ? page : first;
+            add(sheet, i, named && i == 0);
         }
         progress.reached(sheet.count(), sheet.count());
-        return first;
     }
 
-    /** Writes one page of a sheet; returns its number in the file. */
-    private int add(SheetPages sheet, int number) throws IOException {
+    private void add(SheetPages sheet, int number, boolean named) throws IOException {
         double height = sheet.setup().height();
         int page = objects.reserve();
         int stream = objects.reserve();
         int marks = structure.page(page);
+        if (named) {
+            bookmarks.add(Role.SHEET, sheet.title(), page, height);
+        }
         content.begin();
         try {
-            sheet.paint(new PdfCanvas(content, new PdfMarks(content, structure, height), fonts, height), number);
+            sheet.paint(
+                    new PdfCanvas(content, new PdfMarks(content, structure, bookmarks, height), fonts, height), number);
         } catch (UncheckedIOException e) {
             throw e.getCause();
         }
@@ -144,11 +149,9 @@ public final class PdfFile implements Closeable {
         body.clear();
         body.add("<</Type/Page/Parent ").reference(pageTree).add("/MediaBox[0 0 ");
         body.number(sheet.setup().width()).number(height);
-        body.add("]/Resources<</Font ").reference(fontNames).add("/XObject<<");
-        for (int form : content.stamped()) {
-            body.add("/X").add((long) form).add(' ').reference(form);
-        }
-        body.add(">>>>/Contents ")
+        body.add("]/Resources<</Font ").reference(fontNames);
+        PdfForms.names(body, content.named());
+        body.add(">>/Contents ")
                 .reference(stream)
                 .add("/StructParents ")
                 .add((long) marks)
@@ -156,7 +159,6 @@ public final class PdfFile implements Closeable {
         objects.small(page, body);
         pages.reference(page).add(' ');
         count++;
-        return page;
     }
 
     /**
@@ -174,12 +176,12 @@ public final class PdfFile implements Closeable {
                 .add("]>>");
         objects.small(pageTree, body);
         copy.write(fonts.embedded(), fontNames);
-        PdfDescription.describe(rest, title);
+        PdfDescription.describe(rest, title, written.orElse(UNDATED));
         COSDictionary catalog = rest.getDocumentCatalog().getCOSObject();
         catalog.setItem(COSName.PAGES, copy.known(pageTree));
         catalog.setItem(COSName.STRUCT_TREE_ROOT, copy.known(structure.root()));
-        if (bookmarks.hasChildren()) {
-            rest.getDocumentCatalog().setDocumentOutline(bookmarks);
+        if (bookmarks.any()) {
+            catalog.setItem(COSName.OUTLINES, copy.known(bookmarks.write(objects)));
         }
         int root = copy.write(catalog);
         objects.finish(root, copy.write(rest.getDocumentInformation().getCOSObject()));

@@ -10,14 +10,20 @@ import thrumwright.output.page.Structured;
 final class PdfMarks implements Structured {
     private final PdfContent content;
     private final PdfStructure structure;
+    private final PdfBookmarks bookmarks;
     private final double height;
+    /** The words of a heading, as they come. */
+    private final StringBuilder heading = new StringBuilder();
+
+    private double top;
     private boolean marked;
     private boolean spoken;
 
     /** @param height of the page, points */
-    PdfMarks(PdfContent content, PdfStructure structure, double height) {
+    PdfMarks(PdfContent content, PdfStructure structure, PdfBookmarks bookmarks, double height) {
         this.content = content;
         this.structure = structure;
+        this.bookmarks = bookmarks;
         this.height = height;
     }
 
@@ -38,7 +44,18 @@ final class PdfMarks implements Structured {
             marked = false;
         } else {
             mark(role, () -> structure.mark(role), paint);
+            if (PdfBookmarks.keeps(role)) {
+                bookmarks.add(role, heading.toString().strip(), structure.page(), top);
+            }
         }
+    }
+
+    /** Letters are written, their tops so high on the page, points. */
+    void written(String text, double upTo) {
+        if (heading.isEmpty()) {
+            top = upTo;
+        }
+        heading.append(text);
     }
 
     private void within(Role role, Runnable paint) {
@@ -59,7 +76,19 @@ final class PdfMarks implements Structured {
         }
         Rectangle2D upright =
                 new Rectangle2D.Double(box.getMinX(), height - box.getMaxY(), box.getWidth(), box.getHeight());
-        mark(Role.FIGURE, () -> structure.figure(alternative, upright), paint);
+        mark(Role.FIGURE, () -> structure.figure(alternative, upright), () -> {
+            content.beginDrawing(upright.getMinX(), upright.getMinY());
+            paint.run();
+            endDrawing();
+        });
+    }
+
+    private void endDrawing() {
+        try {
+            content.endDrawing();
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
     }
 
     @Override
@@ -75,6 +104,7 @@ final class PdfMarks implements Structured {
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
+        heading.setLength(0);
         marked = true;
         spoken = role != Role.FIGURE;
         paint.run();

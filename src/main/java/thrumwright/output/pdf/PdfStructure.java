@@ -73,6 +73,11 @@ final class PdfStructure {
         return root;
     }
 
+    /** Number of the page that it is at. */
+    int page() {
+        return page;
+    }
+
     /**
      * Goes on with a new page.
      *

@@ -1,7 +1,6 @@
 package thrumwright.plan.comparison;
 
 import java.util.ArrayList;
-import java.util.Collections;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
@@ -82,12 +81,9 @@ public record Front(List<FrontBand> bands, Optional<Double> hem, Optional<Finish
 
     /** Of as many rows next to the design, from outside; those of the top turned over. */
     private static List<Lean> leans(Place place, List<Row> rows, int count) {
-        List<Row> inward = new ArrayList<>(rows);
-        if (place == Place.TOP) {
-            Collections.reverse(inward);
-        }
         List<Lean> leans = new ArrayList<>();
-        for (Row row : inward.subList(rows.size() - count, rows.size())) {
+        for (int i = count; i > 0; i--) {
+            Row row = rows.get(place == Place.TOP ? i - 1 : rows.size() - i);
             row.lean().ifPresent(lean -> leans.add(place == Place.TOP ? lean.other() : lean));
         }
         return leans;

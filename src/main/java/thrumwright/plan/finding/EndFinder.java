@@ -4,6 +4,7 @@ import static thrumwright.plan.finding.Value.fine;
 import static thrumwright.plan.finding.Value.height;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -166,6 +167,7 @@ final class EndFinder {
         if (finishes.size() > 1 && alike) {
             about(Code.SEVERAL_FINISHES, finish.block(), Map.of(), repairs.severalFinishes(finish));
         }
+        parts(finish);
         double hanging = finish.block().length().map(Length::mm).orElse(0.0);
         finish.wrapping()
                 .filter(wrapping -> wrapping.height() >= hanging)
@@ -183,6 +185,19 @@ final class EndFinder {
                             "more", height(finish.needed() - finish.free())),
                     repairs.freeWarp(finish));
         }
+    }
+
+    /** A plait of three needs three ends in every group. */
+    private void parts(Finish finish) {
+        int least = finish.block().leastPerGroup();
+        int smallest = Collections.min(finish.groups());
+        if (smallest < least) {
+            about(Code.GROUP_TOO_SMALL, finish.block(), Map.of("ends", count(smallest), "least", count(least)));
+        }
+    }
+
+    private static Value count(int number) {
+        return new Value.OfNumber(number, Value.Grain.COUNT);
     }
 
     private void about(Code code, Block block, Map<String, Value> values) {

@@ -41,6 +41,7 @@ public record Finding(
         HEMS_DIFFER_FOR_A_BAR(Severity.NOTE),
         DOES_NOT_FIT(Severity.PROBLEM),
         WRAPPING_TOO_HIGH(Severity.PROBLEM),
+        GROUP_TOO_SMALL(Severity.PROBLEM),
         FREE_WARP_SHORT(Severity.PROBLEM),
         FINISH_ON_LOOPS(Severity.PROBLEM),
         OUT_OF_LOOPS(Severity.CAUTION),

@@ -84,7 +84,7 @@ class RepetitionTest {
         for (Repetition.Slab slab : picture.repetition().slabs()) {
             for (Stretch stretch : all) {
                 if (stretch.highX() >= slab.left(s) && stretch.lowX() < slab.right(s)) {
-                    assertThat(few).anyMatch(other -> same(stretch, other, slab.shift() * s));
+                    assertThat(few).anyMatch(other -> same(stretch, other, slab.shift() * s, 0));
                     met++;
                 }
             }
@@ -113,12 +113,44 @@ class RepetitionTest {
         assertThat(picture.narrow().strips()).isBetween(3, 6);
     }
 
+    /** Many rows of each kind that has some, an odd number and an even one. */
+    static Stream<Work> tall() {
+        Piece piece = Pieces.panel()
+                .withStart(new End(List.of(
+                        Pieces.band("a", WEFT, PlainBand.Purpose.PLAIN, 151),
+                        new Twining(Tag.of("b1"), WEFT, 120, 2, Lean.S, true),
+                        new Soumak(Tag.of("b2"), WEFT, 119, 4, 2, Lean.Z, true),
+                        new HalfHitch(Tag.of("b3"), WEFT, 118, 2))));
+        return works(piece, 12).stream();
+    }
+
+    @ParameterizedTest
+    @MethodSource("tall")
+    void everyStretchOfManyRowsIsFoundAmongFewer(Work work) {
+        BlockPicture picture = BlockPicture.of(work);
+        assertThat(picture.courses().repeats()).isTrue();
+        List<Stretch> all = both(picture);
+        List<Stretch> few = both(picture.narrow());
+        double each = picture.rowHeight();
+        int met = 0;
+        for (Repetition.Slab rows : picture.courses().slabs()) {
+            for (Stretch stretch : all) {
+                if (stretch.highY() >= rows.low(each) && stretch.lowY() < rows.high(each)) {
+                    assertThat(few).anyMatch(other -> same(stretch, other, 0, rows.shift() * each));
+                    met++;
+                }
+            }
+        }
+        assertThat(met).isGreaterThanOrEqualTo(all.size());
+        assertThat(places(picture)).as("tails").hasSize(2);
+    }
+
     private static List<Stretch> both(BlockPicture picture) {
         return Stream.concat(picture.front(Detail.FINE).stream(), picture.back(Detail.FINE).stream())
                 .toList();
     }
 
-    private static boolean same(Stretch wide, Stretch narrow, double shift) {
+    private static boolean same(Stretch wide, Stretch narrow, double shift, double raised) {
         if (wide.front() != narrow.front()
                 || wide.x().length != narrow.x().length
                 || wide.joinsAtStart() != narrow.joinsAtStart()
@@ -127,7 +159,7 @@ class RepetitionTest {
         }
         for (int i = 0; i < wide.x().length; i++) {
             double off = Math.abs(wide.x()[i] - shift - narrow.x()[i])
-                    + Math.abs(wide.y()[i] - narrow.y()[i])
+                    + Math.abs(wide.y()[i] - raised - narrow.y()[i])
                     + Math.abs(wide.width()[i] - narrow.width()[i]);
             if (off > 1e-6) {
                 return false;
@@ -143,7 +175,8 @@ class RepetitionTest {
         BlockPicture picture = BlockPicture.of(work);
         Repetition repetition = picture.repetition();
         Setting few = work.setting().withEnds(repetition.fewer() - repetition.step());
-        BlockPicture whole = BlockPicture.of(new Work(work.block(), work.yarn(), few, work.rows(), work.cut()));
+        BlockPicture whole =
+                BlockPicture.of(new Work(work.block(), work.yarn(), few, work.rows(), work.cut(), work.oneLength()));
         assertThat(whole.repetition().repeats()).isFalse();
         assertThat(places(picture)).isEqualTo(places(whole));
     }

@@ -3,10 +3,20 @@ package thrumwright.drawing.yarn;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import thrumwright.block.Amount;
+import thrumwright.block.Lean;
+import thrumwright.block.MaterialRole;
+import thrumwright.block.PlainBand;
 import thrumwright.block.Setting;
+import thrumwright.block.Shed;
 import thrumwright.block.Side;
+import thrumwright.block.Soumak;
+import thrumwright.block.Tag;
+import thrumwright.block.Use;
 import thrumwright.drawing.piece.PiecePicture;
+import thrumwright.piece.End;
 import thrumwright.piece.Place;
 import thrumwright.plan.Plan;
 import thrumwright.testing.Pieces;
@@ -57,5 +67,28 @@ class TailTest {
             assertThat(line.lowX() - tail.thickness()).isGreaterThan(-picture.margin());
             assertThat(line.highX() + tail.thickness()).isLessThan(picture.span() + picture.margin());
         }
+    }
+
+    /** A wrapped yarn hangs from where it begins or ends, and comes from under its own wraps. */
+    @Test
+    void aTailLiesAsItsYarnDoes() {
+        Soumak soumak = new Soumak(Tag.of("s"), Use.of(MaterialRole.WEFT), 1, 4, 2, Lean.Z, false);
+        Plan plan = Plan.of(Pieces.panel().withStart(new End(List.of(soumak))));
+        Setting ground = plan.piece().setting(plan.piece().warpYarn());
+
+        List<Tail> tails = PiecePicture.of(plan).tails(Place.START);
+
+        assertThat(tails).extracting(Tail::lies).containsOnly(Tail.Lies.UNDER_ITS_ROW);
+        assertThat(tails).extracting(Tail::x).contains(ground.spacing());
+        PlainBand band = new PlainBand(
+                Tag.of("b"),
+                Use.of(MaterialRole.WEFT),
+                PlainBand.Purpose.PLAIN,
+                new Amount.Picks(2),
+                Optional.of(Shed.OVER_FIRST));
+        assertThat(PiecePicture.of(Plan.of(Pieces.panel().withStart(new End(List.of(band)))))
+                        .tails(Place.START))
+                .extracting(Tail::lies)
+                .containsExactlyInAnyOrder(Tail.Lies.IN_FRONT, Tail.Lies.BEHIND);
     }
 }

@@ -157,6 +157,11 @@ class OnFileTest {
         }
 
         @Override
+        public Optional<Welcome> welcome() {
+            return Optional.empty();
+        }
+
+        @Override
         public Optional<Beginning> beginning() {
             return Optional.empty();
         }
@@ -188,7 +193,8 @@ class OnFileTest {
                 new Settings(Optional.empty()),
                 Library.fixed(Structures.builtIn().all()),
                 Locale.UK,
-                Keeping.in(home.resolve("state")));
+                Keeping.in(home.resolve("state")),
+                "0");
     }
 
     @Test

@@ -67,7 +67,7 @@ class LoomLayoutTest {
         BufferedImage image = new BufferedImage(300, 300, BufferedImage.TYPE_INT_RGB);
         Graphics2D g = image.createGraphics();
         g.setColor(Color.WHITE);
-        new Lines(300).add("H", layout.type().words()).draw(g, 10, 10);
+        new LoomLines(300).add("H", layout.type().words()).draw(g, 10, 10);
         g.dispose();
         int rows = 0;
         for (int y = 0; y < 300; y++) {

@@ -10,6 +10,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import thrumwright.measure.Length;
+import thrumwright.output.SheetSection;
 import thrumwright.output.page.PageSetup;
 import thrumwright.output.page.Paper;
 
@@ -59,5 +60,16 @@ class SheetSetupTest {
         setup.endRun();
         setup.dropRun(run);
         assertThat(setup.choice().margin().text()).isEqualTo("2 cm");
+    }
+
+    @Test
+    void sectionsAreLeftOutOneByOneButTheLastStays() {
+        SheetChoice choice = SheetChoice.usual(Locale.UK);
+        assertThat(choice.sections()).containsExactly(SheetSection.CUTS, SheetSection.CARDS, SheetSection.BOOKLET);
+        SheetChoice cards = choice.with(SheetSection.CUTS, false).with(SheetSection.BOOKLET, false);
+        assertThat(cards.look().sections()).containsExactly(SheetSection.CARDS);
+        assertThat(cards.with(SheetSection.CARDS, false)).isEqualTo(cards);
+        assertThat(cards.with(SheetSection.RECORD, true).sections())
+                .containsExactly(SheetSection.CARDS, SheetSection.RECORD);
     }
 }

@@ -34,6 +34,7 @@ class CommandTextsTest {
         return switch (command.where()) {
             case SHEET -> " beside the sheet";
             case CLASS -> " beside the class";
+            case LOOM -> " at the loom";
             default -> " beside the piece";
         };
     }

@@ -4,11 +4,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.ByteArrayInputStream;
 import java.nio.charset.StandardCharsets;
+import java.security.MessageDigest;
 import java.util.ArrayList;
 import java.util.Base64;
 import java.util.List;
 import java.util.Locale;
-import javax.imageio.ImageIO;
 import javax.xml.parsers.DocumentBuilderFactory;
 import org.junit.jupiter.api.Test;
 import org.w3c.dom.Document;
@@ -17,10 +17,13 @@ import org.w3c.dom.Node;
 import org.w3c.dom.NodeList;
 import thrumwright.drawing.Fonts;
 import thrumwright.drawing.Palette;
+import thrumwright.measure.Length;
 import thrumwright.piece.Piece;
 import thrumwright.plan.Plan;
 import thrumwright.sheet.Step;
 import thrumwright.sheet.StepSheet;
+import thrumwright.store.BuiltIn;
+import thrumwright.store.PieceFile;
 import thrumwright.testing.Pieces;
 import thrumwright.testing.RandomPieces;
 import thrumwright.testing.Seeds;
@@ -78,23 +81,71 @@ class HtmlFileTest {
         List<String> says = StepSheet.of(Plan.of(piece), Locale.UK).steps().stream()
                 .flatMap(step -> step.picture().map(Step.Picture::says).stream())
                 .toList();
-        assertThat(all(document, "img").stream().map(image -> image.getAttribute("alt")))
+        List<Element> drawings = all(document, "svg");
+        assertThat(drawings.stream().map(drawing -> drawing.getAttribute("aria-label")))
                 .doesNotContain("")
                 .containsSubsequence(says);
-        String begin = "data:image/png;base64,";
-        for (Element image : all(document, "img")) {
-            assertThat(image.getAttribute("src")).startsWith(begin);
-            byte[] png = Base64.getDecoder().decode(image.getAttribute("src").substring(begin.length()));
-            assertThat(ImageIO.read(new ByteArrayInputStream(png)).getWidth())
-                    .isEqualTo(Integer.parseInt(image.getAttribute("width")) * 3 / 2);
+        assertThat(drawings)
+                .allSatisfy(drawing -> assertThat(drawing.getAttribute("role")).isEqualTo("img"));
+        assertThat(all(document, "img")).isEmpty();
+    }
+
+    /** What is used has been drawn, before, once. */
+    @Test
+    void everyDrawingUsesOnlyWhatIsOnThePage() throws Exception {
+        Document document = parsed(html(Pieces.panel()));
+        List<String> ids = new ArrayList<>();
+        for (String name : List.of("path", "g", "clipPath")) {
+            all(document, name).stream()
+                    .map(element -> element.getAttribute("id"))
+                    .filter(id -> !id.isEmpty())
+                    .forEach(ids::add);
         }
+        assertThat(ids).doesNotHaveDuplicates().hasSizeGreaterThan(500);
+        assertThat(all(document, "use").stream()
+                        .map(use -> use.getAttribute("href").substring(1)))
+                .hasSizeGreaterThan(2000)
+                .isSubsetOf(ids);
+    }
+
+    /** A drawing in SVG is many times as small as a picture, and the worked panel's whole page weighs 374 KB. */
+    @Test
+    void theDemoPanelWeighsLittle() throws Exception {
+        String html =
+                html(PieceFile.read(BuiltIn.DEMO.text("saltmarsh-panel.json")).piece());
+        assertThat(html.getBytes(StandardCharsets.UTF_8).length).isLessThan(400_000);
     }
 
     @Test
     void needsNothingFromElsewhere() {
-        // the letters of a picture may spell anything
-        String words = html(Pieces.panel()).replaceAll("base64,[A-Za-z0-9+/=\\s]+", "base64,");
-        assertThat(words).contains("base64,").doesNotContain("http", "href", "<script", "url(", "@import");
+        String html = html(Pieces.panel());
+        assertThat(html).doesNotContain("://", "@import", " src=", "data:").contains("default-src 'none'");
+        assertThat(html.replace("href=\"#", "").replace("url(#", "")).doesNotContain("href", "url(");
+    }
+
+    /** The browser is allowed to run exactly the lines that keep the ticks, and no name gets among them. */
+    @Test
+    void onlyTheLinesThatKeepTicksMayRun() throws Exception {
+        String evil = "</script><script>alert(1)</script>\"><img onerror=alert(1)>";
+        String html = html(Pieces.panel().withTitle(evil));
+        String script = html.substring(html.indexOf("<script>") + 8, html.indexOf("</script>"));
+        byte[] sum = MessageDigest.getInstance("SHA-256").digest(script.getBytes(StandardCharsets.UTF_8));
+        assertThat(html).contains("script-src 'sha256-" + Base64.getEncoder().encodeToString(sum) + "'");
+        assertThat(html.split("<script", -1)).hasSize(2);
+        assertThat(html).doesNotContain("<img");
+        assertThat(script).doesNotContain("alert");
+    }
+
+    /** Ticks of an old plan aren't taken for those of a new one. */
+    @Test
+    void ticksAreKeptUnderAMarkOfThePlan() throws Exception {
+        Piece piece = Pieces.panel();
+        String wide = ticks(piece.withWarp(piece.warp().withWidth(Length.parse("31 cm"))));
+        assertThat(ticks(piece)).isEqualTo(ticks(piece)).isNotEqualTo(wide).startsWith(piece.title() + " ");
+    }
+
+    private String ticks(Piece piece) throws Exception {
+        return all(parsed(html(piece)), "main").get(0).getAttribute("data-ticks");
     }
 
     @Test

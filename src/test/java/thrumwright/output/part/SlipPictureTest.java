@@ -8,6 +8,8 @@ import org.junit.jupiter.api.Test;
 import thrumwright.drawing.Fonts;
 import thrumwright.drawing.Palette;
 import thrumwright.measure.Phrases;
+import thrumwright.output.page.PageSetup;
+import thrumwright.output.page.Paper;
 import thrumwright.output.page.TextPart;
 import thrumwright.output.page.Type;
 import thrumwright.piece.Place;
@@ -15,6 +17,8 @@ import thrumwright.piece.Structure;
 import thrumwright.plan.BlockPlan;
 import thrumwright.plan.EndPlan;
 import thrumwright.plan.Plan;
+import thrumwright.sheet.StageWords;
+import thrumwright.sheet.Step;
 import thrumwright.store.Structures;
 import thrumwright.testing.Pieces;
 
@@ -43,11 +47,20 @@ class SlipPictureTest {
                                 .doesNotContain("{");
                         both.forEach(slip -> assertThat(TextPart.width(slip.caption(), type.small()))
                                 .as(slip.caption())
-                                .isLessThan(StepPart.slipWidth(type)));
+                                .isLessThan(slipWidth(plan, end, block)));
                     }
                 }
             }
         }
         assertThat(pairs).isGreaterThan(100);
+    }
+
+    /** On A4 with usual margins. */
+    private double slipWidth(Plan plan, EndPlan end, BlockPlan block) {
+        PageSetup setup = PageSetup.usual(Paper.A4);
+        Step.Picture picture = new Step.Picture(end.place(), block.block().id(), "");
+        PartMaker make = new PartMaker(type, Palette.onPaper(), phrases);
+        return KindPictures.of(plan, new StageWords(plan, Locale.UK), List.of(picture), make)
+                .slipWidth(setup.width() - 2 * setup.marginPoints());
     }
 }

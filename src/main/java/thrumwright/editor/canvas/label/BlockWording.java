@@ -11,6 +11,7 @@ import thrumwright.piece.Place;
 import thrumwright.plan.BlockPlan;
 import thrumwright.plan.Butterflies;
 import thrumwright.plan.Plan;
+import thrumwright.plan.Work;
 
 /**
  * What the label of a block says.
@@ -27,7 +28,10 @@ public record BlockWording(String name, String amount, String height, String cut
                 texts.words().name(block.block()),
                 Amounts.text(block.block()),
                 height(plan, place, block, texts, shown),
-                block.work().map(work -> cut(work.cut().butterflies(), shown)).orElse(""));
+                block.work()
+                        .flatMap(Work::toCut)
+                        .map(cut -> cut(cut.butterflies(), shown))
+                        .orElse(""));
     }
 
     private static String height(Plan plan, Place place, BlockPlan block, Texts texts, Shown shown) {

@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.stream.Collectors;
 import javax.swing.BorderFactory;
 import javax.swing.Box;
 import javax.swing.JFrame;
@@ -33,6 +34,7 @@ import thrumwright.editor.window.Bars;
 import thrumwright.editor.window.JobBar;
 import thrumwright.editor.window.MainWindow;
 import thrumwright.editor.window.MessageBar;
+import thrumwright.measure.Phrase;
 import thrumwright.piece.ClassSet;
 import thrumwright.sheet.ClassSheet;
 import thrumwright.sheet.YarnLine;
@@ -41,6 +43,9 @@ import thrumwright.store.keeping.Journals;
 /** The looms on which a class weaves a piece, in a window beside it that follows the piece. */
 public final class ClassWindow {
     private static final Dimension USUAL = new Dimension(1160, 720);
+
+    /** As many as can be read in one line. */
+    private static final int MOST_TOLD = 3;
 
     private final MainWindow editor;
     private final ClassSession session;
@@ -102,6 +107,7 @@ public final class ClassWindow {
 
     private void build() {
         frame.setName("class");
+        frame.setIconImages(Icons.ofProgram());
         frame.setJMenuBar(menus());
         JPanel top = new JPanel(new BorderLayout());
         top.add(tools());
@@ -271,5 +277,12 @@ public final class ClassWindow {
 
     public void problem(String sentence) {
         messages.problem(sentence);
+    }
+
+    /** Tells which fields of a file say nothing. */
+    public void tellUnknown(List<Phrase> notices) {
+        if (!notices.isEmpty()) {
+            problem(notices.stream().limit(MOST_TOLD).map(Phrase::toString).collect(Collectors.joining(" ")));
+        }
     }
 }

@@ -18,6 +18,7 @@ import thrumwright.editor.window.MainWindow;
 import thrumwright.editor.window.sheet.SheetExport;
 import thrumwright.output.ClassSheets;
 import thrumwright.output.SheetForm;
+import thrumwright.output.WrittenAt;
 import thrumwright.sheet.ClassSheet;
 import thrumwright.store.ClassFile;
 import thrumwright.store.FileProblem;
@@ -111,7 +112,10 @@ public final class ClassWork implements OnFile.Content {
     /** @param each whether every loom gets a file of its own */
     void export(JobBar jobs, boolean each) {
         ClassSheets sheets = new ClassSheets(
-                session.plan(), editor.sheetLook(), () -> editor.room().fonts(), Locale.UK);
+                session.plan(),
+                editor.sheetLook().written(WrittenAt.now()),
+                () -> editor.room().fonts(),
+                Locale.UK);
         editor.questions()
                 .fileToSave(onFile.stem(), SheetForm.PDF.ending(), path -> each ? files(sheets, path) : List.of(path))
                 .ifPresent(path ->

@@ -119,6 +119,7 @@ public final class EditorWindow implements MainWindow, PieceWindow {
     public void build() {
         size();
         frame.setName("editor");
+        frame.setIconImages(Icons.ofProgram());
         JComponent middle = middle();
         addCommands();
         Menus menus = new Menus(commands, texts);
@@ -391,6 +392,16 @@ public final class EditorWindow implements MainWindow, PieceWindow {
     /** Offers what wasn't saved when a program ended. */
     public void recover() {
         new Recovery(files, place, beside).offer();
+    }
+
+    /** Says what the program is. */
+    public void about() {
+        commands.run("about");
+    }
+
+    /** Asks somebody who has no piece yet what to begin with. */
+    public void askFirst() {
+        new FirstStart(files, place).ask();
     }
 
     @Override

@@ -7,7 +7,9 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import thrumwright.editor.edit.Change;
+import thrumwright.editor.edit.Edit;
 import thrumwright.editor.edit.Session;
+import thrumwright.editor.files.Beginning;
 import thrumwright.editor.files.OnFile;
 import thrumwright.editor.files.Questions;
 import thrumwright.editor.files.ReadClass;
@@ -71,19 +73,21 @@ public final class FileWork implements OnFile.Content {
         commands.add("open", () -> questions.fileToOpen().ifPresent(this::open));
         commands.add("save", onFile::save);
         commands.add("save-as", onFile::saveAs);
+        commands.add("earlier", this::takeEarlier, () -> earlier().isPresent());
         commands.add("close", this::close);
         commands.add("close-all", windows::closeAll);
     }
 
-    private void begin() {
-        questions.beginning().ifPresent(beginning -> {
-            Piece piece = beginning
-                    .structure()
-                    .map(structure ->
-                            Beginnings.with(structure, beginning.units()).withTitle(structure.name()))
-                    .orElseGet(() -> Beginnings.empty(beginning.units()));
-            take(new PieceFile(piece, Unknown.none()), Optional.empty(), Optional.empty());
-        });
+    void begin() {
+        questions.beginning().ifPresent(this::begin);
+    }
+
+    void begin(Beginning beginning) {
+        Piece piece = beginning
+                .structure()
+                .map(structure -> Beginnings.with(structure, beginning.units()).withTitle(structure.name()))
+                .orElseGet(() -> Beginnings.empty(beginning.units()));
+        take(new PieceFile(piece, Unknown.none()), Optional.empty(), Optional.empty());
     }
 
     /** A piece in a window, a class beside its piece; a structure goes into the library. */
@@ -102,6 +106,28 @@ public final class FileWork implements OnFile.Content {
             messages.problem(texts.say(
                     "message.not-opened", Map.of("file", String.valueOf(path.getFileName()), "why", e.getMessage())));
         }
+    }
+
+    /** Where the version before the last save lies, if there is one. */
+    private Optional<Path> earlier() {
+        return place.keeping()
+                .earlier()
+                .flatMap(kept -> session.path().map(kept::of))
+                .filter(Files::isRegularFile);
+    }
+
+    /** As an edit, so that undo brings back what was there, and nothing is on file until it is saved. */
+    private void takeEarlier() {
+        earlier().ifPresent(path -> {
+            try {
+                Piece before = PieceFile.read(SafeFile.read(path)).piece();
+                window.forgetTyping();
+                session.edit(Edit.of(texts.say("earlier.edit"), piece -> before));
+                messages.say(texts.say("message.earlier"));
+            } catch (FileProblem e) {
+                messages.problem(texts.say("message.not-earlier", Map.of("why", e.getMessage())));
+            }
+        });
     }
 
     private void open(String text, Path path) throws FileProblem {
@@ -133,11 +159,8 @@ public final class FileWork implements OnFile.Content {
      *
      * @return that window
      */
-    private PieceWindow take(PieceFile file, Optional<Path> path, Optional<Fingerprint> held) {
-        boolean untouched = session.path().isEmpty()
-                && !session.dirty()
-                && session.history().names().isEmpty();
-        if (untouched) {
+    PieceWindow take(PieceFile file, Optional<Path> path, Optional<Fingerprint> held) {
+        if (untouched()) {
             window.forgetTyping();
             session.setBase(held);
             session.replace(file, path);
@@ -151,6 +174,13 @@ public final class FileWork implements OnFile.Content {
         PieceWindow other = windows.open(begun);
         other.show();
         return other;
+    }
+
+    /** Whether nothing was done in this window yet. */
+    boolean untouched() {
+        return session.path().isEmpty()
+                && !session.dirty()
+                && session.history().names().isEmpty();
     }
 
     /** The piece's title as the name of a file. */

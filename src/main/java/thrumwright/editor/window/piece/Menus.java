@@ -27,7 +27,8 @@ import thrumwright.measure.UnitSystem;
 
 /** The menus and the row of buttons. */
 public final class Menus {
-    private static final String FILE = "| save save-as | sheet print export class | loom loom-page | close close-all";
+    private static final String FILE =
+            "| save save-as earlier | sheet print export class | loom loom-page | close close-all";
     private static final String EDIT = "undo redo history | cut copy paste duplicate delete | select-all";
     private static final String BLOCK = "| shelf amount | up down | top-follows top-own"
             + " | use-structure keep-structure write-structure import-structure";
@@ -46,7 +47,7 @@ public final class Menus {
         bar.add(bars.menu("menu.edit", ids(EDIT)));
         bar.add(block());
         bar.add(view(room));
-        bar.add(bars.menu("menu.help", "keys"));
+        bar.add(bars.menu("menu.help", "keys", null, "about"));
         return bar;
     }
 

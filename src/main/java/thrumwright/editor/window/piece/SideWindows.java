@@ -18,6 +18,7 @@ import thrumwright.editor.text.CommandTexts;
 import thrumwright.editor.text.Commands;
 import thrumwright.editor.text.Messages;
 import thrumwright.editor.text.Texts;
+import thrumwright.editor.window.AboutDialog;
 import thrumwright.editor.window.KeyList;
 import thrumwright.editor.window.KeysWindow;
 import thrumwright.editor.window.MainWindow;
@@ -61,6 +62,7 @@ final class SideWindows implements Messages {
         commands.add("loom", () -> loom(frame.getGraphicsConfiguration()).show());
         commands.add("loom-page", this::writeLoomPage);
         commands.add("class", () -> classWindow().show());
+        commands.add("about", () -> new AboutDialog(frame, editor.room()).show());
         commands.add("keys", () -> keys(frame.getJMenuBar(), windows.getAsInt()).show());
     }
 
@@ -113,6 +115,7 @@ final class SideWindows implements Messages {
         });
         window.session().follow(editor.session().piece());
         window.show();
+        window.tellUnknown(file.unknown().notices());
     }
 
     boolean mayLeaveClass() {

@@ -21,6 +21,7 @@ import thrumwright.piece.End;
 import thrumwright.piece.Place;
 import thrumwright.piece.Structure;
 import thrumwright.store.FileProblem;
+import thrumwright.store.FileSort;
 import thrumwright.store.SafeFile;
 import thrumwright.store.StructureFile;
 
@@ -130,7 +131,7 @@ final class StructureWork implements Handing {
 
     @Override
     public void write(Structure structure) {
-        files.get().fileToSave(structure.id(), ".json").ifPresent(path -> {
+        files.get().fileToSave(structure.id(), FileSort.STRUCTURE.ending()).ifPresent(path -> {
             try {
                 SafeFile.write(path, library.toHandOn(structure).checkedText());
                 messages.say(texts.say("message.structure.written", Map.of("file", path.toString())));

@@ -16,6 +16,7 @@ import thrumwright.output.ClassSheets;
 import thrumwright.output.SheetFiles;
 import thrumwright.output.SheetForm;
 import thrumwright.output.SheetLook;
+import thrumwright.output.WrittenAt;
 import thrumwright.output.page.Progress;
 import thrumwright.output.page.SheetPages;
 import thrumwright.output.page.Stopped;
@@ -43,7 +44,7 @@ public record SheetExport(Texts texts, Fonts fonts, JobBar jobs, Messages messag
     }
 
     public void write(Plan plan, SheetLook look, SheetTarget target) {
-        SheetFiles writer = new SheetFiles(plan, look, () -> fonts, Locale.UK);
+        SheetFiles writer = new SheetFiles(plan, look.written(WrittenAt.now()), () -> fonts, Locale.UK);
         write(
                 target.form() == SheetForm.HTML ? "job.part" : "job.page",
                 target.path(),

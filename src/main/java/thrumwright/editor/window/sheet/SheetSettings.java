@@ -3,10 +3,14 @@ package thrumwright.editor.window.sheet;
 import java.util.HashMap;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import thrumwright.editor.settings.Settings;
 import thrumwright.editor.sheet.SheetChoice;
 import thrumwright.measure.Length;
 import thrumwright.output.SheetForm;
+import thrumwright.output.SheetSection;
 import thrumwright.output.page.Paper;
 
 /**
@@ -24,7 +28,8 @@ public record SheetSettings(Settings settings, Locale locale) {
                     settings.get("sheet.landscape").map(Boolean::valueOf).orElse(usual.landscape()),
                     settings.get("sheet.margin").map(Length::parse).orElse(usual.margin()),
                     settings.get("sheet.distance").map(Length::parse).orElse(usual.distance()),
-                    settings.get("sheet.coloured").map(Boolean::valueOf).orElse(usual.coloured()));
+                    settings.get("sheet.coloured").map(Boolean::valueOf).orElse(usual.coloured()),
+                    settings.get("sheet.sections").map(SheetSettings::sections).orElse(usual.sections()));
         } catch (IllegalArgumentException e) {
             return usual;
         }
@@ -37,7 +42,16 @@ public record SheetSettings(Settings settings, Locale locale) {
         values.put("sheet.margin", choice.margin().text());
         values.put("sheet.distance", choice.distance().text());
         values.put("sheet.coloured", String.valueOf(choice.coloured()));
+        values.put(
+                "sheet.sections",
+                choice.sections().stream().map(SheetSection::key).collect(Collectors.joining(",")));
         settings.putAll(values);
+    }
+
+    private static Set<SheetSection> sections(String keys) {
+        return SheetSection.of(Stream.of(keys.split(","))
+                .map(key -> SheetSection.valueOf(key.toUpperCase(Locale.ROOT)))
+                .toList());
     }
 
     /** The form that was written the last time. */

@@ -20,6 +20,7 @@ import thrumwright.editor.settings.ScreenScale;
 import thrumwright.editor.settings.Workplace;
 import thrumwright.editor.sheet.PageView;
 import thrumwright.editor.sheet.PageZoom;
+import thrumwright.editor.sheet.SheetMade;
 import thrumwright.editor.sheet.SheetMaker;
 import thrumwright.editor.sheet.SheetSetup;
 import thrumwright.editor.text.CommandTexts;
@@ -115,6 +116,7 @@ public final class SheetWindow {
 
     private void build() {
         frame.setName("sheet");
+        frame.setIconImages(Icons.ofProgram());
         bar = new SheetBar(commands, texts);
         frame.setJMenuBar(bar.menus());
         JPanel top = new JPanel(new BorderLayout());
@@ -191,8 +193,9 @@ public final class SheetWindow {
         }
     }
 
-    private void laidOut(SheetPages made) {
-        view.show(made);
+    private void laidOut(SheetMade made) {
+        view.show(made.pages());
+        form.count(made.counts());
         looked();
     }
 

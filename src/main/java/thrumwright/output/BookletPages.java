@@ -1,0 +1,90 @@
+package thrumwright.output;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import thrumwright.drawing.Fonts;
+import thrumwright.drawing.Palette;
+import thrumwright.measure.Phrases;
+import thrumwright.output.page.EvenPages;
+import thrumwright.output.page.PageSetup;
+import thrumwright.output.page.Pages;
+import thrumwright.output.page.Part;
+import thrumwright.output.page.SheetPages;
+import thrumwright.output.page.Type;
+import thrumwright.output.part.KindPart;
+import thrumwright.output.part.KindPictures;
+import thrumwright.output.part.PartMaker;
+import thrumwright.output.part.SpacePart;
+import thrumwright.output.part.TogetherPart;
+import thrumwright.plan.Plan;
+import thrumwright.sheet.Booklet;
+import thrumwright.sheet.BookletEntry;
+import thrumwright.sheet.StageWords;
+
+/**
+ * Lays a booklet out: one part for each kind of block.
+ *
+ * @param plan whose blocks are drawn
+ * @param title at its head and at the foot of its pages
+ */
+record BookletPages(Booklet booklet, Plan plan, String title, PageSetup setup, Palette palette, Locale locale) {
+    private static final double SPACE = 6;
+    /** What is higher goes on in parts of its own, as a share of a page. */
+    private static final double HIGHEST = 0.6;
+    /** The same where pages would stay half empty. */
+    private static final double LOWER = 0.42;
+
+    private static final double LOWEST = 0.25;
+
+    SheetPages laidOut(Fonts fonts) {
+        SheetPages whole = Densities.best(setup, fonts, type -> pages(type, HIGHEST));
+        if (whole.halfEmpty() == 0) {
+            return whole;
+        }
+        SheetPages parted = Densities.best(setup, fonts, type -> pages(type, LOWER));
+        return parted.halfEmpty() == 0 ? parted : Densities.best(setup, fonts, type -> pages(type, LOWEST));
+    }
+
+    private SheetPages pages(Type type, double highest) {
+        PartMaker make = new PartMaker(type, palette, Phrases.of("thrumwright.sheet.steps", locale));
+        Pages pages = new Pages(setup, Densities.FOOTER);
+        pages.addTogether(List.of(
+                make.section(make.phrases().say("booklet.title")),
+                make.body(make.phrases().say("booklet.about")),
+                make.body(make.phrases().say("caution.hands"))));
+        EvenPages even = new EvenPages(pages);
+        booklet.entries().forEach(entry -> even.add(parts(entry, make, pages.width(), highest * pages.height())));
+        return new SheetPages(setup, title, type, palette, even.placed());
+    }
+
+    private List<Part> parts(BookletEntry entry, PartMaker make, double width, double highest) {
+        List<Part> words = words(entry, make);
+        int beside = words.size();
+        KindPart head = head(entry, make, words);
+        while (beside > 1 && head.height(width) > highest) {
+            head = head(entry, make, words.subList(0, --beside));
+        }
+        List<Part> parts = new ArrayList<>(List.of(head));
+        for (int i = beside; i < words.size(); i++) {
+            boolean last = i == words.size() - 1;
+            parts.add(last ? new TogetherPart(List.of(words.get(i), new SpacePart(SPACE))) : words.get(i));
+        }
+        return parts;
+    }
+
+    private static List<Part> words(BookletEntry entry, PartMaker make) {
+        List<Part> words = new ArrayList<>();
+        entry.sentences().forEach(sentence -> words.add(make.body(sentence)));
+        entry.cautions().forEach(caution -> words.add(make.caution(caution)));
+        return words;
+    }
+
+    private KindPart head(BookletEntry entry, PartMaker make, List<Part> words) {
+        List<String> heads = entry.heads().stream()
+                .map(head -> head.numbers() + "  " + head.title())
+                .toList();
+        KindPictures pictures = KindPictures.of(plan, new StageWords(plan, locale), entry.pictures(), make);
+        return new KindPart(heads, pictures, List.copyOf(words), make);
+    }
+}

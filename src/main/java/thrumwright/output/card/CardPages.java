@@ -1,0 +1,100 @@
+package thrumwright.output.card;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.stream.IntStream;
+import thrumwright.drawing.Fonts;
+import thrumwright.drawing.Palette;
+import thrumwright.measure.Phrases;
+import thrumwright.output.page.PageSetup;
+import thrumwright.output.page.PlacedPart;
+import thrumwright.output.page.SheetPages;
+import thrumwright.output.page.Type;
+import thrumwright.piece.Place;
+import thrumwright.plan.Plan;
+import thrumwright.sheet.StepSheet;
+import thrumwright.sheet.card.Card;
+
+/** The cards of a piece: the start's, then the top's, each end on as few cards as the distance allows. */
+public final class CardPages {
+    private static final double FOOTER = 16;
+
+    private final Plan plan;
+    private final PageSetup setup;
+    private final Type type;
+    private final Palette palette;
+    private final Phrases phrases;
+    private final TextWidths widths = new TextWidths();
+
+    private CardPages(Plan plan, PageSetup setup, Type type, Palette palette, Phrases phrases) {
+        this.plan = plan;
+        this.setup = setup;
+        this.type = type;
+        this.palette = palette;
+        this.phrases = phrases;
+    }
+
+    /** @param name of the weaver whose cards they are; blank if it is to be written on; empty if they are nobody's own */
+    public static SheetPages of(
+            Plan plan, Optional<String> name, PageSetup setup, Fonts fonts, Palette palette, Locale locale) {
+        Type type = new Type(fonts, setup.distance(), 1);
+        StepSheet sheet =
+                name.map(whose -> StepSheet.of(plan, whose, locale)).orElseGet(() -> StepSheet.of(plan, locale));
+        CardPages cards = new CardPages(plan, setup, type, palette, Phrases.of("thrumwright.sheet.card", locale));
+        List<List<PlacedPart>> pages = new ArrayList<>();
+        for (Place place : Place.values()) {
+            if (place == Place.START || Card.needed(plan, place)) {
+                pages.addAll(cards.pages(Card.of(plan, name, sheet, place, locale)));
+            }
+        }
+        return new SheetPages(setup, plan.piece().title(), type, palette, pages);
+    }
+
+    private double height() {
+        return setup.height() - 2 * setup.marginPoints() - FOOTER;
+    }
+
+    private double width() {
+        return setup.width() - 2 * setup.marginPoints();
+    }
+
+    private List<List<PlacedPart>> pages(Card card) {
+        CardContent content = best(card);
+        List<CardBreaks.Run> runs = new CardBreaks(content, height()).runs();
+        double margin = setup.marginPoints();
+        return IntStream.range(0, runs.size())
+                .mapToObj(i -> new CardPart(content, i, runs, height()))
+                .map(part -> List.of(new PlacedPart(part, margin, margin, width(), height())))
+                .toList();
+    }
+
+    /** A form that an end can be set in. */
+    private record Candidate(CardContent content, int faults) {}
+
+    /** How far a form is from what a card should be: every further card counts, then drawings, then lines that are broken. */
+    private static int faults(CardContent content, int cards) {
+        boolean drawn = content.style().form().picture() > 0;
+        int bare = content.style().form().bare() ? 1000 : 0;
+        return bare + 4 * (cards - 1) + (drawn ? 0 : 2) + (content.neat() ? 0 : 1);
+    }
+
+    /** The form that is best to read of those that take the fewest cards; the closest if an end fits none. */
+    private CardContent best(Card card) {
+        Candidate best = null;
+        CardContent last = null;
+        for (CardForm form : CardForm.all(type.large())) {
+            last = CardContent.of(plan, card, phrases, new CardStyle(type, palette, form, widths), width());
+            CardBreaks breaks = new CardBreaks(last, height());
+            if (last.wideEnough() && breaks.fits()) {
+                int faults = faults(last, breaks.runs().size());
+                best = best == null || faults < best.faults() ? new Candidate(last, faults) : best;
+            }
+            if (best != null && best.faults() == 0) {
+                break;
+            }
+        }
+        return best == null ? last : best.content();
+    }
+}

@@ -1,0 +1,93 @@
+package thrumwright.output.svg;
+
+import java.util.HashMap;
+import java.util.Map;
+import thrumwright.output.vector.Fineness;
+import thrumwright.output.vector.Outline;
+import thrumwright.output.vector.Outlines;
+
+/**
+ * All that has been drawn in a document and may come again there: an outline, a run of them, or a row. It is drawn where it
+ * is first met, and from then on used.
+ */
+public final class SvgSymbols {
+    private static final String LETTERS = "abcdefghijklmnopqrstuvwxyzABCDEFGHIJKLMNOPQRSTUVWXYZ";
+
+    private final String reference;
+    private final Outlines outlines;
+    private final Map<Object, Symbol> symbols = new HashMap<>();
+
+    /** Something that has been drawn, and where: hundredths of a unit. */
+    private record Symbol(String id, int x, int y) {}
+
+    private SvgSymbols(String reference, Fineness fineness) {
+        this.reference = reference;
+        this.outlines = new Outlines(fineness);
+    }
+
+    /** Of a file, also for programs that know SVG 1.1 only. */
+    public static SvgSymbols inFile() {
+        return new SvgSymbols("xlink:href", Fineness.PAPER);
+    }
+
+    /** Of a page for a browser. */
+    public static SvgSymbols inPage() {
+        return new SvgSymbols("href", Fineness.SCREEN);
+    }
+
+    Outlines outlines() {
+        return outlines;
+    }
+
+    private int hundredths(double place) {
+        return outlines.fineness().hundredths(place);
+    }
+
+    /** As short as can be: a, b … Z, aa, ba … */
+    private String nextId() {
+        StringBuilder id = new StringBuilder();
+        for (int left = symbols.size(); left >= 0; left = left / LETTERS.length() - 1) {
+            id.append(LETTERS.charAt(left % LETTERS.length()));
+        }
+        return id.toString();
+    }
+
+    boolean knows(Object thing) {
+        return symbols.containsKey(thing);
+    }
+
+    /** Takes something as drawn, its beginning at a place, in points; gives the name that it must have. */
+    String drawn(Object thing, double x, double y) {
+        String id = nextId();
+        symbols.put(thing, new Symbol(id, hundredths(x), hundredths(y)));
+        return id;
+    }
+
+    /** Uses what has been drawn, at another place, points. */
+    void use(StringBuilder out, Object thing, double x, double y) {
+        Symbol symbol = symbols.get(thing);
+        out.append("<use ").append(reference).append("=\"#").append(symbol.id()).append('"');
+        shift(out, " x=\"", hundredths(x) - symbol.x());
+        shift(out, " y=\"", hundredths(y) - symbol.y());
+        out.append("/>");
+    }
+
+    private static void shift(StringBuilder out, String attribute, int hundredths) {
+        if (hundredths != 0) {
+            out.append(attribute);
+            SvgData.number(out, hundredths);
+            out.append('"');
+        }
+    }
+
+    /** Draws an outline, or uses it. */
+    void outline(StringBuilder out, Outline outline, double x, double y) {
+        if (knows(outline)) {
+            use(out, outline, x, y);
+            return;
+        }
+        out.append("<path id=\"").append(drawn(outline, x, y)).append("\" d=\"");
+        outline.tell(new SvgData(out, hundredths(x), hundredths(y)));
+        out.append("\"/>");
+    }
+}

@@ -1,0 +1,2 @@
+/** Drawings as SVG, every outline once. */
+package thrumwright.output.svg;

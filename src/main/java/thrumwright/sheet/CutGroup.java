@@ -1,0 +1,42 @@
+package thrumwright.sheet;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * Equal lengths of equal yarn, cut in one go.
+ *
+ * @param lines of the cut list, at least one
+ */
+public record CutGroup(List<CutLine> lines) {
+    private record Alike(Object yarn, String what, String length) {}
+
+    public CutGroup {
+        lines = List.copyOf(lines);
+    }
+
+    /** A cut list with equal lengths together, in the order of their first use. */
+    public static List<CutGroup> of(List<CutLine> cuts) {
+        Map<Alike, List<CutLine>> groups = new LinkedHashMap<>();
+        cuts.forEach(cut -> groups.computeIfAbsent(
+                        new Alike(cut.yarn(), cut.what(), cut.length()), alike -> new ArrayList<>())
+                .add(cut));
+        return groups.values().stream().map(CutGroup::new).toList();
+    }
+
+    public CutLine first() {
+        return lines.get(0);
+    }
+
+    /** How many pieces of that length in all. */
+    public int count() {
+        return lines.stream().mapToInt(CutLine::count).sum();
+    }
+
+    /** The numbers of the steps that take them. */
+    public List<Integer> steps() {
+        return lines.stream().map(CutLine::step).toList();
+    }
+}

@@ -1,0 +1,102 @@
+package thrumwright.fuzz;
+
+import java.nio.charset.StandardCharsets;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import java.util.function.Consumer;
+import thrumwright.block.Amount;
+import thrumwright.measure.Length;
+import thrumwright.measure.Phrases;
+import thrumwright.measure.Refused;
+import thrumwright.measure.Sett;
+import thrumwright.measure.Unit;
+import thrumwright.plan.Plan;
+import thrumwright.plan.finding.ClassPlan;
+import thrumwright.sheet.ClassSheet;
+import thrumwright.sheet.ClassText;
+import thrumwright.sheet.PlainText;
+import thrumwright.sheet.StepSheet;
+import thrumwright.store.ClassFile;
+import thrumwright.store.FileProblem;
+import thrumwright.store.FileSort;
+import thrumwright.store.PieceFile;
+import thrumwright.store.StructureFile;
+import thrumwright.yarn.Colour;
+
+/**
+ * What a fuzzer calls with bytes of its own: files of every sort, read, planned, told and written again, and what may be typed into
+ * fields. Whatever isn't refused as it is declared to be is a fault.
+ */
+public final class AnyBytes {
+    private static final List<Consumer<String>> TYPED = List.of(
+            text -> same(Length.parse(text)),
+            text -> same(Length.parse(text, Unit.INCH)),
+            Sett::parse,
+            Amount::parse,
+            Colour::parse);
+
+    private AnyBytes() {}
+
+    /** The name and the shape are the fuzzer's. The first byte says what the others are. */
+    public static void fuzzerTestOneInput(byte[] data) {
+        if (data.length == 0) {
+            return;
+        }
+        String text = new String(Arrays.copyOfRange(data, 1, data.length), StandardCharsets.UTF_8);
+        int sort = Math.floorMod(data[0], TYPED.size() + 1);
+        if (sort < TYPED.size()) {
+            typed(text, TYPED.get(sort));
+        } else {
+            file(text);
+        }
+    }
+
+    private static void typed(String text, Consumer<String> field) {
+        try {
+            field.accept(text);
+        } catch (Refused refused) {
+            told(refused.getMessage());
+        }
+    }
+
+    private static void same(Length read) {
+        if (Length.parse(read.text()).mm() != read.mm()) {
+            throw new IllegalStateException("“" + read.text() + "” is read as another length");
+        }
+    }
+
+    private static void told(String sentence) {
+        if (sentence.isBlank() || sentence.startsWith("java.")) {
+            throw new IllegalStateException("that is no sentence: " + sentence);
+        }
+    }
+
+    private static void file(String text) {
+        try {
+            switch (FileSort.of(text)) {
+                case PIECE -> piece(PieceFile.read(text));
+                case CLASS -> group(ClassFile.read(text, AnyBytes::nowhere));
+                case STRUCTURE -> StructureFile.read(text).checkedText();
+            }
+        } catch (FileProblem refused) {
+            told(refused.getMessage());
+        }
+    }
+
+    private static String nowhere(String name) throws FileProblem {
+        return PieceFile.read("").text();
+    }
+
+    private static void piece(PieceFile file) throws FileProblem {
+        if (!PieceFile.read(file.checkedText()).text().equals(file.text())) {
+            throw new IllegalStateException("written otherwise than it is read");
+        }
+        PlainText.of(StepSheet.of(Plan.of(file.piece()), Locale.UK), Phrases.of("thrumwright.sheet.steps", Locale.UK));
+    }
+
+    private static void group(ClassFile file) throws FileProblem {
+        file.checkedText();
+        ClassText.of(ClassSheet.of(ClassPlan.of(file.set()), Locale.UK), Locale.UK);
+    }
+}

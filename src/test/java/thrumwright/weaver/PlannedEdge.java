@@ -1,0 +1,83 @@
+package thrumwright.weaver;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.IntStream;
+import thrumwright.block.FinishCases;
+import thrumwright.block.KnotRows;
+import thrumwright.block.Leg;
+import thrumwright.block.Setting;
+import thrumwright.block.Side;
+import thrumwright.block.Strand;
+import thrumwright.block.TurnedEnds;
+import thrumwright.block.WarpFinish;
+import thrumwright.block.WarpLoops;
+import thrumwright.block.WrappedTassels;
+import thrumwright.plan.Finish;
+
+/** What the plan makes of the warp ends at an edge: its groups, its rows of knots, the strands of turned ends. */
+record PlannedEdge(Finish finish, Setting warp) implements FinishCases<EdgeWork> {
+    static EdgeWork of(Finish finish, Setting warp) {
+        return finish.block().of(new PlannedEdge(finish, warp));
+    }
+
+    private EdgeWork groups(int parts, int turns) {
+        List<EdgeWork.Bunch> bunches = new ArrayList<>();
+        int first = 0;
+        for (int size : finish.groups()) {
+            bunches.add(new EdgeWork.Bunch(first, size));
+            first += size;
+        }
+        return new EdgeWork(List.of(bunches), parts, turns, List.of());
+    }
+
+    @Override
+    public EdgeWork warpFinish(WarpFinish fringe) {
+        return switch (fringe.kind()) {
+            case KNOTTED -> groups(1, 0);
+            case PLIED -> groups(2, 0);
+            case PLAITED -> groups(3, 0);
+            case DARNED -> new EdgeWork(List.of(), 1, 0, List.of());
+        };
+    }
+
+    @Override
+    public EdgeWork knotRows(KnotRows knots) {
+        List<List<EdgeWork.Bunch>> rows = IntStream.range(0, knots.rows())
+                .mapToObj(row -> knots.bunches(warp.ends(), row).stream()
+                        .map(bunch -> new EdgeWork.Bunch(bunch.first(), bunch.count()))
+                        .toList())
+                .toList();
+        return new EdgeWork(rows, 1, 0, List.of());
+    }
+
+    @Override
+    public EdgeWork wrappedTassels(WrappedTassels tassels) {
+        return groups(1, tassels.turns());
+    }
+
+    @Override
+    public EdgeWork turnedEnds(TurnedEnds turned) {
+        List<List<Passes>> rows = IntStream.range(0, turned.rows())
+                .mapToObj(row -> turned.strands(warp, row).stream()
+                        .map(strand -> way(strand, turned.from() == Side.LEFT == (row == 0)))
+                        .toList())
+                .toList();
+        return new EdgeWork(List.of(), 1, 0, rows);
+    }
+
+    /** Without the end's own place, from which it is bent away; whoever goes back next to the cloth is no such strand. */
+    private Passes way(Strand strand, boolean fromTheLeft) {
+        Leg round = strand.legs().get(1);
+        if (round.toY() >= round.fromY()) {
+            throw new IllegalStateException("an end comes to the back farther from the cloth than where it set out");
+        }
+        Passes whole = new PegPasses(warp).passes(strand.legs());
+        return whole.after(whole.first().end() + (fromTheLeft ? 1 : -1));
+    }
+
+    @Override
+    public EdgeWork warpLoops(WarpLoops loops) {
+        return new EdgeWork(List.of(), 1, 0, List.of());
+    }
+}
