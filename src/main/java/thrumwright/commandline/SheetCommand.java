@@ -92,8 +92,7 @@ final class SheetCommand implements Callable<Integer> {
             if (work instanceof Loaded.OfClass some) {
                 write(new ClassSheets(some.plan(), look, SheetCommand::fonts, Locale.UK), wanted);
             } else {
-                write(
-                        new SheetFiles(((Loaded.OfPiece) work).plan(), look, SheetCommand::fonts, Locale.UK), wanted);
+                write(new SheetFiles(((Loaded.OfPiece) work).plan(), look, SheetCommand::fonts, Locale.UK), wanted);
             }
             output.keep();
         } catch (Refused refusal) {

@@ -59,8 +59,8 @@ final class TailWords {
         int weft = tails(false);
         String run = shown.height(RUN_IN);
         if (holding > 0) {
-            sentences.add(Sentence.of(
-                    phrases, "off.tails.holding", Map.of("blocks", held(), "count", holding, "run", run)));
+            sentences.add(
+                    Sentence.of(phrases, "off.tails.holding", Map.of("blocks", held(), "count", holding, "run", run)));
         }
         if (weft > 0) {
             sentences.add(Sentence.of(phrases, "off.tails.weft", Map.of("count", weft, "run", run)));

@@ -50,9 +50,7 @@ public final class HostileFiles {
             stack.add(block.replace("\"id\":\"b0\"", "\"id\":\"b" + i + "\""));
         }
         String piece = piece(warp, String.join(",", stack));
-        return random.nextInt(4) == 0
-                ? group(piece, 1 + random.nextInt(200))
-                : piece;
+        return random.nextInt(4) == 0 ? group(piece, 1 + random.nextInt(200)) : piece;
     }
 
     /** Each kind of block, with so many rows where it has any. */

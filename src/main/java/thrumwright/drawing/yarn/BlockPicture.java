@@ -66,7 +66,8 @@ public final class BlockPicture {
         this.courses = Repetition.ofRows(rows.size());
     }
 
-    private static BlockPicture of(Work work, DyedYarn.Tint tint, TailedEnds hanging, UnaryOperator<List<Strand>> slip) {
+    private static BlockPicture of(
+            Work work, DyedYarn.Tint tint, TailedEnds hanging, UnaryOperator<List<Strand>> slip) {
         return new BlockPicture(
                 work.block(),
                 work.setting(),
@@ -120,7 +121,13 @@ public final class BlockPicture {
                 Optional.empty());
         DyedYarn full = new DyedYarn(yarn, DyedYarn.Tint.FULL);
         return new BlockPicture(
-                band, setting, band.rows(setting, before), full, TailedEnds.NOWHERE, UnaryOperator.identity(), YarnEnds.Which.BOTH);
+                band,
+                setting,
+                band.rows(setting, before),
+                full,
+                TailedEnds.NOWHERE,
+                UnaryOperator.identity(),
+                YarnEnds.Which.BOTH);
     }
 
     /** Whether the other one shows the same. */

@@ -64,7 +64,9 @@ record YarnEnds(YarnBlock block, Setting setting, List<Row> rows, Which which) {
         }
         Strand strand = strands.get(0);
         LooseEnd begins = looseEnd(rows.get(0).from(), strand.legs().get(0), 0, 0);
-        return which == Which.BOTH ? List.of(begins, looseEnd(ends, lastOf(strand.legs()), 1, higher)) : List.of(begins);
+        return which == Which.BOTH
+                ? List.of(begins, looseEnd(ends, lastOf(strand.legs()), 1, higher))
+                : List.of(begins);
     }
 
     private List<LooseEnd> folded(List<Strand> strands, Side ends, double higher) {
