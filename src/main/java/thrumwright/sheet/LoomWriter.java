@@ -38,12 +38,20 @@ final class LoomWriter {
 
     private LoomStep step(Step step, String part, List<String> opening) {
         Optional<Work> work = step.rows().isEmpty() ? Optional.empty() : LoomSheet.work(plan, step.key());
-        List<String> cuts = sheet.cuts().stream()
+        String reach = step.reachBrief().isEmpty() ? "" : phrases.say("reach", Map.of("reach", step.reachBrief()));
+        return new LoomStep(
+                step, part, opening, cuts(step), work.map(this::rows).orElse(List.of()), reach);
+    }
+
+    /** In a few words for what is woven, whose sentences say the rest; else as on the sheet. */
+    private List<String> cuts(Step step) {
+        if (step.rows().isEmpty()) {
+            return step.take().isEmpty() ? List.of() : List.of(step.take());
+        }
+        return sheet.cuts().stream()
                 .filter(cut -> cut.step() == step.number())
                 .map(this::cut)
                 .toList();
-        String reach = step.reachBrief().isEmpty() ? "" : phrases.say("reach", Map.of("reach", step.reachBrief()));
-        return new LoomStep(step, part, opening, cuts, work.map(this::rows).orElse(List.of()), reach);
     }
 
     private String cut(CutLine cut) {

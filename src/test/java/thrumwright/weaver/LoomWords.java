@@ -8,7 +8,7 @@ import thrumwright.sheet.LoomStep;
 /** What is read at the loom, step by step and row by row, put as in the text form. */
 final class LoomWords {
     private static final Pattern SHOWN = Pattern.compile(
-            "<p class=\"(part)\">(.*?)</p>|<(h1)>(.*?)</h1>|<(p)>(.*?)</p>"
+            "<p class=\"(part)\">(.*?)</p>|<(h1)>(.*?)</h1>|<(p)>(.*?)</p>|<(li)>([^<\n]*\\.)</li>"
                     + "|<span class=\"(count)\">(?:pick|row) (\\d+) of \\d+</span>\\s*<span class=\"row\">(.*?)</span>",
             Pattern.DOTALL);
 
@@ -23,13 +23,17 @@ final class LoomWords {
             words.part(step.part());
             step.opening().forEach(words::said);
             words.step(step.title());
+            step.cuts().stream().filter(cut -> cut.endsWith(".")).forEach(words::said);
             step.step().sentences().forEach(words::said);
             step.rows().forEach(row -> words.row(row.line().label(), row.said()));
         }
         return words.text.toString();
     }
 
-    /** Cautions stand among the words of the page, and what opens a part of the work before the first step's own. */
+    /**
+     * Cautions stand among the words of the page, and what opens a part of the work before the first step's own; of
+     * what to take in hand only whole sentences say more than how long it is.
+     */
     static String ofPage(String html) {
         LoomWords words = new LoomWords();
         Matcher shown = SHOWN.matcher(html);
@@ -40,8 +44,10 @@ final class LoomWords {
                 words.step(plain(shown.group(4)));
             } else if (shown.group(5) != null) {
                 words.said(plain(shown.group(6)));
+            } else if (shown.group(7) != null) {
+                words.said(plain(shown.group(8)));
             } else {
-                words.row(shown.group(8), plain(shown.group(9)));
+                words.row(shown.group(10), plain(shown.group(11)));
             }
         }
         return words.text.toString();

@@ -56,7 +56,7 @@ final class CardRows {
                 work.map(one -> one.rows().size()).orElse(0),
                 work.map(this::count),
                 reach(block),
-                cut(block.block().id()),
+                cut(block.block().id()).or(() -> work.flatMap(this::goesOn)),
                 notes(block, step),
                 step.picture().map(Step.Picture::says).orElse(""));
     }
@@ -113,6 +113,26 @@ final class CardRows {
         return new CardCut(cut.yarn(), cut.yarn().map(letters::letter).orElse(""), cut.what(), length);
     }
 
+    /** Of a block that is woven with the yarn of one before it. */
+    private Optional<CardCut> goesOn(Work work) {
+        return work.oneLength().before().flatMap(before -> step(before.id())).map(before -> {
+            String says = phrases.say("cut.goes-on", Map.of("step", before.number()));
+            return new CardCut(
+                    Optional.of(work.yarn()),
+                    letters.letter(work.yarn()),
+                    work.yarn().name(),
+                    says);
+        });
+    }
+
+    /** What is to be left hanging for the block after it. */
+    private Optional<String> ledOn(Work work) {
+        return work.oneLength().after().stream()
+                .findFirst()
+                .flatMap(after -> step(after.id()))
+                .map(after -> phrases.say("led-on", Map.of("step", after.number())));
+    }
+
     /** The key of the words for what widths are counted by. */
     private static String widthsOf(Piece piece) {
         boolean loom = piece.habits().widthsOf() == Habits.WidthsOf.LOOM
@@ -123,6 +143,7 @@ final class CardRows {
     private List<String> notes(BlockPlan block, Step step) {
         List<String> notes = new ArrayList<>();
         way(block.block()).ifPresent(notes::add);
+        block.work().flatMap(this::ledOn).ifPresent(notes::add);
         if (block.comesOut()) {
             notes.add(phrases.say("comes-out"));
         }
