@@ -142,7 +142,7 @@ class StepSheetTest {
         assertThat(hemmed)
                 .contains("ordering cord, then waste band")
                 .contains("Fold and stitch the hem of the start")
-                .contains("It is 1.4 cm deep")
+                .contains("1.4 cm deep, in 2 layers")
                 .contains("Needles and pins hurt");
     }
 

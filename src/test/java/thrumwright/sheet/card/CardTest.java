@@ -59,8 +59,8 @@ class CardTest {
                         "2 Waste band | ← over | 12 × | ↑ 7.4 | D 370 cm = 15½ warp widths",
                         "3 Twining | ← / above | 1 × | ↑ 7.6 | A 86 cm = 4 warp widths",
                         "4 Stiff band | → under | 6 × | ↑ 8.1 | A 195 cm = 8½ warp widths",
-                        "5 Facing | → under | 6 × | ↑ 8.7 | B 200 cm = 8½ warp widths",
-                        "6 Soumak | → / below | 1 × | ↑ 9.0 | B 103 cm = 4½ warp widths",
+                        "5 Facing | → under | 6 × | ↑ 8.7 | B 272 cm = 11½ warp widths",
+                        "6 Soumak | → / below | 1 × | ↑ 9.0 | B goes on from step 5",
                         "7 Hem fold | fold here later | 1.4 cm deep");
         assertThat(told(card.begin())).isEqualTo("Begin ↑ 6.0");
         assertThat(card.after().stream().map(CardTest::told)).containsExactly("8 Stop line ↑ 53.3", "9 Design ← over");
