@@ -99,7 +99,7 @@ class AskingTest {
         assertThat(folder.toFile().list()).containsExactly("page-2.svg");
         assertThat(last).hasContent("somebody's");
         assertThat(ask("sheet", PIECE, "--force", "--quiet", "-o", name)).isEqualTo(new Answer(0, "", ""));
-        assertThat(last).content().contains("<svg ");
+        assertThat(last).content().contains("<svg");
     }
 
     @Test

@@ -160,11 +160,13 @@ class PdfReadBackTest {
         Map<String, Integer> counts = new LinkedHashMap<>();
         for (EndPlan end : List.of(plan.start(), plan.top())) {
             for (BlockPlan block : end.blocks()) {
-                block.work().ifPresent(work -> work.toCut().ifPresent(cut -> {
-                    Butterflies butterflies = cut.butterflies();
-                    double each = butterflies.count() == 1 ? cut.length() : butterflies.each();
-                    counts.merge(work.yarn().id() + "|" + length(each, plan), butterflies.count(), Integer::sum);
-                }));
+                block.work()
+                        .ifPresent(work -> work.toCut().ifPresent(cut -> {
+                            Butterflies butterflies = cut.butterflies();
+                            double each = butterflies.count() == 1 ? cut.length() : butterflies.each();
+                            counts.merge(
+                                    work.yarn().id() + "|" + length(each, plan), butterflies.count(), Integer::sum);
+                        }));
             }
         }
         return counts.entrySet().stream()

@@ -68,7 +68,8 @@ class SheetLookTest {
     @Test
     void aPageInWordsSaysWhatIsOnIt() {
         SheetPages pages = new SheetLook(setup, true).layOut(Plan.of(Pieces.panel()), fonts, Locale.UK);
-        assertThat(pages.words(0)).startsWith("Worked panel\n")
+        assertThat(pages.words(0))
+                .startsWith("Worked panel\n")
                 .contains("Cut first", "195 cm", "This line must be 100 mm long.");
         for (int page = 0; page < pages.count(); page++) {
             assertThat(pages.words(page).lines()).as("page %d", page + 1).hasSizeGreaterThan(2);

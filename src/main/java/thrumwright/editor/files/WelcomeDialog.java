@@ -46,7 +46,7 @@ final class WelcomeDialog {
         panel.add(choice(Welcome.OWN, structure(HEM)));
         panel.add(choice(Welcome.OPEN, new Middle(Icons.drawn("thrumwright-file", FILE_ICON))));
         for (Welcome each : new Welcome[] {Welcome.FIRST_PANEL, Welcome.OWN, Welcome.OPEN}) {
-            panel.add(new Prose(texts.say(key(each) + ".does")), "aligny top,w 120::" + WIDE);
+            panel.add(new Prose(texts.say(key(each) + ".does")), "aligny top, w 120::" + WIDE);
         }
         panel.add(plain(Welcome.DEMO), "span 3, split 2, gaptop 12, h pref!, grow 0");
         JButton later = new JButton(texts.say("welcome.later"));

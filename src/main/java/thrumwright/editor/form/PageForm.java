@@ -73,7 +73,7 @@ public final class PageForm {
         fields.heading("heading.page.sections");
         for (SheetSection section : SheetSection.values()) {
             Prose words = page.flag(
-                    "page.section-" + section.key(),
+                    field(section),
                     named(section),
                     choice -> choice.sections().contains(section),
                     (choice, printed) -> choice.with(section, printed));
@@ -82,7 +82,11 @@ public final class PageForm {
     }
 
     private String named(SheetSection section) {
-        return texts.say("field.page.section-" + section.key());
+        return texts.say(String.join(".", "field", field(section)));
+    }
+
+    private static String field(SheetSection section) {
+        return "page.section-" + section.key();
     }
 
     /** Says how many pages each section takes, whether it is chosen or not. */

@@ -54,6 +54,8 @@ final class PdfMarks implements Structured {
     void written(String text, double upTo) {
         if (heading.isEmpty()) {
             top = upTo;
+        } else if (heading.charAt(heading.length() - 1) != ' ') {
+            heading.append(' ');
         }
         heading.append(text);
     }
