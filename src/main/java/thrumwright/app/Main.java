@@ -16,21 +16,25 @@ import thrumwright.store.UserFolder;
 
 /** Where the program starts: the window, or what the command line asks for. */
 public final class Main {
+    private static final String DEMO = "--demo";
+
     private Main() {}
 
     /**
-     * Opens the window with no argument or with the name of a piece's file; else does what the arguments ask for. Without
+     * Opens the window with no argument, with the name of a piece's file, or with {@code --demo} for the demo piece; else does what the arguments ask for. Without
      * a display the piece's plan is shown instead of opening the window; of the demo piece the step sheet is written too.
      */
     public static void main(String[] arguments) throws IOException {
         PrintStream out = new Terminal(new FileOutputStream(FileDescriptor.out));
         PrintStream err = new Terminal(new FileOutputStream(FileDescriptor.err));
         Optional<Path> file = pieceFile(arguments);
-        boolean window = arguments.length == 0 || file.isPresent();
-        if (!window) {
+        boolean demo = arguments.length == 1 && arguments[0].equals(DEMO);
+        if (arguments.length > 0 && file.isEmpty() && !demo) {
             System.exit(RootCommand.run(arguments, System.in, out, err, UserFolder.structures(), Version.number()));
         } else if (GraphicsEnvironment.isHeadless()) {
             System.exit(withoutWindow(file, out, err));
+        } else if (demo) {
+            EditorApp.openDemo(Version.number());
         } else {
             EditorApp.open(file, Version.number());
         }

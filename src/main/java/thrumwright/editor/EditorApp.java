@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 import thrumwright.drawing.piece.PiecePicture;
 import thrumwright.editor.library.Library;
 import thrumwright.editor.look.Theme;
@@ -31,13 +32,22 @@ public final class EditorApp {
      * @param version of the program, such as {@code 0.1.0}
      */
     public static void open(Optional<Path> file, String version) {
+        open(room -> first(room, file), version);
+    }
+
+    /** The same with the demo piece. */
+    public static void openDemo(String version) {
+        open(room -> new First(demo(room), List.of(), false), version);
+    }
+
+    private static void open(Function<Workroom, First> first, String version) {
         SystemManners.before();
         Keeping keeping = Keeping.in(UserFolder.state());
         Runtime.getRuntime().addShutdownHook(new Thread(keeping.keeper()::flush, "last moment"));
         Unexpected unexpected = Unexpected.arrivesHere(
                 Texts.of(Locale.UK), keeping.keeper(), Optional.of(new FaultLog(UserFolder.state())));
         open(
-                file,
+                first,
                 new Workroom(Settings.ofUser(), Library.of(UserFolder.structures()), Locale.UK, keeping, version),
                 unexpected);
     }
@@ -46,16 +56,16 @@ public final class EditorApp {
     static void open(Optional<Path> file, Settings settings, Library library) {
         Workroom room = new Workroom(settings, library);
         open(
-                file,
+                asked -> first(asked, file),
                 room,
                 Unexpected.arrivesHere(
                         room.place().texts(), room.place().keeping().keeper(), Optional.empty()));
     }
 
-    private static void open(Optional<Path> file, Workroom room, Unexpected unexpected) {
+    private static void open(Function<Workroom, First> wanted, Workroom room, Unexpected unexpected) {
         unexpected.toldIn(room);
         Thread classes = ClassesAhead.begin();
-        First first = first(room, file);
+        First first = wanted.apply(room);
         Theme.warmUp();
         // the window works it out again, but then knows how
         PiecePicture.of(first.work().session().plan());
