@@ -58,8 +58,6 @@ class RoomForEverythingIT {
 
     private void lookAround(Locale locale, Piece piece, Theme theme, List<Dimension> sizes) {
         stage = Stage.open(window, locale, piece);
-        // what is measured is laid out, not painted
-        window.paintNoMore();
         stage.theme(theme);
         for (Dimension size : sizes) {
             stage.size(size.width, size.height);
