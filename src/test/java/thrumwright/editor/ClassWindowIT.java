@@ -202,12 +202,13 @@ class ClassWindowIT {
         looms.button("tool.class-pdf").click();
         waitForMessage("All sheets of the class are written to");
         try (PDDocument document = Loader.loadPDF(folder.resolve("all.pdf").toFile())) {
+            // the lists, two looms and the booklet
             assertThat(document.getDocumentCatalog().getDocumentOutline().children())
-                    .hasSize(3);
+                    .hasSize(4);
         }
         answers.save = Optional.of(folder.resolve("each.pdf"));
         looms.button("tool.class-pdfs").click();
-        waitForMessage("3 files are written");
+        waitForMessage("4 files are written");
         assertThat(folder.resolve("each-0-lists.pdf")).isNotEmptyFile();
         assertThat(folder.resolve("each-1-asta.pdf")).isNotEmptyFile();
         assertThat(folder.resolve("each-2.pdf")).isNotEmptyFile();
