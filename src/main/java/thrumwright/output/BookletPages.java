@@ -30,20 +30,18 @@ import thrumwright.sheet.StageWords;
  */
 record BookletPages(Booklet booklet, Plan plan, String title, PageSetup setup, Palette palette, Locale locale) {
     private static final double SPACE = 6;
-    /** What is higher goes on in parts of its own, as a share of a page. */
-    private static final double HIGHEST = 0.6;
-    /** The same where pages would stay half empty. */
-    private static final double LOWER = 0.42;
-
-    private static final double LOWEST = 0.25;
+    /** What is higher goes on in parts of its own, as a share of a page; less where that saves a page or fills one. */
+    private static final List<Double> HIGHEST = List.of(0.6, 0.42, 0.25);
 
     SheetPages laidOut(Fonts fonts) {
-        SheetPages whole = Densities.best(setup, fonts, type -> pages(type, HIGHEST));
-        if (whole.halfEmpty() == 0) {
-            return whole;
+        SheetPages best = Densities.best(setup, fonts, type -> pages(type, HIGHEST.get(0)));
+        for (double lower : HIGHEST.subList(1, HIGHEST.size())) {
+            if (best.halfEmpty() > 0 || best.aPageToSpare()) {
+                SheetPages parted = Densities.best(setup, fonts, type -> pages(type, lower));
+                best = Densities.saves(parted, best) ? parted : best;
+            }
         }
-        SheetPages parted = Densities.best(setup, fonts, type -> pages(type, LOWER));
-        return parted.halfEmpty() == 0 ? parted : Densities.best(setup, fonts, type -> pages(type, LOWEST));
+        return best;
     }
 
     private SheetPages pages(Type type, double highest) {

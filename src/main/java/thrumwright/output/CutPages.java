@@ -55,14 +55,15 @@ record CutPages(StepSheet sheet, List<Booklet.Own> own, Plan plan, PageSetup set
         Pages pages = new Pages(setup, Densities.FOOTER);
         List<Part> lists = lists(make, pages);
         GaugeStrips strips = new GaugeStrips(plan, new Words(locale), make);
-        List<Part> gauges = gauges(strips.rows(pages.width(), pages.height()), make);
+        double above = PartMaker.height(gaugeHead(make), pages.width()) + SPACE;
+        List<Part> gauges = gauges(strips.rows(pages.width(), pages.height() - above), make);
         head(make).forEach(pages::add);
         double room = room(pages, lists, gauges);
         if (room >= SMALLEST * pages.height()) {
             pages.add(picture(picture, Math.min(room, LARGEST * pages.height())));
         }
         lists.forEach(pages::add);
-        return new SheetPages(setup, sheet.title(), type, palette, withGauges(pages, strips, gauges, make));
+        return new SheetPages(setup, sheet.title(), type, palette, withGauges(pages, strips, gauges, above, make));
     }
 
     /** What the lists leave to a picture above them, and the strips too where they fit on the same page. */
@@ -74,16 +75,14 @@ record CutPages(StepSheet sheet, List<Booklet.Own> own, Plan plan, PageSetup set
 
     /** Strips are cut shorter only where a page would stay half empty without them. */
     private List<List<thrumwright.output.page.PlacedPart>> withGauges(
-            Pages pages, GaugeStrips strips, List<Part> gauges, PartMaker make) {
+            Pages pages, GaugeStrips strips, List<Part> gauges, double above, PartMaker make) {
         boolean fits = PartMaker.height(gauges, pages.width()) <= pages.left();
         boolean full = pages.left() < pages.height() / 2;
         EvenPages even = new EvenPages(pages);
         if (fits || full) {
             gauges.forEach(row -> even.add(List.of(row)));
         } else {
-            double before = PartMaker.height(gauges, pages.width())
-                    - PartMaker.height(strips.rows(pages.width(), pages.height()), pages.width());
-            gauges(strips.rows(pages.width(), pages.left() - before), make).forEach(row -> even.add(List.of(row)));
+            gauges(strips.rows(pages.width(), pages.left() - above), make).forEach(row -> even.add(List.of(row)));
         }
         return even.placed();
     }
@@ -164,11 +163,14 @@ record CutPages(StepSheet sheet, List<Booklet.Own> own, Plan plan, PageSetup set
     /** With what to do with them, and the line to hold a ruler to; nothing where there are no strips. */
     private List<Part> gauges(List<Part> rows, PartMaker make) {
         List<Part> gauges = new ArrayList<>();
-        List<Part> head = List.of(
+        under(gauges, gaugeHead(make), rows);
+        return gauges;
+    }
+
+    private List<Part> gaugeHead(PartMaker make) {
+        return List.of(
                 make.chapter("gauge.title"),
                 make.small(make.phrases().say("gauge.use")),
                 new CheckLinePart(plan.piece().habits().units(), make.phrases(), make.type(), palette));
-        under(gauges, head, rows);
-        return gauges;
     }
 }

@@ -34,6 +34,11 @@ final class Densities {
         return best;
     }
 
+    /** Whether one way saves at least a page of another, or leaves fewer half empty. */
+    static boolean saves(SheetPages one, SheetPages other) {
+        return cost(one, 1) < cost(other, 1);
+    }
+
     /** Pages, those with hardly anything on them, and those that are half empty before the end, thrice; of equals the best to read. */
     private static double cost(SheetPages pages, double density) {
         return pages.count() + 2 * pages.nearlyEmpty() + 2 * pages.halfEmpty() + (1 - density);

@@ -91,7 +91,9 @@ final class InkBoxes extends AbstractGraphics2D implements Structured {
             at += glyph.advance() * scale;
         }
         if (all != null) {
-            inks.add(new Ink(Kind.TEXT, text, all));
+            // what lies on its side is met where it is seen
+            Rectangle2D seen = getTransform().createTransformedShape(all).getBounds2D();
+            inks.add(new Ink(Kind.TEXT, text, seen));
         }
     }
 

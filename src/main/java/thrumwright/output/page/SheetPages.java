@@ -61,6 +61,11 @@ public record SheetPages(
                 .count();
     }
 
+    /** Whether all that stays empty is as much as a page. */
+    public boolean aPageToSpare() {
+        return pages.stream().mapToDouble(page -> 1 - filled(page)).sum() >= 1;
+    }
+
     /** Down to where its last part ends, as a share of what lies between the margins. */
     private double filled(List<PlacedPart> page) {
         PlacedPart last = page.get(page.size() - 1);

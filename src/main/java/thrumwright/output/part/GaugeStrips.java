@@ -30,11 +30,21 @@ public record GaugeStrips(Plan plan, Words words, PartMaker make) {
     public List<Part> rows(double width, double most) {
         List<PaperStrip> strips = new ArrayList<>();
         ends().forEach(end -> strips.addAll(strips(end, Math.max(LEAST, most - 8))));
-        Optional<PaperStrip> hems = hems();
-        hems.filter(strip -> strip.height(width) <= most).ifPresent(strips::add);
+        Optional<PaperStrip> hems = hems().map(strip -> fitted(strip, width, most));
+        hems.filter(strip -> fits(strip, most)).ifPresent(strips::add);
         List<Part> rows = StripRow.rows(strips, width);
-        hems.filter(strip -> strip.height(width) > most).ifPresent(strip -> rows.add(new StripRow(List.of(strip))));
+        hems.filter(strip -> !fits(strip, most)).ifPresent(strip -> rows.add(StripRow.of(strip)));
         return rows;
+    }
+
+    private static boolean fits(PaperStrip strip, double most) {
+        return StripRow.of(strip).height(strip.width()) <= most;
+    }
+
+    /** On its side, if it is too long to stand and not too long to lie. */
+    private static PaperStrip fitted(PaperStrip strip, double width, double most) {
+        PaperStrip lying = new LyingStrip(strip);
+        return fits(strip, most) || lying.width() > width ? strip : lying;
     }
 
     private Stream<EndPlan> ends() {

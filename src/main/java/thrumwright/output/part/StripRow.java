@@ -10,6 +10,10 @@ record StripRow(List<PaperStrip> strips) implements Part {
     private static final double BESIDE = 4;
     private static final double BELOW = 6;
 
+    static StripRow of(PaperStrip strip) {
+        return new StripRow(List.of(strip));
+    }
+
     /** As few rows as hold all strips, none wider than so many points if strips allow. */
     static List<Part> rows(List<PaperStrip> strips, double width) {
         List<Part> rows = new ArrayList<>();

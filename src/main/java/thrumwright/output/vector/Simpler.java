@@ -1,5 +1,6 @@
 package thrumwright.output.vector;
 
+import java.awt.geom.Line2D;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -11,6 +12,8 @@ final class Simpler {
     private static final double STRAIGHT = 0.3;
     /** Cosine of how far a line may turn where two curves meet smoothly. */
     private static final double SMOOTH = 0.998;
+    /** The same of a corner between straight lines. */
+    private static final double CORNER = 0.8;
     /** So many curves, at most, become one. */
     private static final int MOST = 12;
 
@@ -42,6 +45,7 @@ final class Simpler {
             at = next;
         }
         simpler.bend();
+        simpler.straighten();
         return simpler.outline(fineness);
     }
 
@@ -49,12 +53,7 @@ final class Simpler {
         if (kind == PathFigures.CURVE) {
             double[] from = at();
             Bend bend = new Bend(new double[] {from[0], from[1], to[0], to[1], to[2], to[3], to[4], to[5]});
-            if (bend.straight(STRAIGHT * unseen)) {
-                bend();
-                line(new double[] {to[4], to[5]});
-            } else {
-                joins(bend);
-            }
+            joins(bend);
         } else {
             bend();
             if (kind == PathFigures.LINE) {
@@ -86,21 +85,43 @@ final class Simpler {
         bends.add(bend);
     }
 
-    /** A straight piece, or the last one longer. */
     private void line(double[] to) {
-        Piece line = new Piece(PathFigures.LINE, to);
-        int last = pieces.size() - 1;
-        if (last > 0 && straightOn(pieces.get(last - 1), pieces.get(last), line)) {
-            pieces.set(last, line);
-        } else {
-            pieces.add(line);
+        pieces.add(new Piece(PathFigures.LINE, to));
+    }
+
+    /** Leaves out, of each run of straight pieces, the corners that nobody sees. */
+    private void straighten() {
+        int first = 0;
+        for (int i = 1; i <= pieces.size(); i++) {
+            if (i == pieces.size() || pieces.get(i).kind() != PathFigures.LINE) {
+                i -= dropped(first, i - 1);
+                first = i;
+            }
         }
     }
 
-    private boolean straightOn(Piece from, Piece over, Piece on) {
-        return over.kind() == PathFigures.LINE
-                && from.kind() != PathFigures.CLOSE
-                && Bend.between(from.toX(), from.toY(), over.toX(), over.toY(), on.toX(), on.toY(), STRAIGHT * unseen);
+    /** How many corners went between two, after Douglas and Peucker: none lies further beside the new line than nobody sees. */
+    private int dropped(int first, int last) {
+        if (last - first < 2 || pieces.get(first).kind() == PathFigures.CLOSE) {
+            return 0;
+        }
+        int furthest = first + 1;
+        for (int i = first + 2; i < last; i++) {
+            furthest = beside(i, first, last) > beside(furthest, first, last) ? i : furthest;
+        }
+        if (beside(furthest, first, last) <= CORNER * unseen) {
+            pieces.subList(first + 1, last).clear();
+            return last - first - 1;
+        }
+        int after = dropped(furthest, last);
+        return after + dropped(first, furthest);
+    }
+
+    private double beside(int corner, int first, int last) {
+        Piece from = pieces.get(first);
+        Piece to = pieces.get(last);
+        Piece over = pieces.get(corner);
+        return Line2D.ptSegDist(from.toX(), from.toY(), to.toX(), to.toY(), over.toX(), over.toY());
     }
 
     /** As few curves as can stand for those that are waiting. */
@@ -117,7 +138,11 @@ final class Simpler {
                 best = one.get();
                 next = end;
             }
-            pieces.add(new Piece(PathFigures.CURVE, Arrays.copyOfRange(best.p(), 2, 8)));
+            if (best.straight(STRAIGHT * unseen)) {
+                line(Arrays.copyOfRange(best.p(), 6, 8));
+            } else {
+                pieces.add(new Piece(PathFigures.CURVE, Arrays.copyOfRange(best.p(), 2, 8)));
+            }
             first = next;
         }
         bends.clear();

@@ -246,7 +246,7 @@ class PdfCanvasTest {
     /** Pages are on their way as soon as they are added: nothing waits in memory for the last one. */
     @Test
     void pagesAreWrittenAsTheyCome() throws IOException {
-        SheetPages pages = page(g -> g.fill(rows(30, 60)));
+        SheetPages pages = page(g -> g.fill(rows(40, 80)));
         ByteArrayOutputStream out = new ByteArrayOutputStream();
         List<Integer> sizes = new ArrayList<>();
         try (PdfFile file = new PdfFile("Two sheets", FONTS, out)) {
