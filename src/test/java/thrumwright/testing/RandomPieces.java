@@ -125,7 +125,9 @@ public final class RandomPieces {
         Ticks ticks = Ticks.NONE;
         for (int i = 0; i < start.blocks().size(); i += 3) {
             for (int row = 0; row <= i; row++) {
-                ticks = ticks.with("start/" + start.blocks().get(i).id(), LocalDateTime.of(2026, 11, 28, 14, 5 + row));
+                ticks = ticks.with(
+                        "start/" + start.blocks().get(i).id(),
+                        LocalDateTime.of(2026, 11, 28, 14, 5).plusMinutes(row));
             }
         }
         return ticks;
