@@ -139,7 +139,7 @@ class CardPagesTest {
     void everyCardReadsWell(long seed) {
         RandomPieces pieces = new RandomPieces(seed);
         RandomGenerator random = pieces.random();
-        for (int i = 0; i < Seeds.of(250, 20); i++) {
+        for (int i = 0; i < Seeds.of(250, 8); i++) {
             Plan plan = Plan.of(named(pieces.next(i % 20 == 0 ? 60 : random.nextInt(0, 16)), random));
             Paper paper = Paper.values()[i % Paper.values().length];
             double distance = i % 10 == 0 ? 2 : random.nextDouble(0.4, 2);

@@ -20,7 +20,7 @@ import thrumwright.yarn.Yarn;
 
 /** A thousand pieces laid out: long names, up to sixty blocks, fractions written in three ways, 4 cm to 2 m wide. */
 class ManyLayoutsTest {
-    private static final int EACH = Seeds.of(250, 40);
+    private static final int EACH = Seeds.of(250, 10);
     private static final List<String> NAMES = List.of(
             "1/2 hitch over 3/8 in cord",
             "½ hitch over ⅜ in cord",
