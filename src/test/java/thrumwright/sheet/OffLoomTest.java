@@ -157,7 +157,8 @@ class OffLoomTest {
                 .anyMatch(sentence -> sentence.startsWith("Leave both sides open"));
         assertThat(step(onABar, "Hang it").sentences())
                 .contains(
-                        "Cut a bar 28 cm long: the 24 cm of the piece and 2 cm more at either side. Slide it into the top hem.")
+                        "Cut a bar 28 cm long: the 24 cm of the piece and 2 cm more at either side. Slide it into the top hem;"
+                                + " it will hang by both its ends, on hooks or from a cord.")
                 .contains("A bar in the bottom hem, 24 cm long, keeps the piece flat.");
     }
 

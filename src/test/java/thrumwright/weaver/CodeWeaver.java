@@ -29,7 +29,7 @@ final class CodeWeaver {
             "A band .* wide will cover what is turned back\\.",
             "The finished hem will be .* deep\\.",
             "Leave .* of the warp open\\.",
-            "A strip of card of that height, woven in and drawn out later, keeps it even\\.",
+            "A strip of card of that height, woven in and drawn out when all is woven, keeps it even\\.",
             "This block is .* high\\.",
             "Its upper edge now stands .*\\.");
 

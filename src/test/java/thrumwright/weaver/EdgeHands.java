@@ -111,7 +111,7 @@ final class EdgeHands {
 
     private void turnedEnds() {
         when(
-                "Lay the piece face up and begin at the (left|right), as it is with the top upwards\\.",
+                "Lay the piece face up, the top away from you, and begin at the (left|right)\\.",
                 said -> from = side(said, 1));
         when(
                 "Take the (left|right) edge end behind its (?:neighbour|next (\\d+) neighbours), round (?:it|the last of them) to the front,"

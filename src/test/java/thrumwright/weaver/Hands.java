@@ -28,7 +28,7 @@ abstract class Hands {
             "Its upper edge now stands .*\\.",
             "Cut it in one length, and .*\\.",
             "Don’t join it: .*\\.",
-            "In the row list / and .*\\.",
+            "Beside the rows / and .*\\.",
             "When a butterfly runs out, lay in the next one .*\\.");
 
     private final Map<Pattern, Consumer<Matcher>> readings = new LinkedHashMap<>();

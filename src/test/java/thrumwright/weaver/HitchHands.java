@@ -13,7 +13,7 @@ final class HitchHands extends Hands {
 
     HitchHands(int ends) {
         super(ends);
-        lets("Push the row down, so that the hitches lie close on the edge\\.");
+        lets("Push the row down, so that the hitches lie close on what is woven\\.");
         lets("Draw it tight\\.");
         when("Take " + OUTERMOST + "\\.", said -> first = outermost(said, 1, begins()));
         when(

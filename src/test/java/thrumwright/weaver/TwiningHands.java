@@ -45,10 +45,12 @@ final class TwiningHands extends Hands {
         when(
                 "So on from gap to gap, to the other side(?:, where (\\d+) (?:end is|ends are) left for the last group)?\\.",
                 this::goOn);
-        when("Every stitch must lean up to the (left|right), like the stroke in ([SZ]) \\( [/\\\\] \\)\\.", said -> {
-            agreeLean(begins(), comesUp, said.group(1));
-            agreeLean(begins(), comesUp, said.group(2));
-        });
+        when(
+                "Every stitch of the first row must lean up to the (left|right), like the stroke in ([SZ]) \\( [/\\\\] \\)\\.",
+                said -> {
+                    agreeLean(begins(), comesUp, said.group(1));
+                    agreeLean(begins(), comesUp, said.group(2));
+                });
         when(
                 "In the next row, going back, (?:let )?the stitches lean the (?:other|same) way.*\\.",
                 said -> rowCount("2"));
