@@ -59,7 +59,7 @@ record FinishWords(Shown shown, Phrases phrases, Words words) {
     /** The sentences' keys, in order. */
     static List<String> keys(Finish finish) {
         String groups = alike(finish) ? "off.finish.groups-alike" : "off.finish.groups";
-        return finish.block().of(new Keys(groups, finish.groups().stream().anyMatch(size -> size % 2 == 1)));
+        return finish.block().of(new Keys(groups, finish.groups().stream().anyMatch(size -> size % 2 != 0)));
     }
 
     /** The keys for each kind; where ends are worked in groups it begins with what says how to divide them. */

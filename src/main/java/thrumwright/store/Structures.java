@@ -76,6 +76,6 @@ public record Structures(List<Structure> all, List<String> problems) {
     }
 
     private static boolean isMeant(Path file) {
-        return FileSort.isOurs(file.getFileName().toString()) && Files.isRegularFile(file);
+        return FileSort.isOurs(String.valueOf(file.getFileName())) && Files.isRegularFile(file);
     }
 }

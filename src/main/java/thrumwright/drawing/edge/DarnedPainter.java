@@ -192,7 +192,7 @@ final class DarnedPainter {
         boolean up = tip > 0;
         double y = view.y(up ? tip : tip - length);
         new Needle(eye.g(), eye.palette())
-                .draw(view.x(x), up ? y : y, length, 1.15 * in.setting().warp(), up ? -Math.PI / 2 : Math.PI / 2);
+                .draw(view.x(x), y, length, 1.15 * in.setting().warp(), up ? -Math.PI / 2 : Math.PI / 2);
     }
 
     private void way(Rectangle2D box, Scene in) {

@@ -39,7 +39,7 @@ record LoopsPainter(EdgeView eye) {
         new LoopPen(g, palette, new View(1, left, edge), few, plan.piece().warpYarn(), Face.FRONT, -1)
                 .draw(end.place(), loops.round(), thick);
         if (eye.staged()) {
-            way(box, edge, left + (eye.stage() == 0 ? -0.5 : ends / 2 + 0.5) * pitch);
+            way(box, edge, left + (eye.stage() == 0 ? -0.5 : Math.floor(ends / 2.0) + 0.5) * pitch);
         }
     }
 

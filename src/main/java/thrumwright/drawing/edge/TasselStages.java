@@ -36,9 +36,10 @@ record TasselStages(EdgeView eye, Wrapped wrapped) {
     /** The turns that are made, from the cloth outwards. */
     List<Stretch> turns() {
         int all = wrapped.tassels().turns();
+        int half = (all + 1) / 2;
         return switch (eye.stage()) {
             case LAID -> List.of();
-            case WRAPPING -> wrapped.turns((all + 1) / 2, high() * (1 - (all + 1) / 2 / (double) all), high());
+            case WRAPPING -> wrapped.turns(half, high() * (1 - half / (double) all), high());
             default -> wrapped.turns(all, 0, high());
         };
     }

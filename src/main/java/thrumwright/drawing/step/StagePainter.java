@@ -102,10 +102,10 @@ record StagePainter(Graphics2D g, Palette palette, Font font) {
     /** Down on the row, in three places. */
     private static void presses(HandWay arrow, View view, StepScene scene, int number) {
         double s = scene.setting().spacing();
-        for (double share : new double[] {0.2, 0.5, 0.8}) {
-            double x = view.x(share * scene.setting().span());
+        for (int place = -1; place <= 1; place++) {
+            double x = view.x((0.5 + 0.3 * place) * scene.setting().span());
             double top = view.y(scene.rowHeight() + 1.4 * s);
-            arrow.straight(x, top, x, view.y(scene.rowHeight() + 0.3 * s), share == 0.5 ? number : 0);
+            arrow.straight(x, top, x, view.y(scene.rowHeight() + 0.3 * s), place == 0 ? number : 0);
         }
     }
 }

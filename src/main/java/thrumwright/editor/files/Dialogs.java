@@ -55,7 +55,7 @@ public final class Dialogs implements Questions {
     }
 
     private static Path whole(Path path, String ending) {
-        String name = path.getFileName().toString();
+        String name = String.valueOf(path.getFileName());
         boolean whole = alike(ending).stream().anyMatch(name.toLowerCase(Locale.ROOT)::endsWith);
         return whole ? path : path.resolveSibling(name + ending);
     }

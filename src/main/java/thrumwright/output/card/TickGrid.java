@@ -50,7 +50,8 @@ record TickGrid(int rows, int each, int columns, double box) {
     }
 
     private static double left(int column, double box) {
-        return column * box * (1 + APART) + column / 5 * box * BETWEEN_FIVES;
+        int fives = column / 5;
+        return column * box * (1 + APART) + fives * box * BETWEEN_FIVES;
     }
 
     private static double width(int columns, double box) {
@@ -76,7 +77,8 @@ record TickGrid(int rows, int each, int columns, double box) {
 
     void paint(Graphics2D g, double x, double y, Palette palette) {
         for (int i = 0; i < boxes(); i++) {
-            double top = y + i / columns * box * (1 + APART);
+            int line = i / columns;
+            double top = y + line * box * (1 + APART);
             TickMarks.box(g, x + left(i % columns, box), top, box, palette);
         }
     }

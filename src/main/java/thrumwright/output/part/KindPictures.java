@@ -110,7 +110,8 @@ public record KindPictures(List<StagePicture> stages, List<SlipPicture> slips, P
                 .orElse(0);
         for (int i = 0; i < stages.size(); i++) {
             double left = x + i % IN_ROW * (each + BETWEEN);
-            double top = y + i / IN_ROW * (row + BETWEEN);
+            int line = i / IN_ROW;
+            double top = y + line * (row + BETWEEN);
             stage(g, stages.get(i), new Rectangle2D.Double(left, top, each, SHAPE * each));
         }
         if (!slipsBeside()) {
