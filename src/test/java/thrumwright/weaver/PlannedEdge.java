@@ -59,21 +59,27 @@ record PlannedEdge(Finish finish, Setting warp) implements FinishCases<EdgeWork>
     @Override
     public EdgeWork turnedEnds(TurnedEnds turned) {
         List<List<Passes>> rows = IntStream.range(0, turned.rows())
-                .mapToObj(row -> turned.strands(warp, row).stream()
-                        .map(strand -> way(strand, turned.from() == Side.LEFT == (row == 0)))
-                        .toList())
+                .mapToObj(row -> ways(turned.strands(warp, row), turned.from() == Side.LEFT == (row == 0)))
                 .toList();
         return new EdgeWork(List.of(), 1, 0, rows);
     }
 
-    /** Without the end's own place, from which it is bent away; whoever goes back next to the cloth is no such strand. */
-    private Passes way(Strand strand, boolean fromTheLeft) {
+    private List<Passes> ways(List<Strand> strands, boolean fromTheLeft) {
+        return IntStream.range(0, strands.size())
+                .mapToObj(i -> way(strands.get(i), fromTheLeft ? i + 1 : warp.ends() - 2 - i))
+                .toList();
+    }
+
+    /**
+     * From an end's neighbour on. The end is bent away from its own place, with thick yarn as far as beyond half the
+     * spacing, so that the bend may lie at the neighbour's. Whoever goes back next to the cloth is no such strand.
+     */
+    private Passes way(Strand strand, int neighbour) {
         Leg round = strand.legs().get(1);
         if (round.toY() >= round.fromY()) {
             throw new IllegalStateException("an end comes to the back farther from the cloth than where it set out");
         }
-        Passes whole = new PegPasses(warp).passes(strand.legs());
-        return whole.after(whole.first().end() + (fromTheLeft ? 1 : -1));
+        return new PegPasses(warp).passes(strand.legs()).after(neighbour);
     }
 
     @Override

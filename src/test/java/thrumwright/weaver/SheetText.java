@@ -111,7 +111,7 @@ final class SheetText {
     /** Sentences end with a full stop before a space. What to take in hand comes first and ends with the widths. */
     static List<String> sentences(String words) {
         String work = words.replaceFirst(
-                        "^.*?(?:× the width of the (?:warp|loom)|: nothing to cut; the yarn of the step “[^”]*” goes on) ",
+                        "^.*?(?:× the width of the (?:warp|loom)|: nothing to cut; the yarn of the step “.*?” goes on) ",
                         "")
                 .strip();
         List<String> sentences = new ArrayList<>();
