@@ -11,6 +11,7 @@ import thrumwright.measure.UnitSystem;
 import thrumwright.piece.Design;
 import thrumwright.piece.End;
 import thrumwright.piece.Habits;
+import thrumwright.piece.Measures;
 import thrumwright.piece.Piece;
 import thrumwright.piece.Ticks;
 import thrumwright.piece.Top;
@@ -50,6 +51,11 @@ final class PieceFormats {
         var top = piece.optional("top", top(), value -> Optional.of(value.top()));
         var ticks = piece.spare(
                 "done", TickFormats.TICKS, List.of(), value -> value.ticks().steps());
+        var measures = piece.spare(
+                "measured",
+                TickFormats.MEASURES,
+                List.of(),
+                value -> value.measures().all());
         return piece.as(in -> {
             version.of(in);
             Habits own = habits.of(in).orElseGet(() -> Habits.usual(UnitSystem.METRIC));
@@ -71,7 +77,8 @@ final class PieceFormats {
                     own,
                     start,
                     top.of(in).orElseGet(() -> Top.FollowsStart.withoutOrderingCords(start)),
-                    new Ticks(ticks.of(in)));
+                    new Ticks(ticks.of(in)),
+                    new Measures(measures.of(in)));
         });
     }
 
