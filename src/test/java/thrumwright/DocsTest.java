@@ -23,7 +23,7 @@ import thrumwright.block.OwnWords;
 import thrumwright.block.TurnedEnds;
 import thrumwright.block.YarnBlock;
 import thrumwright.measure.Length;
-import thrumwright.piece.Measured;
+import thrumwright.piece.MeasuredStep;
 import thrumwright.piece.Piece;
 import thrumwright.piece.Structure;
 import thrumwright.plan.BlockPlan;
@@ -145,7 +145,7 @@ class DocsTest {
                 .containsExactly(Finding.Code.YARN_LEFT);
         assertThat(mudBank.ticks().done("start/waste")).isEqualTo(3);
         assertThat(mudBank.measures().of("start/waste"))
-                .isEqualTo(Measured.nothing("start/waste")
+                .isEqualTo(MeasuredStep.nothing("start/waste")
                         .withHeight(Optional.of(Length.parse("7.2 cm")))
                         .withWidth(Optional.of(Length.parse("20 cm")))
                         .withLeft(Optional.of(Length.parse("35 cm"))));

@@ -16,7 +16,7 @@ import thrumwright.measure.Refused;
  *
  * @param all of different steps, none of them empty
  */
-public record Measures(List<Measured> all) {
+public record Measures(List<MeasuredStep> all) {
     public static final Measures NONE = new Measures(List.of());
 
     /** The key of the step in which the design is ended. */
@@ -26,7 +26,7 @@ public record Measures(List<Measured> all) {
     public Measures {
         all = all.stream().filter(each -> !each.isEmpty()).toList();
         Set<String> known = new HashSet<>();
-        for (Measured each : all) {
+        for (MeasuredStep each : all) {
             if (!known.add(each.step())) {
                 throw new Refused("measured.twice", Map.of("step", each.step()));
             }
@@ -38,11 +38,11 @@ public record Measures(List<Measured> all) {
     }
 
     /** What was measured of a step, perhaps nothing. */
-    public Measured of(String step) {
+    public MeasuredStep of(String step) {
         return all.stream()
                 .filter(each -> each.step().equals(step))
                 .findFirst()
-                .orElseGet(() -> Measured.nothing(step));
+                .orElseGet(() -> MeasuredStep.nothing(step));
     }
 
     /** The height reached in a step, mm, above 0; empty if it wasn't measured. */
@@ -51,8 +51,8 @@ public record Measures(List<Measured> all) {
     }
 
     /** With what is known of one step now. */
-    public Measures with(Measured other) {
-        List<Measured> more = new ArrayList<>(all);
+    public Measures with(MeasuredStep other) {
+        List<MeasuredStep> more = new ArrayList<>(all);
         more.removeIf(each -> each.step().equals(other.step()));
         more.add(other);
         return new Measures(more);

@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import thrumwright.block.YarnBlock;
-import thrumwright.piece.Measured;
+import thrumwright.piece.MeasuredStep;
 import thrumwright.piece.Measures;
 import thrumwright.piece.Piece;
 import thrumwright.piece.Place;
@@ -102,7 +102,7 @@ record Grown(Piece piece, Measures measures) {
     /** The piece as it was before rows were changed to make up for what was measured. */
     static Piece undone(Piece piece) {
         Piece first = piece;
-        for (Measured each : piece.measures().all()) {
+        for (MeasuredStep each : piece.measures().all()) {
             if (each.planned().isPresent()) {
                 first = undone(first, each.step(), each.planned().get());
             }

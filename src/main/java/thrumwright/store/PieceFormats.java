@@ -11,6 +11,7 @@ import thrumwright.measure.UnitSystem;
 import thrumwright.piece.Design;
 import thrumwright.piece.End;
 import thrumwright.piece.Habits;
+import thrumwright.piece.MeasuredStep;
 import thrumwright.piece.Measures;
 import thrumwright.piece.Piece;
 import thrumwright.piece.Ticks;
@@ -49,8 +50,7 @@ final class PieceFormats {
         var habits = piece.optional("habits", LoomFormats.HABITS, value -> Optional.of(value.habits()));
         var from = piece.needed("start", BlockFormats.END, Piece::start);
         var top = piece.optional("top", top(), value -> Optional.of(value.top()));
-        var ticks = piece.spare(
-                "done", TickFormats.TICKS, List.of(), value -> value.ticks().steps());
+        var ticks = piece.spare("done", TickFormats.TICKS, List.of(), PieceFormats::ticked);
         var measures = piece.spare(
                 "measured",
                 TickFormats.MEASURES,
@@ -80,6 +80,14 @@ final class PieceFormats {
                     new Ticks(ticks.of(in)),
                     new Measures(measures.of(in)));
         });
+    }
+
+    private static List<Ticks.Stepped> ticked(Piece piece) {
+        return piece.ticks().steps();
+    }
+
+    private static List<MeasuredStep> measured(Piece piece) {
+        return piece.measures().all();
     }
 
     static Set<String> ids(List<Yarn> yarns) {

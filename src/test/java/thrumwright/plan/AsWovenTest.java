@@ -10,7 +10,7 @@ import java.util.Random;
 import org.junit.jupiter.api.Test;
 import thrumwright.measure.Length;
 import thrumwright.measure.Unit;
-import thrumwright.piece.Measured;
+import thrumwright.piece.MeasuredStep;
 import thrumwright.piece.Measures;
 import thrumwright.piece.Piece;
 import thrumwright.piece.Place;
@@ -29,7 +29,7 @@ class AsWovenTest {
     private static final double WRITTEN = 0.001;
 
     private static Piece measured(Piece piece, String step, double mm) {
-        Measured height = piece.measures().of(step).withHeight(Optional.of(Length.of(mm, Unit.MILLIMETRE)));
+        MeasuredStep height = piece.measures().of(step).withHeight(Optional.of(Length.of(mm, Unit.MILLIMETRE)));
         return piece.withMeasures(piece.measures().with(height));
     }
 

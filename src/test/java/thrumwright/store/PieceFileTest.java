@@ -15,7 +15,7 @@ import thrumwright.block.Block;
 import thrumwright.measure.Length;
 import thrumwright.measure.UnitSystem;
 import thrumwright.piece.Habits;
-import thrumwright.piece.Measured;
+import thrumwright.piece.MeasuredStep;
 import thrumwright.piece.Piece;
 import thrumwright.piece.Place;
 import thrumwright.piece.Ticks;
@@ -112,7 +112,7 @@ class PieceFileTest {
                         "}$",
                         ", \"measured\": [{\"id\": \"start/soumak\", \"with\": \"tape\", \"height\": \"3 1/2 in\"}]}");
         PieceFile file = PieceFile.read(measured);
-        Measured soumak = file.piece().measures().of("start/soumak");
+        MeasuredStep soumak = file.piece().measures().of("start/soumak");
         assertThat(soumak.height()).contains(Length.parse("3 1/2 in"));
         String more = file.with(file.piece()
                         .withMeasures(file.piece()

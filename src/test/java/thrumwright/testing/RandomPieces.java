@@ -42,7 +42,7 @@ import thrumwright.piece.End;
 import thrumwright.piece.Habits;
 import thrumwright.piece.Loom;
 import thrumwright.piece.MadeFor;
-import thrumwright.piece.Measured;
+import thrumwright.piece.MeasuredStep;
 import thrumwright.piece.Measures;
 import thrumwright.piece.Piece;
 import thrumwright.piece.Ticks;
@@ -136,7 +136,7 @@ public final class RandomPieces {
             BlockPlan block = planned.blocks().get(i);
             Unit unit = i % 2 == 0 ? Unit.CENTIMETRE : Unit.INCH;
             Length reached = Length.of((planned.reach(block) + i - 4) / unit.millimetres() + 0.1, unit);
-            measures = measures.with(new Measured(
+            measures = measures.with(new MeasuredStep(
                     "start/" + block.block().id(),
                     Optional.of(reached),
                     Optional.of(Length.of(0.95 * piece.warp().clothWidth(), Unit.MILLIMETRE)),

@@ -11,7 +11,7 @@ import thrumwright.block.Material;
 import thrumwright.block.MaterialRole;
 import thrumwright.block.YarnBlock;
 import thrumwright.piece.Habits;
-import thrumwright.piece.Measured;
+import thrumwright.piece.MeasuredStep;
 import thrumwright.piece.Piece;
 import thrumwright.piece.Place;
 import thrumwright.plan.Plan;
@@ -111,7 +111,7 @@ public record RepairEdits(Edits edits, RepairWords words) {
     }
 
     private static Piece madeUp(Piece piece, Repair.Picks picks) {
-        Measured known = piece.measures().of(picks.place().step(picks.id()));
+        MeasuredStep known = piece.measures().of(picks.place().step(picks.id()));
         return piece.withMeasures(piece.measures().with(known.made(picks.before(), picks.picks())));
     }
 

@@ -6,7 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import thrumwright.measure.Length;
 import thrumwright.measure.Unit;
-import thrumwright.piece.Measured;
+import thrumwright.piece.MeasuredStep;
 import thrumwright.piece.Piece;
 import thrumwright.piece.Warp;
 import thrumwright.plan.BlockPlan;
@@ -35,7 +35,7 @@ final class AmountsFinder {
 
     List<Finding> all() {
         for (BlockPlan block : end.blocks()) {
-            Measured measured =
+            MeasuredStep measured =
                     piece.measures().of(end.place().step(block.block().id()));
             measured.left().ifPresent(left -> block.work().ifPresent(work -> left(block, work, left)));
         }

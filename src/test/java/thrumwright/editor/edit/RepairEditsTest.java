@@ -24,7 +24,7 @@ import thrumwright.editor.text.Texts;
 import thrumwright.measure.Length;
 import thrumwright.piece.Design;
 import thrumwright.piece.End;
-import thrumwright.piece.Measured;
+import thrumwright.piece.MeasuredStep;
 import thrumwright.piece.Measures;
 import thrumwright.piece.Piece;
 import thrumwright.piece.Place;
@@ -109,7 +109,7 @@ class RepairEditsTest {
     }
 
     private Piece measured(String step, String height) {
-        Measured measured = Measured.nothing(step).withHeight(Optional.of(Length.parse(height)));
+        MeasuredStep measured = MeasuredStep.nothing(step).withHeight(Optional.of(Length.parse(height)));
         return panel.withMeasures(Measures.NONE.with(measured));
     }
 
@@ -122,7 +122,7 @@ class RepairEditsTest {
         assertThat(Plan.asWoven(after).budget().startLine())
                 .isCloseTo(Plan.of(panel).budget().startLine(), org.assertj.core.api.Assertions.within(0.1));
         assertThat(after.measures().of("start/facing").planned()).contains(6);
-        Measured corrected = after.measures().of("start/stiff").withHeight(Optional.empty());
+        MeasuredStep corrected = after.measures().of("start/stiff").withHeight(Optional.empty());
         Piece back = repaired(
                 after.withMeasures(after.measures().with(corrected)),
                 Code.HEM_COMES_SHALLOWER,
@@ -133,7 +133,7 @@ class RepairEditsTest {
     @Test
     void theMeasuredWidthIsPlannedWith() {
         Piece narrow = panel.withMeasures(
-                Measures.NONE.with(Measured.nothing("start/stiff").withWidth(Optional.of(Length.parse("23 cm")))));
+                Measures.NONE.with(MeasuredStep.nothing("start/stiff").withWidth(Optional.of(Length.parse("23 cm")))));
         assertThat(repaired(narrow, Code.WIDTH_DIFFERS, "plan with 23 cm, the width that was measured")
                         .warp()
                         .woven())

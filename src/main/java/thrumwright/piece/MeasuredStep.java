@@ -15,43 +15,43 @@ import thrumwright.measure.Refused;
  * @param planned how many rows it had before they were changed to make up for what was measured, 1 or more; empty if they
  *     weren't
  */
-public record Measured(
+public record MeasuredStep(
         String step,
         Optional<Length> height,
         Optional<Length> width,
         Optional<Length> left,
         Optional<Integer> planned) {
     /** @throws IllegalArgumentException if the step has no name; the message is for the user */
-    public Measured {
+    public MeasuredStep {
         if (step.isBlank()) {
             throw new Refused("measured.step", Map.of());
         }
     }
 
     /** Of a step of which nothing is measured yet. */
-    public static Measured nothing(String step) {
-        return new Measured(step, Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty());
+    public static MeasuredStep nothing(String step) {
+        return new MeasuredStep(step, Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty());
     }
 
     public boolean isEmpty() {
         return height.isEmpty() && width.isEmpty() && left.isEmpty() && planned.isEmpty();
     }
 
-    public Measured withHeight(Optional<Length> other) {
-        return new Measured(step, other, width, left, planned);
+    public MeasuredStep withHeight(Optional<Length> other) {
+        return new MeasuredStep(step, other, width, left, planned);
     }
 
-    public Measured withWidth(Optional<Length> other) {
-        return new Measured(step, height, other, left, planned);
+    public MeasuredStep withWidth(Optional<Length> other) {
+        return new MeasuredStep(step, height, other, left, planned);
     }
 
-    public Measured withLeft(Optional<Length> other) {
-        return new Measured(step, height, width, other, planned);
+    public MeasuredStep withLeft(Optional<Length> other) {
+        return new MeasuredStep(step, height, width, other, planned);
     }
 
     /** As many rows were planned first as were, whatever comes later; none if that is what it has again. */
-    public Measured made(int before, int now) {
+    public MeasuredStep made(int before, int now) {
         int first = planned.orElse(before);
-        return new Measured(step, height, width, left, first == now ? Optional.empty() : Optional.of(first));
+        return new MeasuredStep(step, height, width, left, first == now ? Optional.empty() : Optional.of(first));
     }
 }
