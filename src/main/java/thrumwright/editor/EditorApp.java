@@ -88,11 +88,26 @@ public final class EditorApp {
             EventQueue.invokeLater(() -> {
                 window.show();
                 EventQueue.invokeLater(window::recover);
+                lookThroughLibrary(room, window);
                 if (first.asking()) {
                     EventQueue.invokeLater(window::askFirst);
                 }
             });
         });
+    }
+
+    /** There is no hurry: nobody needs the structures before asking for them. */
+    private static void lookThroughLibrary(Workroom room, EditorWindow window) {
+        Thread thread = new Thread(
+                () -> {
+                    List<String> problems = room.place().library().problems();
+                    if (!problems.isEmpty()) {
+                        EventQueue.invokeLater(() -> window.problem(String.join("\n", problems)));
+                    }
+                },
+                "library");
+        thread.setDaemon(true);
+        thread.start();
     }
 
     /** Where a file can't be read, the demo piece with the reason. */
@@ -107,7 +122,6 @@ public final class EditorApp {
             problems.add(room.place().texts().say("message.not-opened", Map.of("file", name, "why", e.getMessage())));
             work = demo(room);
         }
-        problems.addAll(room.place().library().problems());
         return new First(work, problems, file.isEmpty());
     }
 

@@ -14,30 +14,38 @@ import thrumwright.store.Structures;
 /** All structures to choose from, with the weaver's own among them. */
 public final class Library {
     private final Optional<Path> folder;
-    private Structures structures;
+    private Optional<Structures> read;
 
-    private Library(Optional<Path> folder, Structures structures) {
+    private Library(Optional<Path> folder, Optional<Structures> read) {
         this.folder = folder;
-        this.structures = structures;
+        this.read = read;
     }
 
-    /** With the own structures of a folder, which need not be there. */
+    /** With the own structures of a folder, which need not be there. All are read when they are first asked for. */
     public static Library of(Path folder) {
-        return new Library(Optional.of(folder), Structures.with(folder));
+        return new Library(Optional.of(folder), Optional.empty());
     }
 
     /** Those structures and no folder to keep others in. */
     public static Library fixed(List<Structure> structures) {
-        return new Library(Optional.empty(), new Structures(structures, List.of()));
+        return new Library(Optional.empty(), Optional.of(new Structures(structures, List.of())));
+    }
+
+    /** Any thread may be the first. */
+    private synchronized Structures structures() {
+        if (read.isEmpty()) {
+            read = folder.map(Structures::with);
+        }
+        return read.orElseThrow();
     }
 
     public List<Structure> all() {
-        return structures.all();
+        return structures().all();
     }
 
     /** A sentence for each file that couldn't be read. */
     public List<String> problems() {
-        return structures.problems();
+        return structures().problems();
     }
 
     /** Whether one of that id is the weaver's own. */
@@ -46,7 +54,7 @@ public final class Library {
     }
 
     public Optional<Structure> byId(String id) {
-        return structures.byId(id);
+        return structures().byId(id);
     }
 
     /** An id that no structure has, made from a name: {@code marsh-edge}, {@code marsh-edge-2} … */
@@ -92,7 +100,7 @@ public final class Library {
                 folder.orElseThrow(() -> SafeFile.problem(new Phrase("file.no-own-structures"), null)));
     }
 
-    private void reload() {
-        folder.ifPresent(path -> structures = Structures.with(path));
+    private synchronized void reload() {
+        read = Optional.empty();
     }
 }

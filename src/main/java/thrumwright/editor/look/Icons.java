@@ -2,23 +2,17 @@ package thrumwright.editor.look;
 
 import com.formdev.flatlaf.extras.FlatSVGIcon;
 import com.formdev.flatlaf.extras.FlatSVGUtils;
-import java.awt.Color;
 import java.awt.Image;
 import java.util.List;
 import javax.swing.Icon;
-import javax.swing.UIManager;
 
 /** The program's small pictures; drawn in one colour, which follows the theme. */
 public final class Icons {
-    private static final int SIZE = 18;
-
     private Icons() {}
 
     /** @param name of a file in the icons' folder, without its ending */
     public static Icon of(String name) {
-        FlatSVGIcon icon = new FlatSVGIcon("thrumwright/editor/icons/" + name + ".svg", SIZE, SIZE);
-        icon.setColorFilter(new FlatSVGIcon.ColorFilter(Icons::themed));
-        return icon;
+        return new LineIcon(name, false);
     }
 
     /**
@@ -39,10 +33,5 @@ public final class Icons {
     private static final class Program {
         static final List<Image> SIZES =
                 FlatSVGUtils.createWindowIconImages("/thrumwright/editor/icons/thrumwright.svg");
-    }
-
-    private static Color themed(Color drawn) {
-        Color text = UIManager.getColor("Label.foreground");
-        return text == null ? drawn : new Color(text.getRGB() & 0xffffff | drawn.getAlpha() << 24, true);
     }
 }

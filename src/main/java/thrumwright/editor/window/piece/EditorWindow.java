@@ -1,6 +1,7 @@
 package thrumwright.editor.window.piece;
 
 import java.awt.BorderLayout;
+import java.awt.EventQueue;
 import java.awt.Point;
 import java.awt.Rectangle;
 import java.awt.event.WindowAdapter;
@@ -114,7 +115,6 @@ public final class EditorWindow implements MainWindow, PieceWindow {
     public void build() {
         size();
         frame.setName("editor");
-        frame.setIconImages(Icons.ofProgram());
         JComponent middle = middle();
         addCommands();
         Menus menus = new Menus(commands, texts);
@@ -267,6 +267,8 @@ public final class EditorWindow implements MainWindow, PieceWindow {
     @Override
     public void show() {
         frame.setVisible(true);
+        // drawn once there is something to look at
+        EventQueue.invokeLater(() -> frame.setIconImages(Icons.ofProgram()));
         canvas.requestFocus();
     }
 
