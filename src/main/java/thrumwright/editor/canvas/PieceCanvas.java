@@ -43,7 +43,6 @@ public final class PieceCanvas extends ScrolledComponent implements Surface {
     private final transient CanvasPainter painter = new CanvasPainter(() -> repaint(getVisibleRect()));
     private final transient Tracker tracker = new Tracker(this, this::begun, this::ended);
     private transient Palette palette;
-    private int leastHeight;
 
     public PieceCanvas(Session session, Texts texts, Palette palette) {
         this.session = session;
@@ -191,8 +190,8 @@ public final class PieceCanvas extends ScrolledComponent implements Surface {
 
     /** The height that labels beside the canvas need, pixels. */
     public void setLeastHeight(int height) {
-        if (height != leastHeight) {
-            leastHeight = height;
+        if (height != surroundings.list()) {
+            surroundings.setList(height);
             sight.outdate();
             revalidate();
         }
@@ -216,13 +215,14 @@ public final class PieceCanvas extends ScrolledComponent implements Surface {
         super.setBounds(x, y, width, height);
         if (other) {
             sight.outdate();
+            looking.seeAll();
             sight.tell();
         }
     }
 
     @Override
     public Dimension getPreferredSize() {
-        return sight.size(leastHeight);
+        return sight.size(surroundings.list());
     }
 
     /** While the space bar is held. */
@@ -233,7 +233,7 @@ public final class PieceCanvas extends ScrolledComponent implements Surface {
 
     private void wheel(MouseWheelEvent event) {
         if (event.isControlDown() || event.isMetaDown()) {
-            setZoom(Zoom.from(scale(), -event.getPreciseWheelRotation()), event.getPoint());
+            looking.by(-event.getPreciseWheelRotation(), event.getPoint());
         } else {
             getParent().dispatchEvent(SwingUtilities.convertMouseEvent(this, event, getParent()));
         }

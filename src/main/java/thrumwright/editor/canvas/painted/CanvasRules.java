@@ -4,6 +4,7 @@ import java.awt.FontMetrics;
 import java.awt.Graphics2D;
 import java.awt.Rectangle;
 import java.awt.geom.Rectangle2D;
+import thrumwright.editor.canvas.seen.Axis;
 import thrumwright.editor.canvas.seen.BlockSpot;
 import thrumwright.editor.canvas.seen.CanvasMap;
 import thrumwright.editor.look.Ground;
@@ -99,8 +100,12 @@ public final class CanvasRules {
                 Division.of(map.scale(), metrics.getHeight() + 4, plan.piece().shown());
         double from = Math.max(lowest, end.onLoom() + map.above(place, seen.getMaxY()));
         double to = Math.min(highest, end.onLoom() + map.above(place, seen.getMinY()));
-        for (Division.Stroke stroke : division.between(from, to)) {
-            stroke(stroke, map.y(place, stroke.at() - end.onLoom()));
+        double base = map.picture().base(place) - end.onLoom();
+        for (Axis.Span span : map.axes().up().spans()) {
+            double low = Math.max(from, span.from() - base);
+            for (Division.Stroke stroke : division.between(low, Math.min(to, span.to() - base))) {
+                stroke(stroke, map.height(stroke.at() + base));
+            }
         }
     }
 

@@ -9,6 +9,7 @@ import java.awt.Dimension;
  * @param height of the window, pixels
  * @param canvasWidth of the whole canvas, pixels; the window shows a part of it
  * @param canvasHeight of the whole canvas, pixels
+ * @param list height of the list beside the picture, pixels; it is scrolled along
  * @param left what the window keeps free of the picture at its left, pixels
  * @param right what it keeps free at its right, pixels
  * @param scrolls whether the window can be moved over the canvas
@@ -19,12 +20,23 @@ public record Room(
         int height,
         int canvasWidth,
         int canvasHeight,
+        int list,
         int left,
         int right,
         boolean scrolls,
         double density) {
     Dimension canvas() {
         return new Dimension(canvasWidth, canvasHeight);
+    }
+
+    /** Whether the window is as large as there. */
+    boolean sameWindow(Room other) {
+        return width == other.width && height == other.height;
+    }
+
+    /** What the window has for the picture, pixels, 1 or more. */
+    double between() {
+        return Math.max(1, width - left - right);
     }
 
     /** On the border of two device pixels, so that what has been painted stays good when the canvas moves. */
