@@ -188,15 +188,6 @@ public final class PieceCanvas extends ScrolledComponent implements Surface {
         looking.reveal(place, id);
     }
 
-    /** The height that labels beside the canvas need, pixels. */
-    public void setLeastHeight(int height) {
-        if (height != surroundings.list()) {
-            surroundings.setList(height);
-            sight.outdate();
-            revalidate();
-        }
-    }
-
     public void setRules(boolean shown) {
         surroundings.setRules(shown);
         sight.outdate();
@@ -222,7 +213,7 @@ public final class PieceCanvas extends ScrolledComponent implements Surface {
 
     @Override
     public Dimension getPreferredSize() {
-        return sight.size(surroundings.list());
+        return sight.size();
     }
 
     /** While the space bar is held. */

@@ -22,7 +22,6 @@ final class Surroundings {
     private final Texts texts;
     private RuleWidths widths;
     private boolean rules = true;
-    private int list;
 
     Surroundings(JComponent canvas, Scrolling scrolling, Texts texts) {
         this.canvas = canvas;
@@ -49,15 +48,6 @@ final class Surroundings {
         return Optional.of(widths);
     }
 
-    /** The height that labels beside the canvas need, pixels. */
-    int list() {
-        return list;
-    }
-
-    void setList(int high) {
-        list = high;
-    }
-
     /** The room for the picture of a plan. */
     Room room(Plan plan) {
         Dimension window = scrolling.window();
@@ -67,7 +57,6 @@ final class Surroundings {
                 window.height,
                 canvas.getWidth(),
                 canvas.getHeight(),
-                list,
                 beside.map(RuleWidths::notes).orElse(Framing.BESIDE),
                 beside.map(ruled -> ruled.rule() + AIR).orElse(Framing.BESIDE),
                 scrolling.isPossible(),

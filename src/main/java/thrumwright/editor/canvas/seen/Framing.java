@@ -48,7 +48,7 @@ public record Framing(PiecePicture picture, Room room, Zoom zoom, Place end, dou
             return this;
         }
         boolean low = picture.height() * loom.scale() < READ * room.height();
-        return low || room.list() > room.height() ? with(Zoom.Fit.SELVEDGES) : loom;
+        return low ? with(Zoom.Fit.SELVEDGES) : loom;
     }
 
     private Framing with(Zoom.Fit fit) {
@@ -66,7 +66,7 @@ public record Framing(PiecePicture picture, Room room, Zoom zoom, Place end, dou
 
     private double fitting() {
         return switch (zoom.fit()) {
-            case FIRST, LOOM -> Math.min(byWidth(), byHeight(room.height()));
+            case FIRST, LOOM -> Math.min(byWidth(), byHeight());
             case SELVEDGES -> bothSelvedges();
             case END -> oneEnd();
             case PIECE -> Math.min(byWidth(), free(2 * Breaking.BAR) / (picture.upperBar() - picture.lowerBar()));
@@ -75,7 +75,7 @@ public record Framing(PiecePicture picture, Room room, Zoom zoom, Place end, dou
     }
 
     private double bothSelvedges() {
-        return Math.max(LEGIBLE / spacing(), byHeight(Math.max(room.height(), room.list())));
+        return Math.max(LEGIBLE / spacing(), byHeight());
     }
 
     private double oneEnd() {
@@ -92,11 +92,9 @@ public record Framing(PiecePicture picture, Room room, Zoom zoom, Place end, dou
         return Math.max(whole, cloth / (picture.span() + 2 * picture.beside()));
     }
 
-    /** @param high what there is, pixels */
-    private double byHeight(int high) {
+    private double byHeight() {
         double beyond = picture.beyond(Place.START) + picture.beyond(Place.TOP);
-        double free = Math.max(1, high - 2 * ABOVE - Breaking.least());
-        return free / Math.max(1, picture.height() + beyond);
+        return free(Breaking.least()) / Math.max(1, picture.height() + beyond);
     }
 
     /** Of the window's height, pixels. */
@@ -155,17 +153,15 @@ public record Framing(PiecePicture picture, Room room, Zoom zoom, Place end, dou
     /**
      * The canvas that is wanted. Where the scale was chosen freely there is room around the picture, so that any point of
      * it can be anywhere; above and below it close to one end too, so that what is worked on can stay where it is.
-     *
-     * @param least height, pixels
      */
-    public Dimension size(int least) {
+    public Dimension size() {
         Breaking breaking = breaking(scale());
         boolean free = zoom.fit() == Zoom.Fit.FREE && room.scrolls();
-        boolean high = breaking.high() > Math.max(room.height(), least);
+        boolean high = breaking.high() > room.height();
         boolean near = (zoom.fit() == Zoom.Fit.END || high) && room.scrolls();
         double around = free ? Math.max(0, room.width() - 2 * STAYS) : room.left() + room.right();
         double above = free || near ? Math.max(0, room.height() - 2 * STAYS) : 2 * ABOVE;
         double width = breaking.torn() ? 0 : breaking.wide() + around;
-        return new Dimension((int) Math.floor(width), (int) Math.max(least, Math.floor(breaking.high() + above)));
+        return new Dimension((int) Math.floor(width), (int) Math.floor(breaking.high() + above));
     }
 }

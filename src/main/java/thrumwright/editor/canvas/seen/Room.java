@@ -9,7 +9,6 @@ import java.awt.Dimension;
  * @param height of the window, pixels
  * @param canvasWidth of the whole canvas, pixels; the window shows a part of it
  * @param canvasHeight of the whole canvas, pixels
- * @param list height of the list beside the picture, pixels; it is scrolled along
  * @param left what the window keeps free of the picture at its left, pixels
  * @param right what it keeps free at its right, pixels
  * @param scrolls whether the window can be moved over the canvas
@@ -20,7 +19,6 @@ public record Room(
         int height,
         int canvasWidth,
         int canvasHeight,
-        int list,
         int left,
         int right,
         boolean scrolls,

@@ -103,10 +103,10 @@ public final class Sight {
         return held == null ? framing().scale() : held.scale();
     }
 
-    /** The canvas that is wanted, at least so many pixels high; as it is while something is dragged. */
-    public Dimension size(int least) {
+    /** The canvas that is wanted; as it is while something is dragged. */
+    public Dimension size() {
         Framing framing = framing();
-        return held == null ? framing.size(least) : framing.room().canvas();
+        return held == null ? framing.size() : framing.room().canvas();
     }
 
     /** From now on all stays where it is, or doesn't any more. */

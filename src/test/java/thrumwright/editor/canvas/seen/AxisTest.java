@@ -23,7 +23,7 @@ class AxisTest {
     private Framing framing(PiecePicture picture) {
         int wide = random.nextInt(300, 2000);
         int high = random.nextInt(200, 1200);
-        Room room = new Room(wide, high, wide, high, 0, 90, 110, true, 1 + random.nextInt(5) / 4.0);
+        Room room = new Room(wide, high, wide, high, 90, 110, true, 1 + random.nextInt(5) / 4.0);
         Zoom.Fit[] fits = Zoom.Fit.values();
         Zoom zoom = Zoom.fitting(fits[random.nextInt(fits.length)]);
         Zoom any = random.nextBoolean() ? zoom : zoom.by(random.nextDouble(0.3, 50), 0);
