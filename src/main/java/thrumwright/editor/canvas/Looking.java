@@ -35,10 +35,7 @@ public final class Looking {
 
     /** As {@link #zoom(Zoom)}, but a point of the canvas stays where it is. */
     void zoom(Zoom other, Point fixed) {
-        zoom(other, fixed, sight.isHeld());
-    }
-
-    private void zoom(Zoom other, Point fixed, boolean held) {
+        boolean held = sight.isHeld();
         Rectangle seen = canvas.getVisibleRect();
         double across = sight.map().across(fixed.x);
         double up = sight.map().heightAt(fixed.y);
@@ -62,20 +59,24 @@ public final class Looking {
     }
 
     /** What was dragged is where it belongs now; so is the picture again. */
-    void letGo(Point pointer) {
+    void letGo() {
         Standing standing = standing();
-        double before = sight.lowered();
-        zoom(sight.zoom(), pointer, false);
-        sight.lower(before);
+        sight.hold(false);
+        sight.outdate();
+        canvas.revalidate();
+        scrolling.settle();
+        sight.outdate();
+        sight.tell();
         keep(standing);
+        canvas.repaint();
     }
 
-    /** Closer or farther by so many steps, with a point of the canvas staying where it is. */
+    /** Closer by so many steps, of either sign, with a point of the canvas staying where it is. */
     void by(double steps, Point fixed) {
         zoom(sight.zoom().by(sight.scale(), steps), fixed);
     }
 
-    /** Closer or farther by so many steps. */
+    /** Closer, or farther below 0: four steps make it twice as large or half. */
     public void by(double steps) {
         by(steps, middle());
     }

@@ -148,9 +148,9 @@ public final class PieceCanvas extends ScrolledComponent implements Surface {
         sight.hold(tracker.isHolding());
     }
 
-    private void ended(Point pointer) {
+    private void ended() {
         if (isHeld() && !tracker.isHolding()) {
-            looking.letGo(pointer);
+            looking.letGo();
         }
     }
 

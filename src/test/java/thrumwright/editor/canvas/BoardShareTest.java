@@ -7,8 +7,6 @@ import java.awt.geom.Rectangle2D;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import javax.swing.JScrollPane;
-import javax.swing.JViewport;
 import javax.swing.SwingUtilities;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -26,7 +24,7 @@ import thrumwright.store.PieceFile;
 import thrumwright.store.Unknown;
 import thrumwright.testing.BoardPieces;
 
-/** How much of the board is cloth at first sight: both ends with the band of the design between them. */
+/** How much of the board is cloth at first sight: both ends with their loops and the band of the design. */
 class BoardShareTest {
     private static final double LEAST = 0.6;
 
@@ -50,13 +48,10 @@ class BoardShareTest {
     private static void look(String name, Piece piece, int wide, int high) {
         Session session = new Session(new PieceFile(piece, Unknown.none()), Optional.empty());
         PieceCanvas canvas = new PieceCanvas(session, Texts.of(Locale.UK), Palette.onLightScreen());
-        JScrollPane scroll = new JScrollPane(canvas);
-        scroll.setBorder(null);
-        scroll.getViewport().setScrollMode(JViewport.SIMPLE_SCROLL_MODE);
-        scroll.setRowHeaderView(new LabelColumn(canvas));
-        scroll.setSize(wide, high);
-        scroll.addNotify();
-        scroll.validate();
+        Board window = new Board(canvas, new LabelColumn(canvas));
+        window.setSize(wide, high);
+        window.addNotify();
+        window.validate();
         Rectangle board = canvas.showing().pictured();
         Rectangle2D cloth = cloth(canvas).createIntersection(board);
         assertThat(cloth.getHeight() / board.height).as(name + " in height").isGreaterThan(LEAST);
@@ -69,8 +64,9 @@ class BoardShareTest {
     private static Rectangle2D cloth(PieceCanvas canvas) {
         CanvasMap map = canvas.map();
         PiecePicture picture = canvas.picture();
-        double top = map.y(Place.TOP, picture.plan().top().height());
+        double top = map.y(Place.TOP, picture.plan().top().height() + picture.loops(Place.TOP));
+        double bottom = map.y(Place.START, -picture.loops(Place.START));
         double left = map.x(0);
-        return new Rectangle2D.Double(left, top, map.x(picture.span()) - left, map.y(Place.START, 0) - top);
+        return new Rectangle2D.Double(left, top, map.x(picture.span()) - left, bottom - top);
     }
 }

@@ -16,7 +16,7 @@ public record Axes(Axis across, Axis up) {
     /** A part that is shown in one: where it lies, pixels, and how the cloth lies under it. */
     public record Panel(Rectangle2D box, View view) {}
 
-    /** All in one. */
+    /** All in one, at a scale in pixels per mm, more than 0. */
     public static Axes whole(double scale) {
         return new Axes(Axis.whole(scale), Axis.whole(-scale));
     }

@@ -23,6 +23,7 @@ public record Axis(double scale, List<Span> spans) {
 
     /** What is left out, pixels from the lesser to the greater. */
     public record Gap(double from, double to) {
+        /** Half way across, pixels, of either sign. */
         public double middle() {
             return (from + to) / 2;
         }
