@@ -76,9 +76,12 @@ public final class Looking {
         zoom(sight.zoom().by(sight.scale(), steps), fixed);
     }
 
-    /** Closer, or farther below 0: four steps make it twice as large or half. */
-    public void by(double steps) {
-        by(steps, middle());
+    public void closer() {
+        by(1, middle());
+    }
+
+    public void farther() {
+        by(-1, middle());
     }
 
     /** What must stay where it is in the window. */

@@ -18,8 +18,8 @@ record ViewWork(Session session, PieceCanvas canvas, Workplace room) {
     private static final double PAGE = 0.8;
 
     void addTo(Commands commands) {
-        commands.add("closer", () -> canvas.looking().by(1));
-        commands.add("farther", () -> canvas.looking().by(-1));
+        commands.add("closer", () -> canvas.looking().closer());
+        commands.add("farther", () -> canvas.looking().farther());
         commands.add("fit-loom", () -> canvas.setZoom(Zoom.fitting(Zoom.Fit.LOOM)));
         commands.add("fit-selvedges", () -> canvas.setZoom(Zoom.fitting(Zoom.Fit.SELVEDGES)));
         commands.add("fit-piece", () -> canvas.setZoom(Zoom.fitting(Zoom.Fit.PIECE)));
