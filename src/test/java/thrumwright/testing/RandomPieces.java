@@ -41,8 +41,11 @@ import thrumwright.piece.Design;
 import thrumwright.piece.End;
 import thrumwright.piece.Habits;
 import thrumwright.piece.Loom;
+import thrumwright.piece.LoomKind;
+import thrumwright.piece.LoomKinds;
 import thrumwright.piece.MadeFor;
 import thrumwright.piece.Piece;
+import thrumwright.piece.Sheds;
 import thrumwright.piece.Ticks;
 import thrumwright.piece.Top;
 import thrumwright.piece.Warp;
@@ -70,12 +73,16 @@ public final class RandomPieces {
     /** For what came later, so that a seed still gives the piece that it gave. */
     private final RandomGenerator later;
 
+    /** The same for kinds of loom. */
+    private final RandomGenerator looms;
+
     private int made;
     private int told;
 
     public RandomPieces(long seed) {
         this.random = RandomGeneratorFactory.of("L64X128MixRandom").create(seed);
         this.later = RandomGeneratorFactory.of("L64X128MixRandom").create(~seed);
+        this.looms = RandomGeneratorFactory.of("L64X128MixRandom").create(seed + 1_000_003);
     }
 
     public RandomGenerator random() {
@@ -117,7 +124,16 @@ public final class RandomPieces {
                 start,
                 top(start, yarns),
                 Ticks.NONE);
-        return piece.withTicks(ticks(start));
+        return onItsLoom(piece).withTicks(ticks(start));
+    }
+
+    /** Every second one is on a loom of another kind, and its sheds are made in any way. */
+    private Piece onItsLoom(Piece piece) {
+        Sheds sheds = Sheds.values()[looms.nextInt(Sheds.values().length)];
+        List<LoomKind> kinds = LoomKinds.all(piece);
+        LoomKind kind = kinds.get(looms.nextBoolean() ? 0 : looms.nextInt(kinds.size()));
+        Loom loom = piece.loom().withSheds(sheds).withKind(kind);
+        return piece.withLoom(looms.nextInt(3) == 0 ? loom.leavingAsUsual() : loom);
     }
 
     /** Some rows of every third block; not random, so that what else is random stays as it was. */
