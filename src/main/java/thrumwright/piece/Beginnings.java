@@ -57,7 +57,8 @@ public final class Beginnings {
                 Habits.usual(units),
                 End.empty(),
                 new Top.FollowsStart(Set.of()),
-                Ticks.NONE);
+                Ticks.NONE,
+                Measures.NONE);
     }
 
     /** What it leaves free below and above is as usual. */

@@ -1,7 +1,5 @@
 package thrumwright.plan;
 
-import thrumwright.piece.Piece;
-
 /**
  * The warp as far as it can be woven, from the lower bar up; where it travels, along the warp. All in mm.
  *
@@ -15,15 +13,8 @@ import thrumwright.piece.Piece;
  */
 public record Budget(
         double open, double clearance, double start, double design, double top, double workingRoom, boolean closed) {
-    static Budget of(Piece piece, LoomRoom room, double start, double top, boolean closed) {
-        return new Budget(
-                room.along(),
-                room.clearance(),
-                start,
-                piece.design().heightOnLoom(),
-                top,
-                closed ? 0 : room.workingRoom(),
-                closed);
+    static Budget of(LoomRoom room, double start, double design, double top, boolean closed) {
+        return new Budget(room.along(), room.clearance(), start, design, top, closed ? 0 : room.workingRoom(), closed);
     }
 
     /** Where the design begins, above the lower bar, mm, 0 or more. */

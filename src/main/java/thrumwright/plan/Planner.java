@@ -6,23 +6,34 @@ import java.util.Optional;
 import thrumwright.block.Course;
 import thrumwright.block.Shed;
 import thrumwright.block.Side;
+import thrumwright.piece.Measures;
 import thrumwright.piece.Piece;
 import thrumwright.piece.Place;
 import thrumwright.yarn.Yarn;
 
-/** Plans a whole piece: the start, then the design's last pick, then the top. */
-record Planner(Piece piece) {
+/**
+ * Plans a whole piece: the start, then the design's last pick, then the top.
+ *
+ * @param measures what is reckoned with of what was measured on the loom
+ */
+record Planner(Piece piece, Measures measures) {
     Plan plan() {
         Course beginning = Course.beginning();
         Course afterDesign = afterDesign();
         EndPlanner startPlanner = new EndPlanner(piece, Place.START);
         EndPlanner topPlanner = new EndPlanner(piece, Place.TOP);
-        List<BlockPlan> startBlocks = startPlanner.blocks(beginning);
-        List<BlockPlan> topBlocks = topPlanner.blocks(afterDesign);
+        List<BlockPlan> planned = startPlanner.blocks(beginning);
+        List<BlockPlan> plannedTop = topPlanner.blocks(afterDesign);
+        LoomRoom room = LoomRoom.of(piece, new BareEnds(startPlanner.bare(planned), topPlanner.bare(plannedTop)));
+        Grown grown = Grown.on(piece, measures, room);
+        List<BlockPlan> startBlocks = grown.start(planned);
+        double startLine = room.clearance() + Grown.height(startBlocks);
+        double design = grown.design(startLine);
+        List<BlockPlan> topBlocks =
+                grown.top(grown.like(planned, startBlocks, plannedTop), startLine, startLine + design);
         BareEnds ends = new BareEnds(startPlanner.bare(startBlocks), topPlanner.bare(topBlocks));
-        LoomRoom room = LoomRoom.of(piece, ends);
         Budget budget =
-                Budget.of(piece, room, ends.start().height(), ends.top().height(), topPlanner.closed(topBlocks));
+                Budget.of(room, ends.start().height(), design, ends.top().height(), topPlanner.closed(topBlocks));
         EndPlan start = startPlanner.end(startBlocks, beginning, room.clearance(), room.freeBelow(budget, ends));
         EndPlan top = topPlanner.end(topBlocks, afterDesign, budget.designEnds(), room.freeAbove(budget, ends));
         return new Plan(piece, start, top, afterDesign, budget, room, totals(start, top, room));
