@@ -43,11 +43,11 @@ public record MeasureEdits(Edits edits) {
 
     /** @param label of the field that says the same */
     public Edit hands(Length room, String label) {
-        return edits.field(label, "", piece -> piece.withLoom(piece.loom().withWorkingRoom(room)));
+        return edits.field(label, "", piece -> piece.withLoom(piece.loom().withWorkingRoom(Optional.of(room))));
     }
 
     /** @param label of the field that says the same */
     public Edit below(Length clearance, String label) {
-        return edits.field(label, "", piece -> piece.withLoom(piece.loom().withClearance(clearance)));
+        return edits.field(label, "", piece -> piece.withLoom(piece.loom().withClearance(Optional.of(clearance))));
     }
 }

@@ -108,9 +108,7 @@ public final class SideNotes {
         for (Place place : Place.values()) {
             deepest = Math.max(deepest, plan.end(place).hem().map(Hem::depth).orElse(0.0));
         }
-        double free = Math.max(
-                plan.piece().loom().workingRoom().mm(),
-                plan.piece().loom().clearance().mm());
+        double free = Math.max(plan.budget().workingRoom(), plan.budget().clearance());
         String most = Division.widest(plan.piece().shown(), free);
         int widest = Stream.of(
                         texts.say(
