@@ -20,6 +20,9 @@ record LengthWords(Phrases phrases, Words words) {
         if (length.before().isPresent()) {
             Collections.replaceAll(told, "plain.begin", "plain.goes-on");
         }
+        if (length.cutFrom().isPresent()) {
+            told.add(told.indexOf("plain.begin") + 1, "plain.cut-from");
+        }
         if (!length.after().isEmpty()) {
             Collections.replaceAll(told, "plain.end", "plain.led-on");
         }
@@ -28,6 +31,7 @@ record LengthWords(Phrases phrases, Words words) {
 
     /** The names of the blocks before and after that share its yarn, for {@link #told}. */
     void neighbours(Work work, Map<String, Object> values) {
+        work.oneLength().cutFrom().ifPresent(block -> values.put("cutFrom", words.name(block)));
         work.oneLength().before().ifPresent(block -> values.put("before", words.name(block)));
         work.oneLength().after().stream().findFirst().ifPresent(block -> values.put("next", words.name(block)));
     }

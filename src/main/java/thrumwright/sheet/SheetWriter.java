@@ -50,14 +50,15 @@ final class SheetWriter {
 
     StepSheet sheet() {
         List<Chapter> chapters = new ChapterWriter(plan, phrases, words, locale).chapters();
-        return new StepSheet(
-                piece.title(), name, facts(), findings(), cutNote(piece, phrases), cuts(chapters), yarns(), chapters);
+        return new StepSheet(piece.title(), name, facts(), findings(), cutNote(), cuts(chapters), yarns(), chapters);
     }
 
     private List<Fact> facts() {
         List<Fact> facts = new ArrayList<>();
         name.ifPresent(whose -> facts.add(fact("name", whose.isBlank() ? phrases.say("name.blank") : whose)));
-        facts.add(fact("loom", piece.loom().name()));
+        if (!piece.loom().name().isBlank()) {
+            facts.add(fact("loom", piece.loom().name()));
+        }
         warp(facts);
         facts.add(fact(
                 "size",
@@ -134,14 +135,35 @@ final class SheetWriter {
                 .toList();
     }
 
-    /** What all cuts of a piece include. */
-    static String cutNote(Piece piece, Phrases phrases) {
+    private String cutNote() {
+        String note = cutNote(List.of(plan), phrases);
+        return plan.closedWarp().isEmpty()
+                ? note
+                : phrases.say(
+                        "cut.note.warp",
+                        Map.of(
+                                "note", note,
+                                "length", shown.total(plan.warpYarn()),
+                                "yarn", piece.warpYarn().name()));
+    }
+
+    /** What all cuts of some pieces of the same habits include. */
+    static String cutNote(List<Plan> plans, Phrases phrases) {
+        Piece piece = plans.get(0).piece();
         Shown shown = piece.shown();
+        boolean tied = plans.stream().anyMatch(SheetWriter::ties);
         return phrases.say(
-                "cut.note",
+                tied ? "cut.note.tied" : "cut.note",
                 Map.of(
                         "tail", shown.cut(piece.habits().tail().mm()),
                         "tie", shown.cut(piece.habits().tie().mm())));
+    }
+
+    private static boolean ties(Plan plan) {
+        return Stream.of(plan.start(), plan.top())
+                .flatMap(end -> end.blocks().stream())
+                .flatMap(block -> block.work().stream())
+                .anyMatch(work -> work.block().tied());
     }
 
     private List<CutLine> cuts(List<Chapter> chapters) {
@@ -184,7 +206,7 @@ final class SheetWriter {
                 step,
                 1,
                 shown.cut(band.length()),
-                shown.halves(band.widths()),
+                "",
                 phrases.say("cut.turned-in", Map.of("in", shown.height(SewnBand.TURNED_IN))));
     }
 
@@ -205,8 +227,9 @@ final class SheetWriter {
 
     private CutLine cut(Place place, Work work, Cut cut, int step) {
         Butterflies butterflies = cut.butterflies();
+        String together = butterflies.count() == work.block().together() ? "cut.strands" : "cut.shared";
         String shared =
-                butterflies.count() == 1 ? "" : phrases.say("cut.shared", Map.of("length", shown.cut(cut.length())));
+                butterflies.count() == 1 ? "" : phrases.say(together, Map.of("length", shown.cut(cut.length())));
         double each = butterflies.count() == 1 ? cut.length() : butterflies.each();
         double widths = butterflies.count() == 1 ? cut.widths() : Decimals.roundedUp(each / piece.reference(), 0.5);
         return new CutLine(
