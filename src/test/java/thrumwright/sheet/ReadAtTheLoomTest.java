@@ -4,9 +4,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.Set;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import thrumwright.measure.Length;
+import thrumwright.measure.Shown;
+import thrumwright.measure.UnitSystem;
 import thrumwright.piece.Piece;
 import thrumwright.piece.Place;
 import thrumwright.plan.Plan;
@@ -65,6 +68,28 @@ class ReadAtTheLoomTest {
 
     private static List<String> takes(Piece piece) {
         return sheet(piece).steps().stream().map(Step::take).toList();
+    }
+
+    /** The ordering cord alone protects no edge, so that nothing comes out last. */
+    @Test
+    void wasteIsSpokenOfOnlyWhereThereIsSome() {
+        Piece panel = Pieces.panel();
+        assertThat(sentences(sheet(panel))).anyMatch(sentence -> sentence.contains("Take the waste out last"));
+        Piece bare = panel.withStart(panel.start().without(Set.of("waste")));
+        assertThat(sentences(sheet(bare)))
+                .contains("Take out: ordering cord.")
+                .noneMatch(sentence -> sentence.contains("Take the waste out last"));
+    }
+
+    /** Half a millimetre is no sixteenth of an inch, and a gram and a half no tenth of an ounce. */
+    @Test
+    void whatIsThereIsNeverShownAsNothing() {
+        Shown inches = new Shown(UnitSystem.INCHES, Locale.UK);
+        assertThat(inches.height(0.4)).isEqualTo("¹⁄₆₄ in");
+        assertThat(inches.height(0.9)).isEqualTo("¹⁄₁₆ in");
+        assertThat(inches.height(0)).isEqualTo("0 in");
+        assertThat(inches.mass(1)).isEqualTo("0.04 oz");
+        assertThat(inches.mass(28.35)).isEqualTo("1 oz");
     }
 
     @Test
