@@ -19,6 +19,9 @@ record LengthWords(Phrases phrases, Words words) {
         List<String> told = new ArrayList<>(work.block().told(work.setting()));
         if (length.before().isPresent()) {
             Collections.replaceAll(told, "plain.begin", "plain.goes-on");
+            if (comesUpInside(length.before().get(), work.block())) {
+                told.add(told.indexOf("plain.goes-on") + 1, "plain.outward");
+            }
         }
         if (length.cutFrom().isPresent()) {
             told.add(told.indexOf("plain.begin") + 1, "plain.cut-from");
@@ -27,6 +30,11 @@ record LengthWords(Phrases phrases, Words words) {
             Collections.replaceAll(told, "plain.end", "plain.led-on");
         }
         return told;
+    }
+
+    /** Whether the yarn lies in front inside the edge end, and is to go under that end. */
+    private static boolean comesUpInside(YarnBlock before, YarnBlock block) {
+        return block.plainWeave() && !before.plainWeave();
     }
 
     /** The names of the blocks before and after that share its yarn, for {@link #told}. */

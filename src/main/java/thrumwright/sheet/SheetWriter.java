@@ -9,6 +9,7 @@ import java.util.stream.Stream;
 import thrumwright.block.Material;
 import thrumwright.block.TakesYarn;
 import thrumwright.measure.Decimals;
+import thrumwright.measure.Length;
 import thrumwright.measure.Phrases;
 import thrumwright.measure.Shown;
 import thrumwright.piece.Piece;
@@ -96,15 +97,14 @@ final class SheetWriter {
         piece.warp()
                 .woven()
                 .filter(woven -> piece.warp().wovenLikely())
-                .ifPresent(woven -> facts.add(fact(
-                        "draw-in",
-                        phrases.say(
-                                "fact.draw-in.value",
-                                Map.of(
-                                        "woven", shown.cut(woven.mm()),
-                                        "share",
-                                                shown.decimals(
-                                                        100 * piece.warp().drawIn(), 1))))));
+                .ifPresent(woven -> facts.add(fact("draw-in", drawnIn(woven))));
+    }
+
+    private String drawnIn(Length woven) {
+        double drawn = piece.warp().drawIn();
+        return phrases.say(
+                drawn < 0 ? "fact.draw-in.value.wider" : "fact.draw-in.value",
+                Map.of("woven", shown.cut(woven.mm()), "share", shown.decimals(100 * Math.abs(drawn), 1)));
     }
 
     /** What the finished size goes by. */
