@@ -57,10 +57,7 @@ final class BlockingWords {
 
     List<String> keys() {
         Set<Fibre> fibres = fibres();
-        List<String> keys = new ArrayList<>(List.of("off.block.pin"));
-        if (hemmed()) {
-            keys.add("off.block.unfolded");
-        }
+        List<String> keys = new ArrayList<>(List.of(hemmed() ? "off.block.pin-hemmed" : "off.block.pin"));
         Fibre delicate = MOST_DELICATE_FIRST.stream()
                 .filter(fibres::contains)
                 .findFirst()

@@ -56,7 +56,7 @@ abstract class Hands {
                         + " edge end, and hold nothing there\\.",
                 said -> anew(side(said.group(1))));
         when(
-                "It lies in front, inside the (left|right) edge end: lead it outward over that end first, and round it\\.",
+                "Lead it outward over the (left|right) edge end first, and round it\\.",
                 said -> outward(side(said.group(1))));
         when(
                 "Don’t cut it: the step “.*” goes on with it\\.",
