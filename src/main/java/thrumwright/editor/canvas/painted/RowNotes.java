@@ -3,6 +3,7 @@ package thrumwright.editor.canvas.painted;
 import java.awt.BasicStroke;
 import java.awt.FontMetrics;
 import java.awt.Graphics2D;
+import java.awt.Rectangle;
 import java.awt.geom.Ellipse2D;
 import java.util.List;
 import thrumwright.block.Passing;
@@ -59,8 +60,13 @@ record RowNotes(Graphics2D g, Showing showing) {
                 ? map.x(-map.picture().beside()) - BESIDE
                 : map.x(map.picture().span() + map.picture().beside()) + BESIDE;
         double inward = left ? 1 : -1;
-        new Arrow(g, showing.palette()).level(edge - inward * ARROW, edge, y, HEAD);
+        Rectangle room = showing.pictured();
         double far = edge - inward * (ARROW + BESIDE);
+        double farthest = edge - inward * CanvasMap.ROW_NOTES;
+        if (Math.min(edge, farthest) < room.getMinX() || Math.max(edge, farthest) > room.getMaxX()) {
+            return;
+        }
+        new Arrow(g, showing.palette()).level(edge - inward * ARROW, edge, y, HEAD);
         row.meets(ends).ifPresent(passing -> {
             if (each >= g.getFontMetrics().getAscent()) {
                 words(passing, far, y, left);

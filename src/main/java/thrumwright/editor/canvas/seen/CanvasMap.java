@@ -28,9 +28,9 @@ public record CanvasMap(PiecePicture picture, View view, Axes axes, List<BlockSp
     private static final double NEAR = 4;
 
     /** From so many pixels between single warp ends rows have notes, and room for them. */
-    private static final double CLOSE = 20;
+    private static final double CLOSE = 26;
 
-    static final double ROW_NOTES = 48;
+    public static final double ROW_NOTES = 48;
 
     public CanvasMap {
         spots = List.copyOf(spots);
@@ -84,7 +84,7 @@ public record CanvasMap(PiecePicture picture, View view, Axes axes, List<BlockSp
         return close(picture, scale());
     }
 
-    /** The left edge of all that is drawn, pixels of the canvas. */
+    /** The left edge of all that is drawn, pixels of the canvas, any sign. */
     public double left() {
         double outermost = x(-picture.margin());
         return close() ? Math.min(outermost, x(-picture.beside()) - ROW_NOTES) : outermost;
