@@ -182,7 +182,6 @@ public final class EditorWindow implements MainWindow, PieceWindow {
 
     private JScrollPane canvasScroll() {
         JScrollPane scroll = new JScrollPane(canvas);
-        scroll.setBorder(BorderFactory.createEmptyBorder());
         scroll.getViewport().setScrollMode(JViewport.SIMPLE_SCROLL_MODE);
         scroll.setRowHeaderView(labels);
         scroll.getRowHeader().setScrollMode(JViewport.SIMPLE_SCROLL_MODE);
