@@ -38,7 +38,7 @@ class DocsCommandsTest {
                     Matcher call = CALL.matcher(line);
                     if (call.matches()) {
                         run++;
-                        written(call.group(1), text.substring(0, block.start()));
+                        written(call.group(1), text);
                         run(document, call.group(1));
                     }
                 }
@@ -47,13 +47,13 @@ class DocsCommandsTest {
         assertThat(run).as("commands in the docs").isGreaterThan(12);
     }
 
-    /** What is checked without having been begun is the file that the docs have just shown. */
-    private void written(String line, String before) throws IOException {
-        Matcher checked = Pattern.compile("check ([\\w-]+\\.\\w+)").matcher(line);
-        int shown = before.lastIndexOf("```json\n");
-        if (checked.matches() && shown >= 0 && !Files.exists(folder.resolve(checked.group(1)))) {
-            String file = before.substring(shown + "```json\n".length());
-            Files.writeString(folder.resolve(checked.group(1)), file.substring(0, file.indexOf("```")));
+    /** What is checked without having been begun is the file of its sort that the docs show. */
+    private void written(String line, String text) throws IOException {
+        Matcher checked = Pattern.compile("check ([\\w-]+\\.thrumstructure)").matcher(line);
+        Matcher shown = Pattern.compile("```json\n(\\{\\s*\"thrumwrightStructure\".*?)```", Pattern.DOTALL)
+                .matcher(text);
+        if (checked.matches() && shown.find()) {
+            Files.writeString(folder.resolve(checked.group(1)), shown.group(1));
         }
     }
 

@@ -7,6 +7,7 @@ import static thrumwright.testing.WindowTest.waitFor;
 import java.awt.Component;
 import java.awt.EventQueue;
 import java.awt.Graphics2D;
+import java.awt.Window;
 import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -15,6 +16,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
+import javax.swing.RootPaneContainer;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
@@ -95,11 +97,11 @@ class FirstPanelIT {
 
     private void begin() throws IOException {
         DialogFixture welcome = window.dialog("welcome");
-        look("first-panel-1", welcome.target());
+        look("first-panel-1", inside(welcome.target()));
         act("A piece of your own", () -> welcome.button("welcome.own").click());
         DialogFixture begin = window.dialog("begin");
         act("knotted fringe", () -> begin.textBox("structureSearch").enterText("knotted fringe"));
-        look("first-panel-2", begin.target());
+        look("first-panel-2", inside(begin.target()));
         act("Begin with this", () -> begin.button("beginWithIt").click());
         waitFor(
                 "the piece",
@@ -115,11 +117,10 @@ class FirstPanelIT {
         act("20 cm", () -> window.typeOver(frame, "field.warp.width", "20 cm"));
         assertThat(onEventThread(() -> editor.session().piece().title())).isEqualTo("Tide line");
         window.settle(editor.frame());
-        look("first-panel-3", editor.frame().getContentPane());
+        look("first-panel-3", inside(editor.frame()));
     }
 
     private void print() throws IOException {
-        new FrameFixture(window.robot(), editor.frame());
         act(
                 "Step sheet",
                 () -> new FrameFixture(window.robot(), editor.frame())
@@ -129,7 +130,7 @@ class FirstPanelIT {
         waitFor(
                 "a painted page",
                 () -> onEventThread(() -> editor.sheet().view().painted()));
-        look("first-panel-4", sheet.target());
+        look("first-panel-4", inside(sheet.target()));
         waitFor(
                 "export to be possible",
                 () -> onEventThread(
@@ -158,6 +159,11 @@ class FirstPanelIT {
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
+    }
+
+    /** Without what a screen draws round a window. */
+    private static Component inside(Window shown) {
+        return ((RootPaneContainer) shown).getContentPane();
     }
 
     private void look(String name, Component shown) throws IOException {

@@ -83,7 +83,8 @@ record FocusSeen(JComponent component, JComponent whole, int hidden, BufferedIma
 
     private String told() {
         return component.getClass().getSimpleName() + " " + component.getName() + " “"
-                + component.getAccessibleContext().getAccessibleName() + "”";
+                + component.getAccessibleContext().getAccessibleName() + "” at " + whole.getBounds() + ", seen "
+                + whole.getVisibleRect() + " of " + whole.getParent().getSize();
     }
 
     private int changed() {
