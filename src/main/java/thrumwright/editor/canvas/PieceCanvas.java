@@ -43,7 +43,6 @@ public final class PieceCanvas extends ScrolledComponent implements Surface {
     private final transient CanvasPainter painter = new CanvasPainter(() -> repaint(getVisibleRect()));
     private final transient Tracker tracker = new Tracker(this, this::begun, this::ended);
     private transient Palette palette;
-    private int leastHeight;
 
     public PieceCanvas(Session session, Texts texts, Palette palette) {
         this.session = session;
@@ -149,9 +148,9 @@ public final class PieceCanvas extends ScrolledComponent implements Surface {
         sight.hold(tracker.isHolding());
     }
 
-    private void ended(Point pointer) {
+    private void ended() {
         if (isHeld() && !tracker.isHolding()) {
-            looking.letGo(pointer);
+            looking.letGo();
         }
     }
 
@@ -189,15 +188,6 @@ public final class PieceCanvas extends ScrolledComponent implements Surface {
         looking.reveal(place, id);
     }
 
-    /** The height that labels beside the canvas need, pixels. */
-    public void setLeastHeight(int height) {
-        if (height != leastHeight) {
-            leastHeight = height;
-            sight.outdate();
-            revalidate();
-        }
-    }
-
     public void setRules(boolean shown) {
         surroundings.setRules(shown);
         sight.outdate();
@@ -216,13 +206,14 @@ public final class PieceCanvas extends ScrolledComponent implements Surface {
         super.setBounds(x, y, width, height);
         if (other) {
             sight.outdate();
+            looking.seeAll();
             sight.tell();
         }
     }
 
     @Override
     public Dimension getPreferredSize() {
-        return sight.size(leastHeight);
+        return sight.size();
     }
 
     /** While the space bar is held. */
@@ -233,7 +224,7 @@ public final class PieceCanvas extends ScrolledComponent implements Surface {
 
     private void wheel(MouseWheelEvent event) {
         if (event.isControlDown() || event.isMetaDown()) {
-            setZoom(Zoom.from(scale(), -event.getPreciseWheelRotation()), event.getPoint());
+            looking.by(-event.getPreciseWheelRotation(), event.getPoint());
         } else {
             getParent().dispatchEvent(SwingUtilities.convertMouseEvent(this, event, getParent()));
         }

@@ -23,13 +23,28 @@ public final class LabelPainter {
     private final Graphics2D g;
     private final LabelList list;
     private final Selection selection;
+    private final Sighting sighting;
+
+    /**
+     * Where the canvas lies beside the list.
+     *
+     * @param by from heights on the canvas to heights in the list, pixels
+     * @param top where what is seen of it begins in the list, pixels
+     * @param bottom where that ends, pixels
+     */
+    public record Sighting(int by, int top, int bottom) {
+        boolean sees(double height) {
+            return height + by >= top && height + by <= bottom;
+        }
+    }
 
     /** @param g smooths letters from now on */
-    public LabelPainter(Graphics2D g, LabelList list, Selection selection) {
+    public LabelPainter(Graphics2D g, LabelList list, Selection selection, Sighting sighting) {
         g.setRenderingHint(RenderingHints.KEY_TEXT_ANTIALIASING, RenderingHints.VALUE_TEXT_ANTIALIAS_ON);
         this.g = g;
         this.list = list;
         this.selection = selection;
+        this.sighting = sighting;
     }
 
     /**
@@ -44,17 +59,22 @@ public final class LabelPainter {
         List<LabelRow> seen = list.rows().stream()
                 .filter(row -> part == null || meets(row, part))
                 .toList();
-        leaders(seen.stream().filter(row -> !selected(row)).toList(), width, faint, 1, seen.size() > DENSE);
+        List<LabelRow> led =
+                list.rows().stream().filter(row -> sighting.sees(row.target())).toList();
+        leaders(led.stream().filter(row -> !selected(row)).toList(), width, faint, 1, led.size() > DENSE);
         Color strong = UIManager.getColor("Thrumwright.selected");
-        leaders(seen.stream().filter(this::selected).toList(), width, strong, 2, seen.size() > DENSE);
+        leaders(led.stream().filter(this::selected).toList(), width, strong, 2, led.size() > DENSE);
         g.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
         LabelFonts fonts = LabelFonts.now();
         Color ink = UIManager.getColor("Label.foreground");
         Color quiet = UIManager.getColor("Thrumwright.quiet");
         for (LabelRow row : seen) {
             selection(row);
-            g.setColor(isQuiet(row, topFollows) ? quiet : ink);
-            texts(base(fonts.plain(), list.top(row), list.rowHeight()), row.wording(), row.widths(), fonts);
+            g.setColor(isQuiet(row) ? quiet : ink);
+            boolean repeated =
+                    topFollows && row.spot().filter(LabelPainter::ofTheTop).isPresent();
+            LabelFonts own = repeated ? new LabelFonts(fonts.plain(), fonts.plain()) : fonts;
+            texts(base(fonts.plain(), list.top(row), list.rowHeight()), row.wording(), row.widths(), own);
         }
     }
 
@@ -73,10 +93,8 @@ public final class LabelPainter {
         return top + (height + metrics.getAscent() - metrics.getDescent()) / 2;
     }
 
-    /** Whether a label or its line to the block can be seen. */
     private boolean meets(LabelRow row, Rectangle part) {
-        return Math.min(row.y(), row.target()) - list.rowHeight() <= part.getMaxY()
-                && Math.max(row.y(), row.target()) + list.rowHeight() >= part.getMinY();
+        return row.y() - list.rowHeight() <= part.getMaxY() && row.y() + list.rowHeight() >= part.getMinY();
     }
 
     private void selection(LabelRow row) {
@@ -89,14 +107,14 @@ public final class LabelPainter {
         }
     }
 
-    private boolean isQuiet(LabelRow row, boolean topFollows) {
+    /** What comes out again; what only follows the start has thinner letters instead. */
+    private boolean isQuiet(LabelRow row) {
         return !selected(row)
-                && row.spot().map(spot -> isQuiet(spot, topFollows)).orElse(true);
+                && row.spot().filter(spot -> spot.plan().comesOut()).isPresent();
     }
 
-    /** What is not woven by itself, or comes out again. */
-    private static boolean isQuiet(BlockSpot spot, boolean topFollows) {
-        return spot.plan().comesOut() || topFollows && spot.place() == Place.TOP;
+    private static boolean ofTheTop(BlockSpot spot) {
+        return spot.place() == Place.TOP;
     }
 
     private boolean selected(LabelRow row) {
@@ -108,10 +126,12 @@ public final class LabelPainter {
         Path2D lines = new Path2D.Double(Path2D.WIND_NON_ZERO, Math.max(1, 4 * rows.size()));
         int from = list.width();
         for (LabelRow row : rows) {
+            double target = row.target() + sighting.by();
             lines.moveTo(from + 3, row.y());
             lines.lineTo(from + 9, row.y());
-            lines.lineTo(width - 7, row.target());
-            lines.lineTo(width, row.target());
+            lines.lineTo(width - 7, target);
+            lines.lineTo(width - 3, target);
+            row.spot().ifPresent(spot -> bracket(lines, spot, width - 3));
         }
         g.setColor(colour);
         g.setStroke(new BasicStroke(thick));
@@ -119,6 +139,17 @@ public final class LabelPainter {
                 RenderingHints.KEY_ANTIALIASING,
                 dense ? RenderingHints.VALUE_ANTIALIAS_OFF : RenderingHints.VALUE_ANTIALIAS_ON);
         g.draw(lines);
+    }
+
+    /** As high as its block, so that a line can be followed to it. */
+    private void bracket(Path2D lines, BlockSpot spot, double x) {
+        double inset = Math.min(1, spot.high() / 4);
+        double top = spot.top() + sighting.by() + inset;
+        double bottom = spot.bottom() + sighting.by() - inset;
+        lines.moveTo(x + 3, top);
+        lines.lineTo(x, top);
+        lines.lineTo(x, bottom);
+        lines.lineTo(x + 3, bottom);
     }
 
     private void texts(int base, BlockWording wording, LabelWidths widths, LabelFonts fonts) {
