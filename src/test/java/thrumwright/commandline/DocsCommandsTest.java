@@ -25,12 +25,16 @@ class DocsCommandsTest {
     private static final Pattern WORD = Pattern.compile("\"([^\"]*)\"|(\\S+)");
 
     @TempDir
-    Path folder;
+    Path all;
+
+    /** Of one document. */
+    private Path folder;
 
     @Test
     void allCommandsOfTheDocsRun() throws IOException {
         int run = 0;
         for (Path document : documents()) {
+            folder = Files.createDirectories(all.resolve(document));
             String text = Files.readString(document);
             Matcher block = BLOCK.matcher(text);
             while (block.find()) {
