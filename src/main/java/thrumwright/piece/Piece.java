@@ -51,7 +51,7 @@ public record Piece(
 
     public static final double MOST_EASE = 1;
 
-    /** @throws IllegalArgumentException if a yarn is missing or twice there; the message is for the user */
+    /** @throws IllegalArgumentException if a yarn is missing or twice there, or the loom can't have that sett; the message is for the user */
     public Piece {
         Objects.requireNonNull(title);
         Objects.requireNonNull(note);
@@ -62,6 +62,7 @@ public record Piece(
         Objects.requireNonNull(ticks);
         Objects.requireNonNull(measures);
         yarns = List.copyOf(yarns);
+        loom.kind().check(warp.sett());
         start = start.withFinishesAtTheEdge(Place.START);
         top = top instanceof Top.OnItsOwn own ? new Top.OnItsOwn(own.end().withFinishesAtTheEdge(Place.TOP)) : top;
         Set<String> ids = new HashSet<>();
@@ -196,10 +197,15 @@ public record Piece(
         return new Shown(habits.units());
     }
 
+    /** Whether a cut is counted in widths of the loom across its posts; where it has none, in those of the warp. */
+    public boolean countsInLoomWidths() {
+        return habits.widthsOf() == Habits.WidthsOf.LOOM && loom.uprights().isPresent();
+    }
+
     /** What a cut is held against when counting widths, mm, more than 0. */
     public double reference() {
         double nominal = warp.nominalWidth();
-        if (habits.widthsOf() == Habits.WidthsOf.WARP) {
+        if (!countsInLoomWidths()) {
             return nominal;
         }
         Setting setting = setting(warpYarn());

@@ -73,7 +73,7 @@ final class ClassSheetWriter {
                                 plan.totals().stream().map(total -> yarns.line(total, plan.plans(), true)),
                                 yarns.bands(plan.plans()).stream())
                         .toList(),
-                SheetWriter.cutNote(piece, steps),
+                SheetWriter.cutNote(plan.plans(), steps),
                 new ClassCuts(written, names, phrases).all(),
                 columns,
                 looms);
@@ -104,7 +104,7 @@ final class ClassSheetWriter {
         columns.put("ends", one -> Integer.toString(one.piece().warp().ends()));
         columns.put("posts", one -> posts(one.piece().loom()));
         columns.put("open", one -> height(one.piece().loom().open()));
-        columns.put("per-end", one -> shown.cut(one.piece().loom().warpPerEnd().mm()));
+        columns.put("per-end", one -> shown.cut(one.room().perEnd()));
         columns.put("warp", one -> shown.total(one.warpYarn()));
         columns.put("begins", one -> shown.height(one.budget().startLine()));
         columns.put("stops", one -> shown.height(one.budget().stopLine()));

@@ -7,7 +7,9 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import thrumwright.block.Block;
 import thrumwright.block.EdgeFinish;
 import thrumwright.measure.Phrases;
 import thrumwright.measure.Shown;
@@ -85,7 +87,8 @@ final class OffLoom {
         List<Sentence> sentences = new ArrayList<>();
         tied().ifPresent(name -> sentences.add(Sentence.of(phrases, "off.cut.untie", Map.of("tied", name))));
         sentences.addAll(whereToCut());
-        for (EndPlan end : List.of(plan.top(), plan.start())) {
+        List<EndPlan> atBars = plan.room().endless() ? List.of() : List.of(plan.top(), plan.start());
+        for (EndPlan end : atBars) {
             end.finish()
                     .filter(finish -> end.loops().isEmpty() && finish.free() < finish.needed())
                     .ifPresent(finish -> sentences.add(Sentence.of(
@@ -134,7 +137,28 @@ final class OffLoom {
         } else if (plan.top().loops().isPresent()) {
             return sentences(List.of("off.cut.start-only", "off.cut.few"), values);
         }
+        if (plan.room().endless()) {
+            return sentences(List.of("off.cut.round", "off.cut.few"), round(values));
+        }
+        String kind = "off.cut." + plan.piece().loom().kind().key();
+        if (phrases.has(kind)) {
+            return sentences(List.of(kind, "off.cut.few"), values);
+        }
         return sentences(List.of("off.cut.where", "off.cut.order", "off.cut.few"), values);
+    }
+
+    /** One cut parts all that is free between both edges: what neither end needs is shared. */
+    private Map<String, Object> round(Map<String, Object> values) {
+        Map<String, Object> round = new HashMap<>(values);
+        double above = needed(plan.top());
+        double spare = plan.freeRound() - above - needed(plan.start());
+        round.put("all", shown.cut(Math.max(0, plan.freeRound())));
+        round.put("cut", shown.height(Math.max(0, above + spare / 2)));
+        return round;
+    }
+
+    private static double needed(EndPlan end) {
+        return end.finish().map(Finish::needed).orElse(EdgeFinish.HANDS);
     }
 
     /** What a finish needs; for a hem what the hands like, as far as the loom leaves it. */
@@ -152,15 +176,13 @@ final class OffLoom {
         double inside =
                 end.hem().map(hem -> hem.firstTurn().orElse(hem.cloth() / 2)).orElse(TRIMMED);
         values.put("trim", shown.height(Math.min(TRIMMED, inside)));
-        values.put("out", comingOut(end));
+        values.put("out", names(comingOut(end)));
         if (end.finish().isPresent()) {
             finish(end, end.finish().get(), values);
         } else {
             List<String> keys = new ArrayList<>(endsKeys(end));
             end.hem().flatMap(Hem::band).ifPresent(band -> values.put("ends", shown.height(band.ends())));
-            if (!comingOut(end).isEmpty()) {
-                keys.add(0, "off.ends.out");
-            }
+            out(end, "off.ends.out").ifPresent(key -> keys.add(0, key));
             addTitled(Step.offLoom("ends", end.place()), "off.ends", values, keys, endsCautions(keys));
         }
     }
@@ -181,17 +203,28 @@ final class OffLoom {
     }
 
     /** What comes out, the outermost first: the waste next to the edge protects it to the last. */
-    private String comingOut(EndPlan end) {
-        List<String> names = new ArrayList<>();
-        for (BlockPlan block : end.blocks()) {
-            if (block.comesOut()) {
-                names.add(words.name(block.block()).toLowerCase(Locale.ROOT));
-            }
-        }
+    private static List<Block> comingOut(EndPlan end) {
+        List<Block> out = new ArrayList<>();
+        end.blocks().stream().filter(BlockPlan::comesOut).forEach(plan -> out.add(plan.block()));
         if (end.place() == Place.TOP) {
-            Collections.reverse(names);
+            Collections.reverse(out);
         }
-        return String.join(phrases.say("list.then"), names);
+        return out;
+    }
+
+    private String names(List<Block> blocks) {
+        return blocks.stream()
+                .map(block -> words.name(block).toLowerCase(Locale.ROOT))
+                .collect(Collectors.joining(phrases.say("list.then")));
+    }
+
+    /** The key for what comes out, if there is any; a cord or a header alone leaves nothing that could slip. */
+    private static Optional<String> out(EndPlan end, String key) {
+        List<Block> out = comingOut(end);
+        if (out.isEmpty()) {
+            return Optional.empty();
+        }
+        return Optional.of(out.get(out.size() - 1).startOnly() ? "off.out-only" : key);
     }
 
     private void finish(EndPlan end, Finish finish, Map<String, Object> values) {
@@ -199,9 +232,7 @@ final class OffLoom {
         values.putAll(told.values(finish));
         EdgeFinish block = finish.block();
         List<Sentence> sentences = new ArrayList<>();
-        if (!comingOut(end).isEmpty()) {
-            sentences.add(Sentence.of(phrases, "off.finish.out", values));
-        }
+        out(end, "off.finish.out").ifPresent(key -> sentences.add(Sentence.of(phrases, key, values)));
         // own words say how to make the finish; that the waste comes out, and when, isn't theirs to forget
         List<Sentence> own = end.block(block.id())
                 .map(plan -> Sentence.own(ownWording.sentences(end, plan)))
