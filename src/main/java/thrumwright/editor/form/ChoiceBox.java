@@ -1,6 +1,7 @@
 package thrumwright.editor.form;
 
 import java.awt.Insets;
+import java.awt.Point;
 import java.awt.event.MouseEvent;
 import javax.swing.JComboBox;
 
@@ -28,5 +29,10 @@ final class ChoiceBox<V> extends JComboBox<Choice<V>> {
         int icon = chosen.icon() == null ? 0 : chosen.icon().getIconWidth() + 4;
         int text = getFontMetrics(getFont()).stringWidth(chosen.text());
         return text + icon + arrow + insets.left + insets.right + 14 < getWidth();
+    }
+
+    @Override
+    public Point getToolTipLocation(MouseEvent event) {
+        return BesideTip.of(this, event);
     }
 }

@@ -204,8 +204,10 @@ final class YarnForm {
         measures(yarn);
         panel.prose(() -> said(id, (piece, known) -> MeasuredWords.yarn(piece, known, desk.texts())));
         panel.heading("heading.advice");
-        panel.prose(() -> said(
-                id, (piece, known) -> Advising.yarn(piece, known, desk.texts().locale())));
+        panel.advice(() -> known(desk.session().shown(), id)
+                .map(known -> Advising.yarn(
+                        desk.session().shown(), known, desk.texts().locale()))
+                .orElse(List.of()));
     }
 
     private static Optional<Yarn> known(Piece piece, String id) {
@@ -231,12 +233,12 @@ final class YarnForm {
         yarn.measure(
                 "yarn.thickness",
                 part -> part.thickness().text(),
-                (part, typed) -> part.withThickness(Thickness.parse(typed)));
+                (part, typed) -> part.withThickness(thickness(part, typed)));
         yarn.measure(
                 "yarn.also",
                 part -> part.alsoTold().map(Thickness::text).orElse(""),
                 (part, typed) ->
-                        part.withAlsoTold(typed.isBlank() ? Optional.empty() : Optional.of(Thickness.parse(typed))));
+                        part.withAlsoTold(typed.isBlank() ? Optional.empty() : Optional.of(thickness(part, typed))));
         yarn.oneOf("yarn.firmness", "firmness", Firmness.values(), Yarn::firmness, Yarn::withFirmness);
         yarn.measure(
                 "yarn.sample",
@@ -247,6 +249,10 @@ final class YarnForm {
                 part -> part.usage().map(YarnForm::usage).orElse(""),
                 (part, typed) -> part.withUsage(usage(typed)));
         yarn.lengthOrNone("yarn.stock", Yarn::stock, Yarn::withStock);
+    }
+
+    private Thickness thickness(Yarn yarn, String typed) {
+        return Thickness.parse(typed, yarn.fibre(), units());
     }
 
     private static String sample(Sample sample) {

@@ -182,7 +182,7 @@ public final class EditorWindow implements MainWindow, PieceWindow {
         commands.addSwitch("shelf-fold", () -> shelf.fold(shelf.isOpen()), shelf::isOpen);
         new ViewWork(session, canvas, place).addTo(commands);
         clipboard.addTo(commands);
-        views.addCommands();
+        views.addCommands(parts::open);
         beside.addTo(commands, frame, windows::count);
         addHistory();
     }

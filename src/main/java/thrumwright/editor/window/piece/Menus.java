@@ -92,7 +92,17 @@ public final class Menus {
     private JMenu views() {
         JMenu views = new JMenu(texts.say("menu.views"));
         views.setName("menu.views");
-        bars.add(views, "show-findings", "show-cuts", "show-hems", "show-ends", "show-budget", "show-steps", "history");
+        bars.add(
+                views,
+                "views-open",
+                null,
+                "show-findings",
+                "show-cuts",
+                "show-hems",
+                "show-ends",
+                "show-budget",
+                "show-steps",
+                "history");
         return views;
     }
 
