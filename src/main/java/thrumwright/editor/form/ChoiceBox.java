@@ -6,10 +6,10 @@ import java.awt.event.MouseEvent;
 import javax.swing.JComboBox;
 
 /** A box to choose from. It is as wide as its place; what has no room in it its tip says in full. */
-final class ChoiceBox<V> extends JComboBox<Choice<V>> {
+public final class ChoiceBox<V> extends JComboBox<Choice<V>> {
     private static final long serialVersionUID = 1L;
 
-    ChoiceBox() {
+    public ChoiceBox() {
         // Else it would want to be as wide as the longest name of a yarn.
         setPrototypeDisplayValue(Choice.of(null, " "));
     }

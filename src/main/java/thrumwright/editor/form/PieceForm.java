@@ -92,6 +92,7 @@ record PieceForm(Desk desk) {
     private void loom(FieldPanel panel) {
         panel.heading("heading.loom");
         FieldPanel.Section<Loom> loom = panel.about(Subject.always("loom", Piece::loom, Piece::withLoom));
+        panel.wide(new LoomButton(desk).button());
         loom.text("loom.name", Loom::name, (part, typed) -> part.withName(typed.strip()));
         loom.length("loom.open", Loom::open, Loom::withOpen);
         loom.lengthOrNone(
@@ -112,8 +113,12 @@ record PieceForm(Desk desk) {
     }
 
     /** Posts need a thickness; without it the loom has none. */
-    private static Loom posts(Loom part, Optional<Length> diameter, Optional<Length> gap) {
-        return part.withUprights(diameter.map(thick -> new Loom.Uprights(thick, gap.orElse(Length.parse("3 cm")))));
+    private Loom posts(Loom part, Optional<Length> diameter, Optional<Length> gap) {
+        return part.withUprights(diameter.map(thick -> new Loom.Uprights(thick, gap.orElseGet(this::usualGap))));
+    }
+
+    private Length usualGap() {
+        return Length.parse(piece().habits().units() == UnitSystem.INCHES ? "1 1/4 in" : "3 cm");
     }
 
     FieldPanel habitsPanel() {

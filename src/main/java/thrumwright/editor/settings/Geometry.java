@@ -107,7 +107,7 @@ public final class Geometry {
     }
 
     /** Whether something about the window was remembered as so. */
-    public boolean flag(String name) {
+    public boolean isSet(String name) {
         return settings.get("window." + name).filter("true"::equals).isPresent();
     }
 

@@ -55,7 +55,7 @@ class SettingsTest {
         assertThat(settings.recent()).containsExactly(Path.of("tide.json"));
         Geometry geometry = new Geometry(settings);
         assertThat(geometry.part("views")).isZero();
-        assertThat(geometry.flag("views")).isFalse();
+        assertThat(geometry.isSet("views")).isFalse();
     }
 
     @Test

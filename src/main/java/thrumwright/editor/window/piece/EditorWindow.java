@@ -83,7 +83,7 @@ public final class EditorWindow implements MainWindow, PieceWindow {
         this.session = session;
         this.texts = place.texts();
         Edits edits = new Edits(texts.phrases(), texts.words());
-        this.desk = new Desk(session, edits, texts);
+        this.desk = new Desk(session, edits, texts, place.cupboard()::stash);
         this.messages = new MessageBar(texts);
         this.beside = new SideWindows(this, messages);
         this.canvas = new PieceCanvas(session, texts, place.theme().palette());

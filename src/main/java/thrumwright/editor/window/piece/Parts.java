@@ -57,10 +57,10 @@ final class Parts {
         right.setMinimumSize(Pixels.of(new Dimension(FIELDS, 100)));
         down = new Divider("canvasAndViews", JSplitPane.VERTICAL_SPLIT, picture, views);
         across = new Divider("canvasAndForms", JSplitPane.HORIZONTAL_SPLIT, down.component(), right);
-        size = geometry.flag("views.open") ? ViewSize.OPEN : ViewSize.FOLDED;
+        size = geometry.isSet("views.open") ? ViewSize.OPEN : ViewSize.FOLDED;
         viewsWanted = geometry.part("views");
         fieldsWanted = geometry.part("forms");
-        right.setVisible(!geometry.flag("fields.away"));
+        right.setVisible(!geometry.isSet("fields.away"));
         down.divide(this::viewsHeight, this::draggedTo);
         across.divide(this::fieldsWidth, width -> fieldsWanted = right.isVisible() ? width : fieldsWanted);
     }
