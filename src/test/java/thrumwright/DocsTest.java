@@ -11,6 +11,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.regex.Matcher;
@@ -21,13 +22,18 @@ import thrumwright.block.Block;
 import thrumwright.block.OwnWords;
 import thrumwright.block.TurnedEnds;
 import thrumwright.block.YarnBlock;
+import thrumwright.measure.Length;
+import thrumwright.piece.Loom;
+import thrumwright.piece.MeasuredStep;
 import thrumwright.piece.Piece;
+import thrumwright.piece.Sheds;
 import thrumwright.piece.Structure;
 import thrumwright.plan.BlockPlan;
 import thrumwright.plan.Cut;
 import thrumwright.plan.EndPlan;
 import thrumwright.plan.Plan;
 import thrumwright.plan.finding.ClassPlan;
+import thrumwright.plan.finding.Finding;
 import thrumwright.plan.finding.Findings;
 import thrumwright.store.BuiltIn;
 import thrumwright.store.ClassFile;
@@ -135,15 +141,41 @@ class DocsTest {
     void theFilesWrittenByHandInTheDocsAreRead() throws IOException, FileProblem {
         List<String> examples = blocks("docs/files.md", "json");
         assertThat(examples).hasSize(3);
-        assertThat(Findings.of(Plan.of(PieceFile.read(examples.get(0)).piece())).all())
-                .isEmpty();
-        assertThat(PieceFile.read(examples.get(0)).piece().ticks().done("start/waste"))
-                .isEqualTo(3);
+        Piece mudBank = PieceFile.read(examples.get(0)).piece();
+        assertThat(Findings.of(Plan.of(mudBank)).all())
+                .extracting(Finding::code)
+                .containsExactly(Finding.Code.YARN_LEFT);
+        assertThat(mudBank.ticks().done("start/waste")).isEqualTo(3);
+        assertThat(mudBank.measures().of("start/waste"))
+                .isEqualTo(MeasuredStep.nothing("start/waste")
+                        .withHeight(Optional.of(Length.parse("7.2 cm")))
+                        .withWidth(Optional.of(Length.parse("20 cm")))
+                        .withLeft(Optional.of(Length.parse("35 cm"))));
         ClassFile.PieceSource pieces = name -> name.equals("mud-bank.thrum") ? examples.get(0) : "";
         assertThat(ClassPlan.of(ClassFile.read(examples.get(1), pieces).set()).findings())
                 .isEmpty();
         assertThat(StructureFile.read(examples.get(2)).structure().end().blocks())
                 .hasSize(2);
+    }
+
+    /** Every kind of loom in docs/files.md is read as it stands there, and written again. */
+    @Test
+    void theKindsOfLoomInTheDocsAreRead() throws IOException, FileProblem {
+        String files = Files.readString(Path.of("docs/files.md"));
+        String piece = blocks("docs/files.md", "json").get(0);
+        Set<String> kinds = new TreeSet<>();
+        Matcher row =
+                Pattern.compile("(?m)^\\| `(\"[a-zA-Z]+\": \\{.*?\\})` \\| ").matcher(files);
+        while (row.find()) {
+            String text = piece.replace("\"loom\": {", "\"loom\": {" + row.group(1) + ", \"sheds\": \"heddle\", ")
+                    .replace("\"warpPerEnd\": \"80 cm\"", "\"warpPerEnd\": \"1.8 m\"");
+            Loom loom = PieceFile.read(text).piece().loom();
+            assertThat(loom.sheds()).isEqualTo(Sheds.HEDDLE);
+            assertThat(PieceFile.read(PieceFile.read(text).text()).piece().loom())
+                    .isEqualTo(loom);
+            kinds.add(loom.kind().key());
+        }
+        assertThat(kinds).containsExactlyInAnyOrder("round-frame", "joining-bar", "nails", "rollers");
     }
 
     /** Every kind of block in docs/files.md with what it must have; all else is left out. */

@@ -6,26 +6,37 @@ import java.util.Optional;
 import thrumwright.block.Course;
 import thrumwright.block.Shed;
 import thrumwright.block.Side;
+import thrumwright.piece.Measures;
 import thrumwright.piece.Piece;
 import thrumwright.piece.Place;
 import thrumwright.yarn.Yarn;
 
-/** Plans a whole piece: the start, then the design's last pick, then the top. */
-record Planner(Piece piece) {
+/**
+ * Plans a whole piece: the start, then the design's last pick, then the top.
+ *
+ * @param measures what is reckoned with of what was measured on the loom
+ */
+record Planner(Piece piece, Measures measures) {
     Plan plan() {
+        Course beginning = Course.beginning();
+        Course afterDesign = afterDesign();
         EndPlanner startPlanner = new EndPlanner(piece, Place.START);
         EndPlanner topPlanner = new EndPlanner(piece, Place.TOP);
-        Course beginning = Course.beginning();
-        List<BlockPlan> startBlocks = startPlanner.blocks(beginning);
-        EndPlan start = startPlanner.end(
-                startBlocks, beginning, piece.loom().clearance().mm());
-        Course afterDesign = afterDesign();
-        List<BlockPlan> topBlocks = topPlanner.blocks(afterDesign);
-        double topHeight =
-                topBlocks.isEmpty() ? 0 : topBlocks.get(topBlocks.size() - 1).top();
-        Budget budget = Budget.of(piece, start.height(), topHeight, topPlanner.closed(topBlocks));
-        EndPlan top = topPlanner.end(topBlocks, afterDesign, budget.designEnds());
-        return new Plan(piece, start, top, afterDesign, budget, totals(start, top));
+        List<BlockPlan> planned = startPlanner.blocks(beginning);
+        List<BlockPlan> plannedTop = topPlanner.blocks(afterDesign);
+        LoomRoom room = LoomRoom.of(piece, new BareEnds(startPlanner.bare(planned), topPlanner.bare(plannedTop)));
+        Grown grown = Grown.on(piece, measures, room);
+        List<BlockPlan> startBlocks = grown.start(planned);
+        double startLine = room.clearance() + Grown.height(startBlocks);
+        double design = grown.design(startLine);
+        List<BlockPlan> topBlocks =
+                grown.top(grown.like(planned, startBlocks, plannedTop), startLine, startLine + design);
+        BareEnds ends = new BareEnds(startPlanner.bare(startBlocks), topPlanner.bare(topBlocks));
+        Budget budget =
+                Budget.of(room, ends.start().height(), design, ends.top().height(), topPlanner.closed(topBlocks));
+        EndPlan start = startPlanner.end(startBlocks, beginning, room.clearance(), room.freeBelow(budget, ends));
+        EndPlan top = topPlanner.end(topBlocks, afterDesign, budget.designEnds(), room.freeAbove(budget, ends));
+        return new Plan(piece, start, top, afterDesign, budget, room, totals(start, top, room));
     }
 
     /** What isn't known is assumed: the last pick went under the left edge end and came out at the right. */
@@ -36,18 +47,18 @@ record Planner(Piece piece) {
     }
 
     /** Warp yarn in all, mm. */
-    static double warpYarn(Piece piece, EndPlan start, EndPlan top) {
+    static double warpYarn(Piece piece, EndPlan start, EndPlan top, LoomRoom room) {
         int ends = piece.warp().ends();
         return ClosedWarp.of(piece, start, top)
                 .map(closed -> closed.length(ends))
-                .orElse(ends * piece.loom().warpPerEnd().mm());
+                .orElse(ends * room.perEnd());
     }
 
-    private List<YarnTotal> totals(EndPlan start, EndPlan top) {
+    private List<YarnTotal> totals(EndPlan start, EndPlan top, LoomRoom room) {
         List<YarnTotal> totals = new ArrayList<>();
         for (Yarn yarn : piece.yarns()) {
             boolean warp = yarn.id().equals(piece.warp().yarnId());
-            double inWarp = warp ? warpYarn(piece, start, top) : 0;
+            double inWarp = warp ? warpYarn(piece, start, top, room) : 0;
             YarnTotal total = new YarnTotal(yarn, inWarp, start.cut(yarn) + top.cut(yarn));
             if (total.length() > 0) {
                 totals.add(total);

@@ -17,7 +17,7 @@ import thrumwright.yarn.Yarn;
  * @param take what to take in hand: yarn, length, widths; empty if nothing
  * @param told what to do, in order
  * @param reach the height to reach, in words; empty if none
- * @param reachBrief the height alone, above the lower bar
+ * @param reachBrief the height alone, as it is said at that end
  * @param cautions what can hurt
  */
 public record Step(
@@ -53,7 +53,7 @@ public record Step(
 
     /** The key of the step in which a block is worked on the loom. */
     static String key(Place place, String blockId) {
-        return place.name().toLowerCase(Locale.ROOT) + "/" + blockId;
+        return place.step(blockId);
     }
 
     /** The key of a step off the loom. */

@@ -41,11 +41,19 @@ import thrumwright.piece.Design;
 import thrumwright.piece.End;
 import thrumwright.piece.Habits;
 import thrumwright.piece.Loom;
+import thrumwright.piece.LoomKind;
+import thrumwright.piece.LoomKinds;
 import thrumwright.piece.MadeFor;
+import thrumwright.piece.MeasuredStep;
+import thrumwright.piece.Measures;
 import thrumwright.piece.Piece;
+import thrumwright.piece.Sheds;
 import thrumwright.piece.Ticks;
 import thrumwright.piece.Top;
 import thrumwright.piece.Warp;
+import thrumwright.plan.BlockPlan;
+import thrumwright.plan.EndPlan;
+import thrumwright.plan.Plan;
 import thrumwright.yarn.Colour;
 import thrumwright.yarn.CountSystem;
 import thrumwright.yarn.Fibre;
@@ -70,12 +78,17 @@ public final class RandomPieces {
     /** For what came later, so that a seed still gives the piece that it gave. */
     private final RandomGenerator later;
 
+    /** The same for kinds of loom. */
+    private final RandomGenerator looms;
+
     private int made;
+    private int measuredNext;
     private int told;
 
     public RandomPieces(long seed) {
         this.random = RandomGeneratorFactory.of("L64X128MixRandom").create(seed);
         this.later = RandomGeneratorFactory.of("L64X128MixRandom").create(~seed);
+        this.looms = RandomGeneratorFactory.of("L64X128MixRandom").create(seed + 1_000_003);
     }
 
     public RandomGenerator random() {
@@ -116,8 +129,37 @@ public final class RandomPieces {
                         usual.overlap()),
                 start,
                 top(start, yarns),
-                Ticks.NONE);
-        return piece.withTicks(ticks(start));
+                Ticks.NONE,
+                Measures.NONE);
+        return measured(onItsLoom(piece).withTicks(ticks(start)));
+    }
+
+    /** Every second one is on a loom of another kind, and its sheds are made in any way. */
+    private Piece onItsLoom(Piece piece) {
+        Sheds sheds = Sheds.values()[looms.nextInt(Sheds.values().length)];
+        List<LoomKind> kinds = LoomKinds.all(piece);
+        LoomKind kind = kinds.get(looms.nextBoolean() ? 0 : looms.nextInt(kinds.size()));
+        Loom loom = piece.loom().withSheds(sheds).withKind(kind);
+        return piece.withLoom(looms.nextInt(3) == 0 ? loom.leavingAsUsual() : loom);
+    }
+
+    /** In every fourth piece every third block was measured; not random, so that what else is random stays as it was. */
+    private Piece measured(Piece piece) {
+        measuredNext = (measuredNext + 1) % 4;
+        Measures measures = Measures.NONE;
+        EndPlan planned = Plan.of(piece).start();
+        for (int i = 1; i < planned.blocks().size() && measuredNext == 0; i += 3) {
+            BlockPlan block = planned.blocks().get(i);
+            Unit unit = i % 2 == 0 ? Unit.CENTIMETRE : Unit.INCH;
+            Length reached = Length.of((planned.reach(block) + i - 4) / unit.millimetres() + 0.1, unit);
+            measures = measures.with(new MeasuredStep(
+                    "start/" + block.block().id(),
+                    Optional.of(reached),
+                    Optional.of(Length.of(0.95 * piece.warp().clothWidth(), Unit.MILLIMETRE)),
+                    i % 2 == 0 ? Optional.empty() : Optional.of(Length.parse("5.5 cm")),
+                    Optional.empty()));
+        }
+        return piece.withMeasures(measures);
     }
 
     /** Some rows of every third block; not random, so that what else is random stays as it was. */

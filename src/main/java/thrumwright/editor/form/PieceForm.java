@@ -6,13 +6,10 @@ import java.util.Optional;
 import thrumwright.block.Shed;
 import thrumwright.block.Side;
 import thrumwright.editor.look.Swatch;
-import thrumwright.measure.BadMeasure;
-import thrumwright.measure.Length;
 import thrumwright.measure.Sett;
 import thrumwright.measure.UnitSystem;
 import thrumwright.piece.Design;
 import thrumwright.piece.Habits;
-import thrumwright.piece.Loom;
 import thrumwright.piece.MadeFor;
 import thrumwright.piece.Piece;
 import thrumwright.piece.Warp;
@@ -83,42 +80,10 @@ record PieceForm(Desk desk) {
                                         .total(desk.session().plan().warpYarn()))));
         warp.lengthOrNone("warp.woven", Warp::woven, Warp::withWoven);
         panel.prose(() -> MeasuredWords.width(desk.session().plan(), desk.texts()));
-        loom(panel);
+        new LoomForm(desk).addTo(panel);
         panel.heading("heading.advice");
         panel.advice(() -> Advising.warp(desk.session().shown(), desk.texts().locale()));
         return panel;
-    }
-
-    private void loom(FieldPanel panel) {
-        panel.heading("heading.loom");
-        FieldPanel.Section<Loom> loom = panel.about(Subject.always("loom", Piece::loom, Piece::withLoom));
-        panel.wide(new LoomButton(desk).button());
-        loom.text("loom.name", Loom::name, (part, typed) -> part.withName(typed.strip()));
-        loom.length("loom.open", Loom::open, Loom::withOpen);
-        loom.lengthOrNone(
-                "loom.post",
-                part -> part.uprights().map(Loom.Uprights::diameter),
-                (part, thick) -> posts(part, thick, part.uprights().map(Loom.Uprights::gap)));
-        loom.lengthOrNone("loom.gap", part -> part.uprights().map(Loom.Uprights::gap), this::gap);
-        loom.length("loom.clearance", Loom::clearance, Loom::withClearance)
-                .length("loom.room", Loom::workingRoom, Loom::withWorkingRoom)
-                .length("loom.warp", Loom::warpPerEnd, Loom::withWarpPerEnd);
-    }
-
-    private Loom gap(Loom part, Optional<Length> gap) {
-        if (part.uprights().isEmpty() && gap.isPresent()) {
-            throw new BadMeasure(desk.texts().say("reason.posts"));
-        }
-        return posts(part, part.uprights().map(Loom.Uprights::diameter), gap);
-    }
-
-    /** Posts need a thickness; without it the loom has none. */
-    private Loom posts(Loom part, Optional<Length> diameter, Optional<Length> gap) {
-        return part.withUprights(diameter.map(thick -> new Loom.Uprights(thick, gap.orElseGet(this::usualGap))));
-    }
-
-    private Length usualGap() {
-        return Length.parse(piece().habits().units() == UnitSystem.INCHES ? "1 1/4 in" : "3 cm");
     }
 
     FieldPanel habitsPanel() {
