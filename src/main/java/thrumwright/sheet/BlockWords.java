@@ -211,7 +211,8 @@ final class BlockWords {
 
     private String text(Work work, Row row) {
         if (row.shed().isPresent()) {
-            return sheds.meets(row.meets(ends).orElseThrow(), row.from());
+            String meets = sheds.meets(row.meets(ends).orElseThrow(), row.from());
+            return piece.loom().sheds().named() ? sheds.named(meets, row.shed().get()) : meets;
         }
         return row.lean()
                 .map(lean -> leaning("row.lean", row, lean))
