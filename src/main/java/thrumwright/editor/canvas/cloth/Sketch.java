@@ -33,6 +33,7 @@ record Sketch(ClothScene scene) {
         Color warp = scene.palette().yarn(picture.plan().piece().warpYarn().colour());
         band(
                 g,
+                shown,
                 panel,
                 picture.lowerBar(),
                 picture.upperBar(),
@@ -43,6 +44,7 @@ record Sketch(ClothScene scene) {
             double high = picture.stripe(place).height() * (place == Place.START ? 1 : -1);
             band(
                     g,
+                    shown,
                     panel,
                     line,
                     line + high,
