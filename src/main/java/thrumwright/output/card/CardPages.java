@@ -39,9 +39,21 @@ public final class CardPages {
     /** @param name of the weaver whose cards they are; blank if it is to be written on; empty if they are nobody's own */
     public static SheetPages of(
             Plan plan, Optional<String> name, PageSetup setup, Fonts fonts, Palette palette, Locale locale) {
-        Type type = new Type(fonts, setup.distance(), 1);
         StepSheet sheet =
                 name.map(whose -> StepSheet.of(plan, whose, locale)).orElseGet(() -> StepSheet.of(plan, locale));
+        return of(plan, name, sheet, setup, fonts, palette, locale);
+    }
+
+    /** The same of a sheet that is written already. */
+    public static SheetPages of(
+            Plan plan,
+            Optional<String> name,
+            StepSheet sheet,
+            PageSetup setup,
+            Fonts fonts,
+            Palette palette,
+            Locale locale) {
+        Type type = new Type(fonts, setup.distance(), 1);
         CardPages cards = new CardPages(plan, setup, type, palette, Phrases.of("thrumwright.sheet.card", locale));
         List<List<PlacedPart>> pages = new ArrayList<>();
         for (Place place : Place.values()) {

@@ -9,6 +9,7 @@ import thrumwright.drawing.Fonts;
 import thrumwright.drawing.Palette;
 import thrumwright.measure.Phrases;
 import thrumwright.output.page.Markup;
+import thrumwright.output.page.SheetPages;
 import thrumwright.output.part.CutPart;
 import thrumwright.output.part.SlipPicture;
 import thrumwright.plan.BlockPlan;
@@ -47,12 +48,17 @@ public final class HtmlFile {
         this.pictures = new HtmlPictures(plan, fonts, palette, html.symbols());
     }
 
-    /** The whole page. */
-    public static String of(Plan plan, Fonts fonts, Palette palette, Locale locale) {
+    /**
+     * The whole page.
+     *
+     * @param cards that are printed with it and not seen on screen; empty for none
+     */
+    public static String of(Plan plan, Optional<SheetPages> cards, Fonts fonts, Palette palette, Locale locale) {
         Html html = new Html();
         StepSheet sheet = StepSheet.of(plan, locale);
         HtmlFrame.begin(html, sheet.title(), SheetMark.of(plan, sheet, locale));
         write(html, plan, sheet, fonts, palette, locale);
+        cards.ifPresent(pages -> new HtmlCards(html, pages).write());
         HtmlFrame.end(html);
         return html.toString();
     }

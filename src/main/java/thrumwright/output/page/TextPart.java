@@ -63,13 +63,17 @@ public record TextPart(String text, Font font, Color colour) implements Part {
 
     /** The lines in so many points of width, more than 0: words that fit a line together; a word too long for any line is divided. */
     public List<String> lines(double width) {
+        return Measured.lines(text, font, width, () -> broken(width));
+    }
+
+    private List<String> broken(double width) {
         List<String> lines = new ArrayList<>();
         String line = "";
         double taken = 0;
-        double space = width(" ", font);
+        double space = Measured.word(" ", font);
         for (String word : Unbroken.of(text).strip().split("\\s+")) {
             String longer = line.isEmpty() ? word : line + " " + word;
-            double more = (line.isEmpty() ? taken : taken + space) + width(word, font);
+            double more = (line.isEmpty() ? taken : taken + space) + Measured.word(word, font);
             boolean fits = fits(longer, more, width);
             if (!fits && !line.isEmpty()) {
                 lines.add(line);
