@@ -11,6 +11,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.regex.Matcher;
@@ -21,6 +22,8 @@ import thrumwright.block.Block;
 import thrumwright.block.OwnWords;
 import thrumwright.block.TurnedEnds;
 import thrumwright.block.YarnBlock;
+import thrumwright.measure.Length;
+import thrumwright.piece.MeasuredStep;
 import thrumwright.piece.Piece;
 import thrumwright.piece.Structure;
 import thrumwright.plan.BlockPlan;
@@ -28,6 +31,7 @@ import thrumwright.plan.Cut;
 import thrumwright.plan.EndPlan;
 import thrumwright.plan.Plan;
 import thrumwright.plan.finding.ClassPlan;
+import thrumwright.plan.finding.Finding;
 import thrumwright.plan.finding.Findings;
 import thrumwright.store.BuiltIn;
 import thrumwright.store.ClassFile;
@@ -135,10 +139,16 @@ class DocsTest {
     void theFilesWrittenByHandInTheDocsAreRead() throws IOException, FileProblem {
         List<String> examples = blocks("docs/files.md", "json");
         assertThat(examples).hasSize(3);
-        assertThat(Findings.of(Plan.of(PieceFile.read(examples.get(0)).piece())).all())
-                .isEmpty();
-        assertThat(PieceFile.read(examples.get(0)).piece().ticks().done("start/waste"))
-                .isEqualTo(3);
+        Piece mudBank = PieceFile.read(examples.get(0)).piece();
+        assertThat(Findings.of(Plan.of(mudBank)).all())
+                .extracting(Finding::code)
+                .containsExactly(Finding.Code.YARN_LEFT);
+        assertThat(mudBank.ticks().done("start/waste")).isEqualTo(3);
+        assertThat(mudBank.measures().of("start/waste"))
+                .isEqualTo(MeasuredStep.nothing("start/waste")
+                        .withHeight(Optional.of(Length.parse("7.2 cm")))
+                        .withWidth(Optional.of(Length.parse("20 cm")))
+                        .withLeft(Optional.of(Length.parse("35 cm"))));
         ClassFile.PieceSource pieces = name -> name.equals("mud-bank.thrum") ? examples.get(0) : "";
         assertThat(ClassPlan.of(ClassFile.read(examples.get(1), pieces).set()).findings())
                 .isEmpty();

@@ -59,7 +59,8 @@ public final class Beginnings {
                 Habits.usual(units),
                 End.empty(),
                 new Top.FollowsStart(Set.of()),
-                Ticks.NONE);
+                Ticks.NONE,
+                Measures.NONE);
     }
 
     private static Loom loom(String open, String post, String gap, String clearance, String room, String warpPerEnd) {

@@ -54,10 +54,10 @@ public record ClassSet(String title, Piece piece, List<Yarn> yarns, List<ClassMe
 
     /**
      * The piece as each member weaves it, in their order. What there is of a yarn is the class's, so these pieces know of
-     * no stock.
+     * no stock. What was woven of the piece itself is no member's.
      */
     public List<Piece> pieces() {
-        Piece whole = withAllYarns();
+        Piece whole = withAllYarns().withTicks(Ticks.NONE).withMeasures(Measures.NONE);
         Piece without = whole.withYarns(whole.yarns().stream()
                 .map(yarn -> yarn.withStock(Optional.empty()))
                 .toList());

@@ -28,6 +28,7 @@ import thrumwright.yarn.Yarn;
  * @param cordId yarn of the stiff parts
  * @param wasteId yarn of what comes out again
  * @param ticks how far it is woven
+ * @param measures what was measured on the way
  */
 public record Piece(
         String title,
@@ -42,7 +43,8 @@ public record Piece(
         Habits habits,
         End start,
         Top top,
-        Ticks ticks) {
+        Ticks ticks,
+        Measures measures) {
     /** A measured ease is believed between these. */
     public static final double LEAST_EASE = -0.25;
 
@@ -57,6 +59,7 @@ public record Piece(
         Objects.requireNonNull(habits);
         Objects.requireNonNull(top);
         Objects.requireNonNull(ticks);
+        Objects.requireNonNull(measures);
         yarns = List.copyOf(yarns);
         start = start.withFinishesAtTheEdge(Place.START);
         top = top instanceof Top.OnItsOwn own ? new Top.OnItsOwn(own.end().withFinishesAtTheEdge(Place.TOP)) : top;
@@ -208,55 +211,74 @@ public record Piece(
     }
 
     public Piece withTitle(String other) {
-        return new Piece(other, note, madeFor, loom, warp, yarns, cordId, wasteId, design, habits, start, top, ticks);
+        return new Piece(
+                other, note, madeFor, loom, warp, yarns, cordId, wasteId, design, habits, start, top, ticks, measures);
     }
 
     public Piece withNote(String other) {
-        return new Piece(title, other, madeFor, loom, warp, yarns, cordId, wasteId, design, habits, start, top, ticks);
+        return new Piece(
+                title, other, madeFor, loom, warp, yarns, cordId, wasteId, design, habits, start, top, ticks, measures);
     }
 
     public Piece withMadeFor(Optional<MadeFor> other) {
-        return new Piece(title, note, other, loom, warp, yarns, cordId, wasteId, design, habits, start, top, ticks);
+        return new Piece(
+                title, note, other, loom, warp, yarns, cordId, wasteId, design, habits, start, top, ticks, measures);
     }
 
     public Piece withLoom(Loom other) {
-        return new Piece(title, note, madeFor, other, warp, yarns, cordId, wasteId, design, habits, start, top, ticks);
+        return new Piece(
+                title, note, madeFor, other, warp, yarns, cordId, wasteId, design, habits, start, top, ticks, measures);
     }
 
     public Piece withWarp(Warp other) {
-        return new Piece(title, note, madeFor, loom, other, yarns, cordId, wasteId, design, habits, start, top, ticks);
+        return new Piece(
+                title, note, madeFor, loom, other, yarns, cordId, wasteId, design, habits, start, top, ticks, measures);
     }
 
     public Piece withYarns(List<Yarn> other) {
-        return new Piece(title, note, madeFor, loom, warp, other, cordId, wasteId, design, habits, start, top, ticks);
+        return new Piece(
+                title, note, madeFor, loom, warp, other, cordId, wasteId, design, habits, start, top, ticks, measures);
     }
 
     public Piece withCord(String otherId) {
-        return new Piece(title, note, madeFor, loom, warp, yarns, otherId, wasteId, design, habits, start, top, ticks);
+        return new Piece(
+                title, note, madeFor, loom, warp, yarns, otherId, wasteId, design, habits, start, top, ticks, measures);
     }
 
     public Piece withWaste(String otherId) {
-        return new Piece(title, note, madeFor, loom, warp, yarns, cordId, otherId, design, habits, start, top, ticks);
+        return new Piece(
+                title, note, madeFor, loom, warp, yarns, cordId, otherId, design, habits, start, top, ticks, measures);
     }
 
     public Piece withDesign(Design other) {
-        return new Piece(title, note, madeFor, loom, warp, yarns, cordId, wasteId, other, habits, start, top, ticks);
+        return new Piece(
+                title, note, madeFor, loom, warp, yarns, cordId, wasteId, other, habits, start, top, ticks, measures);
     }
 
     public Piece withHabits(Habits other) {
-        return new Piece(title, note, madeFor, loom, warp, yarns, cordId, wasteId, design, other, start, top, ticks);
+        return new Piece(
+                title, note, madeFor, loom, warp, yarns, cordId, wasteId, design, other, start, top, ticks, measures);
     }
 
     public Piece withStart(End other) {
-        return new Piece(title, note, madeFor, loom, warp, yarns, cordId, wasteId, design, habits, other, top, ticks);
+        return new Piece(
+                title, note, madeFor, loom, warp, yarns, cordId, wasteId, design, habits, other, top, ticks, measures);
     }
 
     public Piece withTop(Top other) {
-        return new Piece(title, note, madeFor, loom, warp, yarns, cordId, wasteId, design, habits, start, other, ticks);
+        return new Piece(
+                title, note, madeFor, loom, warp, yarns, cordId, wasteId, design, habits, start, other, ticks,
+                measures);
     }
 
     public Piece withTicks(Ticks other) {
-        return new Piece(title, note, madeFor, loom, warp, yarns, cordId, wasteId, design, habits, start, top, other);
+        return new Piece(
+                title, note, madeFor, loom, warp, yarns, cordId, wasteId, design, habits, start, top, other, measures);
+    }
+
+    public Piece withMeasures(Measures other) {
+        return new Piece(
+                title, note, madeFor, loom, warp, yarns, cordId, wasteId, design, habits, start, top, ticks, other);
     }
 
     /** Another stack for an end; a top that followed the start stands on its own from then on. */

@@ -19,6 +19,11 @@ public record BlockPlan(Block block, double bottom, double height, Optional<Work
         return new BlockPlan(block, bottom, height, Optional.of(other), wrapping);
     }
 
+    /** The same somewhere else, as high as it came out there. */
+    BlockPlan at(double otherBottom, double otherHeight) {
+        return new BlockPlan(block, otherBottom, otherHeight, work, wrapping);
+    }
+
     /** Upper edge above the end's lowest line, mm, 0 or more. */
     public double top() {
         return bottom + height;

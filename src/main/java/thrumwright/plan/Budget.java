@@ -15,12 +15,12 @@ import thrumwright.piece.Piece;
  */
 public record Budget(
         double open, double clearance, double start, double design, double top, double workingRoom, boolean closed) {
-    static Budget of(Piece piece, double start, double top, boolean closed) {
+    static Budget of(Piece piece, double start, double design, double top, boolean closed) {
         return new Budget(
                 piece.loom().open().mm(),
                 piece.loom().clearance().mm(),
                 start,
-                piece.design().heightOnLoom(),
+                design,
                 top,
                 closed ? 0 : piece.loom().workingRoom().mm(),
                 closed);

@@ -203,8 +203,9 @@ final class EndPlanner {
         for (int neighbour : new int[] {fold + outward, fold - outward}) {
             Optional<Work> work = work(blocks, neighbour);
             if (work.isPresent() && work.get().block() instanceof Soumak soumak) {
-                double half = soumak.rowHeight(work.get().setting()) / 2;
                 BlockPlan block = blocks.get(neighbour);
+                double share = block.height() / work.get().height();
+                double half = share * soumak.rowHeight(work.get().setting()) / 2;
                 return neighbour < fold ? block.top() - half : block.bottom() + half;
             }
         }

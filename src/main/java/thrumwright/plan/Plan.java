@@ -3,6 +3,7 @@ package thrumwright.plan;
 import java.util.List;
 import java.util.Optional;
 import thrumwright.block.Course;
+import thrumwright.piece.Measures;
 import thrumwright.piece.Piece;
 import thrumwright.piece.Place;
 
@@ -18,7 +19,20 @@ public record Plan(Piece piece, EndPlan start, EndPlan top, Course afterDesign, 
     }
 
     public static Plan of(Piece piece) {
-        return new Planner(piece).plan();
+        return new Planner(piece, Measures.NONE).plan();
+    }
+
+    /**
+     * As it comes out, by what was measured on the loom so far: heights that were reached stand where they were measured, and
+     * what lies above moves with them. Where nothing was measured it is the plan.
+     */
+    public static Plan asWoven(Piece piece) {
+        return new Planner(piece, piece.measures()).plan();
+    }
+
+    /** As it was planned before anything was changed to make up for what was measured. */
+    public static Plan asFirstPlanned(Piece piece) {
+        return of(Grown.undone(piece));
     }
 
     public EndPlan end(Place place) {

@@ -6,24 +6,31 @@ import java.util.Optional;
 import thrumwright.block.Course;
 import thrumwright.block.Shed;
 import thrumwright.block.Side;
+import thrumwright.piece.Measures;
 import thrumwright.piece.Piece;
 import thrumwright.piece.Place;
 import thrumwright.yarn.Yarn;
 
-/** Plans a whole piece: the start, then the design's last pick, then the top. */
-record Planner(Piece piece) {
+/**
+ * Plans a whole piece: the start, then the design's last pick, then the top.
+ *
+ * @param measures what is reckoned with of what was measured on the loom
+ */
+record Planner(Piece piece, Measures measures) {
     Plan plan() {
         EndPlanner startPlanner = new EndPlanner(piece, Place.START);
         EndPlanner topPlanner = new EndPlanner(piece, Place.TOP);
+        Grown grown = Grown.on(piece, measures);
         Course beginning = Course.beginning();
-        List<BlockPlan> startBlocks = startPlanner.blocks(beginning);
-        EndPlan start = startPlanner.end(
-                startBlocks, beginning, piece.loom().clearance().mm());
+        double clearance = piece.loom().clearance().mm();
+        List<BlockPlan> planned = startPlanner.blocks(beginning);
+        EndPlan start = startPlanner.end(grown.blocks(Place.START, planned, clearance), beginning, clearance);
         Course afterDesign = afterDesign();
-        List<BlockPlan> topBlocks = topPlanner.blocks(afterDesign);
-        double topHeight =
-                topBlocks.isEmpty() ? 0 : topBlocks.get(topBlocks.size() - 1).top();
-        Budget budget = Budget.of(piece, start.height(), topHeight, topPlanner.closed(topBlocks));
+        List<BlockPlan> like = grown.like(planned, start.blocks(), topPlanner.blocks(afterDesign));
+        double design = grown.design(clearance + start.height());
+        double ends = clearance + start.height() + design;
+        List<BlockPlan> topBlocks = grown.blocks(Place.TOP, like, ends);
+        Budget budget = Budget.of(piece, start.height(), design, Grown.height(topBlocks), topPlanner.closed(topBlocks));
         EndPlan top = topPlanner.end(topBlocks, afterDesign, budget.designEnds());
         return new Plan(piece, start, top, afterDesign, budget, totals(start, top));
     }

@@ -53,7 +53,7 @@ public record Step(
 
     /** The key of the step in which a block is worked on the loom. */
     static String key(Place place, String blockId) {
-        return place.name().toLowerCase(Locale.ROOT) + "/" + blockId;
+        return place.step(blockId);
     }
 
     /** The key of a step off the loom. */

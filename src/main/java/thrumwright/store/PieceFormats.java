@@ -11,6 +11,8 @@ import thrumwright.measure.UnitSystem;
 import thrumwright.piece.Design;
 import thrumwright.piece.End;
 import thrumwright.piece.Habits;
+import thrumwright.piece.MeasuredStep;
+import thrumwright.piece.Measures;
 import thrumwright.piece.Piece;
 import thrumwright.piece.Ticks;
 import thrumwright.piece.Top;
@@ -48,8 +50,12 @@ final class PieceFormats {
         var habits = piece.optional("habits", LoomFormats.HABITS, value -> Optional.of(value.habits()));
         var from = piece.needed("start", BlockFormats.END, Piece::start);
         var top = piece.optional("top", top(), value -> Optional.of(value.top()));
-        var ticks = piece.spare(
-                "done", TickFormats.TICKS, List.of(), value -> value.ticks().steps());
+        var ticks = piece.spare("done", TickFormats.TICKS, List.of(), PieceFormats::ticked);
+        var measures = piece.spare(
+                "measured",
+                TickFormats.MEASURES,
+                List.of(),
+                value -> value.measures().all());
         return piece.as(in -> {
             version.of(in);
             Habits own = habits.of(in).orElseGet(() -> Habits.usual(UnitSystem.METRIC));
@@ -71,8 +77,17 @@ final class PieceFormats {
                     own,
                     start,
                     top.of(in).orElseGet(() -> Top.FollowsStart.withoutOrderingCords(start)),
-                    new Ticks(ticks.of(in)));
+                    new Ticks(ticks.of(in)),
+                    new Measures(measures.of(in)));
         });
+    }
+
+    private static List<Ticks.Stepped> ticked(Piece piece) {
+        return piece.ticks().steps();
+    }
+
+    private static List<MeasuredStep> measured(Piece piece) {
+        return piece.measures().all();
     }
 
     static Set<String> ids(List<Yarn> yarns) {

@@ -6,15 +6,33 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import thrumwright.block.Amount;
 import thrumwright.measure.Phrase;
+import thrumwright.piece.MeasuredStep;
 import thrumwright.piece.Ticks;
 
-/** How far a piece is woven, as it stands in a file: the steps that were begun, each with when its rows were done. */
+/**
+ * How far a piece is woven, as it stands in a file: the steps that were begun, each with when its rows were done; and what was
+ * measured of them.
+ */
 final class TickFormats {
     static final ValueType<List<Ticks.Stepped>> TICKS =
             Types.list(step(), "step", Ticks.MOST, Optional.of(Ticks.Stepped::step));
 
+    static final ValueType<List<MeasuredStep>> MEASURES =
+            Types.list(measured(), "step", Ticks.MOST, Optional.of(MeasuredStep::step));
+
     private TickFormats() {}
+
+    private static Format<MeasuredStep> measured() {
+        var step = new Declared<MeasuredStep>();
+        var id = step.needed("id", Types.id("like.step"), MeasuredStep::step);
+        var height = step.optional("height", Types.LENGTH, MeasuredStep::height);
+        var width = step.optional("width", Types.LENGTH, MeasuredStep::width);
+        var left = step.optional("left", Types.LENGTH, MeasuredStep::left);
+        var planned = step.optional("plannedRows", Types.whole(1, Amount.MOST_ROWS), MeasuredStep::planned);
+        return step.as(in -> new MeasuredStep(id.of(in), height.of(in), width.of(in), left.of(in), planned.of(in)));
+    }
 
     private static Format<Ticks.Stepped> step() {
         var step = new Declared<Ticks.Stepped>();

@@ -4,8 +4,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.awt.event.KeyEvent;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 import javax.swing.JCheckBox;
@@ -118,19 +120,27 @@ class EveryFieldIT {
     @Test
     void badInputInEveryFieldIsMarkedThereWithItsReasonAndNeverLost() {
         Set<String> checked = new TreeSet<>();
+        Map<String, Integer> met = new HashMap<>();
         eachField((state, name) -> {
             String where = state + ", " + name;
             int refused = 0;
-            for (String bad : NONSENSE) {
+            List<String> nonsense = nonsense(met.merge(name, 1, Integer::sum));
+            for (String bad : nonsense) {
                 refused += refuses(where, name, bad) ? 1 : 0;
             }
-            assertThat(refused).as(where + ": takes all words or no nonsense").isIn(0, NONSENSE.size());
+            assertThat(refused).as(where + ": takes all words or no nonsense").isIn(0, nonsense.size());
             if (refused > 0) {
                 checked.add(name);
             }
         });
         assertThat(checked).contains("field.block.amount", "field.warp.sett", "field.yarn.colour", "field.habits.ease");
         assertThat(checked).hasSizeGreaterThan(25);
+    }
+
+    /** All of it where a field is met first; where another form has the same one, some of it by turns. */
+    private static List<String> nonsense(int times) {
+        int next = times % NONSENSE.size();
+        return times == 1 ? NONSENSE : NONSENSE.subList(next, next + 1);
     }
 
     /** @return whether it did, with all that belongs to it; else it took the text as it stands */

@@ -181,6 +181,11 @@ final class Stage {
         return tabs("views").getSelectedComponent();
     }
 
+    /** All that stands around the form that is showing. For the event thread. */
+    Component forms() {
+        return tabs("forms");
+    }
+
     /** The form that is showing. */
     JComponent form() {
         return (JComponent) ask(() -> tabs("forms").getSelectedComponent());

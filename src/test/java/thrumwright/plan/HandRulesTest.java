@@ -22,6 +22,7 @@ import thrumwright.piece.Design;
 import thrumwright.piece.End;
 import thrumwright.piece.Habits;
 import thrumwright.piece.Loom;
+import thrumwright.piece.Measures;
 import thrumwright.piece.Piece;
 import thrumwright.piece.Ticks;
 import thrumwright.piece.Top;
@@ -101,7 +102,8 @@ class HandRulesTest {
                                 new Amount.Picks(6),
                                 Optional.empty()))),
                 new Top.FollowsStart(Set.of()),
-                Ticks.NONE);
+                Ticks.NONE,
+                Measures.NONE);
     }
 
     private static Yarn yarn(String id, Fibre fibre, Thickness thickness, Firmness firmness) {

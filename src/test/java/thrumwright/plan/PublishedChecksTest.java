@@ -40,7 +40,7 @@ class PublishedChecksTest {
 
     /**
      * Cotton 8/2 lies 52 to the inch by Ashenhurst's rule, 0.9·√(yd/lb), and the closest plain weave of it in both directions
-     * has 26 ends to the inch ('Ashenhurst's formula', Weavers' notes, faena.medievaltextiles.org, 1999). Measured so thick, hard
+     * has 26 ends to the inch ('Ashenhurst's formula', Weavers' notes, faena.medievaltextiles.org, 1999). MeasuredStep so thick, hard
      * warp and hard weft come out at just that: a hard weft has as much room as its own thickness between two ends.
      */
     @Test

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import java.nio.charset.StandardCharsets;
 import java.time.LocalDateTime;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.random.RandomGenerator;
 import java.util.random.RandomGeneratorFactory;
@@ -14,6 +15,7 @@ import thrumwright.block.Block;
 import thrumwright.measure.Length;
 import thrumwright.measure.UnitSystem;
 import thrumwright.piece.Habits;
+import thrumwright.piece.MeasuredStep;
 import thrumwright.piece.Piece;
 import thrumwright.piece.Place;
 import thrumwright.piece.Ticks;
@@ -99,6 +101,30 @@ class PieceFileTest {
         assertThatThrownBy(() -> PieceFile.read(ticked.replace("\"2026-11-28T14:05\", \"2026-11-28T14:06:30\"", "")))
                 .isInstanceOf(FileProblem.class)
                 .hasMessageContaining("“start/soumak” hasn't");
+    }
+
+    @Test
+    void whatWasMeasuredStandsByItsStep() throws FileProblem {
+        String measured = BuiltIn.DEMO
+                .text(BuiltIn.DEMO.names().get(0))
+                .strip()
+                .replaceAll(
+                        "}$",
+                        ", \"measured\": [{\"id\": \"start/soumak\", \"with\": \"tape\", \"height\": \"3 1/2 in\"}]}");
+        PieceFile file = PieceFile.read(measured);
+        MeasuredStep soumak = file.piece().measures().of("start/soumak");
+        assertThat(soumak.height()).contains(Length.parse("3 1/2 in"));
+        String more = file.with(file.piece()
+                        .withMeasures(file.piece()
+                                .measures()
+                                .with(soumak.withLeft(Optional.of(Length.parse("12 cm")))
+                                        .made(6, 4))))
+                .text();
+        assertThat(more).contains("\"with\": \"tape\"", "\"3 1/2 in\"", "\"12 cm\"", "\"plannedRows\": 6");
+        assertThat(PieceFile.read(more).text()).isEqualTo(more);
+        assertThatThrownBy(() -> PieceFile.read(measured.replace("3 1/2 in", "high up")))
+                .isInstanceOf(FileProblem.class)
+                .hasMessageContaining("high up");
     }
 
     @Test

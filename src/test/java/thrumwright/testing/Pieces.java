@@ -22,6 +22,7 @@ import thrumwright.piece.Design;
 import thrumwright.piece.End;
 import thrumwright.piece.Habits;
 import thrumwright.piece.Loom;
+import thrumwright.piece.Measures;
 import thrumwright.piece.Piece;
 import thrumwright.piece.Ticks;
 import thrumwright.piece.Top;
@@ -56,7 +57,8 @@ public final class Pieces {
                 Habits.usual(UnitSystem.METRIC),
                 hemmed(),
                 new Top.FollowsStart(Set.of("ordering")),
-                Ticks.NONE);
+                Ticks.NONE,
+                Measures.NONE);
     }
 
     /** Ordering cord, waste, twining, stiff band, facing, soumak and the fold along it. */

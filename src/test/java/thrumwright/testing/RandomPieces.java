@@ -42,10 +42,15 @@ import thrumwright.piece.End;
 import thrumwright.piece.Habits;
 import thrumwright.piece.Loom;
 import thrumwright.piece.MadeFor;
+import thrumwright.piece.MeasuredStep;
+import thrumwright.piece.Measures;
 import thrumwright.piece.Piece;
 import thrumwright.piece.Ticks;
 import thrumwright.piece.Top;
 import thrumwright.piece.Warp;
+import thrumwright.plan.BlockPlan;
+import thrumwright.plan.EndPlan;
+import thrumwright.plan.Plan;
 import thrumwright.yarn.Colour;
 import thrumwright.yarn.CountSystem;
 import thrumwright.yarn.Fibre;
@@ -71,6 +76,7 @@ public final class RandomPieces {
     private final RandomGenerator later;
 
     private int made;
+    private int measuredNext;
     private int told;
 
     public RandomPieces(long seed) {
@@ -116,8 +122,28 @@ public final class RandomPieces {
                         usual.overlap()),
                 start,
                 top(start, yarns),
-                Ticks.NONE);
-        return piece.withTicks(ticks(start));
+                Ticks.NONE,
+                Measures.NONE);
+        return measured(piece.withTicks(ticks(start)));
+    }
+
+    /** In every fourth piece every third block was measured; not random, so that what else is random stays as it was. */
+    private Piece measured(Piece piece) {
+        measuredNext = (measuredNext + 1) % 4;
+        Measures measures = Measures.NONE;
+        EndPlan planned = Plan.of(piece).start();
+        for (int i = 1; i < planned.blocks().size() && measuredNext == 0; i += 3) {
+            BlockPlan block = planned.blocks().get(i);
+            Unit unit = i % 2 == 0 ? Unit.CENTIMETRE : Unit.INCH;
+            Length reached = Length.of((planned.reach(block) + i - 4) / unit.millimetres() + 0.1, unit);
+            measures = measures.with(new MeasuredStep(
+                    "start/" + block.block().id(),
+                    Optional.of(reached),
+                    Optional.of(Length.of(0.95 * piece.warp().clothWidth(), Unit.MILLIMETRE)),
+                    i % 2 == 0 ? Optional.empty() : Optional.of(Length.parse("5.5 cm")),
+                    Optional.empty()));
+        }
+        return piece.withMeasures(measures);
     }
 
     /** Some rows of every third block; not random, so that what else is random stays as it was. */

@@ -3,6 +3,7 @@ package thrumwright.editor.canvas;
 import java.awt.Dimension;
 import java.awt.Graphics;
 import java.awt.Graphics2D;
+import java.awt.Point;
 import java.awt.Rectangle;
 import java.awt.event.MouseAdapter;
 import java.awt.event.MouseEvent;
@@ -18,12 +19,17 @@ import thrumwright.editor.canvas.label.LabelList;
 import thrumwright.editor.canvas.label.LabelMaker;
 import thrumwright.editor.canvas.label.LabelPainter;
 import thrumwright.editor.canvas.label.LabelSizes;
+import thrumwright.editor.edit.Change;
 import thrumwright.editor.edit.Selection;
 import thrumwright.editor.look.Ground;
+import thrumwright.editor.look.Pixels;
 import thrumwright.piece.Place;
 
-/** The blocks' names, amounts, heights and cuts beside the canvas, each with a line to its block. */
-public final class LabelColumn extends JComponent {
+/**
+ * The blocks' names, amounts, heights and cuts beside the canvas, each with a line to its block. It is scrolled by itself,
+ * if it must be: what the canvas does moves no row.
+ */
+public final class LabelColumn extends ScrolledComponent {
     private static final long serialVersionUID = 1L;
 
     private final transient PieceCanvas canvas;
@@ -37,6 +43,7 @@ public final class LabelColumn extends JComponent {
         setName("labels");
         setOpaque(true);
         canvas.whenMapChanges(this::arrange);
+        canvas.session().listen(this::reveal);
         LabelMouse mouse = new LabelMouse();
         addMouseListener(mouse);
         addMouseMotionListener(mouse);
@@ -46,13 +53,19 @@ public final class LabelColumn extends JComponent {
 
     /** Labels can be clicked and dragged like their blocks, which are often thin. */
     private final class LabelMouse extends MouseAdapter {
+        /** From the list to the canvas, as they lay when something was taken hold of. */
+        private Point to = new Point();
+
         @Override
         public void mousePressed(MouseEvent event) {
-            list.at(event.getY()).ifPresent(spot -> canvas.tracker().pressLabel(onCanvas(event), spot, gaps()));
+            to = SwingUtilities.convertPoint(LabelColumn.this, new Point(), canvas);
+            list.at(event.getY())
+                    .ifPresent(spot -> canvas.tracker().pressLabel(onCanvas(event), spot, list.gaps(to.y)));
         }
 
         @Override
         public void mouseDragged(MouseEvent event) {
+            scrollRectToVisible(new Rectangle(0, event.getY() - list.rowHeight(), 1, 2 * list.rowHeight()));
             canvas.tracker().drag(onCanvas(event));
         }
 
@@ -66,7 +79,16 @@ public final class LabelColumn extends JComponent {
         }
 
         private MouseEvent onCanvas(MouseEvent event) {
-            return SwingUtilities.convertMouseEvent(LabelColumn.this, event, canvas);
+            return new MouseEvent(
+                    canvas,
+                    event.getID(),
+                    event.getWhen(),
+                    event.getModifiersEx(),
+                    event.getX() + to.x,
+                    event.getY() + to.y,
+                    event.getClickCount(),
+                    event.isPopupTrigger(),
+                    event.getButton());
         }
     }
 
@@ -86,7 +108,7 @@ public final class LabelColumn extends JComponent {
 
     /** Where blocks can be put down between the labels. */
     public Gaps gaps() {
-        return list.gaps(canvas.getHeight());
+        return list.gaps(0);
     }
 
     /** Where a block's amount stands in this column. */
@@ -103,25 +125,47 @@ public final class LabelColumn extends JComponent {
     public void updateUI() {
         super.updateUI();
         if (canvas != null) {
+            list = LabelList.empty(sizes);
             arrange();
         }
     }
 
+    /** Columns become no narrower while they are seen: shorter words must not push the picture aside. */
     private void arrange() {
         LabelMaker maker = new LabelMaker(canvas.texts(), sizes, LabelFonts.now(), this::getFontMetrics);
-        list = maker.list(canvas.map(), canvas.getHeight(), room);
-        canvas.setLeastHeight(list.leastHeight());
-        if (getPreferredSize().width != getWidth()) {
+        list = maker.list(canvas.map(), getHeight(), room, list.columns());
+        if (!getPreferredSize().equals(getSize())) {
             revalidate();
         }
         repaint();
     }
 
+    private void reveal(Change change) {
+        Selection selection = canvas.session().selection();
+        if (change == Change.SELECTION) {
+            selection.lead().flatMap(id -> list.box(selection.place(), id)).ifPresent(this::scrollRectToVisible);
+        }
+    }
+
+    @Override
+    public void setBounds(int x, int y, int width, int height) {
+        boolean other = height != getHeight();
+        super.setBounds(x, y, width, height);
+        if (other) {
+            arrange();
+        }
+    }
+
     @Override
     public Dimension getPreferredSize() {
-        // while something is dragged, longer or shorter words must not push the picture aside
+        // while something is dragged, longer words must not push the picture aside
         int width = canvas.isHeld() && getWidth() > 0 ? getWidth() : list.width() + sizes.leader();
-        return new Dimension(width, canvas.getPreferredSize().height);
+        return new Dimension(width, list.leastHeight());
+    }
+
+    @Override
+    public Dimension getPreferredScrollableViewportSize() {
+        return getPreferredSize();
     }
 
     /** The titles of the columns, to stand above them. */
@@ -138,20 +182,32 @@ public final class LabelColumn extends JComponent {
         }
 
         @Override
+        public Dimension getPreferredSize() {
+            return new Dimension(column.getPreferredSize().width, Pixels.of(WidthRule.HEIGHT));
+        }
+
+        @Override
         protected void paintComponent(Graphics graphics) {
             Graphics2D g = (Graphics2D) graphics.create();
             g.setColor(UIManager.getColor("Panel.background"));
             g.fillRect(0, 0, getWidth(), getHeight());
-            new LabelPainter(g, column.list, Selection.none()).titles(column.canvas.texts(), getHeight());
+            new LabelPainter(g, column.list, Selection.none(), column.sighting())
+                    .titles(column.canvas.texts(), getHeight());
             g.dispose();
         }
+    }
+
+    private LabelPainter.Sighting sighting() {
+        Rectangle seen = canvas.getVisibleRect();
+        int by = SwingUtilities.convertPoint(canvas, new Point(), this).y;
+        return new LabelPainter.Sighting(by, seen.y + by, seen.y + by + seen.height);
     }
 
     @Override
     protected void paintComponent(Graphics graphics) {
         Graphics2D g = (Graphics2D) graphics.create();
         Ground.fill(g, this, canvas.palette().paper());
-        new LabelPainter(g, list, canvas.session().selection())
+        new LabelPainter(g, list, canvas.session().selection(), sighting())
                 .paint(
                         canvas.palette().faint(),
                         getWidth(),

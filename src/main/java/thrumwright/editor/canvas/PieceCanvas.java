@@ -43,7 +43,6 @@ public final class PieceCanvas extends ScrolledComponent implements Surface {
     private final transient CanvasPainter painter = new CanvasPainter(() -> repaint(getVisibleRect()));
     private final transient Tracker tracker = new Tracker(this, this::begun, this::ended);
     private transient Palette palette;
-    private int leastHeight;
 
     public PieceCanvas(Session session, Texts texts, Palette palette) {
         this.session = session;
@@ -189,15 +188,6 @@ public final class PieceCanvas extends ScrolledComponent implements Surface {
         looking.reveal(place, id);
     }
 
-    /** The height that labels beside the canvas need, pixels. */
-    public void setLeastHeight(int height) {
-        if (height != leastHeight) {
-            leastHeight = height;
-            sight.outdate();
-            revalidate();
-        }
-    }
-
     public void setRules(boolean shown) {
         surroundings.setRules(shown);
         sight.outdate();
@@ -222,7 +212,7 @@ public final class PieceCanvas extends ScrolledComponent implements Surface {
 
     @Override
     public Dimension getPreferredSize() {
-        return sight.size(leastHeight);
+        return sight.size(0);
     }
 
     /** While the space bar is held. */

@@ -17,7 +17,7 @@ import thrumwright.editor.look.Pixels;
 /** The rule above the canvas: widths from the first warp end. */
 public final class WidthRule extends JComponent {
     private static final long serialVersionUID = 1L;
-    private static final int HEIGHT = 24;
+    static final int HEIGHT = 24;
 
     private final transient PieceCanvas canvas;
 

@@ -11,6 +11,7 @@ import thrumwright.block.Material;
 import thrumwright.block.MaterialRole;
 import thrumwright.block.YarnBlock;
 import thrumwright.piece.Habits;
+import thrumwright.piece.MeasuredStep;
 import thrumwright.piece.Piece;
 import thrumwright.piece.Place;
 import thrumwright.plan.Plan;
@@ -85,6 +86,14 @@ public record RepairEdits(Edits edits, RepairWords words) {
             return woven(yarn.place(), yarn.id(), block -> block.withMaterial(new Material.OfRole(MaterialRole.WEFT)));
         } else if (repair instanceof Repair.Picks picks) {
             return woven(picks.place(), picks.id(), block -> block.withRows(picks.picks()));
+        } else if (repair instanceof Repair.MakeUp made) {
+            return piece -> madeUp(change(made.picks()).apply(piece), made.picks());
+        } else if (repair instanceof Repair.WovenWidth woven) {
+            return piece -> piece.withWarp(piece.warp().withWoven(Optional.of(woven.width())));
+        } else if (repair instanceof Repair.YarnUsed used) {
+            return piece -> piece.withYarns(piece.yarns().stream()
+                    .map(yarn -> yarn.id().equals(used.yarnId()) ? yarn.withUsage(Optional.of(used.usage())) : yarn)
+                    .toList());
         } else if (repair instanceof Repair.NextShed shed) {
             return woven(shed.place(), shed.id(), block -> block.withFirstShed(Optional.empty()));
         } else if (repair instanceof Repair.FirstTurn turn) {
@@ -99,6 +108,11 @@ public record RepairEdits(Edits edits, RepairWords words) {
             return piece -> TopChange.following(piece).after();
         }
         return piece -> piece.withHabits(piece.habits().withWidthsOf(Habits.WidthsOf.WARP));
+    }
+
+    private static Piece madeUp(Piece piece, Repair.Picks picks) {
+        MeasuredStep known = piece.measures().of(picks.place().step(picks.id()));
+        return piece.withMeasures(piece.measures().with(known.made(picks.before(), picks.picks())));
     }
 
     private UnaryOperator<Piece> woven(Place place, String id, UnaryOperator<YarnBlock> change) {

@@ -45,15 +45,16 @@ public record TickEdits(Phrases phrases) {
     }
 
     /**
-     * A piece with as many ticks as still have a row.
+     * A piece with as many ticks as still have a row, and what was measured of steps that are still there.
      *
      * @param ticks those before the change that made the piece
      */
     static Piece kept(Piece piece, Ticks ticks) {
-        if (ticks.isEmpty()) {
+        if (ticks.isEmpty() && piece.measures().isEmpty()) {
             return piece;
         }
         Plan plan = Plan.of(piece);
-        return piece.withTicks(ticks.within(key -> LoomSheet.rows(plan, key)));
+        return piece.withTicks(ticks.within(key -> LoomSheet.rows(plan, key)))
+                .withMeasures(piece.measures().within(key -> LoomSheet.rows(plan, key) > 0));
     }
 }

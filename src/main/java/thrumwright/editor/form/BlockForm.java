@@ -53,6 +53,7 @@ final class BlockForm {
         panel.heading(this::whose);
         if (place == Place.TOP && desk.session().piece().topFollows()) {
             following();
+            measured(block);
             return;
         }
         FieldPanel.Section<Block> section = fields.section(Block.class);
@@ -76,6 +77,17 @@ final class BlockForm {
         panel.heading("heading.comes-to");
         panel.prose(() -> BlockFacts.of(desk.session().plan(), place, id, texts));
         words(section);
+        measured(block);
+    }
+
+    /** Of what is worked on the loom. */
+    private void measured(Block block) {
+        boolean worked = block.woven().isPresent()
+                || block.finish().isEmpty() && block.extent().isPresent();
+        if (worked) {
+            panel.heading("heading.measured");
+            new MeasuredFields(desk, panel, place.step(id)).add();
+        }
     }
 
     /** The weaver's own wording of the step, and under it how it will stand on the sheet. */

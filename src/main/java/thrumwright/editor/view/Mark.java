@@ -13,7 +13,7 @@ import thrumwright.editor.look.Pixels;
 import thrumwright.plan.finding.Severity;
 
 /** A shape for each weight, so that colour isn't the only sign: a square, a triangle, a dot. */
-record Mark(Severity severity) implements Icon {
+public record Mark(Severity severity) implements Icon {
     private static final int SIZE = 12;
 
     @Override

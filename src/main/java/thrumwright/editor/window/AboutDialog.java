@@ -62,13 +62,13 @@ public final class AboutDialog {
     }
 
     private JComponent program() {
-        JPanel panel = new JPanel(new MigLayout("insets 12 4 4 4, fillx", "[][grow, fill]"));
+        JPanel panel = new JPanel(new MigLayout("insets 12 4 4 4, fillx", "[200!, fill][grow, fill]"));
         panel.add(new JLabel(Icons.drawn("thrumwright", ICON)), "span 1 3, aligny top, gapafter 12");
         panel.add(Prose.heading(texts.say("about.heading", Map.of("version", room.version()))), "wrap");
         panel.add(new Prose(texts.say("about.does")), "wrap");
         panel.add(new Prose(texts.say("about.terms")), "wrap, gapbottom 12");
         facts().forEach((name, value) -> {
-            panel.add(new JLabel(name), "aligny top, gapafter 12");
+            panel.add(new Prose(name), "aligny top, gapafter 12");
             Prose said = new Prose(value);
             said.getAccessibleContext().setAccessibleName(name);
             panel.add(said, "wrap");

@@ -57,7 +57,15 @@ public record Finding(
         WOVEN_WIDTH_UNLIKELY(Severity.CAUTION),
         YARN_USED_UNLIKELY(Severity.CAUTION),
         MEASURES_DIFFER(Severity.CAUTION),
-        DRAWS_IN(Severity.CAUTION);
+        DRAWS_IN(Severity.CAUTION),
+        HEIGHT_UNLIKELY(Severity.CAUTION),
+        NO_ROOM_LEFT(Severity.CAUTION),
+        HEM_COMES_DEEPER(Severity.NOTE),
+        HEM_COMES_SHALLOWER(Severity.NOTE),
+        COMES_HIGHER(Severity.NOTE),
+        COMES_LOWER(Severity.NOTE),
+        WIDTH_DIFFERS(Severity.NOTE),
+        YARN_LEFT(Severity.NOTE);
 
         private final Severity severity;
 

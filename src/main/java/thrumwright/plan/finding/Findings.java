@@ -24,6 +24,7 @@ public record Findings(List<Finding> all) {
         List<Finding> found = new ArrayList<>(new EndFinder(plan, Place.START).all());
         addTop(found, new EndFinder(plan, Place.TOP).all(), plan.piece().topFollows());
         found.addAll(new PieceFinder(plan).all());
+        found.addAll(GrowthFinder.all(plan.piece()));
         found.sort(Comparator.comparing(Finding::severity));
         return new Findings(found);
     }

@@ -5,6 +5,7 @@ import java.util.Objects;
 import thrumwright.block.Block;
 import thrumwright.measure.Length;
 import thrumwright.piece.Place;
+import thrumwright.yarn.Usage;
 
 /**
  * The one thing to do about a finding, where there is one: what it would change and to how much. Whoever edits
@@ -21,6 +22,15 @@ public sealed interface Repair {
      * @param picks 1 or more
      */
     record Picks(Place place, String id, int before, int picks) implements Repair {}
+
+    /** Make up for what was measured, and remember how many picks were planned first. */
+    record MakeUp(Picks picks) implements Repair {}
+
+    /** Plan with the width that was measured. */
+    record WovenWidth(Length width) implements Repair {}
+
+    /** Plan with what some picks of a yarn took. */
+    record YarnUsed(String yarnId, Usage usage) implements Repair {}
 
     /** Let a block begin in whatever shed is next. */
     record NextShed(Place place, String id) implements Repair {}

@@ -1,5 +1,6 @@
 package thrumwright.plan.finding;
 
+import thrumwright.block.Block;
 import thrumwright.block.Passing;
 import thrumwright.block.Side;
 import thrumwright.block.Support;
@@ -27,6 +28,8 @@ public sealed interface Value {
     record OfNumber(double number, Grain grain) implements Value {}
 
     record OfYarn(Yarn yarn) implements Value {}
+
+    record OfBlock(Block block) implements Value {}
 
     /** How a pick meets the outermost end at the side where it begins. */
     record OfMeeting(Passing passing, Side from) implements Value {}

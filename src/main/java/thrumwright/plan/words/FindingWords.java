@@ -37,7 +37,7 @@ public final class FindingWords {
         return new FindingWords(locale, piece.shown());
     }
 
-    /** The sentence; where the bundle has one for that end, that one. */
+    /** The sentence; where the bundle has one for what is mended in one step, or for that end, that one. */
     public String say(Finding finding) {
         Map<String, Object> said = new HashMap<>();
         finding.values().forEach((name, value) -> said.put(name, say(value)));
@@ -46,7 +46,9 @@ public final class FindingWords {
             said.put("place", words.place(place));
             said.put("Place", phrases.say("begins." + Words.key(place)));
         });
-        String key = Words.key(finding.code());
+        String plain = Words.key(finding.code());
+        String mended = plain + ".mended";
+        String key = finding.repair().isPresent() && phrases.has(mended) ? mended : plain;
         Optional<String> placed = finding.place().map(place -> key + "." + Words.key(place));
         return phrases.say(placed.filter(phrases::has).orElse(key), said);
     }
@@ -75,6 +77,8 @@ public final class FindingWords {
             return number(of.number(), of.grain());
         } else if (value instanceof Value.OfYarn of) {
             return of.yarn().name();
+        } else if (value instanceof Value.OfBlock of) {
+            return words.name(of.block());
         } else if (value instanceof Value.OfMeeting of) {
             return words.meets(of.passing(), of.from());
         } else if (value instanceof Value.OfSide of) {

@@ -24,6 +24,17 @@ public final class RepairWords {
             return stripe(yarn, piece);
         } else if (repair instanceof Repair.Picks picks) {
             return picks(picks, piece);
+        } else if (repair instanceof Repair.MakeUp made) {
+            return picks(made.picks(), piece);
+        } else if (repair instanceof Repair.WovenWidth woven) {
+            return phrases.say("woven-width", Map.of("width", woven.width()));
+        } else if (repair instanceof Repair.YarnUsed used) {
+            return phrases.say(
+                    "yarn-used",
+                    Map.of(
+                            "yarn", piece.yarn(used.yarnId()).name(),
+                            "length", used.usage().length(),
+                            "picks", used.usage().picks()));
         } else if (repair instanceof Repair.NextShed shed) {
             return phrases.say("next-shed", Map.of("block", name(piece, shed.place(), shed.id())));
         } else if (repair instanceof Repair.Add add) {

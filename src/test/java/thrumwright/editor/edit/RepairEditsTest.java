@@ -24,6 +24,8 @@ import thrumwright.editor.text.Texts;
 import thrumwright.measure.Length;
 import thrumwright.piece.Design;
 import thrumwright.piece.End;
+import thrumwright.piece.MeasuredStep;
+import thrumwright.piece.Measures;
 import thrumwright.piece.Piece;
 import thrumwright.piece.Place;
 import thrumwright.piece.Top;
@@ -62,7 +64,12 @@ class RepairEditsTest {
             Code.FREE_WARP_SHORT,
             Code.LOOPS_DO_NOT_FIT,
             Code.NOTHING_HERE,
-            Code.WIDTHS_OF_WARP);
+            Code.WIDTHS_OF_WARP,
+            Code.HEM_COMES_DEEPER,
+            Code.HEM_COMES_SHALLOWER,
+            Code.NO_ROOM_LEFT,
+            Code.WIDTH_DIFFERS,
+            Code.YARN_LEFT);
 
     private final Texts texts = Texts.of(Locale.UK);
     private final RepairEdits repairs =
@@ -75,9 +82,11 @@ class RepairEditsTest {
         RandomPieces pieces = new RandomPieces(41);
         Map<Code, Integer> named = new EnumMap<>(Code.class);
         Map<Code, Integer> offered = new EnumMap<>(Code.class);
+        List<Piece> rare =
+                List.of(narrowWithMitres(), measured("start/stiff", "58 mm"), measured("start/waste", "18 cm"));
         int count = Seeds.of(3000, 1000);
-        for (int i = 0; i <= count; i++) {
-            Plan plan = Plan.of(i < count ? pieces.next() : narrowWithMitres());
+        for (int i = 0; i < count + rare.size(); i++) {
+            Plan plan = Plan.of(i < count ? pieces.next() : rare.get(i - count));
             for (Finding finding : Findings.of(plan).all()) {
                 finding.repair().ifPresent(repair -> named.merge(finding.code(), 1, Integer::sum));
                 repairs.of(plan, finding).ifPresent(edit -> {
@@ -97,6 +106,38 @@ class RepairEditsTest {
         PlainBand high = facing.withAmount(new Amount.Picks(30));
         return withStart(panel.start().replaced(fold).replaced(high))
                 .withWarp(panel.warp().withWidth(Length.parse("45 mm")));
+    }
+
+    private Piece measured(String step, String height) {
+        MeasuredStep measured = MeasuredStep.nothing(step).withHeight(Optional.of(Length.parse(height)));
+        return panel.withMeasures(Measures.NONE.with(measured));
+    }
+
+    /** The start's hem comes back to 14.4 mm; first planned stays what it was, however often it is made up for. */
+    @Test
+    void whatWasMeasuredIsMadeUpFor() {
+        Piece over = measured("start/stiff", "64.65 mm");
+        Piece after = repaired(over, Code.HEM_COMES_DEEPER, "give Facing 2 picks, 4 fewer");
+        assertThat(Plan.asWoven(after).start().hem().orElseThrow().depth()).isBetween(14.3, 14.5);
+        assertThat(Plan.asWoven(after).budget().startLine())
+                .isCloseTo(Plan.of(panel).budget().startLine(), org.assertj.core.api.Assertions.within(0.1));
+        assertThat(after.measures().of("start/facing").planned()).contains(6);
+        MeasuredStep corrected = after.measures().of("start/stiff").withHeight(Optional.empty());
+        Piece back = repaired(
+                after.withMeasures(after.measures().with(corrected)),
+                Code.HEM_COMES_SHALLOWER,
+                "give Facing 6 picks, 4 more");
+        assertThat(back).isEqualTo(panel);
+    }
+
+    @Test
+    void theMeasuredWidthIsPlannedWith() {
+        Piece narrow = panel.withMeasures(
+                Measures.NONE.with(MeasuredStep.nothing("start/stiff").withWidth(Optional.of(Length.parse("23 cm")))));
+        assertThat(repaired(narrow, Code.WIDTH_DIFFERS, "plan with 23 cm, the width that was measured")
+                        .warp()
+                        .woven())
+                .contains(Length.parse("23 cm"));
     }
 
     private static int sum(Map<Code, Integer> counts) {

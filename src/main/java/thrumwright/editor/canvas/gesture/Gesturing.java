@@ -1,6 +1,5 @@
 package thrumwright.editor.canvas.gesture;
 
-import java.awt.Point;
 import java.awt.event.MouseEvent;
 import java.util.Optional;
 import javax.swing.SwingUtilities;
@@ -32,7 +31,7 @@ public record Gesturing(Edits edits, Runnable takeOver, Runnable amountAsked) {
         }
         return spot.isEmpty()
                 ? onNothing(canvas, event)
-                : onBlock(canvas, event, spot.get(), Gaps.of(canvas.map()), event.getPoint());
+                : onBlock(canvas, event, spot.get(), new MoveGesture.Grip(Gaps.of(canvas.map()), true));
     }
 
     /** A press on a block's label beside the canvas. */
@@ -42,7 +41,7 @@ public record Gesturing(Edits edits, Runnable takeOver, Runnable amountAsked) {
             amountAsked.run();
             return Optional.empty();
         }
-        return onBlock(canvas, event, spot, gaps, event.getPoint());
+        return onBlock(canvas, event, spot, new MoveGesture.Grip(gaps, false));
     }
 
     private static Optional<Gesture> onNothing(Surface canvas, MouseEvent event) {
@@ -51,13 +50,13 @@ public record Gesturing(Edits edits, Runnable takeOver, Runnable amountAsked) {
     }
 
     /** A block that is selected already stays so, since the weaver may be about to drag all that are. */
-    private Optional<Gesture> onBlock(Surface canvas, MouseEvent event, BlockSpot spot, Gaps gaps, Point from) {
+    private Optional<Gesture> onBlock(Surface canvas, MouseEvent event, BlockSpot spot, MoveGesture.Grip grip) {
         Session session = canvas.session();
         boolean plain = plain(event);
         if (!plain || !session.selection().has(spot.place(), spot.id())) {
             session.select(Selections.clicked(session, spot, event));
         }
-        return plain ? Optional.of(new MoveGesture(canvas, edits, gaps, spot, from)) : Optional.empty();
+        return plain ? Optional.of(new MoveGesture(canvas, edits, grip, spot, event.getPoint())) : Optional.empty();
     }
 
     /** With a key held a press selects, also where an edge could be pulled. */

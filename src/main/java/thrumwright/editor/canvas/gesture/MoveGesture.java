@@ -23,17 +23,26 @@ final class MoveGesture implements Gesture {
     private final Selection moved;
     private final Gaps gaps;
     private final Trial trial;
+    private final boolean onCanvas;
     private final EdgeScroll scroll;
 
-    /** @param gaps the places to drop at, by the heights at which the pointer meets them */
-    MoveGesture(Surface canvas, Edits edits, Gaps gaps, BlockSpot taken, Point from) {
+    /**
+     * Where blocks were taken hold of.
+     *
+     * @param gaps the places to drop at, by the heights at which the pointer meets them
+     * @param onCanvas whether the canvas moves along at its edges; not below a list that has rows of its own
+     */
+    record Grip(Gaps gaps, boolean onCanvas) {}
+
+    MoveGesture(Surface canvas, Edits edits, Grip grip, BlockSpot taken, Point from) {
         this.canvas = canvas;
         this.session = canvas.session();
         this.edits = edits;
         this.taken = taken;
         this.pull = new Pull(from);
         this.moved = session.selection();
-        this.gaps = gaps.without(moved::has);
+        this.gaps = grip.gaps().without(moved::has);
+        this.onCanvas = grip.onCanvas();
         this.trial = new Trial(session);
         this.scroll = new EdgeScroll(canvas, this::drag);
     }
@@ -44,7 +53,9 @@ final class MoveGesture implements Gesture {
         if (pull.isMeant()) {
             Slot slot = gaps.at(pull.pointer().y);
             trial.show(slot, edits.moveTo(session.piece(), moved, slot));
-            scroll.held(event);
+            if (onCanvas) {
+                scroll.held(event);
+            }
         }
     }
 

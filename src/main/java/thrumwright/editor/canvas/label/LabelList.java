@@ -51,18 +51,22 @@ public record LabelList(List<LabelRow> rows, LabelWidths columns, int shown, int
         return width(columns, shown);
     }
 
-    /** Height that all labels need, and the room of one more, pixels. */
+    /** Height that all labels need, pixels. */
     public int leastHeight() {
-        return (rows.size() + 1) * rowHeight;
+        return rows.isEmpty() ? 0 : (rows.size() + 1) * rowHeight;
     }
 
-    /** Where blocks can be put down between the labels, on a canvas so many pixels high. */
-    public Gaps gaps(int height) {
+    /**
+     * Where blocks can be put down between the labels.
+     *
+     * @param by how far below the list's upper edge heights are counted from, pixels
+     */
+    public Gaps gaps(double by) {
         List<Gaps.BlockLine> lines = new ArrayList<>();
-        double design = height;
+        double design = 0;
         for (LabelRow row : rows) {
-            row.spot().ifPresent(spot -> lines.add(new Gaps.BlockLine(spot.place(), spot.id(), row.y())));
-            design = row.spot().isPresent() ? design : row.y();
+            row.spot().ifPresent(spot -> lines.add(new Gaps.BlockLine(spot.place(), spot.id(), row.y() + by)));
+            design = row.spot().isPresent() ? design : row.y() + by;
         }
         return new Gaps(lines, design);
     }
@@ -103,6 +107,11 @@ public record LabelList(List<LabelRow> rows, LabelWidths columns, int shown, int
 
     public Optional<BlockWording> wording(Place place, String id) {
         return row(place, id).map(LabelRow::wording);
+    }
+
+    /** Where a block's label stands, with all its columns. */
+    public Optional<Rectangle> box(Place place, String id) {
+        return row(place, id).map(row -> new Rectangle(0, top(row), width(), rowHeight));
     }
 
     int top(LabelRow row) {

@@ -6,7 +6,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
-import thrumwright.drawing.Spread;
 import thrumwright.editor.canvas.seen.BlockSpot;
 import thrumwright.editor.canvas.seen.CanvasMap;
 import thrumwright.editor.text.Texts;
@@ -19,37 +18,36 @@ import thrumwright.plan.Plan;
  * @param measured how large letters are
  */
 public record LabelMaker(Texts texts, LabelSizes sizes, LabelFonts fonts, Function<Font, FontMetrics> measured) {
+    /** Above the first and below the last label, pixels. */
+    private static final int EDGE = 4;
+
     /**
-     * All labels of a canvas.
+     * All labels of a canvas. Those of the top stand one below the other from the list's upper edge, those of the start one
+     * above the other from its lower edge, the design's in the middle: so no label moves for what becomes of a block.
      *
-     * @param height of the canvas, pixels
+     * @param height of the list, pixels
      * @param room that the list shares with the picture, pixels
+     * @param least how wide columns are at least
      */
-    public LabelList list(CanvasMap map, int height, int room) {
+    public LabelList list(CanvasMap map, int height, int room, LabelWidths least) {
         int rowHeight = measured.apply(fonts.plain()).getHeight() + 4;
-        List<LabelRow> wanted = wanted(map);
-        double half = rowHeight / 2.0 + 2;
-        double[] placed =
-                Spread.apart(wanted.stream().mapToDouble(LabelRow::target).toArray(), rowHeight, half, height - half);
         List<LabelRow> rows = new ArrayList<>();
-        for (int i = 0; i < placed.length; i++) {
-            rows.add(wanted.get(i).at(placed[i]));
+        int top = (int)
+                map.spots().stream().filter(spot -> spot.place() == Place.TOP).count();
+        int all = map.spots().size() + 1;
+        double high = Math.max(height, all * rowHeight + 2.0 * EDGE);
+        for (int i = 0; i < all - 1; i++) {
+            double fromEdge = EDGE + (i < top ? i + 0.5 : all - i - 1.5) * rowHeight;
+            rows.add(row(map, map.spots().get(i)).at(i < top ? fromEdge : high - fromEdge));
         }
-        return new LabelList(rows, widths(rows), LabelWidths.COLUMNS, rowHeight, sizes).narrowed(room);
+        double low = EDGE + (top + 0.5) * rowHeight;
+        rows.add(top, design(map).at(Math.max(low, Math.min(high / 2, high - EDGE - (all - top - 0.5) * rowHeight))));
+        return new LabelList(rows, widths(rows).widest(least), LabelWidths.COLUMNS, rowHeight, sizes).narrowed(room);
     }
 
-    /** All rows from above, each beside what it is about; they may still lie over each other. */
-    private List<LabelRow> wanted(CanvasMap map) {
-        List<LabelRow> wanted = new ArrayList<>();
-        for (BlockSpot spot : map.spots()) {
-            BlockWording wording = BlockWording.of(map.picture().plan(), spot.place(), spot.plan(), texts);
-            wanted.add(row(Optional.of(spot), wording, spot.middle()));
-        }
-        long above = map.spots().stream()
-                .takeWhile(spot -> spot.place() == Place.TOP)
-                .count();
-        wanted.add((int) above, design(map));
-        return wanted;
+    private LabelRow row(CanvasMap map, BlockSpot spot) {
+        BlockWording wording = BlockWording.of(map.picture().plan(), spot.place(), spot.plan(), texts);
+        return row(Optional.of(spot), wording, spot.middle());
     }
 
     private LabelRow design(CanvasMap map) {
@@ -69,11 +67,17 @@ public record LabelMaker(Texts texts, LabelSizes sizes, LabelFonts fonts, Functi
 
     private LabelWidths widths(List<LabelRow> rows) {
         LabelWidths titles = widths(titles());
-        LabelWidths widest = titles.withName(sizes.leastName());
+        LabelWidths widest = titles.withName(sizes.leastName()).widest(usual());
         for (LabelRow row : rows) {
             widest = widest.widest(row.widths());
         }
         return widest.withName(Math.min(sizes.mostName(), widest.name()));
+    }
+
+    /** Numbers of the usual size, so that the columns needn't grow when one becomes a little longer. */
+    private LabelWidths usual() {
+        return widths(new BlockWording(
+                "", texts.say("label.usual.amount"), texts.say("label.usual.height"), texts.say("label.usual.cut")));
     }
 
     BlockWording titles() {

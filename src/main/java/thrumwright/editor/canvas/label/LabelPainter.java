@@ -23,13 +23,28 @@ public final class LabelPainter {
     private final Graphics2D g;
     private final LabelList list;
     private final Selection selection;
+    private final Sighting sighting;
+
+    /**
+     * Where the canvas lies beside the list.
+     *
+     * @param by from heights on the canvas to heights in the list, pixels
+     * @param top where what is seen of it begins in the list, pixels
+     * @param bottom where that ends, pixels
+     */
+    public record Sighting(int by, int top, int bottom) {
+        boolean sees(double height) {
+            return height + by >= top && height + by <= bottom;
+        }
+    }
 
     /** @param g smooths letters from now on */
-    public LabelPainter(Graphics2D g, LabelList list, Selection selection) {
+    public LabelPainter(Graphics2D g, LabelList list, Selection selection, Sighting sighting) {
         g.setRenderingHint(RenderingHints.KEY_TEXT_ANTIALIASING, RenderingHints.VALUE_TEXT_ANTIALIAS_ON);
         this.g = g;
         this.list = list;
         this.selection = selection;
+        this.sighting = sighting;
     }
 
     /**
@@ -44,9 +59,11 @@ public final class LabelPainter {
         List<LabelRow> seen = list.rows().stream()
                 .filter(row -> part == null || meets(row, part))
                 .toList();
-        leaders(seen.stream().filter(row -> !selected(row)).toList(), width, faint, 1, seen.size() > DENSE);
+        List<LabelRow> led =
+                list.rows().stream().filter(row -> sighting.sees(row.target())).toList();
+        leaders(led.stream().filter(row -> !selected(row)).toList(), width, faint, 1, led.size() > DENSE);
         Color strong = UIManager.getColor("Thrumwright.selected");
-        leaders(seen.stream().filter(this::selected).toList(), width, strong, 2, seen.size() > DENSE);
+        leaders(led.stream().filter(this::selected).toList(), width, strong, 2, led.size() > DENSE);
         g.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
         LabelFonts fonts = LabelFonts.now();
         Color ink = UIManager.getColor("Label.foreground");
@@ -73,10 +90,8 @@ public final class LabelPainter {
         return top + (height + metrics.getAscent() - metrics.getDescent()) / 2;
     }
 
-    /** Whether a label or its line to the block can be seen. */
     private boolean meets(LabelRow row, Rectangle part) {
-        return Math.min(row.y(), row.target()) - list.rowHeight() <= part.getMaxY()
-                && Math.max(row.y(), row.target()) + list.rowHeight() >= part.getMinY();
+        return row.y() - list.rowHeight() <= part.getMaxY() && row.y() + list.rowHeight() >= part.getMinY();
     }
 
     private void selection(LabelRow row) {
@@ -108,10 +123,11 @@ public final class LabelPainter {
         Path2D lines = new Path2D.Double(Path2D.WIND_NON_ZERO, Math.max(1, 4 * rows.size()));
         int from = list.width();
         for (LabelRow row : rows) {
+            double target = row.target() + sighting.by();
             lines.moveTo(from + 3, row.y());
             lines.lineTo(from + 9, row.y());
-            lines.lineTo(width - 7, row.target());
-            lines.lineTo(width, row.target());
+            lines.lineTo(width - 7, target);
+            lines.lineTo(width, target);
         }
         g.setColor(colour);
         g.setStroke(new BasicStroke(thick));

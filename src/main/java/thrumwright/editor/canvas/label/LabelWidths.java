@@ -7,7 +7,7 @@ import java.util.function.Function;
 /** How much room each text of a label takes across, pixels. */
 public record LabelWidths(int name, int amount, int height, int cut) {
     static final int COLUMNS = 4;
-    static final LabelWidths NONE = new LabelWidths(0, 0, 0, 0);
+    public static final LabelWidths NONE = new LabelWidths(0, 0, 0, 0);
 
     static LabelWidths of(BlockWording wording, LabelFonts fonts, Function<Font, FontMetrics> measured) {
         FontMetrics plain = measured.apply(fonts.plain());

@@ -3,8 +3,6 @@ package thrumwright.editor.window.piece;
 import java.awt.BorderLayout;
 import java.awt.Point;
 import java.awt.Rectangle;
-import java.awt.event.ComponentAdapter;
-import java.awt.event.ComponentEvent;
 import java.awt.event.WindowAdapter;
 import java.awt.event.WindowEvent;
 import java.nio.file.Path;
@@ -16,14 +14,11 @@ import javax.swing.JComponent;
 import javax.swing.JFrame;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
-import javax.swing.JScrollPane;
-import javax.swing.JViewport;
-import javax.swing.ScrollPaneConstants;
 import javax.swing.UIManager;
 import thrumwright.editor.canvas.AmountEntry;
+import thrumwright.editor.canvas.Board;
 import thrumwright.editor.canvas.LabelColumn;
 import thrumwright.editor.canvas.PieceCanvas;
-import thrumwright.editor.canvas.WidthRule;
 import thrumwright.editor.canvas.gesture.Gesturing;
 import thrumwright.editor.edit.Change;
 import thrumwright.editor.edit.Edit;
@@ -124,10 +119,8 @@ public final class EditorWindow implements MainWindow, PieceWindow {
         addCommands();
         Menus menus = new Menus(commands, texts);
         frame.setJMenuBar(menus.bar(place, this::open));
-        JPanel top = new JPanel(new BorderLayout());
-        top.add(menus.toolBar());
-        top.add(messages.component(), BorderLayout.SOUTH);
-        frame.add(top, BorderLayout.NORTH);
+        frame.add(menus.toolBar(), BorderLayout.NORTH);
+        messages.lieOver(frame.getRootPane());
         frame.add(middle);
         status.setName("status");
         status.setBorder(BorderFactory.createEmptyBorder(Pixels.of(4), Pixels.of(12), Pixels.of(5), Pixels.of(12)));
@@ -165,7 +158,7 @@ public final class EditorWindow implements MainWindow, PieceWindow {
         right.add(forms.component());
         right.add(shelf, BorderLayout.SOUTH);
         openShelf();
-        parts = new Parts(new Geometry(place.settings()), canvasScroll(), views.component(), right);
+        parts = new Parts(new Geometry(place.settings()), new Board(canvas, labels), views.component(), right);
         parts.addTo(commands);
         return parts.component();
     }
@@ -178,24 +171,6 @@ public final class EditorWindow implements MainWindow, PieceWindow {
             place.settings().put("shelf.open", String.valueOf(open));
             commands.refresh();
         });
-    }
-
-    private JScrollPane canvasScroll() {
-        JScrollPane scroll = new JScrollPane(canvas);
-        scroll.setBorder(BorderFactory.createEmptyBorder());
-        scroll.getViewport().setScrollMode(JViewport.SIMPLE_SCROLL_MODE);
-        scroll.setRowHeaderView(labels);
-        scroll.getRowHeader().setScrollMode(JViewport.SIMPLE_SCROLL_MODE);
-        scroll.setColumnHeaderView(new WidthRule(canvas));
-        scroll.getColumnHeader().setScrollMode(JViewport.SIMPLE_SCROLL_MODE);
-        scroll.setCorner(ScrollPaneConstants.UPPER_LEFT_CORNER, labels.titles());
-        scroll.addComponentListener(new ComponentAdapter() {
-            @Override
-            public void componentResized(ComponentEvent event) {
-                labels.setRoom(scroll.getWidth());
-            }
-        });
-        return scroll;
     }
 
     private void addCommands() {

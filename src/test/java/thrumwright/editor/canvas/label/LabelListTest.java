@@ -36,7 +36,7 @@ class LabelListTest {
     }
 
     private LabelList list(int room) {
-        return maker.list(map, HIGH, room);
+        return maker.list(map, HIGH, room, LabelWidths.NONE);
     }
 
     @Test
@@ -99,8 +99,8 @@ class LabelListTest {
     void blocksCanBePutDownBetweenLabels() {
         LabelList list = list(2000);
         LabelRow lowest = list.rows().get(list.rows().size() - 1);
-        assertThat(list.gaps(HIGH).lines()).hasSize(map.spots().size());
-        assertThat(list.gaps(HIGH).at(lowest.y() + 2)).isEqualTo(new Slot(Place.START, 0));
-        assertThat(list.gaps(HIGH).at(lowest.y() - 2)).isEqualTo(new Slot(Place.START, 1));
+        assertThat(list.gaps(0).lines()).hasSize(map.spots().size());
+        assertThat(list.gaps(0).at(lowest.y() + 2)).isEqualTo(new Slot(Place.START, 0));
+        assertThat(list.gaps(0).at(lowest.y() - 2)).isEqualTo(new Slot(Place.START, 1));
     }
 }

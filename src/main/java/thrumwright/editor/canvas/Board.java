@@ -1,0 +1,52 @@
+package thrumwright.editor.canvas;
+
+import java.awt.BorderLayout;
+import java.awt.ComponentOrientation;
+import java.awt.Dimension;
+import javax.swing.BorderFactory;
+import javax.swing.JComponent;
+import javax.swing.JPanel;
+import javax.swing.JScrollPane;
+import javax.swing.JViewport;
+
+/** The canvas under its rule, and at its left the list of the blocks, which stays where it is while the canvas moves. */
+public final class Board extends JPanel {
+    private static final long serialVersionUID = 1L;
+
+    private final LabelColumn labels;
+
+    public Board(PieceCanvas canvas, LabelColumn labels) {
+        super(new BorderLayout());
+        this.labels = labels;
+        JScrollPane picture = scrolled(canvas);
+        picture.setColumnHeaderView(new WidthRule(canvas));
+        picture.getColumnHeader().setScrollMode(JViewport.SIMPLE_SCROLL_MODE);
+        picture.getViewport().addChangeListener(event -> labels.repaint());
+        JScrollPane list = scrolled(labels);
+        list.setName("list");
+        list.setHorizontalScrollBarPolicy(JScrollPane.HORIZONTAL_SCROLLBAR_NEVER);
+        // its bar away from the lines that lead to the blocks
+        list.setComponentOrientation(ComponentOrientation.RIGHT_TO_LEFT);
+        list.setColumnHeaderView(labels.titles());
+        add(list, BorderLayout.LINE_START);
+        add(picture);
+    }
+
+    private static JScrollPane scrolled(JComponent component) {
+        JScrollPane scroll = new JScrollPane(component);
+        scroll.setBorder(BorderFactory.createEmptyBorder());
+        scroll.getViewport().setScrollMode(JViewport.SIMPLE_SCROLL_MODE);
+        return scroll;
+    }
+
+    @Override
+    public void setBounds(int x, int y, int width, int height) {
+        super.setBounds(x, y, width, height);
+        labels.setRoom(width);
+    }
+
+    @Override
+    public Dimension getMinimumSize() {
+        return isMinimumSizeSet() ? super.getMinimumSize() : new Dimension(0, 0);
+    }
+}
