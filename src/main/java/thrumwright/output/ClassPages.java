@@ -30,6 +30,9 @@ public final class ClassPages implements SheetSource {
     private final Locale locale;
     private final MemberNames names;
     private final List<Integer> sheets = new ArrayList<>();
+    /** Of all looms, once they are asked for. */
+    private final List<StepSheet> written = new ArrayList<>();
+
     private Optional<Booklet> booklet = Optional.empty();
 
     /**
@@ -100,7 +103,7 @@ public final class ClassPages implements SheetSource {
         Optional<String> name = Optional.of(plan.set().members().get(member).name());
         SheetLayout layout =
                 new SheetLayout(own, new SheetLayout.Whose(name, booklet().own(member)), setup, fonts, palette, locale);
-        return layout.pages(ofLoom()).titled(own.piece().title() + " · " + names.name(member));
+        return layout.pages(ofLoom(), written().get(member)).titled(own.piece().title() + " · " + names.name(member));
     }
 
     private SheetPages bookletPages() {
@@ -109,17 +112,18 @@ public final class ClassPages implements SheetSource {
         return new BookletPages(booklet(), plan.plans().get(0), title, setup, palette, locale).laidOut(fonts);
     }
 
+    private List<StepSheet> written() {
+        for (int i = written.size(); i < looms(); i++) {
+            String name = plan.set().members().get(i).name();
+            written.add(StepSheet.of(plan.plans().get(i), name, locale));
+        }
+        return written;
+    }
+
     private Booklet booklet() {
         if (booklet.isEmpty()) {
             booklet = Optional.of(Booklet.of(
-                    IntStream.range(0, looms())
-                            .mapToObj(i -> StepSheet.of(
-                                    plan.plans().get(i),
-                                    plan.set().members().get(i).name(),
-                                    locale))
-                            .toList(),
-                    IntStream.range(0, looms()).mapToObj(names::name).toList(),
-                    locale));
+                    written(), IntStream.range(0, looms()).mapToObj(names::name).toList(), locale));
         }
         return booklet.get();
     }

@@ -70,7 +70,11 @@ public record SheetLayout(Plan plan, Whose whose, PageSetup setup, Fonts fonts, 
 
     /** Several sections one behind the other, in their order, with pages counted through. */
     public SheetPages pages(Collection<SheetSection> sections) {
-        StepSheet sheet = sheet();
+        return pages(sections, sheet());
+    }
+
+    /** The same of a sheet that is written already. */
+    SheetPages pages(Collection<SheetSection> sections, StepSheet sheet) {
         return joined(SheetSection.of(sections).stream()
                 .map(section -> section(section, sheet))
                 .toList());

@@ -119,6 +119,23 @@ class CardPagesTest {
         return new End(blocks);
     }
 
+    /** In a class, where many are printed: of a loom with few blocks both ends on one page, the top above the start. */
+    @Test
+    void aClassesSmallEndsShareAPage() throws Exception {
+        Piece panel = demo("saltmarsh-panel");
+        Piece small = panel.withStart(new End(panel.start().blocks().subList(1, 3)));
+        Plan plan = Plan.of(small);
+        PageSetup setup = PageSetup.usual(Paper.A4);
+        SheetPages own = CardPages.of(plan, Optional.of("Asta"), setup, FONTS, Palette.onPaper(), Locale.UK);
+        assertThat(own.count()).isEqualTo(1);
+        assertThat(own.parts(0).get(0).y()).isGreaterThan(own.parts(0).get(1).y());
+        assertHolds(plan, own);
+        assertThat(pages(plan, setup).count()).isEqualTo(2);
+        SheetPages whole =
+                CardPages.of(Plan.of(panel), Optional.of("Asta"), setup, FONTS, Palette.onPaper(), Locale.UK);
+        assertThat(whole.count()).isEqualTo(2);
+    }
+
     /** Sixty blocks go on from card to card, never in the middle of one, and each card says so. */
     @Test
     void manyBlocksGoOnFromCardToCard() throws Exception {

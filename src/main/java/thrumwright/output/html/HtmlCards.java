@@ -6,10 +6,17 @@ import thrumwright.output.page.SheetPages;
 import thrumwright.output.svg.SvgCanvas;
 
 /**
- * The cards as pages of their own, seen only where the page is printed: drawn as on paper, in true size. What they say stands
- * on the page already, so that nobody hears it twice.
+ * The cards, where the page is printed on pages of their own in true size; the drawings of the steps are used again. What they
+ * say stands on the page already, so that nobody hears it twice.
  */
 record HtmlCards(Html html, SheetPages pages) {
+    /** The paper on which they are in true size. */
+    static String style(SheetPages pages) {
+        double width = pages.setup().width() / Paper.POINTS;
+        double height = pages.setup().height() / Paper.POINTS;
+        return String.format(Locale.ROOT, "@page card { size: %.1fmm %.1fmm; }\n", width, height);
+    }
+
     void write() {
         for (int page = 0; page < pages.count(); page++) {
             card(page);

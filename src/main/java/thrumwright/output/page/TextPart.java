@@ -22,6 +22,11 @@ public record TextPart(String text, Font font, Color colour) implements Part {
         return font.getStringBounds(text, EXACT).getWidth();
     }
 
+    /** The same of a word or two that is asked for again and again, at any size: points, 0 or more. */
+    public static double wordWidth(String word, Font font) {
+        return Measured.word(word, font);
+    }
+
     /** The text, cut short with “…” where it would be wider than so many points, 0 or more. */
     public static String shortened(String text, Font font, double width) {
         String shown = text;
