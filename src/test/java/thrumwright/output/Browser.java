@@ -115,12 +115,12 @@ final class Browser implements AutoCloseable {
         }
     }
 
-    /** The page as it prints it on paper of that size, mm: a PDF. */
+    /** The page as it prints it, on paper of that size, mm, where it asks for no other: a PDF. */
     byte[] printed(double width, double height) throws Exception {
         String answer = send(
                 "Page.printToPDF",
                 "{\"paperWidth\":" + width / 25.4 + ",\"paperHeight\":" + height / 25.4
-                        + ",\"preferCSSPageSize\":false,\"printBackground\":false}");
+                        + ",\"preferCSSPageSize\":true,\"printBackground\":false}");
         Matcher data = DATA.matcher(answer);
         if (!data.find()) {
             throw new IOException("nothing printed: " + answer);

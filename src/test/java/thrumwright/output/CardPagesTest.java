@@ -119,7 +119,7 @@ class CardPagesTest {
         return new End(blocks);
     }
 
-    /** In a class, where many are printed: of a loom with few blocks both ends on one page, the top above the start. */
+    /** In a class, where many are printed: of a loom with few blocks both ends on one page, the start first. */
     @Test
     void aClassesSmallEndsShareAPage() throws Exception {
         Piece panel = demo("saltmarsh-panel");
@@ -128,7 +128,7 @@ class CardPagesTest {
         PageSetup setup = PageSetup.usual(Paper.A4);
         SheetPages own = CardPages.of(plan, Optional.of("Asta"), setup, FONTS, Palette.onPaper(), Locale.UK);
         assertThat(own.count()).isEqualTo(1);
-        assertThat(own.parts(0).get(0).y()).isGreaterThan(own.parts(0).get(1).y());
+        assertThat(own.parts(0).get(0).y()).isLessThan(own.parts(0).get(1).y());
         assertHolds(plan, own);
         assertThat(pages(plan, setup).count()).isEqualTo(2);
         SheetPages whole =
@@ -156,7 +156,9 @@ class CardPagesTest {
     void everyCardReadsWell(long seed) {
         RandomPieces pieces = new RandomPieces(seed);
         RandomGenerator random = pieces.random();
-        for (int i = 0; i < Seeds.of(250, 8); i++) {
+        int each = Seeds.costly(250, 4);
+        int first = (int) (seed % 4) * each;
+        for (int i = first; i < first + each; i++) {
             Plan plan = Plan.of(named(pieces.next(i % 20 == 0 ? 60 : random.nextInt(0, 16)), random));
             Paper paper = Paper.values()[i % Paper.values().length];
             double distance = i % 10 == 0 ? 2 : random.nextDouble(0.4, 2);

@@ -73,7 +73,7 @@ public final class CardPages {
         return new SheetPages(setup, plan.piece().title(), type, palette, pages);
     }
 
-    /** For a class, which needs many: the start below and the top above it, as on the loom, if both find room with drawings. */
+    /** For a class, which needs many: the start above, which is read first, and the top below it, if both find room with drawings. */
     private Optional<List<PlacedPart>> onOnePage(List<Card> ends) {
         double half = (height() - BETWEEN) / 2;
         List<PlacedPart> placed = new ArrayList<>();
@@ -84,7 +84,7 @@ public final class CardPages {
                 return Optional.empty();
             }
             double margin = setup.marginPoints();
-            double y = placed.isEmpty() ? margin + half + BETWEEN : margin;
+            double y = placed.isEmpty() ? margin : margin + half + BETWEEN;
             placed.add(new PlacedPart(new CardPart(content, 0, runs, half), margin, y, width(), half));
         }
         return Optional.of(placed);

@@ -14,7 +14,11 @@ record HtmlCards(Html html, SheetPages pages) {
     static String style(SheetPages pages) {
         double width = pages.setup().width() / Paper.POINTS;
         double height = pages.setup().height() / Paper.POINTS;
-        return String.format(Locale.ROOT, "@page card { size: %.1fmm %.1fmm; }\n", width, height);
+        return "@page card{size:" + millimetres(width) + millimetres(height) + "}\n";
+    }
+
+    private static String millimetres(double size) {
+        return String.format(Locale.ROOT, "%.1fmm ", size);
     }
 
     void write() {

@@ -63,7 +63,12 @@ public final class SvgSymbols {
         return id.toString();
     }
 
-    /** Takes a whole drawing as drawn, by its words; gives the name that it must have. */
+    /**
+     * Takes a whole drawing as drawn, by its words; gives the name that it must have.
+     *
+     * @param width units, more than 0
+     * @param height the same
+     */
     public String figure(String says, double width, double height) {
         String id = nextId();
         symbols.put(new Object(), new Symbol(id, 0, 0));
