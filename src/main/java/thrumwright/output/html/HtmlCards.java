@@ -14,7 +14,7 @@ record HtmlCards(Html html, SheetPages pages) {
     static String style(SheetPages pages) {
         double width = pages.setup().width() / Paper.POINTS;
         double height = pages.setup().height() / Paper.POINTS;
-        return "@page card{size:" + millimetres(width) + millimetres(height) + "}\n";
+        return "@page Card{size:" + millimetres(width) + millimetres(height) + "}\n";
     }
 
     private static String millimetres(double size) {

@@ -24,7 +24,7 @@ public record TextPart(String text, Font font, Color colour) implements Part {
 
     /** The same of a word or two that is asked for again and again, at any size: points, 0 or more. */
     public static double wordWidth(String word, Font font) {
-        return Measured.word(word, font);
+        return TextsMeasured.word(word, font);
     }
 
     /** The text, cut short with “…” where it would be wider than so many points, 0 or more. */
@@ -68,17 +68,17 @@ public record TextPart(String text, Font font, Color colour) implements Part {
 
     /** The lines in so many points of width, more than 0: words that fit a line together; a word too long for any line is divided. */
     public List<String> lines(double width) {
-        return Measured.lines(text, font, width, () -> broken(width));
+        return TextsMeasured.lines(text, font, width, () -> broken(width));
     }
 
     private List<String> broken(double width) {
         List<String> lines = new ArrayList<>();
         String line = "";
         double taken = 0;
-        double space = Measured.word(" ", font);
+        double space = TextsMeasured.word(" ", font);
         for (String word : Unbroken.of(text).strip().split("\\s+")) {
             String longer = line.isEmpty() ? word : line + " " + word;
-            double more = (line.isEmpty() ? taken : taken + space) + Measured.word(word, font);
+            double more = (line.isEmpty() ? taken : taken + space) + TextsMeasured.word(word, font);
             boolean fits = fits(longer, more, width);
             if (!fits && !line.isEmpty()) {
                 lines.add(line);

@@ -11,13 +11,13 @@ import java.util.function.Supplier;
  * What was measured lately, which follows from text and font alone: a page's parts are asked for their heights many times
  * before one way to lay it out is chosen, and the sheets of a class say the same again and again.
  */
-final class Measured {
+final class TextsMeasured {
     private static final float UNIT = 1000;
 
     private static final Map<Asked, List<String>> LINES = Collections.synchronizedMap(new Latest<>(4000));
     private static final Map<Word, Double> WORDS = Collections.synchronizedMap(new Latest<>(8000));
 
-    private Measured() {}
+    private TextsMeasured() {}
 
     private record Asked(String text, Font font, double width) {}
 
