@@ -13,6 +13,7 @@ import thrumwright.plan.Plan;
 import thrumwright.sheet.Booklet;
 import thrumwright.sheet.RecordSheet;
 import thrumwright.sheet.StepSheet;
+import thrumwright.sheet.WarpingSheet;
 
 /**
  * Lays out what a piece's sheet consists of, each section by itself.
@@ -47,11 +48,16 @@ public record SheetLayout(Plan plan, Whose whose, PageSetup setup, Fonts fonts, 
 
     private SheetPages section(SheetSection section, StepSheet sheet) {
         return switch (section) {
+            case WARPING -> warping();
             case CUTS -> new CutPages(sheet, whose.own(), plan, setup, palette, locale).laidOut(fonts);
             case BOOKLET -> booklet(sheet);
             case CARDS -> CardPages.of(plan, whose.name(), sheet, setup, fonts, palette, locale);
             case RECORD -> record(sheet);
         };
+    }
+
+    private SheetPages warping() {
+        return new WarpingPages(WarpingSheet.of(plan, locale), plan, setup, palette, locale).laidOut(fonts);
     }
 
     private SheetPages booklet(StepSheet sheet) {
