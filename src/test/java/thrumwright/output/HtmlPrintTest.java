@@ -29,6 +29,7 @@ import thrumwright.output.page.PngFile;
 import thrumwright.output.page.Progress;
 import thrumwright.output.page.SheetPages;
 import thrumwright.plan.Plan;
+import thrumwright.sheet.StepSheet;
 import thrumwright.store.BuiltIn;
 import thrumwright.store.PieceFile;
 
@@ -66,8 +67,8 @@ class HtmlPrintTest {
         Assumptions.assumeTrue(program.isPresent(), "no browser is installed here, so nothing is printed by one");
         Plan plan = plan();
         Path file = Files.writeString(folder.resolve("panel.html"), html(plan));
-        SheetPages cards =
-                CardPages.of(plan, Optional.empty(), PageSetup.usual(Paper.A4), FONTS, Palette.onPaper(), Locale.UK);
+        SheetPages cards = CardPages.of(
+                plan, StepSheet.of(plan, Locale.UK), PageSetup.usual(Paper.A4), FONTS, Palette.onPaper(), Locale.UK);
         try (Browser browser = new Browser(program.orElseThrow(), folder.resolve("profile"))) {
             browser.open(file.toUri());
             try (PDDocument printed = Loader.loadPDF(browser.printed(215.9, 279.4))) {

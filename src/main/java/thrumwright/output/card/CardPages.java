@@ -42,31 +42,17 @@ public final class CardPages {
         this.phrases = phrases;
     }
 
-    /** @param name of the weaver whose cards they are; blank if it is to be written on; empty if they are nobody's own */
+    /** @param sheet of the same plan */
     public static SheetPages of(
-            Plan plan, Optional<String> name, PageSetup setup, Fonts fonts, Palette palette, Locale locale) {
-        StepSheet sheet =
-                name.map(whose -> StepSheet.of(plan, whose, locale)).orElseGet(() -> StepSheet.of(plan, locale));
-        return of(plan, name, sheet, setup, fonts, palette, locale);
-    }
-
-    /** The same of a sheet that is written already. */
-    public static SheetPages of(
-            Plan plan,
-            Optional<String> name,
-            StepSheet sheet,
-            PageSetup setup,
-            Fonts fonts,
-            Palette palette,
-            Locale locale) {
+            Plan plan, StepSheet sheet, PageSetup setup, Fonts fonts, Palette palette, Locale locale) {
         Type type = new Type(fonts, setup.distance(), 1);
         CardPages cards = new CardPages(plan, setup, type, palette, Phrases.of("thrumwright.sheet.card", locale));
         List<Card> ends = Stream.of(Place.values())
                 .filter(place -> place == Place.START || Card.needed(plan, place))
-                .map(place -> Card.of(plan, name, sheet, place, locale))
+                .map(place -> Card.of(plan, sheet.name(), sheet, place, locale))
                 .toList();
         Optional<List<PlacedPart>> one =
-                name.isPresent() && ends.size() == 2 ? cards.onOnePage(ends) : Optional.empty();
+                sheet.name().isPresent() && ends.size() == 2 ? cards.onOnePage(ends) : Optional.empty();
         List<List<PlacedPart>> pages = one.map(List::of)
                 .orElseGet(() ->
                         ends.stream().flatMap(end -> cards.pages(end).stream()).toList());

@@ -73,7 +73,7 @@ public final class FileWork implements OnFile.Content {
         commands.add("open", () -> questions.fileToOpen().ifPresent(this::open));
         commands.add("save", onFile::save);
         commands.add("save-as", onFile::saveAs);
-        commands.add("earlier", this::takeEarlier, () -> earlier().isPresent());
+        commands.add("earlier", this::takeEarlier, () -> onFile.earlier().isPresent());
         commands.add("close", this::close);
         commands.add("close-all", windows::closeAll);
     }
@@ -108,17 +108,9 @@ public final class FileWork implements OnFile.Content {
         }
     }
 
-    /** Where the version before the last save lies, if there is one. */
-    private Optional<Path> earlier() {
-        return place.keeping()
-                .earlier()
-                .flatMap(kept -> session.path().map(kept::of))
-                .filter(Files::isRegularFile);
-    }
-
     /** As an edit, so that undo brings back what was there, and nothing is on file until it is saved. */
     private void takeEarlier() {
-        earlier().ifPresent(path -> {
+        onFile.earlier().ifPresent(path -> {
             try {
                 Piece before = PieceFile.read(SafeFile.read(path)).piece();
                 window.forgetTyping();
