@@ -23,16 +23,6 @@ public final class Seeds {
     }
 
     /**
-     * How many to do where each takes long: a short run does the share of the share.
-     *
-     * @param many in a long run
-     * @param least in any run
-     */
-    public static int costly(int many, int least) {
-        return Math.max(least, Math.round(many * SHARE / 100f * SHARE / 100f));
-    }
-
-    /**
      * How many to do where fewer would not meet everything that the test looks for.
      *
      * @param many in a long run
