@@ -6,6 +6,7 @@ import thrumwright.block.Course;
 import thrumwright.piece.Measures;
 import thrumwright.piece.Piece;
 import thrumwright.piece.Place;
+import thrumwright.piece.Ticks;
 
 /**
  * Everything that follows from a piece.
@@ -33,6 +34,11 @@ public record Plan(Piece piece, EndPlan start, EndPlan top, Course afterDesign, 
     /** As it was planned before anything was changed to make up for what was measured. */
     public static Plan asFirstPlanned(Piece piece) {
         return of(Grown.undone(piece));
+    }
+
+    /** The same as if nothing of it were woven yet. */
+    public Plan unticked() {
+        return new Plan(piece.withTicks(Ticks.NONE), start, top, afterDesign, budget, totals);
     }
 
     public EndPlan end(Place place) {

@@ -29,7 +29,8 @@ public record SheetSettings(Settings settings, Locale locale) {
                     settings.get("sheet.margin").map(Length::parse).orElse(usual.margin()),
                     settings.get("sheet.distance").map(Length::parse).orElse(usual.distance()),
                     settings.get("sheet.coloured").map(Boolean::valueOf).orElse(usual.coloured()),
-                    settings.get("sheet.sections").map(SheetSettings::sections).orElse(usual.sections()));
+                    settings.get("sheet.sections").map(SheetSettings::sections).orElse(usual.sections()),
+                    settings.get("sheet.done").map(Boolean::valueOf).orElse(usual.done()));
         } catch (IllegalArgumentException e) {
             return usual;
         }
@@ -41,6 +42,7 @@ public record SheetSettings(Settings settings, Locale locale) {
         values.put("sheet.landscape", String.valueOf(choice.landscape()));
         values.put("sheet.margin", choice.margin().text());
         values.put("sheet.distance", choice.distance().text());
+        values.put("sheet.done", String.valueOf(choice.done()));
         values.put("sheet.coloured", String.valueOf(choice.coloured()));
         values.put(
                 "sheet.sections",
