@@ -23,8 +23,10 @@ import thrumwright.block.OwnWords;
 import thrumwright.block.TurnedEnds;
 import thrumwright.block.YarnBlock;
 import thrumwright.measure.Length;
+import thrumwright.piece.Loom;
 import thrumwright.piece.MeasuredStep;
 import thrumwright.piece.Piece;
+import thrumwright.piece.Sheds;
 import thrumwright.piece.Structure;
 import thrumwright.plan.BlockPlan;
 import thrumwright.plan.Cut;
@@ -154,6 +156,26 @@ class DocsTest {
                 .isEmpty();
         assertThat(StructureFile.read(examples.get(2)).structure().end().blocks())
                 .hasSize(2);
+    }
+
+    /** Every kind of loom in docs/files.md is read as it stands there, and written again. */
+    @Test
+    void theKindsOfLoomInTheDocsAreRead() throws IOException, FileProblem {
+        String files = Files.readString(Path.of("docs/files.md"));
+        String piece = blocks("docs/files.md", "json").get(0);
+        Set<String> kinds = new TreeSet<>();
+        Matcher row =
+                Pattern.compile("(?m)^\\| `(\"[a-zA-Z]+\": \\{.*?\\})` \\| ").matcher(files);
+        while (row.find()) {
+            String text = piece.replace("\"loom\": {", "\"loom\": {" + row.group(1) + ", \"sheds\": \"heddle\", ")
+                    .replace("\"warpPerEnd\": \"80 cm\"", "\"warpPerEnd\": \"1.8 m\"");
+            Loom loom = PieceFile.read(text).piece().loom();
+            assertThat(loom.sheds()).isEqualTo(Sheds.HEDDLE);
+            assertThat(PieceFile.read(PieceFile.read(text).text()).piece().loom())
+                    .isEqualTo(loom);
+            kinds.add(loom.kind().key());
+        }
+        assertThat(kinds).containsExactlyInAnyOrder("round-frame", "joining-bar", "nails", "rollers");
     }
 
     /** Every kind of block in docs/files.md with what it must have; all else is left out. */

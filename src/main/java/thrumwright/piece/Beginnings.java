@@ -38,9 +38,7 @@ public final class Beginnings {
                 "",
                 "",
                 Optional.empty(),
-                inches
-                        ? loom("36 in", "7/8 in", "1 1/4 in", "10 in", "9 in", "42 in")
-                        : loom("90 cm", "22 mm", "30 mm", "25 cm", "22 cm", "106 cm"),
+                inches ? loom("36 in", "7/8 in", "1 1/4 in") : loom("90 cm", "22 mm", "30 mm"),
                 new Warp(Length.parse(inches ? "10 in" : "25 cm"), Sett.parse(inches ? "8/in" : "3/cm"), "cord"),
                 List.of(
                         yarn(
@@ -63,14 +61,17 @@ public final class Beginnings {
                 Measures.NONE);
     }
 
-    private static Loom loom(String open, String post, String gap, String clearance, String room, String warpPerEnd) {
+    /** What it leaves free below and above is as usual. */
+    private static Loom loom(String open, String post, String gap) {
         return new Loom(
                 "",
+                new LoomKind.BarToBar(),
                 Length.parse(open),
                 Optional.of(new Loom.Uprights(Length.parse(post), Length.parse(gap))),
-                Length.parse(clearance),
-                Length.parse(room),
-                Length.parse(warpPerEnd));
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Sheds.FINGERS);
     }
 
     private static Yarn yarn(String id, String name, int colour, Fibre fibre, String diameter, Firmness firmness) {

@@ -94,7 +94,7 @@ public record ClassMember(
                 .withOpen(open.orElse(usual.open()))
                 .withUprights(posts.map(OwnPosts::uprights)
                         .orElseGet(() -> usual.uprights().map(beside -> moved(beside, piece, warp))))
-                .withWarpPerEnd(warpPerEnd.orElseGet(() -> warpPerEnd(piece)));
+                .withWarpPerEnd(warpPerEnd.or(() -> usual.warpPerEnd().map(end -> warpPerEnd(piece, end))));
     }
 
     /** Posts stay where they are: a narrower warp leaves a wider gap on both sides. */
@@ -118,12 +118,12 @@ public record ClassMember(
      * On a higher or lower loom a warp end is longer or shorter. Whether it runs over one face of the loom or over both,
      * this is enough: in proportion where the loom is higher, by the difference where it is lower (derived).
      */
-    private Length warpPerEnd(Piece piece) {
+    private Length warpPerEnd(Piece piece, Length typed) {
         double usual = piece.loom().open().mm();
         double own = open.map(Length::mm).orElse(usual);
-        double perEnd = piece.loom().warpPerEnd().mm();
+        double perEnd = typed.mm();
         if (own == usual) {
-            return piece.loom().warpPerEnd();
+            return typed;
         }
         double enough = Math.max(perEnd * own / usual, perEnd + own - usual);
         Unit unit = piece.habits().units().usual();

@@ -50,7 +50,7 @@ public record Piece(
 
     public static final double MOST_EASE = 1;
 
-    /** @throws IllegalArgumentException if a yarn is missing or twice there; the message is for the user */
+    /** @throws IllegalArgumentException if a yarn is missing or twice there, or the loom can't have that sett; the message is for the user */
     public Piece {
         Objects.requireNonNull(title);
         Objects.requireNonNull(note);
@@ -61,6 +61,7 @@ public record Piece(
         Objects.requireNonNull(ticks);
         Objects.requireNonNull(measures);
         yarns = List.copyOf(yarns);
+        loom.kind().check(warp.sett());
         start = start.withFinishesAtTheEdge(Place.START);
         top = top instanceof Top.OnItsOwn own ? new Top.OnItsOwn(own.end().withFinishesAtTheEdge(Place.TOP)) : top;
         Set<String> ids = new HashSet<>();

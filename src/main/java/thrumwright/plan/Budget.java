@@ -1,11 +1,9 @@
 package thrumwright.plan;
 
-import thrumwright.piece.Piece;
-
 /**
- * The warp on one face of the loom, from the lower bar up. All in mm.
+ * The warp as far as it can be woven, from the lower bar up; where it travels, along the warp. All in mm.
  *
- * @param open between the bars
+ * @param open as far as the warp can be woven on: between the bars, or once round
  * @param clearance below the start
  * @param start height of the start
  * @param design height of the design on the loom
@@ -15,15 +13,8 @@ import thrumwright.piece.Piece;
  */
 public record Budget(
         double open, double clearance, double start, double design, double top, double workingRoom, boolean closed) {
-    static Budget of(Piece piece, double start, double design, double top, boolean closed) {
-        return new Budget(
-                piece.loom().open().mm(),
-                piece.loom().clearance().mm(),
-                start,
-                design,
-                top,
-                closed ? 0 : piece.loom().workingRoom().mm(),
-                closed);
+    static Budget of(LoomRoom room, double start, double design, double top, boolean closed) {
+        return new Budget(room.along(), room.clearance(), start, design, top, closed ? 0 : room.workingRoom(), closed);
     }
 
     /** Where the design begins, above the lower bar, mm, 0 or more. */

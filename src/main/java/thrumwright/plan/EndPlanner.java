@@ -54,15 +54,22 @@ final class EndPlanner {
         return Lengths.joined(piece, plans);
     }
 
+    /** What the loom has to know of it. */
+    BareEnds.Bare bare(List<BlockPlan> blocks) {
+        double height = blocks.isEmpty() ? 0 : blocks.get(blocks.size() - 1).top();
+        Setting warp = laid(piece.warpYarn()).setting();
+        Optional<Double> needed =
+                outermostFinish(blocks).flatMap(plan -> plan.block().finish()).map(finish -> finish.freeWarp(warp));
+        return new BareEnds.Bare(height, edge(blocks), needed, closed(blocks));
+    }
+
     /** The end as a whole. */
-    EndPlan end(List<BlockPlan> blocks, Course before, double onLoom) {
+    EndPlan end(List<BlockPlan> blocks, Course before, double onLoom, double free) {
         Course after = before;
         for (BlockPlan block : blocks) {
             after = after(after, block);
         }
         double edge = edge(blocks);
-        double onLoomEdge = onLoom + edge;
-        double free = place == Place.START ? onLoomEdge : piece.loom().open().mm() - onLoomEdge;
         Optional<Finish> finish = finish(blocks, free);
         Optional<Hem> hem = hem(blocks, edge, finish.map(Finish::block));
         return new EndPlan(place, onLoom, blocks, before, after, edge, free, hem, finish);

@@ -17,21 +17,33 @@ import thrumwright.piece.Place;
  * of the difference; where that would leave nothing of it, all since the measure before share it by their planned heights.
  * What lies above moves by as much.
  */
-record Grown(Piece piece, Measures measures) {
-    static Grown on(Piece piece, Measures measures) {
-        return new Grown(piece, measures);
+record Grown(Piece piece, Measures measures, LoomRoom room) {
+    static Grown on(Piece piece, Measures measures, LoomRoom room) {
+        return new Grown(piece, measures, room);
+    }
+
+    List<BlockPlan> start(List<BlockPlan> planned) {
+        return blocks(Place.START, planned, room.clearance(), 0);
+    }
+
+    /**
+     * @param startLine where the design begins, from which heights are told once the warp has travelled, mm
+     * @param onLoom where the top begins, mm
+     */
+    List<BlockPlan> top(List<BlockPlan> planned, double startLine, double onLoom) {
+        return blocks(Place.TOP, planned, onLoom, room.travels() ? startLine : 0);
     }
 
     static double height(List<BlockPlan> blocks) {
         return blocks.isEmpty() ? 0 : blocks.get(blocks.size() - 1).top();
     }
 
-    /** @param onLoom height of the lowest line above the lower bar, mm */
-    List<BlockPlan> blocks(Place place, List<BlockPlan> planned, double onLoom) {
+    private List<BlockPlan> blocks(Place place, List<BlockPlan> planned, double onLoom, double toldFrom) {
         List<BlockPlan> grown = new ArrayList<>();
         for (int i = 0; i < planned.size(); i++) {
             BlockPlan block = planned.get(i);
-            Optional<Double> reached = measures.height(place.step(block.block().id()));
+            Optional<Double> reached =
+                    measures.height(place.step(block.block().id())).map(told -> told + toldFrom);
             if (reached.isPresent() && block.height() > 0 && likely(reached.get(), onLoom + height(grown))) {
                 stack(planned.subList(grown.size(), i + 1), reached.get() - onLoom - height(grown), grown);
             }
@@ -43,7 +55,7 @@ record Grown(Piece piece, Measures measures) {
 
     /** Whether a height can have been reached after another. */
     private boolean likely(double reached, double before) {
-        return reached > before && reached <= piece.loom().open().mm();
+        return reached > before && reached <= room.along();
     }
 
     /** @param span that some blocks take up together, mm; the last of them was measured */
@@ -94,6 +106,7 @@ record Grown(Piece piece, Measures measures) {
      */
     double design(double begins) {
         return measures.height(Measures.DESIGN)
+                .map(told -> told + (room.travels() ? begins : 0))
                 .filter(ends -> likely(ends, begins))
                 .map(ends -> ends - begins)
                 .orElse(piece.design().heightOnLoom());

@@ -18,10 +18,15 @@ import thrumwright.piece.Place;
 public record HeightRange(double above, double upTo) {
     /** @param step its key */
     public static HeightRange of(Piece piece, String step) {
-        double above = piece.loom().clearance().mm();
+        Plan plan = Plan.of(piece);
+        boolean travels = plan.room().travels();
+        double above = plan.budget().clearance();
         boolean passed = false;
         for (String each : steps(piece)) {
             Optional<Double> reached = piece.measures().height(each);
+            if (travels && each.equals(Measures.DESIGN)) {
+                above = 0;
+            }
             if (each.equals(step)) {
                 passed = true;
             } else if (reached.isPresent() && passed) {
@@ -30,7 +35,7 @@ public record HeightRange(double above, double upTo) {
                 above = reached.get();
             }
         }
-        return new HeightRange(above, piece.loom().open().mm());
+        return new HeightRange(above, plan.budget().open());
     }
 
     /** The keys of all that has a height, in the order of weaving. */

@@ -3,6 +3,7 @@ package thrumwright.plan;
 import java.util.List;
 import java.util.Optional;
 import thrumwright.block.Course;
+import thrumwright.piece.Datum;
 import thrumwright.piece.Measures;
 import thrumwright.piece.Piece;
 import thrumwright.piece.Place;
@@ -12,9 +13,17 @@ import thrumwright.piece.Ticks;
  * Everything that follows from a piece.
  *
  * @param afterDesign the design's last pick, given or assumed, from which the top goes on
+ * @param room what the loom leaves of a warp end
  * @param totals in the order of the piece's yarns, those used only
  */
-public record Plan(Piece piece, EndPlan start, EndPlan top, Course afterDesign, Budget budget, List<YarnTotal> totals) {
+public record Plan(
+        Piece piece,
+        EndPlan start,
+        EndPlan top,
+        Course afterDesign,
+        Budget budget,
+        LoomRoom room,
+        List<YarnTotal> totals) {
     public Plan {
         totals = List.copyOf(totals);
     }
@@ -50,7 +59,7 @@ public record Plan(Piece piece, EndPlan start, EndPlan top, Course afterDesign, 
      * ends what is wound.
      */
     public double warpYarn() {
-        return Planner.warpYarn(piece, start, top);
+        return Planner.warpYarn(piece, start, top, room);
     }
 
     /** The warp, if it is closed at both ends. */
@@ -66,6 +75,29 @@ public record Plan(Piece piece, EndPlan start, EndPlan top, Course afterDesign, 
     /** The hook-and-loop strip that suits its weight. */
     public HangingStrip strip() {
         return HangingStrip.of(this);
+    }
+
+    /** What heights at an end are said from. */
+    public Datum datum(Place place) {
+        if (room.travels() && place == Place.TOP) {
+            return Datum.START_LINE;
+        }
+        boolean fixed = piece.loom().kind().travels() && !room.travels();
+        return fixed ? Datum.LOWER_BAR : piece.loom().kind().datum();
+    }
+
+    /**
+     * A height as it is said at an end, mm, any.
+     *
+     * @param mm along the warp from the loom's own datum, any
+     */
+    public double above(Place place, double mm) {
+        return datum(place) == Datum.START_LINE ? mm - budget.startLine() : mm;
+    }
+
+    /** Where the piece begins and ends along the warp, what stays of it: warp free of it goes once round from the top edge. */
+    public double freeRound() {
+        return room.along() - budget.designEnds() - top.edge() + budget.clearance() + start.edge();
     }
 
     /** Finished width, mm, more than 0: that of the cloth, with what it draws in. */

@@ -18,21 +18,25 @@ import thrumwright.yarn.Yarn;
  */
 record Planner(Piece piece, Measures measures) {
     Plan plan() {
+        Course beginning = Course.beginning();
+        Course afterDesign = afterDesign();
         EndPlanner startPlanner = new EndPlanner(piece, Place.START);
         EndPlanner topPlanner = new EndPlanner(piece, Place.TOP);
-        Grown grown = Grown.on(piece, measures);
-        Course beginning = Course.beginning();
-        double clearance = piece.loom().clearance().mm();
         List<BlockPlan> planned = startPlanner.blocks(beginning);
-        EndPlan start = startPlanner.end(grown.blocks(Place.START, planned, clearance), beginning, clearance);
-        Course afterDesign = afterDesign();
-        List<BlockPlan> like = grown.like(planned, start.blocks(), topPlanner.blocks(afterDesign));
-        double design = grown.design(clearance + start.height());
-        double ends = clearance + start.height() + design;
-        List<BlockPlan> topBlocks = grown.blocks(Place.TOP, like, ends);
-        Budget budget = Budget.of(piece, start.height(), design, Grown.height(topBlocks), topPlanner.closed(topBlocks));
-        EndPlan top = topPlanner.end(topBlocks, afterDesign, budget.designEnds());
-        return new Plan(piece, start, top, afterDesign, budget, totals(start, top));
+        List<BlockPlan> plannedTop = topPlanner.blocks(afterDesign);
+        LoomRoom room = LoomRoom.of(piece, new BareEnds(startPlanner.bare(planned), topPlanner.bare(plannedTop)));
+        Grown grown = Grown.on(piece, measures, room);
+        List<BlockPlan> startBlocks = grown.start(planned);
+        double startLine = room.clearance() + Grown.height(startBlocks);
+        double design = grown.design(startLine);
+        List<BlockPlan> topBlocks =
+                grown.top(grown.like(planned, startBlocks, plannedTop), startLine, startLine + design);
+        BareEnds ends = new BareEnds(startPlanner.bare(startBlocks), topPlanner.bare(topBlocks));
+        Budget budget =
+                Budget.of(room, ends.start().height(), design, ends.top().height(), topPlanner.closed(topBlocks));
+        EndPlan start = startPlanner.end(startBlocks, beginning, room.clearance(), room.freeBelow(budget, ends));
+        EndPlan top = topPlanner.end(topBlocks, afterDesign, budget.designEnds(), room.freeAbove(budget, ends));
+        return new Plan(piece, start, top, afterDesign, budget, room, totals(start, top, room));
     }
 
     /** What isn't known is assumed: the last pick went under the left edge end and came out at the right. */
@@ -43,18 +47,18 @@ record Planner(Piece piece, Measures measures) {
     }
 
     /** Warp yarn in all, mm. */
-    static double warpYarn(Piece piece, EndPlan start, EndPlan top) {
+    static double warpYarn(Piece piece, EndPlan start, EndPlan top, LoomRoom room) {
         int ends = piece.warp().ends();
         return ClosedWarp.of(piece, start, top)
                 .map(closed -> closed.length(ends))
-                .orElse(ends * piece.loom().warpPerEnd().mm());
+                .orElse(ends * room.perEnd());
     }
 
-    private List<YarnTotal> totals(EndPlan start, EndPlan top) {
+    private List<YarnTotal> totals(EndPlan start, EndPlan top, LoomRoom room) {
         List<YarnTotal> totals = new ArrayList<>();
         for (Yarn yarn : piece.yarns()) {
             boolean warp = yarn.id().equals(piece.warp().yarnId());
-            double inWarp = warp ? warpYarn(piece, start, top) : 0;
+            double inWarp = warp ? warpYarn(piece, start, top, room) : 0;
             YarnTotal total = new YarnTotal(yarn, inWarp, start.cut(yarn) + top.cut(yarn));
             if (total.length() > 0) {
                 totals.add(total);

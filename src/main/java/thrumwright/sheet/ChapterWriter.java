@@ -19,6 +19,7 @@ import thrumwright.plan.BlockPlan;
 import thrumwright.plan.Budget;
 import thrumwright.plan.EndPlan;
 import thrumwright.plan.Plan;
+import thrumwright.plan.words.HeightWords;
 import thrumwright.plan.words.Words;
 
 /** Writes the chapters; steps are numbered through all of them. */
@@ -33,6 +34,7 @@ final class ChapterWriter {
     private final PictureWords pictureWords;
     private final OwnWording ownWording;
     private final TopDifferences topDifferences;
+    private final HeightWords heights;
     private int number;
 
     ChapterWriter(Plan plan, Phrases phrases, Words words, Locale locale) {
@@ -45,6 +47,7 @@ final class ChapterWriter {
         this.blockWords = new BlockWords(plan, phrases, words);
         this.pictureWords = new PictureWords(plan, phrases, words);
         this.ownWording = new OwnWording(plan, phrases, words);
+        this.heights = new HeightWords(plan, phrases);
         this.topDifferences = new TopDifferences(plan, phrases, words, locale);
     }
 
@@ -67,7 +70,7 @@ final class ChapterWriter {
         List<String> opening = new ArrayList<>();
         opening.add(phrases.say(
                 plan.start().loops().isPresent() ? "start.opening.closed" : "start.opening",
-                Map.of("clearance", shown.height(plan.budget().clearance()))));
+                Map.of("clearance", heights.at(Place.START, plan.budget().clearance()))));
         plan.start()
                 .finish()
                 .filter(finish -> finish.needed() > 0)
@@ -83,13 +86,14 @@ final class ChapterWriter {
         opening.add(phrases.say(
                 plan.budget().closed() ? "top.opening.closed" : "top.opening",
                 Map.of(
-                        "stop", shown.height(plan.budget().stopLine()),
+                        "stop", heights.at(Place.TOP, plan.budget().stopLine()),
                         "meets", lastMeets(),
                         "from", words.side(plan.afterDesign().side().other()),
                         "side", words.side(plan.afterDesign().side()))));
         if (!plan.budget().closed()) {
             opening.add(phrases.say(
-                    "top.heights", Map.of("ends", shown.height(plan.budget().designEnds()))));
+                    "top.heights",
+                    Map.of("ends", heights.at(Place.TOP, plan.budget().designEnds()))));
         }
         if (piece.design().lastShed().isEmpty() || piece.design().lastSide().isEmpty()) {
             opening.add(phrases.say("top.assumed"));
@@ -141,7 +145,7 @@ final class ChapterWriter {
                     own.isEmpty() ? blockWords.sentences(block.work().get()) : own,
                     blockWords.rows(block.work().get()),
                     reach(end, block),
-                    shown.height(end.reach(block)),
+                    heights.brief(end.place(), end.reach(block)),
                     blockWords.cautions(block.work().get()));
         }
         List<Sentence> sentences = withoutYarn(end, block);
@@ -157,7 +161,7 @@ final class ChapterWriter {
                 own.isEmpty() ? sentences : own,
                 List.of(),
                 open ? reach(end, block) : "",
-                open ? shown.height(end.reach(block)) : "",
+                open ? heights.brief(end.place(), end.reach(block)) : "",
                 List.of());
     }
 
@@ -202,7 +206,7 @@ final class ChapterWriter {
                 "reach",
                 Map.of(
                         "height", shown.height(block.height()),
-                        "reach", shown.height(end.reach(block))));
+                        "reach", heights.at(end.place(), end.reach(block))));
     }
 
     private Chapter design() {
@@ -211,7 +215,7 @@ final class ChapterWriter {
         begin.add(said(
                 "design.begin",
                 Map.of(
-                        "line", shown.height(budget.startLine()),
+                        "line", heights.at(Place.START, budget.startLine()),
                         "meets", nextMeets(),
                         "side", words.side(plan.start().after().side()),
                         "yarn", piece.stripe(Place.START).name())));
@@ -219,8 +223,7 @@ final class ChapterWriter {
             begin.addAll(new LoopWords(plan, phrases, words).closing());
         }
         List<Sentence> stop = new ArrayList<>();
-        String line = budget.closed() ? "design.stop.closed" : "design.stop";
-        stop.add(said(line, Map.of("line", shown.height(budget.stopLine()))));
+        stop.add(said(stopKey(), Map.of("line", heights.at(Place.TOP, budget.stopLine()))));
         if (budget.closed() && budget.left() >= 0) {
             stop.add(said(
                     LoopWords.onNails(plan.top()) ? "design.left.closed-nails" : "design.left.closed",
@@ -228,7 +231,7 @@ final class ChapterWriter {
         } else if (budget.left() >= 0) {
             stop.add(said(
                     "design.left",
-                    Map.of("ends", shown.height(budget.designEnds()), "left", shown.height(budget.left()))));
+                    Map.of("ends", heights.at(Place.TOP, budget.designEnds()), "left", shown.height(budget.left()))));
         } else {
             stop.add(said("design.short", Map.of("short", shown.height(-budget.left()))));
         }
@@ -237,6 +240,13 @@ final class ChapterWriter {
                 phrases.say("chapter.design"),
                 List.of(),
                 List.of(plain("stop", stop), plain("begin", begin)));
+    }
+
+    private String stopKey() {
+        if (plan.room().travels()) {
+            return "design.stop.travels";
+        }
+        return plan.budget().closed() ? "design.stop.closed" : "design.stop";
     }
 
     private String nextMeets() {

@@ -102,7 +102,7 @@ final class ClassSheetWriter {
         columns.put("ends", one -> Integer.toString(one.piece().warp().ends()));
         columns.put("posts", one -> posts(one.piece().loom()));
         columns.put("open", one -> height(one.piece().loom().open()));
-        columns.put("per-end", one -> shown.cut(one.piece().loom().warpPerEnd().mm()));
+        columns.put("per-end", one -> shown.cut(one.room().perEnd()));
         columns.put("warp", one -> shown.total(one.warpYarn()));
         columns.put("begins", one -> shown.height(one.budget().startLine()));
         columns.put("stops", one -> shown.height(one.budget().stopLine()));

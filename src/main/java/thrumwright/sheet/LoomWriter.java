@@ -6,8 +6,10 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import thrumwright.measure.Phrases;
+import thrumwright.piece.Place;
 import thrumwright.plan.Plan;
 import thrumwright.plan.Work;
+import thrumwright.plan.words.HeightWords;
 import thrumwright.plan.words.Words;
 
 /** Takes a sheet apart into what is read at the loom, one step at a time. */
@@ -38,9 +40,14 @@ final class LoomWriter {
 
     private LoomStep step(Step step, String part, List<String> opening) {
         Optional<Work> work = step.rows().isEmpty() ? Optional.empty() : LoomSheet.work(plan, step.key());
-        String reach = step.reachBrief().isEmpty() ? "" : phrases.say("reach", Map.of("reach", step.reachBrief()));
+        String reach = step.reachBrief().isEmpty() ? "" : reach(step);
         return new LoomStep(
                 step, part, opening, cuts(step), work.map(this::rows).orElse(List.of()), reach);
+    }
+
+    private String reach(Step step) {
+        Place place = step.picture().orElseThrow().place();
+        return phrases.say("reach", Map.of("reach", new HeightWords(plan, phrases).said(place, step.reachBrief())));
     }
 
     /** In a few words for what is woven, whose sentences say the rest; else as on the sheet. */

@@ -15,6 +15,7 @@ import thrumwright.plan.ClosedWarp;
 import thrumwright.plan.ClosingShed;
 import thrumwright.plan.EndPlan;
 import thrumwright.plan.Plan;
+import thrumwright.plan.words.HeightWords;
 import thrumwright.plan.words.Words;
 
 /** How a closed warp is wound, woven full and taken off. */
@@ -72,7 +73,10 @@ final class LoopWords {
         if (plan.closedWarp().isEmpty()) {
             values.put(
                     "stand",
-                    shown.height(plan.budget().designEnds() + plan.top().height()));
+                    new HeightWords(plan, phrases)
+                            .at(
+                                    Place.TOP,
+                                    plan.budget().designEnds() + plan.top().height()));
             sentences.add(said("warp-loops.fix-top", values));
         }
         sentences.add(said("warp-loops.pack", values));
@@ -84,9 +88,10 @@ final class LoopWords {
         ClosingShed shed = plan.closingShed();
         double loops = plan.budget().designEnds() + plan.top().height();
         double begins = plan.budget().clearance();
+        HeightWords heights = new HeightWords(plan, phrases);
         Map<String, Object> values = Map.of(
-                "line", shown.height(Math.max(begins, loops - shed.hands())),
-                "needleLine", shown.height(Math.max(begins, loops - shed.needle())),
+                "line", heights.at(Place.TOP, Math.max(begins, loops - shed.hands())),
+                "needleLine", heights.at(Place.TOP, Math.max(begins, loops - shed.needle())),
                 "needle", shown.height(Math.min(loops - begins, shed.needle())));
         return List.of(said("warp-loops.fill", values), said("warp-loops.needle", values));
     }
@@ -129,7 +134,9 @@ final class LoopWords {
     private Map<String, Object> values(WarpLoops loops) {
         Map<String, Object> values = new HashMap<>();
         values.put("held", words.held(loops, shown));
-        values.put("clearance", shown.height(plan.budget().clearance()));
+        values.put(
+                "clearance",
+                new HeightWords(plan, phrases).at(Place.START, plan.budget().clearance()));
         return values;
     }
 }

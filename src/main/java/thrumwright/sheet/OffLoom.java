@@ -85,7 +85,8 @@ final class OffLoom {
         List<Sentence> sentences = new ArrayList<>();
         tied().ifPresent(name -> sentences.add(Sentence.of(phrases, "off.cut.untie", Map.of("tied", name))));
         sentences.addAll(whereToCut());
-        for (EndPlan end : List.of(plan.top(), plan.start())) {
+        List<EndPlan> atBars = plan.room().endless() ? List.of() : List.of(plan.top(), plan.start());
+        for (EndPlan end : atBars) {
             end.finish()
                     .filter(finish -> end.loops().isEmpty() && finish.free() < finish.needed())
                     .ifPresent(finish -> sentences.add(Sentence.of(
@@ -134,7 +135,28 @@ final class OffLoom {
         } else if (plan.top().loops().isPresent()) {
             return sentences(List.of("off.cut.start-only", "off.cut.few"), values);
         }
+        if (plan.room().endless()) {
+            return sentences(List.of("off.cut.round", "off.cut.few"), round(values));
+        }
+        String kind = "off.cut." + plan.piece().loom().kind().key();
+        if (phrases.has(kind)) {
+            return sentences(List.of(kind, "off.cut.few"), values);
+        }
         return sentences(List.of("off.cut.where", "off.cut.order", "off.cut.few"), values);
+    }
+
+    /** One cut parts all that is free between both edges: what neither end needs is shared. */
+    private Map<String, Object> round(Map<String, Object> values) {
+        Map<String, Object> round = new HashMap<>(values);
+        double above = needed(plan.top());
+        double spare = plan.freeRound() - above - needed(plan.start());
+        round.put("all", shown.cut(Math.max(0, plan.freeRound())));
+        round.put("cut", shown.height(Math.max(0, above + spare / 2)));
+        return round;
+    }
+
+    private static double needed(EndPlan end) {
+        return end.finish().map(Finish::needed).orElse(EdgeFinish.HANDS);
     }
 
     /** What a finish needs; for a hem what the hands like, as far as the loom leaves it. */

@@ -64,7 +64,7 @@ public final class OwnWording {
         values.put("block", words.name(block));
         values.put("place", words.place(end.place()));
         values.put("height", shown.height(plan.height()));
-        values.put("reach", shown.height(end.reach(plan)));
+        values.put("reach", shown.height(this.plan.above(end.place(), end.reach(plan))));
         plan.work().ifPresent(work -> work(work, values));
         hem(end.hem(), values);
         if (block instanceof EdgeFinish finish) {

@@ -26,6 +26,7 @@ import thrumwright.plan.Work;
 import thrumwright.plan.Wrapping;
 import thrumwright.plan.finding.Findings;
 import thrumwright.plan.words.FindingWords;
+import thrumwright.plan.words.HeightWords;
 import thrumwright.plan.words.Words;
 
 /** Writes a sheet from a plan: first the chapters, then the lists that refer to their steps. */
@@ -69,17 +70,30 @@ final class SheetWriter {
         facts.add(fact("assumed", assumed()));
         hemFact(facts, plan.start(), "hem.start");
         hemFact(facts, plan.top(), "hem.top");
-        facts.add(fact(
-                "lines",
-                phrases.say(
-                        plan.budget().closed() ? "fact.lines.value.closed" : "fact.lines.value",
-                        Map.of(
-                                "start", shown.height(plan.budget().startLine()),
-                                "stop", shown.height(plan.budget().stopLine())))));
+        facts.add(lines());
         if (!piece.note().isBlank()) {
             facts.add(fact("note", piece.note()));
         }
         return facts;
+    }
+
+    /** Where the design begins, and by where it must end. */
+    private Fact lines() {
+        HeightWords heights = new HeightWords(plan, phrases);
+        double start = plan.budget().startLine();
+        double stop = plan.budget().stopLine();
+        if (plan.room().travels()) {
+            return fact(
+                    "lines.travels",
+                    phrases.say(
+                            "fact.lines.value.travels",
+                            Map.of("start", heights.at(Place.START, start), "stop", heights.at(Place.TOP, stop))));
+        }
+        return new Fact(
+                phrases.say("fact.lines", Map.of("from", heights.from(Place.START))),
+                phrases.say(
+                        plan.budget().closed() ? "fact.lines.value.closed" : "fact.lines.value",
+                        Map.of("start", shown.height(start), "stop", shown.height(stop))));
     }
 
     private void warp(List<Fact> facts) {

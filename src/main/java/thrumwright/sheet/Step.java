@@ -17,7 +17,7 @@ import thrumwright.yarn.Yarn;
  * @param take what to take in hand: yarn, length, widths; empty if nothing
  * @param told what to do, in order
  * @param reach the height to reach, in words; empty if none
- * @param reachBrief the height alone, above the lower bar
+ * @param reachBrief the height alone, as it is said at that end
  * @param cautions what can hurt
  */
 public record Step(

@@ -14,7 +14,9 @@ import thrumwright.measure.Phrase;
 import thrumwright.measure.UnitSystem;
 import thrumwright.piece.Difficulty;
 import thrumwright.piece.Habits;
+import thrumwright.piece.LoomKind;
 import thrumwright.piece.MadeFor;
+import thrumwright.piece.Sheds;
 import thrumwright.yarn.CountSystem;
 import thrumwright.yarn.Fibre;
 import thrumwright.yarn.Firmness;
@@ -64,6 +66,19 @@ final class Choices<T> implements ValueType<T> {
             .with("hard", Firmness.HARD)
             .with("medium", Firmness.MEDIUM)
             .with("soft", Firmness.SOFT);
+    static final Choices<LoomKind.Spacer> SPACER = new Choices<LoomKind.Spacer>()
+            .with("cord", LoomKind.Spacer.CORD)
+            .with("chain", LoomKind.Spacer.CHAIN)
+            .with("bar", LoomKind.Spacer.BAR);
+    static final Choices<LoomKind.Peg> PEG = new Choices<LoomKind.Peg>()
+            .with("nails", LoomKind.Peg.NAILS)
+            .with("pegs", LoomKind.Peg.PEGS)
+            .with("notches", LoomKind.Peg.NOTCHES);
+    static final Choices<Sheds> SHEDS = new Choices<Sheds>()
+            .with("fingers", Sheds.FINGERS)
+            .with("stick and leashes", Sheds.STICK_AND_LEASHES)
+            .with("rotating bar", Sheds.ROTATING_BAR)
+            .with("heddle", Sheds.HEDDLE);
     static final Choices<UnitSystem> UNITS =
             new Choices<UnitSystem>().with("metric", UnitSystem.METRIC).with("inches", UnitSystem.INCHES);
     static final Choices<Habits.WidthsOf> WIDTHS_OF =

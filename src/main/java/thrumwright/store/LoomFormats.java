@@ -4,6 +4,8 @@ import java.util.Optional;
 import thrumwright.measure.UnitSystem;
 import thrumwright.piece.Habits;
 import thrumwright.piece.Loom;
+import thrumwright.piece.LoomKind;
+import thrumwright.piece.Sheds;
 import thrumwright.piece.Warp;
 
 /** How a loom, its warp and the weaver's habits stand in a file. */
@@ -27,11 +29,25 @@ final class LoomFormats {
         var name = loom.usual("name", Types.text("like.loom"), "", Loom::name);
         var open = loom.needed("open", Types.LENGTH, Loom::open);
         var posts = loom.optional("posts", POSTS, Loom::uprights);
-        var clearance = loom.needed("clearance", Types.LENGTH, Loom::clearance);
-        var workingRoom = loom.needed("workingRoom", Types.LENGTH, Loom::workingRoom);
-        var warpPerEnd = loom.needed("warpPerEnd", Types.LENGTH, Loom::warpPerEnd);
+        var clearance = loom.optional("clearance", Types.LENGTH, Loom::clearance);
+        var workingRoom = loom.optional("workingRoom", Types.LENGTH, Loom::workingRoom);
+        var warpPerEnd = loom.optional("warpPerEnd", Types.LENGTH, Loom::warpPerEnd);
+        var sheds = loom.spare("sheds", Choices.SHEDS, Sheds.FINGERS, Loom::sheds);
+        var kind = loom.together(LoomKindFormats.KIND, LoomFormats::kind);
         return loom.as(in -> new Loom(
-                name.of(in), open.of(in), posts.of(in), clearance.of(in), workingRoom.of(in), warpPerEnd.of(in)));
+                name.of(in),
+                kind.of(in).orElseGet(LoomKind.BarToBar::new),
+                open.of(in),
+                posts.of(in),
+                clearance.of(in),
+                workingRoom.of(in),
+                warpPerEnd.of(in),
+                sheds.of(in)));
+    }
+
+    /** The usual kind isn't written. */
+    private static Optional<LoomKind> kind(Loom loom) {
+        return Optional.of(loom.kind()).filter(kind -> !(kind instanceof LoomKind.BarToBar));
     }
 
     private static Format<Warp> warp() {

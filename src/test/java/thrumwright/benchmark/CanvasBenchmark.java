@@ -66,7 +66,7 @@ public class CanvasBenchmark {
     public void begin() {
         random = new SplittableRandom(SEED);
         CanvasStage.onEventThread(() -> {
-            stage.canvas().setZoom(Zoom.fitting(Fit.PIECE));
+            stage.canvas().setZoom(Zoom.fitting(Fit.LOOM));
             return null;
         });
         stage.waitUntilSharp();
@@ -105,7 +105,7 @@ public class CanvasBenchmark {
             }
             Rectangle seen = canvas.getVisibleRect();
             Point fixed = new Point(seen.x + random.nextInt(seen.width), seen.y + random.nextInt(seen.height));
-            canvas.setZoom(Zoom.from(canvas.scale(), canvas.scale() < aim ? 0.5 : -0.5), fixed);
+            canvas.setZoom(canvas.zoom().by(canvas.scale(), canvas.scale() < aim ? 0.5 : -0.5), fixed);
             stage.paint();
             return stage.window().getRGB(9, 9);
         });

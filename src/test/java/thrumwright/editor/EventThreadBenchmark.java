@@ -26,7 +26,6 @@ import org.openjdk.jmh.annotations.TearDown;
 import org.openjdk.jmh.annotations.Warmup;
 import thrumwright.block.Block;
 import thrumwright.editor.canvas.PieceCanvas;
-import thrumwright.editor.canvas.seen.Zoom;
 import thrumwright.editor.edit.Amounts;
 import thrumwright.editor.edit.Edit;
 import thrumwright.editor.edit.Edits;
@@ -137,7 +136,7 @@ public class EventThreadBenchmark {
             case 4 -> does("opening view " + nextView(), () -> views.setSelectedIndex(nextView()));
             case 5 -> does("trying an amount out", () -> tried(block));
             case 6 -> does("giving it up", () -> session().endPreview());
-            case 7 -> does("zooming", () -> canvas.setZoom(Zoom.from(canvas.scale(), round % 2 == 0 ? 1 : -1)));
+            case 7 -> does("zooming", () -> canvas.setZoom(canvas.zoom().by(canvas.scale(), round % 2 == 0 ? 1 : -1)));
             case 8 -> does("selecting in the top", () -> session().select(Selection.of(Place.TOP, block.id())));
             case 9 -> does("adding a block", () -> command("add-twining"));
             case 10 -> does("moving it", () -> command("down"));

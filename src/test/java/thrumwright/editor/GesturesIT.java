@@ -127,7 +127,7 @@ class GesturesIT {
     /** Both while the edge is pulled and when it is let go, whether or not all of the piece is in the window. */
     @Test
     void theLowerEdgeStaysWhereItIsWhileTheUpperOneIsPulled() {
-        for (Zoom zoom : List.of(Zoom.fitting(Zoom.Fit.PIECE), Zoom.of(6), Zoom.fitting(Zoom.Fit.WIDTH))) {
+        for (Zoom zoom : List.of(Zoom.fitting(Zoom.Fit.LOOM), Zoom.of(6), Zoom.fitting(Zoom.Fit.SELVEDGES))) {
             onEventThread(() -> {
                 canvas.setZoom(zoom);
                 canvas.reveal(Place.START, "waste");
@@ -430,7 +430,7 @@ class GesturesIT {
     void theWheelWithControlComesCloserAtThePointer() {
         double before = onEventThread(canvas::scale);
         Point point = on("facing", false);
-        double there = onEventThread(() -> canvas.map().view().clothY(point.y));
+        double there = onEventThread(() -> canvas.map().heightAt(point.y));
 
         frame.robot().moveMouse(hands.screen(canvas, point));
         frame.robot().pressKey(KeyEvent.VK_CONTROL);
@@ -444,7 +444,7 @@ class GesturesIT {
             Point mouse = java.awt.MouseInfo.getPointerInfo().getLocation();
             return new Point(mouse.x - corner.x, mouse.y - corner.y);
         });
-        assertThat(onEventThread(() -> canvas.map().view().clothY(now.y))).isCloseTo(there, within(1.0));
+        assertThat(onEventThread(() -> canvas.map().heightAt(now.y))).isCloseTo(there, within(1.0));
     }
 
     private static org.assertj.core.data.Offset<Double> within(double mm) {

@@ -103,7 +103,7 @@ final class Hands {
         return onEventThread(() -> {
             var spot = canvas().map().spot(place, id).orElseThrow();
             double y = edge ? spot.top() : spot.middle();
-            return new Point((int) canvas().map().view().x(60), (int) Math.round(y));
+            return new Point((int) canvas().getVisibleRect().getCenterX(), (int) Math.round(y));
         });
     }
 

@@ -205,8 +205,7 @@ class PlanTest {
     void warpOfThePublishedWorksheet() {
         Loom loom = panel.loom();
         Piece rug = panel.withWarp(new Warp(Length.parse("82 cm"), Sett.parse("30/10 cm"), "cord"))
-                .withLoom(new Loom(
-                        "", loom.open(), loom.uprights(), loom.clearance(), loom.workingRoom(), Length.parse("5.6 m")));
+                .withLoom(loom.withWarpPerEnd(Optional.of(Length.parse("5.6 m"))));
         assertThat(rug.warp().ends()).isEqualTo(246);
         assertThat(Plan.of(rug).warpYarn()).isCloseTo(246 * (4 + 4 * 0.10 + 0.6 + 0.15 * 4) * 1000, within(1e-6));
     }
@@ -216,8 +215,7 @@ class PlanTest {
     void warpOfThePublishedRug() {
         Loom loom = panel.loom();
         Piece rug = panel.withWarp(new Warp(Length.parse("21 in"), Sett.parse("4/in"), "cord"))
-                .withLoom(new Loom(
-                        "", loom.open(), loom.uprights(), loom.clearance(), loom.workingRoom(), Length.parse("68 in")));
+                .withLoom(loom.withWarpPerEnd(Optional.of(Length.parse("68 in"))));
         assertThat(rug.warp().ends()).isEqualTo(84);
         assertThat(Plan.of(rug).warpYarn() / 914.4).isCloseTo(158.7, within(0.05));
     }
@@ -429,8 +427,7 @@ class PlanTest {
 
     private Piece withoutPosts() {
         Loom loom = panel.loom();
-        return panel.withLoom(new Loom(
-                loom.name(), loom.open(), Optional.empty(), loom.clearance(), loom.workingRoom(), loom.warpPerEnd()));
+        return panel.withLoom(loom.withUprights(Optional.empty()));
     }
 
     private static List<Finding.Code> codes(Piece piece) {

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.Locale;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -31,8 +32,7 @@ class PublishedChecksTest {
         Piece panel = Pieces.panel();
         Loom loom = panel.loom();
         return panel.withWarp(new Warp(Length.parse(width), Sett.parse(sett), "cord"))
-                .withLoom(new Loom(
-                        "", loom.open(), loom.uprights(), loom.clearance(), loom.workingRoom(), Length.parse(perEnd)))
+                .withLoom(loom.withWarpPerEnd(Optional.of(Length.parse(perEnd))))
                 .withYarns(panel.yarns().stream()
                         .map(yarn -> yarn.id().equals("cord") ? yarn.withThickness(thickness) : yarn)
                         .toList());

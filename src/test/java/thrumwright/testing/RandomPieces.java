@@ -41,10 +41,13 @@ import thrumwright.piece.Design;
 import thrumwright.piece.End;
 import thrumwright.piece.Habits;
 import thrumwright.piece.Loom;
+import thrumwright.piece.LoomKind;
+import thrumwright.piece.LoomKinds;
 import thrumwright.piece.MadeFor;
 import thrumwright.piece.MeasuredStep;
 import thrumwright.piece.Measures;
 import thrumwright.piece.Piece;
+import thrumwright.piece.Sheds;
 import thrumwright.piece.Ticks;
 import thrumwright.piece.Top;
 import thrumwright.piece.Warp;
@@ -75,6 +78,9 @@ public final class RandomPieces {
     /** For what came later, so that a seed still gives the piece that it gave. */
     private final RandomGenerator later;
 
+    /** The same for kinds of loom. */
+    private final RandomGenerator looms;
+
     private int made;
     private int measuredNext;
     private int told;
@@ -82,6 +88,7 @@ public final class RandomPieces {
     public RandomPieces(long seed) {
         this.random = RandomGeneratorFactory.of("L64X128MixRandom").create(seed);
         this.later = RandomGeneratorFactory.of("L64X128MixRandom").create(~seed);
+        this.looms = RandomGeneratorFactory.of("L64X128MixRandom").create(seed + 1_000_003);
     }
 
     public RandomGenerator random() {
@@ -124,7 +131,16 @@ public final class RandomPieces {
                 top(start, yarns),
                 Ticks.NONE,
                 Measures.NONE);
-        return measured(piece.withTicks(ticks(start)));
+        return measured(onItsLoom(piece).withTicks(ticks(start)));
+    }
+
+    /** Every second one is on a loom of another kind, and its sheds are made in any way. */
+    private Piece onItsLoom(Piece piece) {
+        Sheds sheds = Sheds.values()[looms.nextInt(Sheds.values().length)];
+        List<LoomKind> kinds = LoomKinds.all(piece);
+        LoomKind kind = kinds.get(looms.nextBoolean() ? 0 : looms.nextInt(kinds.size()));
+        Loom loom = piece.loom().withSheds(sheds).withKind(kind);
+        return piece.withLoom(looms.nextInt(3) == 0 ? loom.leavingAsUsual() : loom);
     }
 
     /** In every fourth piece every third block was measured; not random, so that what else is random stays as it was. */

@@ -47,13 +47,18 @@ public final class PiecePainter {
      * @param bare how much bare warp to show below and above, mm, 0 or more
      */
     public void piece(View view, PiecePicture picture, double bare) {
+        piece(view, picture, new ClothPainter.Upright(-bare, picture.height() + bare));
+    }
+
+    /** As above, with the bare warp between two heights above the start's lowest line. */
+    public void piece(View view, PiecePicture picture, ClothPainter.Upright bare) {
         AffineTransform before = g.getTransform();
         g.transform(face.turned(view, picture.span()));
         wholePiece(view, picture, bare);
         g.setTransform(before);
     }
 
-    private void wholePiece(View view, PiecePicture picture, double bare) {
+    private void wholePiece(View view, PiecePicture picture, ClothPainter.Upright bare) {
         Plan plan = picture.plan();
         Setting ground = picture.ground();
         ClothPainter cloth = new ClothPainter(g, palette, everyYarn, face);
@@ -68,10 +73,8 @@ public final class PiecePainter {
         picture.tails(Place.TOP).forEach(tail -> tails.add(tail.raised(picture.base(Place.TOP))));
         double base = picture.base(Place.TOP);
         ClothPainter.Upright shown = new ClothPainter.Upright(
-                edgeOr(plan.start(), -bare),
-                base + edgeOr(plan.top(), plan.top().height() + bare));
-        ClothPainter.Upright posts = new ClothPainter.Upright(-bare, picture.height() + bare);
-        cloth.blocks(view, placed, tails, ground, warp, shown, posts);
+                edgeOr(plan.start(), bare.low()), base + edgeOr(plan.top(), bare.high() - base));
+        cloth.blocks(view, placed, tails, ground, warp, shown, bare);
         tear(view, ground, design + PiecePicture.DESIGN / 2, picture.margin());
         over(view, picture, plan.start());
         over(view.raised(picture.base(Place.TOP)), picture, plan.top());

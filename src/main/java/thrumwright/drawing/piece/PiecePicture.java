@@ -126,6 +126,21 @@ public final class PiecePicture {
         return base(Place.TOP) + plan.top().height();
     }
 
+    /** Where the lower bar's upper edge lies, mm above the start's lowest line: below 0. */
+    public double lowerBar() {
+        return -plan.start().onLoom();
+    }
+
+    /** Where the upper bar's lower edge lies, mm above the start's lowest line; below the top where that is too high. */
+    public double upperBar() {
+        return base(Place.TOP) + plan.piece().loom().open().mm() - plan.top().onLoom();
+    }
+
+    /** How far what is drawn reaches into the bare warp beyond an end, mm, 0 or more. */
+    public double beyond(Place place) {
+        return Math.max(place == Place.START ? hanging(place) : 0, loops(place));
+    }
+
     /** How far the picture reaches to either side of the warp, mm, 0 or more: posts or tails. */
     public double margin() {
         return margin;

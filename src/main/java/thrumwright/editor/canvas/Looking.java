@@ -5,8 +5,8 @@ import java.awt.Rectangle;
 import java.util.List;
 import java.util.Optional;
 import javax.swing.JComponent;
-import thrumwright.drawing.View;
 import thrumwright.editor.canvas.seen.BlockSpot;
+import thrumwright.editor.canvas.seen.CanvasMap;
 import thrumwright.editor.canvas.seen.Sight;
 import thrumwright.editor.canvas.seen.Standing;
 import thrumwright.editor.canvas.seen.Zoom;
@@ -35,31 +35,53 @@ public final class Looking {
 
     /** As {@link #zoom(Zoom)}, but a point of the canvas stays where it is. */
     void zoom(Zoom other, Point fixed) {
-        zoom(other, fixed, sight.isHeld());
-    }
-
-    private void zoom(Zoom other, Point fixed, boolean held) {
+        boolean held = sight.isHeld();
         Rectangle seen = canvas.getVisibleRect();
-        View before = sight.view();
+        double across = sight.map().across(fixed.x);
+        double up = sight.map().heightAt(fixed.y);
         sight.zoom(other);
         canvas.revalidate();
         scrolling.settle();
-        View after = sight.view();
-        scrolling.to(
-                after.x(before.clothX(fixed.x)) - (fixed.x - seen.x),
-                after.y(before.clothY(fixed.y)) - (fixed.y - seen.y));
+        sight.outdate();
+        CanvasMap after = sight.map();
+        scrolling.to(after.x(across) - (fixed.x - seen.x), after.height(up) - (fixed.y - seen.y));
+        seeAll();
         sight.hold(held);
         sight.tell();
         canvas.repaint();
     }
 
+    /** Where all of the piece is to be shown and the list beside it is higher than the window, the design is in its middle. */
+    void seeAll() {
+        if (sight.zoom().isWhole()) {
+            scrolling.toHeight(sight.map().designMiddle() - canvas.getVisibleRect().height / 2.0);
+        }
+    }
+
     /** What was dragged is where it belongs now; so is the picture again. */
-    void letGo(Point pointer) {
+    void letGo() {
         Standing standing = standing();
-        double before = sight.lowered();
-        zoom(sight.zoom(), pointer, false);
-        sight.lower(before);
+        sight.hold(false);
+        sight.outdate();
+        canvas.revalidate();
+        scrolling.settle();
+        sight.outdate();
+        sight.tell();
         keep(standing);
+        canvas.repaint();
+    }
+
+    /** Closer by so many steps, of either sign, with a point of the canvas staying where it is. */
+    void by(double steps, Point fixed) {
+        zoom(sight.zoom().by(sight.scale(), steps), fixed);
+    }
+
+    public void closer() {
+        by(1, middle());
+    }
+
+    public void farther() {
+        by(-1, middle());
     }
 
     /** What must stay where it is in the window. */
@@ -92,13 +114,6 @@ public final class Looking {
         double left = sight.map().x(-sight.picture().beside());
         double middle = sight.map().y(place, session.plan().end(place).height() / 2);
         toMiddle((int) left - sight.framing().room().left(), middle, canvas.getVisibleRect().width);
-    }
-
-    /** The end with the selected block; without one, the end that is nearest to the middle of the window. */
-    public Place placeSeen() {
-        return session.selection().isEmpty()
-                ? sight.map().placeAt(canvas.getVisibleRect().getCenterY())
-                : session.selection().place();
     }
 
     /** Comes so close that single warp ends can be told apart; a selected block comes to the middle. */

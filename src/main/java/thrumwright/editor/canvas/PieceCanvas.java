@@ -148,9 +148,9 @@ public final class PieceCanvas extends ScrolledComponent implements Surface {
         sight.hold(tracker.isHolding());
     }
 
-    private void ended(Point pointer) {
+    private void ended() {
         if (isHeld() && !tracker.isHolding()) {
-            looking.letGo(pointer);
+            looking.letGo();
         }
     }
 
@@ -206,13 +206,14 @@ public final class PieceCanvas extends ScrolledComponent implements Surface {
         super.setBounds(x, y, width, height);
         if (other) {
             sight.outdate();
+            looking.seeAll();
             sight.tell();
         }
     }
 
     @Override
     public Dimension getPreferredSize() {
-        return sight.size(0);
+        return sight.size();
     }
 
     /** While the space bar is held. */
@@ -223,7 +224,7 @@ public final class PieceCanvas extends ScrolledComponent implements Surface {
 
     private void wheel(MouseWheelEvent event) {
         if (event.isControlDown() || event.isMetaDown()) {
-            setZoom(Zoom.from(scale(), -event.getPreciseWheelRotation()), event.getPoint());
+            looking.by(-event.getPreciseWheelRotation(), event.getPoint());
         } else {
             getParent().dispatchEvent(SwingUtilities.convertMouseEvent(this, event, getParent()));
         }

@@ -10,6 +10,7 @@ import javax.swing.JComponent;
 import javax.swing.UIManager;
 import thrumwright.editor.canvas.painted.Division;
 import thrumwright.editor.canvas.painted.Hair;
+import thrumwright.editor.canvas.seen.Axis;
 import thrumwright.editor.canvas.seen.CanvasMap;
 import thrumwright.editor.look.Ground;
 import thrumwright.editor.look.Pixels;
@@ -48,17 +49,19 @@ public final class WidthRule extends JComponent {
                 canvas.session().shown().shown());
         double from = Math.max(0, map.across(seen.getMinX()));
         double to = Math.min(map.picture().span(), map.across(seen.getMaxX()));
-        for (Division.Stroke stroke : division.between(from, to)) {
-            double x = map.x(stroke.at());
-            g.setColor(UIManager.getColor("Thrumwright.quiet"));
-            Hair.upright(g, x, getHeight() - Pixels.of(stroke.numbered() ? 8 : 4), getHeight(), 1);
-            if (stroke.numbered()) {
-                g.drawString(
-                        stroke.number(),
-                        (float) (x - metrics.stringWidth(stroke.number()) / 2.0),
-                        getHeight() - Pixels.of(10));
-            }
+        for (Axis.Span span : map.axes().across().spans()) {
+            division.between(Math.max(from, span.from()), Math.min(to, span.to()))
+                    .forEach(stroke -> paint(g, stroke, map.x(stroke.at())));
         }
         g.dispose();
+    }
+
+    private void paint(Graphics2D g, Division.Stroke stroke, double x) {
+        g.setColor(UIManager.getColor("Thrumwright.quiet"));
+        Hair.upright(g, x, getHeight() - Pixels.of(stroke.numbered() ? 8 : 4), getHeight(), 1);
+        if (stroke.numbered()) {
+            double half = g.getFontMetrics().stringWidth(stroke.number()) / 2.0;
+            g.drawString(stroke.number(), (float) (x - half), getHeight() - Pixels.of(10));
+        }
     }
 }

@@ -103,7 +103,7 @@ public record RepairEdits(Edits edits, RepairWords words) {
         } else if (repair instanceof Repair.DesignHeight design) {
             return piece -> piece.withDesign(piece.design().withHeight(design.height()));
         } else if (repair instanceof Repair.Clearance clearance) {
-            return piece -> piece.withLoom(piece.loom().withClearance(clearance.clearance()));
+            return piece -> piece.withLoom(piece.loom().withClearance(Optional.of(clearance.clearance())));
         } else if (repair instanceof Repair.TopFollows) {
             return piece -> TopChange.following(piece).after();
         }

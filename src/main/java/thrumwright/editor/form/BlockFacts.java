@@ -16,6 +16,7 @@ import thrumwright.plan.Hem;
 import thrumwright.plan.Plan;
 import thrumwright.plan.Work;
 import thrumwright.plan.Wrapping;
+import thrumwright.plan.words.HeightWords;
 
 /** What a block comes to, in sentences. */
 final class BlockFacts {
@@ -43,7 +44,9 @@ final class BlockFacts {
                     "fact.height",
                     Map.of(
                             "height", shown.height(block.height()),
-                            "reach", shown.height(plan.end(place).reach(block))));
+                            "reach",
+                                    new HeightWords(plan, texts.phrases())
+                                            .at(place, plan.end(place).reach(block))));
         }
         block.work().ifPresent(this::work);
         plan.end(place)

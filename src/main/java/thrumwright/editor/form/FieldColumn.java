@@ -1,12 +1,14 @@
 package thrumwright.editor.form;
 
 import com.formdev.flatlaf.FlatClientProperties;
+import java.awt.Component;
 import java.awt.event.MouseAdapter;
 import java.awt.event.MouseEvent;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.BiFunction;
+import java.util.function.BooleanSupplier;
 import java.util.function.Function;
 import java.util.function.Predicate;
 import java.util.function.Supplier;
@@ -77,6 +79,18 @@ class FieldColumn extends Column {
                 prose.setVisible(!text.isEmpty());
             }
         });
+    }
+
+    /** What is added so is seen only while that is so. */
+    void shownWhile(BooleanSupplier seen, Runnable add) {
+        int before = getComponentCount();
+        add.run();
+        List<Component> added = List.of(getComponents()).subList(before, getComponentCount()).stream()
+                .filter(component -> !(component instanceof Prose))
+                .toList();
+        Field follow = () -> added.forEach(component -> component.setVisible(seen.getAsBoolean()));
+        follow.refresh();
+        fields.add(follow);
     }
 
     void wide(JComponent component) {

@@ -124,9 +124,17 @@ public final class MemberForm {
                 piece -> Shown.here(piece.loom().open().text()));
         grey(
                 one.lengthOrNone("member.per-end", ClassMember::warpPerEnd, ClassMember::withWarpPerEnd),
-                piece -> Shown.here(piece.loom().warpPerEnd().text()));
+                piece -> piece.loom()
+                        .warpPerEnd()
+                        .map(Length::text)
+                        .map(Shown::here)
+                        .orElse(""));
         one.choice("member.first", this::yarns, ClassMember::firstYarnId, ClassMember::withFirstYarn);
         one.choice("member.last", this::yarns, ClassMember::lastYarnId, ClassMember::withLastYarn);
+        show();
+    }
+
+    private void show() {
         JScrollPane scroll = new JScrollPane(fields);
         scroll.setBorder(BorderFactory.createEmptyBorder());
         panel.removeAll();

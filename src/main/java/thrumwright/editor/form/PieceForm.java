@@ -6,13 +6,10 @@ import java.util.Optional;
 import thrumwright.block.Shed;
 import thrumwright.block.Side;
 import thrumwright.editor.look.Swatch;
-import thrumwright.measure.BadMeasure;
-import thrumwright.measure.Length;
 import thrumwright.measure.Sett;
 import thrumwright.measure.UnitSystem;
 import thrumwright.piece.Design;
 import thrumwright.piece.Habits;
-import thrumwright.piece.Loom;
 import thrumwright.piece.MadeFor;
 import thrumwright.piece.Piece;
 import thrumwright.piece.Warp;
@@ -85,35 +82,8 @@ record PieceForm(Desk desk) {
         panel.prose(() -> MeasuredWords.width(desk.session().plan(), desk.texts()));
         panel.heading("heading.advice");
         panel.prose(() -> Advising.warp(desk.session().shown(), desk.texts().locale()));
-        loom(panel);
+        new LoomForm(desk).addTo(panel);
         return panel;
-    }
-
-    private void loom(FieldPanel panel) {
-        panel.heading("heading.loom");
-        FieldPanel.Section<Loom> loom = panel.about(Subject.always("loom", Piece::loom, Piece::withLoom));
-        loom.text("loom.name", Loom::name, (part, typed) -> part.withName(typed.strip()));
-        loom.length("loom.open", Loom::open, Loom::withOpen);
-        loom.lengthOrNone(
-                "loom.post",
-                part -> part.uprights().map(Loom.Uprights::diameter),
-                (part, thick) -> posts(part, thick, part.uprights().map(Loom.Uprights::gap)));
-        loom.lengthOrNone("loom.gap", part -> part.uprights().map(Loom.Uprights::gap), this::gap);
-        loom.length("loom.clearance", Loom::clearance, Loom::withClearance)
-                .length("loom.room", Loom::workingRoom, Loom::withWorkingRoom)
-                .length("loom.warp", Loom::warpPerEnd, Loom::withWarpPerEnd);
-    }
-
-    private Loom gap(Loom part, Optional<Length> gap) {
-        if (part.uprights().isEmpty() && gap.isPresent()) {
-            throw new BadMeasure(desk.texts().say("reason.posts"));
-        }
-        return posts(part, part.uprights().map(Loom.Uprights::diameter), gap);
-    }
-
-    /** Posts need a thickness; without it the loom has none. */
-    private static Loom posts(Loom part, Optional<Length> diameter, Optional<Length> gap) {
-        return part.withUprights(diameter.map(thick -> new Loom.Uprights(thick, gap.orElse(Length.parse("3 cm")))));
     }
 
     FieldPanel habitsPanel() {

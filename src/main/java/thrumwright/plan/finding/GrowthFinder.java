@@ -62,7 +62,9 @@ final class GrowthFinder {
     private void unlikely(Place place) {
         for (BlockPlan block : woven.end(place).blocks()) {
             reached(place, block)
-                    .filter(reached -> Math.abs(reached - woven.end(place).reach(block)) > 1e-6)
+                    .filter(reached -> Math.abs(reached
+                                    - woven.above(place, woven.end(place).reach(block)))
+                            > 1e-6)
                     .ifPresent(reached ->
                             found.add(unlikely(place.step(block.block().id()), reached)
                                     .at(place)
@@ -79,7 +81,8 @@ final class GrowthFinder {
 
     private void design() {
         measures.height(Measures.DESIGN)
-                .filter(reached -> Math.abs(reached - woven.budget().designEnds()) > 1e-6)
+                .filter(reached ->
+                        Math.abs(reached - woven.above(Place.TOP, woven.budget().designEnds())) > 1e-6)
                 .ifPresent(reached -> found.add(unlikely(Measures.DESIGN, reached)));
     }
 
@@ -87,7 +90,9 @@ final class GrowthFinder {
     private Optional<BlockPlan> measured(Place place) {
         return woven.end(place).blocks().stream()
                 .filter(block -> reached(place, block)
-                        .filter(reached -> Math.abs(reached - woven.end(place).reach(block)) <= 1e-6)
+                        .filter(reached -> Math.abs(reached
+                                        - woven.above(place, woven.end(place).reach(block)))
+                                <= 1e-6)
                         .isPresent())
                 .reduce((one, other) -> other);
     }
@@ -112,7 +117,7 @@ final class GrowthFinder {
             found.add(about(code, place, last, hem(now, planned, made))
                     .mendedBy(made.map(MakingUp.Made::picks).map(Repair.MakeUp::new)));
         } else if (Math.abs(moved) >= SEEN) {
-            Map<String, Value> values = Map.of("by", height(Math.abs(moved)), "line", height(line));
+            Map<String, Value> values = Map.of("by", height(Math.abs(moved)), "line", Value.above(woven, place, line));
             found.add(about(moved > 0 ? Code.COMES_HIGHER : Code.COMES_LOWER, place, last, values));
         }
     }
@@ -151,7 +156,8 @@ final class GrowthFinder {
         if (over < SEEN || first.budget().left() < -SEEN) {
             return;
         }
-        found.add(Finding.of(Code.NO_ROOM_LEFT, Map.of("short", height(over), "stop", height(stop)))
+        found.add(Finding.of(
+                        Code.NO_ROOM_LEFT, Map.of("short", height(over), "stop", Value.above(woven, Place.TOP, stop)))
                 .mendedBy(lower(over)));
     }
 

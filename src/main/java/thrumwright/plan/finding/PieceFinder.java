@@ -73,7 +73,8 @@ final class PieceFinder {
         }
         Finding finding = budget.closed()
                 ? Finding.of(
-                        Code.LOOPS_DO_NOT_FIT, Map.of("short", height(-left), "stand", height(budget.open() - left)))
+                        Code.LOOPS_DO_NOT_FIT,
+                        Map.of("short", height(-left), "stand", Value.above(plan, Place.TOP, budget.open() - left)))
                 : Finding.of(
                         Code.DOES_NOT_FIT,
                         Map.of(

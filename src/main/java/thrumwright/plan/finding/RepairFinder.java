@@ -7,7 +7,6 @@ import thrumwright.block.Amount;
 import thrumwright.block.Block;
 import thrumwright.block.PlainBand;
 import thrumwright.block.PlainBand.Purpose;
-import thrumwright.piece.Loom;
 import thrumwright.piece.Piece;
 import thrumwright.piece.Place;
 import thrumwright.piece.Top;
@@ -217,8 +216,7 @@ final class RepairFinder {
         if (end.place() == Place.TOP || plan.budget().left() < more) {
             return Optional.empty();
         }
-        Loom loom = piece.loom();
-        return lengths.up(loom.clearance().mm() + more).map(Repair.Clearance::new);
+        return lengths.up(plan.budget().clearance() + more).map(Repair.Clearance::new);
     }
 
     /** An empty top of its own beside a start that has blocks. */

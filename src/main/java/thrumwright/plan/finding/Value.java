@@ -5,6 +5,9 @@ import thrumwright.block.Passing;
 import thrumwright.block.Side;
 import thrumwright.block.Support;
 import thrumwright.block.WarpLoops;
+import thrumwright.piece.Datum;
+import thrumwright.piece.Place;
+import thrumwright.plan.Plan;
 import thrumwright.yarn.Yarn;
 
 /** What a finding goes by: a number in its unit, or something in the piece. How it is put is said where it is shown. */
@@ -41,6 +44,18 @@ public sealed interface Value {
 
     /** What warp loops lie round. */
     record OfLoops(WarpLoops loops) implements Value {}
+
+    /** @param mm from its datum; any */
+    record OfAbove(double mm, Datum datum) implements Value {}
+
+    /**
+     * A height as it is said at an end.
+     *
+     * @param mm along the warp from the loom's own datum, any
+     */
+    static Value above(Plan plan, Place place, double mm) {
+        return new OfAbove(plan.above(place, mm), plan.datum(place));
+    }
 
     /** @param mm a height or a depth, mm; any */
     static Value height(double mm) {

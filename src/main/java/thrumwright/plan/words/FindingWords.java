@@ -83,6 +83,8 @@ public final class FindingWords {
             return words.meets(of.passing(), of.from());
         } else if (value instanceof Value.OfSide of) {
             return words.side(of.side());
+        } else if (value instanceof Value.OfAbove of) {
+            return phrases.say("above." + of.datum(), Map.of("height", shown.height(of.mm())));
         } else if (value instanceof Value.OfSupport of) {
             return words.support(of.support(), shown);
         }

@@ -2,6 +2,7 @@ package thrumwright.plan.words;
 
 import java.util.Locale;
 import java.util.Map;
+import thrumwright.measure.Length;
 import thrumwright.measure.Phrases;
 import thrumwright.piece.Piece;
 import thrumwright.piece.Place;
@@ -52,9 +53,13 @@ public final class RepairWords {
         } else if (repair instanceof Repair.DesignHeight design) {
             return phrases.say("design-height", Map.of("height", design.height()));
         } else if (repair instanceof Repair.Clearance clearance) {
-            return phrases.say("clearance", Map.of("clearance", clearance.clearance()));
+            return phrases.say("clearance", Map.of("clearance", above(clearance.clearance(), piece)));
         }
         return phrases.say(repair instanceof Repair.TopFollows ? "top-follows" : "widths-of-warp");
+    }
+
+    private String above(Length height, Piece piece) {
+        return phrases.say("above." + piece.loom().kind().datum(), Map.of("height", height));
     }
 
     /** A change of the start shows at a top that follows, perhaps in another yarn. */

@@ -2,9 +2,12 @@ package thrumwright.sheet.card;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
 import thrumwright.measure.Phrases;
+import thrumwright.piece.Place;
+import thrumwright.plan.words.HeightWords;
 
 /** Explains the signs that a card has, and no others. */
 final class CardKeys {
@@ -19,11 +22,14 @@ final class CardKeys {
         this.kinds = rows.stream().map(row -> row.block().block().key()).collect(Collectors.toSet());
     }
 
-    static List<CardKey> of(CardVoice voice, List<CardRow> rows) {
+    static List<CardKey> of(CardVoice voice, Place place, List<CardRow> rows) {
         CardKeys all = new CardKeys(voice.phrases(), rows);
         all.add("key.passing", "key.passing.meaning", true);
         all.signs();
-        all.add("key.reach", "key.reach." + voice.shown().unit(), true);
+        String from = new HeightWords(voice.plan(), voice.phrases()).from(place);
+        all.keys.add(new CardKey(
+                all.phrases.say("key.reach"),
+                all.phrases.say("key.reach." + voice.shown().unit(), Map.of("from", from))));
         return List.copyOf(all.keys);
     }
 

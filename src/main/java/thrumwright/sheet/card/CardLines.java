@@ -42,26 +42,35 @@ final class CardLines {
     private CardLine begin() {
         boolean loops = plan.start().loops().isPresent();
         String key = loops ? "begin.loops" : "begin";
-        String says = phrases.say(key + ".says", Map.of("line", voice.height(budget.clearance())));
+        String says = phrases.say(key + ".says", Map.of("line", voice.above(Place.START, budget.clearance())));
         return new CardLine(
-                Optional.empty(), List.of(new CardSaying(phrases.say(key), says), up(budget.clearance())), List.of());
+                Optional.empty(),
+                List.of(new CardSaying(phrases.say(key), says), up(Place.START, budget.clearance())),
+                List.of());
     }
 
-    private CardSaying up(double mm) {
-        return new CardSaying(phrases.say("up", Map.of("height", voice.shown().figures(mm))), "");
+    private CardSaying up(Place place, double mm) {
+        return new CardSaying(phrases.say("up", Map.of("height", voice.figures(place, mm))), "");
     }
 
     private CardLine stop() {
         List<String> notes = new ArrayList<>();
-        notes.add(phrases.say(budget.closed() ? "stop.tie.closed" : "stop.tie"));
+        notes.add(phrases.say(tie()));
         if (budget.left() < 0) {
             notes.add(phrases.say("design.short", Map.of("short", voice.height(-budget.left()))));
         }
-        String says = phrases.say("stop.says", Map.of("line", voice.height(budget.stopLine())));
+        String says = phrases.say("stop.says", Map.of("line", voice.above(Place.TOP, budget.stopLine())));
         return new CardLine(
                 Optional.of(steps(Chapter.Kind.DESIGN).get(0).number()),
-                List.of(new CardSaying(phrases.say("stop"), says), up(budget.stopLine())),
+                List.of(new CardSaying(phrases.say("stop"), says), up(Place.TOP, budget.stopLine())),
                 notes);
+    }
+
+    private String tie() {
+        if (plan.room().travels()) {
+            return "stop.tie.travels";
+        }
+        return budget.closed() ? "stop.tie.closed" : "stop.tie";
     }
 
     private CardLine design() {
@@ -106,7 +115,7 @@ final class CardLines {
     private CardSaying ends() {
         String key = budget.closed() ? "ends-at" : "ends-by";
         return new CardSaying(
-                phrases.say(key, Map.of("height", voice.shown().figures(budget.stopLine()))),
+                phrases.say(key, Map.of("height", voice.figures(Place.TOP, budget.stopLine()))),
                 phrases.say(key + ".says", Map.of("line", voice.height(budget.stopLine()))));
     }
 

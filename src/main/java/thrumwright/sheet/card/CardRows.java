@@ -93,8 +93,8 @@ final class CardRows {
         }
         double line = end.reach(block);
         return Optional.of(new CardSaying(
-                phrases.say("up", Map.of("height", voice.shown().figures(line))),
-                phrases.say("reach.says", Map.of("height", voice.height(line)))));
+                phrases.say("up", Map.of("height", voice.figures(end.place(), line))),
+                phrases.say("reach.says", Map.of("height", voice.above(end.place(), line)))));
     }
 
     private Optional<CardCut> cut(String id) {

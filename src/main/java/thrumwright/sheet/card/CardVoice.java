@@ -7,7 +7,9 @@ import thrumwright.block.Shed;
 import thrumwright.block.Side;
 import thrumwright.measure.Phrases;
 import thrumwright.measure.Shown;
+import thrumwright.piece.Place;
 import thrumwright.plan.Plan;
+import thrumwright.plan.words.HeightWords;
 import thrumwright.plan.words.Words;
 
 /** What all that write a card's words speak with. */
@@ -24,6 +26,16 @@ record CardVoice(Plan plan, Phrases phrases, Words words, Shown shown, Locale lo
     /** A height with its unit, to be read from afar. */
     String height(double mm) {
         return shown.figures(mm) + "\u00a0" + shown.unit();
+    }
+
+    /** A height with what it is said from. */
+    String above(Place place, double mm) {
+        return new HeightWords(plan, phrases).figures(place, mm);
+    }
+
+    /** The figures of a height as it is said at an end. */
+    String figures(Place place, double mm) {
+        return shown.figures(plan.above(place, mm));
     }
 
     /** “over” or “under”. */

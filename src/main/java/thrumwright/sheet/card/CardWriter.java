@@ -41,7 +41,7 @@ final class CardWriter {
                 phrases.say(place == Place.START ? "title.start" : "title.top"),
                 piece.title(),
                 facts(),
-                CardKeys.of(voice, rows),
+                CardKeys.of(voice, place, rows),
                 lines.begin(place),
                 rows,
                 lines.after(place),
@@ -62,7 +62,8 @@ final class CardWriter {
         }
         notes.addAll(differences.ofAll());
         notes.add(phrases.say(
-                "reckoned", Map.of("line", voice.height(voice.plan().budget().designEnds()))));
+                "reckoned",
+                Map.of("line", voice.above(Place.TOP, voice.plan().budget().designEnds()))));
         return notes;
     }
 

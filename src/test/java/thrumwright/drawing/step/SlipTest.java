@@ -37,8 +37,7 @@ class SlipTest {
     /** The panel with one block of every kind, and the same without posts. */
     private List<Plan> plans() {
         Loom loom = panel.loom();
-        Piece withoutPosts = panel.withLoom(new Loom(
-                loom.name(), loom.open(), Optional.empty(), loom.clearance(), loom.workingRoom(), loom.warpPerEnd()));
+        Piece withoutPosts = panel.withLoom(loom.withUprights(Optional.empty()));
         End all = new End(NewBlocks.all(UnitSystem.METRIC));
         return List.of(Plan.of(panel.withStart(all)), Plan.of(withoutPosts.withStart(all)));
     }

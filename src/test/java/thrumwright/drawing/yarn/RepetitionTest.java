@@ -47,8 +47,7 @@ class RepetitionTest {
 
     private static List<Work> works(RandomGenerator random) {
         Loom loom = Pieces.panel().loom();
-        Loom bare = new Loom(
-                loom.name(), loom.open(), Optional.empty(), loom.clearance(), loom.workingRoom(), loom.warpPerEnd());
+        Loom bare = loom.withUprights(Optional.empty());
         Piece piece =
                 Pieces.panel().withLoom(random.nextBoolean() ? loom : bare).withStart(new End(blocks(random)));
         return works(piece, random.nextInt(150, 400));

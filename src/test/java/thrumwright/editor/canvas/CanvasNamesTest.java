@@ -76,7 +76,7 @@ class CanvasNamesTest {
     private void look(Piece piece, int wide) {
         PieceCanvas canvas = canvas(piece, wide);
         for (Zoom zoom : List.of(
-                Zoom.fitting(Zoom.Fit.PIECE), Zoom.fitting(Zoom.Fit.WIDTH), Zoom.of(0.4), Zoom.of(3), Zoom.of(20))) {
+                Zoom.fitting(Zoom.Fit.LOOM), Zoom.fitting(Zoom.Fit.SELVEDGES), Zoom.of(0.4), Zoom.of(3), Zoom.of(20))) {
             canvas.setZoom(zoom);
             check(canvas);
         }
@@ -102,7 +102,7 @@ class CanvasNamesTest {
         Rectangle window = canvas.getVisibleRect();
         Rectangle2D cloth = canvas.showing().pictured().createIntersection(cloth(canvas));
         List<Seen> written = written(canvas);
-        if (canvas.zoom().fit() == Zoom.Fit.PIECE) {
+        if (canvas.zoom().fit() == Zoom.Fit.LOOM) {
             assertThat(written).extracting(Seen::text).contains("start line", "top begins");
         }
         for (int i = 0; i < written.size(); i++) {
@@ -128,8 +128,8 @@ class CanvasNamesTest {
     /** Posts and tails too. */
     private static Rectangle2D cloth(PieceCanvas canvas) {
         double margin = canvas.picture().margin();
-        double left = canvas.map().view().x(-margin);
-        double right = canvas.map().view().x(canvas.picture().span() + margin);
+        double left = canvas.map().x(-margin);
+        double right = canvas.map().x(canvas.picture().span() + margin);
         return new Rectangle2D.Double(left, -1e6, right - left, 2e6);
     }
 

@@ -5,20 +5,26 @@ import java.awt.GraphicsConfiguration;
 import java.awt.Rectangle;
 import java.awt.image.BufferedImage;
 import thrumwright.drawing.Palette;
-import thrumwright.drawing.View;
+import thrumwright.drawing.piece.LoomPainter;
 import thrumwright.drawing.piece.PiecePainter;
 import thrumwright.drawing.piece.PiecePicture;
+import thrumwright.drawing.yarn.ClothPainter;
+import thrumwright.editor.canvas.seen.Axes;
+import thrumwright.editor.canvas.seen.Axis;
 
 /**
  * A cloth as it is shown on a screen, wherever it lies there. Places on it are device pixels from the point where the
  * first warp end meets the start's lowest line, with y down.
  *
- * @param scale canvas pixels per mm
+ * @param axes what is shown of it
  * @param density device pixels per canvas pixel, more than 0
  */
-public record ClothScene(PiecePicture picture, Palette palette, double scale, double density) {
-    /** Warp and posts go on so far beyond the picture, mm: beyond any window. */
-    private static final double BARE = 20_000;
+public record ClothScene(PiecePicture picture, Palette palette, Axes axes, double density) {
+    /** How thick bars are drawn, canvas pixels. */
+    private static final double BAR = 9;
+
+    /** How far an edge of what is left out reaches beyond the cloth, canvas pixels. */
+    private static final double BEYOND = 4;
 
     /** Whether it is the same cloth in the same colours, perhaps in another size. */
     boolean sameCloth(ClothScene other) {
@@ -26,12 +32,17 @@ public record ClothScene(PiecePicture picture, Palette palette, double scale, do
     }
 
     boolean same(ClothScene other) {
-        return sameCloth(other) && scale == other.scale && density == other.density;
+        return sameCloth(other) && sameSize(other);
+    }
+
+    /** Whether either shows its cloth in the same size. */
+    boolean sameSize(ClothScene other) {
+        return axes.equals(other.axes) && density == other.density;
     }
 
     /** Device pixels per mm. */
     double dots() {
-        return scale * density;
+        return axes.scale() * density;
     }
 
     /**
@@ -50,29 +61,50 @@ public record ClothScene(PiecePicture picture, Palette palette, double scale, do
             g.translate(-part.x, -part.y);
             g.clip(part);
             g.scale(density, density);
-            paint(g, new View(scale, 0, 0));
+            paint(g);
         } finally {
             g.dispose();
         }
         return image;
     }
 
-    /** Paints as much of it as the clip lets through. */
-    public void paint(Graphics2D g, View view) {
-        new PiecePainter(g, palette, false).piece(view, picture, BARE);
+    /**
+     * Paints as much of it as the clip lets through.
+     *
+     * @param g in canvas pixels from the cloth's corner
+     */
+    public void paint(Graphics2D g) {
+        for (Axes.Panel panel : axes.panels()) {
+            if (g.hitClip(
+                    (int) Math.floor(Math.max(panel.box().getX(), -1e8)),
+                    (int) Math.floor(Math.max(panel.box().getY(), -1e8)),
+                    (int) Math.ceil(Math.min(panel.box().getWidth(), 2e8)) + 1,
+                    (int) Math.ceil(Math.min(panel.box().getHeight(), 2e8)) + 1)) {
+                Graphics2D own = (Graphics2D) g.create();
+                own.clip(panel.box());
+                paint(own, panel);
+                own.dispose();
+            }
+        }
+        breaks(g);
     }
 
-    /** The cloth as a whole, in a picture with at most so many pixels along either side. */
-    ClothScene small(int most) {
-        double width = picture.span() + 2 * picture.margin();
-        return new ClothScene(picture, palette, most / Math.max(width, picture.height()), 1);
+    private void paint(Graphics2D g, Axes.Panel panel) {
+        double thick = BAR / axes.scale();
+        ClothPainter.Upright bare =
+                new ClothPainter.Upright(picture.lowerBar() - thick / 2, picture.upperBar() + thick / 2);
+        new PiecePainter(g, palette, false).piece(panel.view(), picture, bare);
+        new LoomPainter(g, panel.view(), palette).bars(picture, thick);
     }
 
-    /** Where the whole cloth lies. */
-    Rectangle whole() {
-        int left = (int) Math.floor(-picture.margin() * dots());
-        int width = (int) Math.ceil((picture.span() + 2 * picture.margin()) * dots());
-        int height = (int) Math.ceil(picture.height() * dots());
-        return new Rectangle(left, -height, width + 1, height + 1);
+    private void breaks(Graphics2D g) {
+        BreakPainter painter = new BreakPainter(g, palette);
+        Axis across = axes.across();
+        double left = across.pixel(-picture.margin()) - BEYOND;
+        double right = across.pixel(picture.span() + picture.margin()) + BEYOND;
+        axes.up().gaps().forEach(gap -> painter.level(gap, left, right));
+        double top = axes.up().pixel(picture.upperBar()) - BAR - BEYOND;
+        double bottom = axes.up().pixel(picture.lowerBar()) + BAR + BEYOND;
+        across.gaps().forEach(gap -> painter.upright(gap, top, bottom));
     }
 }

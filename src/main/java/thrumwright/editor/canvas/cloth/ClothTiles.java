@@ -11,17 +11,14 @@ import thrumwright.editor.canvas.cloth.ClothWorkers.Job;
 
 /**
  * The cloth on the screen, painted beside the event thread and kept in tiles of device pixels. Until all that is in the
- * window is there, what was painted before is shown in its place: in another size while zooming, as it was while
- * something changes. For the event thread only.
+ * window is there, what was painted before is shown in its place, as it was while something changes; in another size the
+ * cloth is sketched at once. For the event thread only.
  */
 public final class ClothTiles {
     /** So many tiles are kept at least, and so many times as many as the window needs. */
     private static final int LEAST_KEPT = 40;
 
     private static final int KEPT = 3;
-
-    /** How large the picture of the whole cloth is at most, pixels along either side. */
-    private static final int SMALL = 900;
 
     /** While the size changes more often than this, nothing is painted that would be out of date at once, ms. */
     private static final int STILL = 40;
@@ -31,8 +28,6 @@ public final class ClothTiles {
     private final Timer still;
     private PaintedCloth making;
     private PaintedCloth shown;
-    private PaintedCloth small;
-    private PaintedCloth nextSmall;
 
     /** @param arrived told when there is something new to show */
     public ClothTiles(Runnable arrived) {
@@ -57,7 +52,7 @@ public final class ClothTiles {
         }
         // a picture that differs is shown as a whole or not at all
         if (complete || current && (shown == null || shown.scene().sameCloth(scene))) {
-            making.draw(g, scene.dots(), seen);
+            making.draw(g, seen);
         }
     }
 
@@ -66,17 +61,14 @@ public final class ClothTiles {
         return making != null && making.scene().same(scene) && making.seen().equals(seen) && making.complete();
     }
 
-    /** What was painted before. */
+    /** What was painted before, or a sketch where that is missing or too large or too small. */
     private void before(Graphics2D g, ClothScene scene, Rectangle seen) {
-        if (shown == null || !shown.covers(seen, scene.dots())) {
-            g.setColor(scene.palette().paper());
-            g.fillRect(seen.x, seen.y, seen.width, seen.height);
-            if (small != null) {
-                small.draw(g, scene.dots(), seen);
-            }
+        boolean sameSize = shown != null && shown.scene().sameSize(scene);
+        if (!sameSize || !shown.covers(seen)) {
+            new Sketch(scene).draw(g, seen);
         }
-        if (shown != null) {
-            shown.draw(g, scene.dots(), seen);
+        if (sameSize) {
+            shown.draw(g, seen);
         }
     }
 
@@ -99,18 +91,12 @@ public final class ClothTiles {
         workers.ask(zooming ? List.of() : jobs(scene, seen), screen);
     }
 
-    /** What the window needs; when all lies still, the whole cloth as a small picture and what is next to the window. */
+    /** What the window needs; when all lies still, what is next to the window too. */
     private List<Job> jobs(ClothScene scene, Rectangle seen) {
         List<Job> jobs = new ArrayList<>();
         making.missing(seen).forEach(tile -> jobs.add(new Job(making, tile)));
         if (still.isRunning()) {
             return jobs;
-        }
-        if (small == null || !small.scene().sameCloth(scene)) {
-            if (nextSmall == null || !nextSmall.scene().sameCloth(scene)) {
-                nextSmall = new PaintedCloth(scene.small(SMALL));
-            }
-            jobs.add(new Job(nextSmall, nextSmall.scene().whole()));
         }
         Rectangle around = new Rectangle(seen);
         around.grow(PaintedCloth.TILE / 2, PaintedCloth.TILE / 2);
@@ -123,10 +109,7 @@ public final class ClothTiles {
     }
 
     private void painted(PaintedCloth cloth, Rectangle part, BufferedImage image) {
-        if (cloth == nextSmall) {
-            cloth.put(part, image, 1);
-            small = cloth;
-        } else if (cloth == making) {
+        if (cloth == making) {
             int most = Math.max(
                     LEAST_KEPT, KEPT * PaintedCloth.tiles(making.seen()).size());
             making.put(part, image, most);

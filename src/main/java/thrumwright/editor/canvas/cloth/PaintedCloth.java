@@ -1,7 +1,6 @@
 package thrumwright.editor.canvas.cloth;
 
 import java.awt.Graphics2D;
-import java.awt.Image;
 import java.awt.Point;
 import java.awt.Rectangle;
 import java.awt.image.BufferedImage;
@@ -85,38 +84,18 @@ final class PaintedCloth {
      * Draws what there is of it.
      *
      * @param g in device pixels from the cloth's corner
-     * @param dots device pixels per mm to draw it in; if they aren't its own, it is drawn in haste
      * @param wanted no more than this part
      */
-    void draw(Graphics2D g, double dots, Rectangle wanted) {
-        double share = dots / scene.dots();
+    void draw(Graphics2D g, Rectangle wanted) {
         parts.forEach((part, image) -> {
-            Rectangle there = scaled(part, share);
-            if (there.intersects(wanted)) {
-                draw(g, image, there, share == 1);
+            if (part.intersects(wanted)) {
+                g.drawImage(image, part.x, part.y, null);
             }
         });
     }
 
-    private static void draw(Graphics2D g, Image image, Rectangle there, boolean exact) {
-        if (exact) {
-            g.drawImage(image, there.x, there.y, null);
-        } else {
-            g.drawImage(image, there.x, there.y, there.width, there.height, null);
-        }
-    }
-
     /** Whether a part is covered by what was in the window when this was painted. */
-    boolean covers(Rectangle part, double dots) {
-        return complete() && scaled(seen, dots / scene.dots()).contains(part);
-    }
-
-    /** Edges that touch still touch. */
-    private static Rectangle scaled(Rectangle part, double share) {
-        int left = (int) Math.round(part.x * share);
-        int top = (int) Math.round(part.y * share);
-        int right = (int) Math.round((part.x + part.width) * share);
-        int bottom = (int) Math.round((part.y + part.height) * share);
-        return new Rectangle(left, top, Math.max(1, right - left), Math.max(1, bottom - top));
+    boolean covers(Rectangle part) {
+        return complete() && seen.contains(part);
     }
 }

@@ -1,8 +1,6 @@
 package thrumwright.editor.canvas.gesture;
 
 import java.awt.Graphics2D;
-import java.awt.Point;
-import java.awt.Rectangle;
 import java.awt.event.MouseEvent;
 import java.util.Optional;
 import java.util.function.Consumer;
@@ -17,7 +15,7 @@ import thrumwright.piece.Piece;
 public final class Tracker {
     private final Surface surface;
     private final Runnable begun;
-    private final Consumer<Point> ended;
+    private final Runnable ended;
     private Optional<Gesturing> gestures = Optional.empty();
     private Consumer<MouseEvent> menuAsked = event -> {};
     private Optional<UnderWay> underWay = Optional.empty();
@@ -27,9 +25,9 @@ public final class Tracker {
 
     /**
      * @param begun told when a gesture may have begun
-     * @param ended told when one may have ended, and of the pointer's place on the canvas then
+     * @param ended told when one may have ended
      */
-    public Tracker(Surface surface, Runnable begun, Consumer<Point> ended) {
+    public Tracker(Surface surface, Runnable begun, Runnable ended) {
         this.surface = surface;
         this.begun = begun;
         this.ended = ended;
@@ -98,7 +96,7 @@ public final class Tracker {
         Optional<Gesture> done = gesture();
         underWay = Optional.empty();
         done.ifPresent(current -> current.release(event));
-        ended.accept(event.getPoint());
+        ended.run();
         surface.repaint();
     }
 
@@ -107,8 +105,7 @@ public final class Tracker {
         boolean was = isHolding();
         gesture().ifPresent(Gesture::cancel);
         underWay = Optional.empty();
-        Rectangle seen = surface.getVisibleRect();
-        ended.accept(new Point((int) seen.getCenterX(), (int) seen.getCenterY()));
+        ended.run();
         surface.repaint();
         return was;
     }

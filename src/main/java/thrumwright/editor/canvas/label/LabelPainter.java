@@ -70,8 +70,11 @@ public final class LabelPainter {
         Color quiet = UIManager.getColor("Thrumwright.quiet");
         for (LabelRow row : seen) {
             selection(row);
-            g.setColor(isQuiet(row, topFollows) ? quiet : ink);
-            texts(base(fonts.plain(), list.top(row), list.rowHeight()), row.wording(), row.widths(), fonts);
+            g.setColor(isQuiet(row) ? quiet : ink);
+            boolean repeated =
+                    topFollows && row.spot().filter(LabelPainter::ofTheTop).isPresent();
+            LabelFonts own = repeated ? new LabelFonts(fonts.plain(), fonts.plain()) : fonts;
+            texts(base(fonts.plain(), list.top(row), list.rowHeight()), row.wording(), row.widths(), own);
         }
     }
 
@@ -104,14 +107,14 @@ public final class LabelPainter {
         }
     }
 
-    private boolean isQuiet(LabelRow row, boolean topFollows) {
+    /** What comes out again; what only follows the start has thinner letters instead. */
+    private boolean isQuiet(LabelRow row) {
         return !selected(row)
-                && row.spot().map(spot -> isQuiet(spot, topFollows)).orElse(true);
+                && row.spot().filter(spot -> spot.plan().comesOut()).isPresent();
     }
 
-    /** What is not woven by itself, or comes out again. */
-    private static boolean isQuiet(BlockSpot spot, boolean topFollows) {
-        return spot.plan().comesOut() || topFollows && spot.place() == Place.TOP;
+    private static boolean ofTheTop(BlockSpot spot) {
+        return spot.place() == Place.TOP;
     }
 
     private boolean selected(LabelRow row) {
@@ -127,7 +130,8 @@ public final class LabelPainter {
             lines.moveTo(from + 3, row.y());
             lines.lineTo(from + 9, row.y());
             lines.lineTo(width - 7, target);
-            lines.lineTo(width, target);
+            lines.lineTo(width - 3, target);
+            row.spot().ifPresent(spot -> bracket(lines, spot, width - 3));
         }
         g.setColor(colour);
         g.setStroke(new BasicStroke(thick));
@@ -135,6 +139,17 @@ public final class LabelPainter {
                 RenderingHints.KEY_ANTIALIASING,
                 dense ? RenderingHints.VALUE_ANTIALIAS_OFF : RenderingHints.VALUE_ANTIALIAS_ON);
         g.draw(lines);
+    }
+
+    /** As high as its block, so that a line can be followed to it. */
+    private void bracket(Path2D lines, BlockSpot spot, double x) {
+        double inset = Math.min(1, spot.high() / 4);
+        double top = spot.top() + sighting.by() + inset;
+        double bottom = spot.bottom() + sighting.by() - inset;
+        lines.moveTo(x + 3, top);
+        lines.lineTo(x, top);
+        lines.lineTo(x, bottom);
+        lines.lineTo(x + 3, bottom);
     }
 
     private void texts(int base, BlockWording wording, LabelWidths widths, LabelFonts fonts) {

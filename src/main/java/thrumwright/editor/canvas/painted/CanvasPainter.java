@@ -29,7 +29,10 @@ public final class CanvasPainter {
         own.clip(showing.seen());
         own.setColor(showing.palette().paper());
         own.fill(showing.seen());
-        scene(showing, own.getTransform().getScaleX()).paint(own, showing.map().view());
+        View view = showing.map().view();
+        double density = own.getTransform().getScaleX();
+        own.translate(view.left(), view.base());
+        scene(showing, density).paint(own);
         own.dispose();
         over(g, showing);
     }
@@ -57,7 +60,7 @@ public final class CanvasPainter {
 
     private static ClothScene scene(Showing showing, double density) {
         return new ClothScene(
-                showing.picture(), showing.palette(), showing.map().scale(), density);
+                showing.picture(), showing.palette(), showing.map().axes(), density);
     }
 
     /**

@@ -4,6 +4,9 @@ import java.awt.FontMetrics;
 import java.awt.Graphics2D;
 import java.awt.Rectangle;
 import java.awt.geom.Rectangle2D;
+import java.util.ArrayList;
+import java.util.List;
+import thrumwright.editor.canvas.seen.Axis;
 import thrumwright.editor.canvas.seen.BlockSpot;
 import thrumwright.editor.canvas.seen.CanvasMap;
 import thrumwright.editor.look.Ground;
@@ -48,11 +51,9 @@ public final class CanvasRules {
 
     public void paint() {
         ground();
-        name(LineNames.START, plan.budget().startLine(), startLine());
-        name(LineNames.TOP, plan.budget().designEnds(), topLine());
-        if (spare()) {
-            name(LineNames.STOP, plan.budget().stopLine(), stopLine());
-        }
+        names.add(
+                startLine(), List.of(say(LineNames.START), height(plan.budget().startLine())));
+        names.add(topLine(), top());
         rule(Place.START, 0, plan.start().onLoom() + plan.start().height());
         rule(Place.TOP, plan.top().onLoom(), plan.piece().loom().open().mm());
         new SideNotes(g, showing).paint(widths.notes());
@@ -79,13 +80,21 @@ public final class CanvasRules {
         return plan.budget().left() > SPARE;
     }
 
-    /** Where the design must have ended at the latest: further up on the top's rule. */
-    private double stopLine() {
-        return map.y(Place.TOP, plan.budget().left());
+    private List<String> top() {
+        List<String> words =
+                new ArrayList<>(List.of(say(LineNames.TOP), height(plan.budget().designEnds())));
+        if (spare()) {
+            words.add(LineNames.stop(showing.texts(), height(plan.budget().stopLine())));
+        }
+        return words;
     }
 
-    private void name(String key, double height, double y) {
-        names.add(showing.texts().say(key), plan.piece().shown().height(height), y);
+    private String say(String key) {
+        return showing.texts().say(key);
+    }
+
+    private String height(double mm) {
+        return plan.piece().shown().height(mm);
     }
 
     /**
@@ -99,8 +108,12 @@ public final class CanvasRules {
                 Division.of(map.scale(), metrics.getHeight() + 4, plan.piece().shown());
         double from = Math.max(lowest, end.onLoom() + map.above(place, seen.getMaxY()));
         double to = Math.min(highest, end.onLoom() + map.above(place, seen.getMinY()));
-        for (Division.Stroke stroke : division.between(from, to)) {
-            stroke(stroke, map.y(place, stroke.at() - end.onLoom()));
+        double base = map.picture().base(place) - end.onLoom();
+        for (Axis.Span span : map.axes().up().spans()) {
+            double low = Math.max(from, span.from() - base);
+            for (Division.Stroke stroke : division.between(low, Math.min(to, span.to() - base))) {
+                stroke(stroke, map.height(stroke.at() + base));
+            }
         }
     }
 
@@ -114,17 +127,12 @@ public final class CanvasRules {
         }
     }
 
-    /** From the cloth to the rule, the stop line in dashes, and on to their names. */
+    /** From the cloth to the rule and on to their names. */
     private void lines() {
         g.setColor(showing.palette().accent());
         double from = Math.min(map.x(showing.picture().span()), left - 30);
         Hair.level(g, from, left + STROKE, startLine(), Hair.LINE);
         Hair.level(g, from, left + STROKE, topLine(), Hair.LINE);
-        if (spare()) {
-            for (double x = left - 26; x < left + STROKE; x += 10) {
-                Hair.level(g, x, Math.min(x + 6, left + STROKE), stopLine(), Hair.LINE);
-            }
-        }
         names.paint(g, left + STROKE, left + widths.numbers());
     }
 

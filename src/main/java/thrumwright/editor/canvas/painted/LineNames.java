@@ -8,10 +8,11 @@ import java.awt.geom.Path2D;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import thrumwright.drawing.Spread;
 import thrumwright.editor.text.Texts;
 
-/** The names of lines with their heights, beyond the rule, where there is no cloth: each in two rows, led to its line. */
+/** The names of lines with their heights, beyond the rule, where there is no cloth: each with its height below, led to its line. */
 final class LineNames {
     static final String START = "canvas.line.start";
     static final String TOP = "canvas.line.top";
@@ -34,10 +35,10 @@ final class LineNames {
     /**
      * A line on the canvas.
      *
-     * @param height above the lower bar, in words
+     * @param words its name, its height above the lower bar, and what else is to be said of it
      * @param y where the line is
      */
-    private record NamedLine(String name, String height, double y) {}
+    private record NamedLine(List<String> words, double y) {}
 
     /**
      * Room for names and what leads to them, pixels; it stays while heights change, so that the picture keeps its place.
@@ -46,16 +47,21 @@ final class LineNames {
      */
     static int width(FontMetrics metrics, Texts texts, String height) {
         int widest = metrics.stringWidth(height);
-        for (String key : List.of(START, TOP, STOP)) {
-            widest = Math.max(widest, metrics.stringWidth(texts.say(key)));
+        for (String words : List.of(texts.say(START), texts.say(TOP), stop(texts, height))) {
+            widest = Math.max(widest, metrics.stringWidth(words));
         }
         return LEADER + widest + EDGE;
     }
 
+    /** How far the design may go on: said where it ends as planned, since what stands above then stands higher too. */
+    static String stop(Texts texts, String height) {
+        return texts.say(STOP, Map.of("height", height));
+    }
+
     /** A line that can be seen has a name. */
-    void add(String name, String height, double y) {
+    void add(double y, List<String> words) {
         if (y >= seen.y && y <= seen.getMaxY()) {
-            lines.add(new NamedLine(name, height, y));
+            lines.add(new NamedLine(words, y));
         }
     }
 
@@ -72,17 +78,24 @@ final class LineNames {
     void paint(Graphics2D g, double from, double left) {
         lines.sort(Comparator.comparingDouble(NamedLine::y));
         FontMetrics metrics = g.getFontMetrics();
+        int most = lines.stream().mapToInt(line -> line.words().size()).max().orElse(0);
         double[] middles = middles(
                 lines.stream().mapToDouble(NamedLine::y).toArray(),
-                2 * metrics.getHeight(),
+                most * metrics.getHeight(),
                 seen.getMinY(),
                 seen.getMaxY());
         for (int i = 0; i < middles.length; i++) {
             NamedLine line = lines.get(i);
             leader(g, from, left, line.y(), middles[i]);
-            float x = (float) (left + LEADER);
-            g.drawString(line.name(), x, (float) (middles[i] - metrics.getDescent()));
-            g.drawString(line.height(), x, (float) (middles[i] + metrics.getAscent()));
+            words(g, line.words(), left + LEADER, middles[i]);
+        }
+    }
+
+    private static void words(Graphics2D g, List<String> words, double x, double middle) {
+        FontMetrics metrics = g.getFontMetrics();
+        double base = middle - metrics.getHeight() * words.size() / 2.0 + metrics.getAscent();
+        for (int row = 0; row < words.size(); row++) {
+            g.drawString(words.get(row), (float) x, (float) (base + row * metrics.getHeight()));
         }
     }
 

@@ -19,10 +19,11 @@ import thrumwright.plan.Hem;
  * pixels from its upper left corner, y down. <i>Dots</i>: device pixels from the cloth's corner, where the first warp end
  * meets the start's lowest line, y down.
  *
- * @param view from the cloth, its heights counted from the start's lowest line, to the canvas
+ * @param view where the cloth's corner lies on the canvas, and the scale
+ * @param axes what is shown of the cloth, and what is left out
  * @param spots from the highest on the canvas to the lowest
  */
-public record CanvasMap(PiecePicture picture, View view, List<BlockSpot> spots) {
+public record CanvasMap(PiecePicture picture, View view, Axes axes, List<BlockSpot> spots) {
     /** How near a line without height counts as hit, pixels. */
     private static final double NEAR = 4;
 
@@ -30,8 +31,13 @@ public record CanvasMap(PiecePicture picture, View view, List<BlockSpot> spots) 
         spots = List.copyOf(spots);
     }
 
+    /** Of a piece with nothing left out. */
     public static CanvasMap of(PiecePicture picture, View view) {
-        CanvasMap empty = new CanvasMap(picture, view, List.of());
+        return of(picture, view, Axes.whole(view.scale()));
+    }
+
+    static CanvasMap of(PiecePicture picture, View view, Axes axes) {
+        CanvasMap empty = new CanvasMap(picture, view, axes, List.of());
         List<BlockSpot> spots = new ArrayList<>();
         for (Place place : List.of(Place.TOP, Place.START)) {
             List<BlockSpot> ofEnd = new ArrayList<>();
@@ -43,7 +49,7 @@ public record CanvasMap(PiecePicture picture, View view, List<BlockSpot> spots) 
             ofEnd.sort(Comparator.comparingLong(spot -> Math.round(spot.middle() * 100)));
             spots.addAll(ofEnd);
         }
-        return new CanvasMap(picture, view, spots);
+        return new CanvasMap(picture, view, axes, spots);
     }
 
     private BlockSpot spot(EndPlan end, BlockPlan block) {
@@ -66,22 +72,32 @@ public record CanvasMap(PiecePicture picture, View view, List<BlockSpot> spots) 
 
     /** From the cloth, mm right of the first warp end (either sign), to pixels of the canvas. */
     public double x(double mm) {
-        return view.x(mm);
+        return view.left() + axes.across().pixel(mm);
     }
 
     /** From the cloth, mm above the end's lowest line (either sign), to pixels of the canvas. */
     public double y(Place place, double mm) {
-        return view.y(picture.base(place)) - mm * scale();
+        return height(picture.base(place) + mm);
+    }
+
+    /** From the picture, mm above the start's lowest line (either sign), to pixels of the canvas. */
+    public double height(double mm) {
+        return view.base() + axes.up().pixel(mm);
     }
 
     /** From pixels of the canvas to the cloth, mm right of the first warp end (either sign). */
     public double across(double x) {
-        return view.clothX(x);
+        return axes.across().mm(x - view.left());
     }
 
     /** From pixels of the canvas to the cloth, mm above the end's lowest line (either sign). */
     public double above(Place place, double y) {
-        return (y(place, 0) - y) / scale();
+        return heightAt(y) - picture.base(place);
+    }
+
+    /** From pixels of the canvas to the picture, mm above the start's lowest line (either sign). */
+    public double heightAt(double y) {
+        return axes.up().mm(y - view.base());
     }
 
     /**

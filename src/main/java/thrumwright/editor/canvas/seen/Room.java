@@ -27,6 +27,16 @@ public record Room(
         return new Dimension(canvasWidth, canvasHeight);
     }
 
+    /** Whether the window is as large as there. */
+    boolean sameWindow(Room other) {
+        return width == other.width && height == other.height;
+    }
+
+    /** What the window has for the picture, pixels, 1 or more. */
+    double between() {
+        return Math.max(1, width - left - right);
+    }
+
     /** On the border of two device pixels, so that what has been painted stays good when the canvas moves. */
     double onPixel(double place) {
         return Math.round(place * density) / density;

@@ -15,11 +15,15 @@ public final class Sight {
     private final Supplier<Place> end;
     private final List<Runnable> listeners = new ArrayList<>();
     private PiecePicture picture;
-    private Zoom zoom = Zoom.fitting(Zoom.Fit.PIECE);
+    private Zoom zoom = Zoom.fitting(Zoom.Fit.FIRST);
     /** Null: to be worked out as soon as it is asked for. */
     private CanvasMap map;
     /** Where the cloth lies as long as something is dragged; else null. */
     private View held;
+    /** The scale that a picture keeps while it fits, pixels per mm; 0 for none. */
+    private double kept;
+    /** The room in which it had that scale. */
+    private Room keptIn;
     /** How far the picture lies below the middle of its window, pixels, since it kept its place while it grew. */
     private double lowered;
 
@@ -45,7 +49,8 @@ public final class Sight {
     /** Where everything lies at present. */
     public CanvasMap map() {
         if (map == null) {
-            map = CanvasMap.of(picture, view());
+            View view = view();
+            map = CanvasMap.of(picture, view, framing().axes(view.scale()));
         }
         return map;
     }
@@ -60,25 +65,32 @@ public final class Sight {
     }
 
     public void show(PiecePicture other) {
+        Framing now = framing();
+        zoom = now.zoom();
+        kept = now.scale();
+        keptIn = now.room();
         picture = other;
         outdate();
     }
 
     public Zoom zoom() {
-        return zoom;
+        return framing().zoom();
     }
 
     /** From as near as that; nothing is held any more, and the picture lies in the middle. */
     public void zoom(Zoom other) {
         zoom = other;
         lowered = 0;
+        kept = 0;
         held = null;
         outdate();
     }
 
     /** How the piece is to be shown now. */
     public Framing framing() {
-        return new Framing(picture, room.apply(picture), zoom, end.get(), lowered);
+        Room now = room.apply(picture);
+        double before = kept > 0 && now.sameWindow(keptIn) ? kept : 0;
+        return new Framing(picture, now, zoom, end.get(), lowered, before).settled();
     }
 
     /** Where the cloth lies, worked out anew. */
@@ -91,10 +103,10 @@ public final class Sight {
         return held == null ? framing().scale() : held.scale();
     }
 
-    /** The canvas that is wanted, at least so many pixels high; as it is while something is dragged. */
-    public Dimension size(int least) {
+    /** The canvas that is wanted; as it is while something is dragged. */
+    public Dimension size() {
         Framing framing = framing();
-        return held == null ? framing.size(least) : framing.room().canvas();
+        return held == null ? framing.size() : framing.room().canvas();
     }
 
     /** From now on all stays where it is, or doesn't any more. */

@@ -100,7 +100,7 @@ public final class Menus {
     private JMenu shares() {
         JMenu shares = new JMenu(texts.say("menu.shares"));
         shares.setName("menu.shares");
-        bars.add(shares, "fit-piece", "fit-width", "fit-end", "fit-start", "fit-top", "single-ends");
+        bars.add(shares, "fit-loom", "fit-selvedges", "fit-start", "fit-top", "single-ends", "fit-piece");
         return shares;
     }
 
@@ -191,7 +191,8 @@ public final class Menus {
         addKinds(kinds);
         add.addActionListener(event -> kinds.show(add, 0, add.getHeight()));
         bar.add(add);
-        for (String id : new String[] {"up", "down", "delete", null, "farther", "closer", "fit-piece"}) {
+        for (String id :
+                new String[] {"up", "down", "delete", null, "farther", "closer", "fit-loom", "fit-selvedges"}) {
             bars.button(bar, id, false);
         }
         bar.add(Box.createHorizontalGlue());

@@ -18,13 +18,13 @@ record ViewWork(Session session, PieceCanvas canvas, Workplace room) {
     private static final double PAGE = 0.8;
 
     void addTo(Commands commands) {
-        commands.add("closer", () -> canvas.setZoom(Zoom.from(canvas.scale(), 1)));
-        commands.add("farther", () -> canvas.setZoom(Zoom.from(canvas.scale(), -1)));
+        commands.add("closer", () -> canvas.looking().closer());
+        commands.add("farther", () -> canvas.looking().farther());
+        commands.add("fit-loom", () -> canvas.setZoom(Zoom.fitting(Zoom.Fit.LOOM)));
+        commands.add("fit-selvedges", () -> canvas.setZoom(Zoom.fitting(Zoom.Fit.SELVEDGES)));
         commands.add("fit-piece", () -> canvas.setZoom(Zoom.fitting(Zoom.Fit.PIECE)));
-        commands.add("fit-width", () -> canvas.setZoom(Zoom.fitting(Zoom.Fit.WIDTH)));
         commands.add("fit-start", () -> canvas.looking().showEnd(Place.START));
         commands.add("fit-top", () -> canvas.looking().showEnd(Place.TOP));
-        commands.add("fit-end", () -> canvas.looking().showEnd(canvas.looking().placeSeen()));
         commands.add("single-ends", () -> canvas.looking().showSingleEnds());
         commands.add("true-size", () -> canvas.setZoom(Zoom.of(scale().of(screen()))));
         commands.add("measure-screen", this::measure);

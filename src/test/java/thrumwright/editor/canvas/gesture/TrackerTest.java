@@ -3,7 +3,6 @@ package thrumwright.editor.canvas.gesture;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.awt.Cursor;
-import java.awt.Point;
 import java.awt.Rectangle;
 import java.awt.event.InputEvent;
 import java.awt.event.MouseEvent;
@@ -33,8 +32,7 @@ import thrumwright.testing.LargePieces;
 class TrackerTest {
     private final Bare bare = new Bare();
     private final Edits edits = new Edits(bare.texts().phrases(), bare.texts().words());
-    private final List<Point> ended = new ArrayList<>();
-    private final Tracker tracker = new Tracker(bare, () -> {}, ended::add);
+    private final Tracker tracker = new Tracker(bare, () -> {}, () -> {});
     private final CanvasMouse mouse = new CanvasMouse(bare, tracker);
     private final Piece before = bare.session().piece();
     private final String id = before.start().blocks().stream()
