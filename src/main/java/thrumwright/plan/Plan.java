@@ -47,7 +47,7 @@ public record Plan(
 
     /** The same as if nothing of it were woven yet. */
     public Plan unticked() {
-        return new Plan(piece.withTicks(Ticks.NONE), start, top, afterDesign, budget, totals);
+        return new Plan(piece.withTicks(Ticks.NONE), start, top, afterDesign, budget, room, totals);
     }
 
     public EndPlan end(Place place) {
