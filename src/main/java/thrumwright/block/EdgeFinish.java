@@ -73,6 +73,11 @@ public sealed interface EdgeFinish extends Block permits WarpFinish, KnotRows, T
         return 1;
     }
 
+    /** The side at which it is begun, where it matters; else empty. */
+    default Optional<Side> begins() {
+        return Optional.empty();
+    }
+
     /** The length that the weaver chose: how long the fringe hangs, or how far the ends lie back; empty if there is none. */
     Optional<Length> length();
 
@@ -98,7 +103,10 @@ public sealed interface EdgeFinish extends Block permits WarpFinish, KnotRows, T
         return hangs() ? length().map(Length::mm).orElse(0.0) : 0;
     }
 
-    /** The sizes of the groups from the left: m = round(N/g) of them, differing by at most one, the larger outside. */
+    /**
+     * The sizes of the groups from the left: m = round(N/g) of them, differing by at most one, the larger outside; fewer where one
+     * would be a single end or too small to be worked.
+     */
     default List<Integer> groups(int ends) {
         int count = groupCount(ends);
         int larger = ends % count;
@@ -114,7 +122,8 @@ public sealed interface EdgeFinish extends Block permits WarpFinish, KnotRows, T
     }
 
     private int groupCount(int ends) {
-        return Math.max(1, (int) Math.round((double) ends / endsPerGroup()));
+        int least = Math.min(endsPerGroup(), Math.max(2, leastPerGroup()));
+        return Math.max(1, Math.min((int) Math.round((double) ends / endsPerGroup()), ends / least));
     }
 
     /** Size of the largest group on so many ends: ⌈N/m⌉. */

@@ -24,4 +24,13 @@ public record Row(int number, Optional<Shed> shed, Side from, Optional<Lean> lea
     public Optional<Passing> meets(int ends) {
         return shed.map(one -> one.meets(from, ends));
     }
+
+    /**
+     * On which face of the outermost end its yarn lies when it is at its side's end: a row without a shed brings it to the front.
+     *
+     * @param ends number of warp ends, 1 or more
+     */
+    public Passing leaves(int ends) {
+        return shed.map(one -> one.meets(to(), ends)).orElse(Passing.OVER);
+    }
 }

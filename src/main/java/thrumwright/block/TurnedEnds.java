@@ -105,6 +105,11 @@ public record TurnedEnds(Tag tag, int over, boolean bothWays, Side from, Length 
     }
 
     @Override
+    public Optional<Side> begins() {
+        return Optional.of(from);
+    }
+
+    @Override
     public boolean hangs() {
         return false;
     }

@@ -12,6 +12,7 @@ import java.util.stream.Collectors;
  */
 public record Shown(UnitSystem system, Locale locale) {
     private static final double GRAMS_PER_OUNCE = 28.349523125;
+    private static final double HALF_A_SIXTEENTH = Unit.INCH.millimetres() / 32;
     private static final Map<String, Character> VULGAR = Numbers.VULGAR.entrySet().stream()
             .collect(Collectors.toUnmodifiableMap(Map.Entry::getValue, Map.Entry::getKey));
 
@@ -20,10 +21,10 @@ public record Shown(UnitSystem system, Locale locale) {
         this(system, Locale.getDefault(Locale.Category.FORMAT));
     }
 
-    /** A height or a depth, mm: to the millimetre below 10 cm, or to the sixteenth of an inch. */
+    /** A height or a depth, mm: to the millimetre below 10 cm, or to the sixteenth of an inch, and less than that to the 64th. */
     public String height(double mm) {
         if (system == UnitSystem.INCHES) {
-            return inches(mm, 16);
+            return inches(mm, mm > 0 && mm < HALF_A_SIXTEENTH ? 64 : 16);
         }
         return mm < 10 ? decimals(mm, mm < 3 ? 1 : 0) + " mm" : decimals(mm / 10, 1) + " cm";
     }
@@ -87,7 +88,8 @@ public record Shown(UnitSystem system, Locale locale) {
     public String mass(double grams) {
         if (system == UnitSystem.INCHES) {
             double ounces = grams / GRAMS_PER_OUNCE;
-            return decimals(ounces, ounces < 10 ? 1 : 0) + " oz";
+            int fine = ounces < 0.1 ? 2 : 1;
+            return decimals(ounces, ounces < 10 ? fine : 0) + " oz";
         }
         return decimals(grams, grams < 10 ? 1 : 0) + " g";
     }

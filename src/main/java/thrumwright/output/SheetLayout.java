@@ -13,6 +13,7 @@ import thrumwright.plan.Plan;
 import thrumwright.sheet.Booklet;
 import thrumwright.sheet.RecordSheet;
 import thrumwright.sheet.StepSheet;
+import thrumwright.sheet.WarpingSheet;
 
 /**
  * Lays out what a piece's sheet consists of, each section by itself.
@@ -43,11 +44,16 @@ public record SheetLayout(Plan plan, Whose whose, PageSetup setup, Fonts fonts, 
     /** One section by itself. */
     public SheetPages section(SheetSection section) {
         return switch (section) {
+            case WARPING -> warping();
             case CUTS -> cuts();
             case BOOKLET -> booklet();
             case CARDS -> CardPages.of(plan, whose.name(), setup, fonts, palette, locale);
             case RECORD -> record();
         };
+    }
+
+    private SheetPages warping() {
+        return new WarpingPages(WarpingSheet.of(plan, locale), plan, setup, palette, locale).laidOut(fonts);
     }
 
     private SheetPages booklet() {

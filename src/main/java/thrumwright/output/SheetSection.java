@@ -8,6 +8,8 @@ import java.util.Set;
 
 /** What a printed sheet consists of, in the order in which it is printed. Each can be left out. */
 public enum SheetSection {
+    /** How the warp is put on the loom, and a strip to measure a cloth that travels. */
+    WARPING,
     /** What to buy and to cut, and strips of paper to hold against the weaving. */
     CUTS,
     /** A page for each end, to hang by the loom. */

@@ -189,10 +189,15 @@ public record Piece(
         return new Shown(habits.units());
     }
 
+    /** Whether a cut is counted in widths of the loom across its posts; where it has none, in those of the warp. */
+    public boolean countsInLoomWidths() {
+        return habits.widthsOf() == Habits.WidthsOf.LOOM && loom.uprights().isPresent();
+    }
+
     /** What a cut is held against when counting widths, mm, more than 0. */
     public double reference() {
         double nominal = warp.nominalWidth();
-        if (habits.widthsOf() == Habits.WidthsOf.WARP) {
+        if (!countsInLoomWidths()) {
             return nominal;
         }
         Setting setting = setting(warpYarn());

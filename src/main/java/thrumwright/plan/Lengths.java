@@ -3,8 +3,6 @@ package thrumwright.plan;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import thrumwright.block.Row;
-import thrumwright.block.Shed;
 import thrumwright.block.YarnBlock;
 import thrumwright.piece.Piece;
 
@@ -17,6 +15,8 @@ final class Lengths {
     private final List<BlockPlan> plans;
     /** The blocks of one length, by their places. */
     private final List<Integer> run = new ArrayList<>();
+    /** The block from whose yarn the run is cut, though it could go on but for the edge. */
+    private Optional<YarnBlock> cutFrom = Optional.empty();
 
     private Lengths(Piece piece, List<BlockPlan> plans) {
         this.piece = piece;
@@ -34,13 +34,13 @@ final class Lengths {
     }
 
     private void come(int place, BlockPlan plan) {
-        boolean through = plan.fold().isPresent();
-        boolean onward = !run.isEmpty()
-                && plan.work()
-                        .filter(next -> goesOn(last(), next) && holds(next))
-                        .isPresent();
-        if (!through && !onward) {
+        Optional<Work> next = plan.work().filter(work -> !run.isEmpty() && goesOn(last(), work));
+        boolean slips = next.filter(work -> work.slipsOff(last())).isPresent();
+        boolean onward = !slips && next.filter(this::holds).isPresent();
+        if (plan.fold().isEmpty() && !onward) {
+            Optional<YarnBlock> left = slips ? Optional.of(last().block()) : Optional.empty();
             close();
+            cutFrom = left;
         }
         if (plan.work().isPresent()) {
             run.add(place);
@@ -72,28 +72,26 @@ final class Lengths {
                 && into.block().goesOn()
                 && from.block().comesOut() == into.block().comesOut()
                 && from.yarn().id().equals(into.yarn().id())
-                && from.ends() == into.begins()
-                && !inOneShed(from, into);
-    }
-
-    /** Then the yarn would lie back over the pick before and hold nothing at the edge. */
-    private static boolean inOneShed(Work from, Work into) {
-        List<Row> rows = from.rows();
-        Optional<Shed> last = rows.get(rows.size() - 1).shed();
-        return last.isPresent() && last.equals(into.rows().get(0).shed());
+                && from.ends() == into.begins();
     }
 
     private void close() {
-        if (run.size() > 1) {
+        if (run.size() > 1 || cutFrom.isPresent()) {
             List<Work> works = run.stream().map(this::work).toList();
-            List<YarnBlock> blocks = works.stream().map(Work::block).toList();
-            Cut cut = together(works);
+            Cut cut = run.size() > 1 ? together(works) : works.get(0).cut();
             for (int i = 0; i < run.size(); i++) {
-                Optional<YarnBlock> before = i == 0 ? Optional.empty() : Optional.of(blocks.get(i - 1));
-                OneLength length = new OneLength(before, blocks.subList(i + 1, blocks.size()), cut);
-                plans.set(run.get(i), plans.get(run.get(i)).with(works.get(i).in(length)));
+                plans.set(run.get(i), plans.get(run.get(i)).with(works.get(i).in(length(works, i, cut))));
             }
         }
         run.clear();
+    }
+
+    private OneLength length(List<Work> works, int place, Cut cut) {
+        List<YarnBlock> blocks = works.stream().map(Work::block).toList();
+        return new OneLength(
+                place == 0 ? cutFrom : Optional.empty(),
+                place == 0 ? Optional.empty() : Optional.of(blocks.get(place - 1)),
+                blocks.subList(place + 1, blocks.size()),
+                cut);
     }
 }

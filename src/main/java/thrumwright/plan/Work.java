@@ -3,6 +3,7 @@ package thrumwright.plan;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import thrumwright.block.Passing;
 import thrumwright.block.Row;
 import thrumwright.block.Setting;
 import thrumwright.block.Side;
@@ -49,6 +50,28 @@ public record Work(YarnBlock block, Yarn yarn, Setting setting, List<Row> rows, 
     /** The side where it ends. */
     public Side ends() {
         return rows.get(rows.size() - 1).to();
+    }
+
+    /**
+     * Whether its first pick would lie back along the edge end on the face where a yarn comes from that goes on into it: then
+     * nothing would hold it there. What is wrapped or hitched goes round that end by itself.
+     */
+    boolean slipsOff(Work from) {
+        return rows.get(0).meets(setting.ends()).equals(Optional.of(from.leaves()));
+    }
+
+    /** Half way round the edge end, where a yarn that goes on into a pick comes to its other face; else 0. mm, 0 or more. */
+    double onward(Work next) {
+        boolean turns = next.rows.get(0).meets(setting.ends()).orElse(Passing.OVER) != leaves();
+        return turns ? setting.turn((rowHeight() + next.rowHeight()) / 2) : 0;
+    }
+
+    private Passing leaves() {
+        return rows.get(rows.size() - 1).leaves(setting.ends());
+    }
+
+    private double rowHeight() {
+        return height() / rows.size();
     }
 
     /** Where its tails hang, in the order in which they come about; none where a cord is tied or a yarn goes on. */

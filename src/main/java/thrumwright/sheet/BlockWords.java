@@ -10,7 +10,6 @@ import thrumwright.block.Row;
 import thrumwright.block.Side;
 import thrumwright.measure.Phrases;
 import thrumwright.measure.Shown;
-import thrumwright.piece.Habits;
 import thrumwright.piece.Piece;
 import thrumwright.plan.Butterflies;
 import thrumwright.plan.Cut;
@@ -56,14 +55,26 @@ final class BlockWords {
         values.put("count", butterflies.count());
         values.put("each", shown.cut(butterflies.each()));
         values.put("goesOn", lengthWords.goesOn(work));
-        return phrases.say(butterflies.count() == 1 ? "take.one" : "take.several", values);
+        values.put("overlap", shown.cut(piece.habits().overlap().mm()));
+        values.put("strands", work.block().together());
+        values.put("share", butterflies.count() / work.block().together());
+        return phrases.say(taken(work, butterflies.count()), values);
+    }
+
+    private static String taken(Work work, int count) {
+        if (count == 1) {
+            return "take.one";
+        }
+        int strands = work.block().together();
+        if (strands > 1) {
+            return count == strands ? "take.strands" : "take.strands-shared";
+        }
+        return "take.several";
     }
 
     /** The key of the words for what widths are counted by. */
     static String widthsOf(Piece piece) {
-        boolean loom = piece.habits().widthsOf() == Habits.WidthsOf.LOOM
-                && piece.loom().uprights().isPresent();
-        return loom ? "widths.loom" : "widths.warp";
+        return piece.countsInLoomWidths() ? "widths.loom" : "widths.warp";
     }
 
     /** What to do, in order. */
@@ -127,7 +138,7 @@ final class BlockWords {
     private void ofKind(Work work, Map<String, Object> values) {
         Map<String, Integer> counts = work.block().counts();
         values.putAll(counts);
-        values.put("gauge", shown.fine(work.setting().gauge()));
+        values.put("gauge", shown.height(work.setting().gauge()));
         Optional.ofNullable(counts.get("group")).ifPresent(size -> groups(size, work, values));
         Optional.ofNullable(counts.get("under")).ifPresent(size -> {
             int under = Math.min(size, work.setting().ends());
@@ -200,7 +211,8 @@ final class BlockWords {
 
     private String text(Work work, Row row) {
         if (row.shed().isPresent()) {
-            return sheds.meets(row.meets(ends).orElseThrow(), row.from());
+            String meets = sheds.meets(row.meets(ends).orElseThrow(), row.from());
+            return piece.loom().sheds().named() ? sheds.named(meets, row.shed().get()) : meets;
         }
         return row.lean()
                 .map(lean -> leaning("row.lean", row, lean))

@@ -31,9 +31,12 @@ final class BlockingWords {
         this.shown = plan.piece().shown();
     }
 
+    /** Whether cloth is turned back somewhere, so that it counts in the height and hides what is tried on it. */
     private boolean hemmed() {
         return Stream.of(plan.start(), plan.top())
-                .anyMatch(end -> end.hem().filter(Hem::folds).isPresent());
+                .flatMap(end -> end.hem().stream())
+                .filter(Hem::folds)
+                .anyMatch(hem -> hem.cloth() > 0);
     }
 
     private Set<Fibre> fibres() {
@@ -54,7 +57,7 @@ final class BlockingWords {
 
     List<String> keys() {
         Set<Fibre> fibres = fibres();
-        List<String> keys = new ArrayList<>(List.of("off.block.pin"));
+        List<String> keys = new ArrayList<>(List.of(hemmed() ? "off.block.pin-hemmed" : "off.block.pin"));
         Fibre delicate = MOST_DELICATE_FIRST.stream()
                 .filter(fibres::contains)
                 .findFirst()
@@ -74,7 +77,7 @@ final class BlockingWords {
                 + plan.top().staying();
         return Map.of(
                 "width", shown.height(plan.finishedWidth()),
-                "height", shown.cut(height),
+                "height", shown.height(height),
                 "pins", shown.height(inches ? Unit.INCH.millimetres() : 25));
     }
 }

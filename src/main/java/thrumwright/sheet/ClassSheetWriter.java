@@ -71,7 +71,7 @@ final class ClassSheetWriter {
                                 plan.totals().stream().map(total -> yarns.line(total, plan.plans(), true)),
                                 yarns.bands(plan.plans()).stream())
                         .toList(),
-                SheetWriter.cutNote(piece, steps),
+                SheetWriter.cutNote(plan.plans(), steps),
                 new ClassCuts(plan, names, phrases, locale).all(),
                 columns,
                 looms);

@@ -14,7 +14,7 @@ import thrumwright.yarn.Yarn;
  * @param step the number of the step that takes it
  * @param count how many pieces of {@code length} to cut
  * @param length to cut, in the weaver's units
- * @param widths the same as a number of reference widths, in halves
+ * @param widths the same as a number of reference widths, in halves; empty for a band, which is no yarn to be measured out
  * @param shared said where one yarn is shared into several butterflies, or what a band is cut longer for; else empty
  */
 public record CutLine(
@@ -29,6 +29,11 @@ public record CutLine(
         String length,
         String widths,
         String shared) {
+    /** “6½ ×”, or empty. */
+    public String times() {
+        return widths.isEmpty() ? "" : widths + " ×";
+    }
+
     /** What to cut, and the part it plays. */
     public String whatAndRole() {
         return role.isEmpty() ? what : what + ", " + role;

@@ -43,8 +43,6 @@ record HemWords(Plan plan, Shown shown, Phrases phrases, Words words) {
     private void band(SewnBand band, Hem hem, Map<String, Object> values) {
         values.put("band", words.band(band.width(), band.thickness(), shown));
         values.put("cut", shown.cut(band.length()));
-        values.put("widths", shown.halves(band.widths()));
-        values.put("of", phrases.say(BlockWords.widthsOf(plan.piece())));
         values.put("turned", shown.height(band.turned()));
         values.put("ends", shown.height(band.ends()));
         values.put("in", shown.height(SewnBand.TURNED_IN));

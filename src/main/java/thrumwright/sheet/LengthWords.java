@@ -19,6 +19,12 @@ record LengthWords(Phrases phrases, Words words) {
         List<String> told = new ArrayList<>(work.block().told(work.setting()));
         if (length.before().isPresent()) {
             Collections.replaceAll(told, "plain.begin", "plain.goes-on");
+            if (comesUpInside(length.before().get(), work.block())) {
+                told.add(told.indexOf("plain.goes-on") + 1, "plain.outward");
+            }
+        }
+        if (length.cutFrom().isPresent()) {
+            told.add(told.indexOf("plain.begin") + 1, "plain.cut-from");
         }
         if (!length.after().isEmpty()) {
             Collections.replaceAll(told, "plain.end", "plain.led-on");
@@ -26,8 +32,14 @@ record LengthWords(Phrases phrases, Words words) {
         return told;
     }
 
+    /** Whether the yarn lies in front inside the edge end, and is to go under that end. */
+    private static boolean comesUpInside(YarnBlock before, YarnBlock block) {
+        return block.plainWeave() && !before.plainWeave();
+    }
+
     /** The names of the blocks before and after that share its yarn, for {@link #told}. */
     void neighbours(Work work, Map<String, Object> values) {
+        work.oneLength().cutFrom().ifPresent(block -> values.put("cutFrom", words.name(block)));
         work.oneLength().before().ifPresent(block -> values.put("before", words.name(block)));
         work.oneLength().after().stream().findFirst().ifPresent(block -> values.put("next", words.name(block)));
     }

@@ -7,7 +7,9 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import thrumwright.block.Block;
 import thrumwright.block.EdgeFinish;
 import thrumwright.measure.Phrases;
 import thrumwright.measure.Shown;
@@ -174,15 +176,13 @@ final class OffLoom {
         double inside =
                 end.hem().map(hem -> hem.firstTurn().orElse(hem.cloth() / 2)).orElse(TRIMMED);
         values.put("trim", shown.height(Math.min(TRIMMED, inside)));
-        values.put("out", comingOut(end));
+        values.put("out", names(comingOut(end)));
         if (end.finish().isPresent()) {
             finish(end, end.finish().get(), values);
         } else {
             List<String> keys = new ArrayList<>(endsKeys(end));
             end.hem().flatMap(Hem::band).ifPresent(band -> values.put("ends", shown.height(band.ends())));
-            if (!comingOut(end).isEmpty()) {
-                keys.add(0, "off.ends.out");
-            }
+            out(end, "off.ends.out").ifPresent(key -> keys.add(0, key));
             addTitled(Step.offLoom("ends", end.place()), "off.ends", values, keys, endsCautions(keys));
         }
     }
@@ -203,17 +203,28 @@ final class OffLoom {
     }
 
     /** What comes out, the outermost first: the waste next to the edge protects it to the last. */
-    private String comingOut(EndPlan end) {
-        List<String> names = new ArrayList<>();
-        for (BlockPlan block : end.blocks()) {
-            if (block.comesOut()) {
-                names.add(words.name(block.block()).toLowerCase(Locale.ROOT));
-            }
-        }
+    private static List<Block> comingOut(EndPlan end) {
+        List<Block> out = new ArrayList<>();
+        end.blocks().stream().filter(BlockPlan::comesOut).forEach(plan -> out.add(plan.block()));
         if (end.place() == Place.TOP) {
-            Collections.reverse(names);
+            Collections.reverse(out);
         }
-        return String.join(phrases.say("list.then"), names);
+        return out;
+    }
+
+    private String names(List<Block> blocks) {
+        return blocks.stream()
+                .map(block -> words.name(block).toLowerCase(Locale.ROOT))
+                .collect(Collectors.joining(phrases.say("list.then")));
+    }
+
+    /** The key for what comes out, if there is any; a cord or a header alone leaves nothing that could slip. */
+    private static Optional<String> out(EndPlan end, String key) {
+        List<Block> out = comingOut(end);
+        if (out.isEmpty()) {
+            return Optional.empty();
+        }
+        return Optional.of(out.get(out.size() - 1).startOnly() ? "off.out-only" : key);
     }
 
     private void finish(EndPlan end, Finish finish, Map<String, Object> values) {
@@ -221,9 +232,7 @@ final class OffLoom {
         values.putAll(told.values(finish));
         EdgeFinish block = finish.block();
         List<Sentence> sentences = new ArrayList<>();
-        if (!comingOut(end).isEmpty()) {
-            sentences.add(Sentence.of(phrases, "off.finish.out", values));
-        }
+        out(end, "off.finish.out").ifPresent(key -> sentences.add(Sentence.of(phrases, key, values)));
         // own words say how to make the finish; that the waste comes out, and when, isn't theirs to forget
         List<Sentence> own = end.block(block.id())
                 .map(plan -> Sentence.own(ownWording.sentences(end, plan)))

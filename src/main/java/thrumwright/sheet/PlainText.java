@@ -43,7 +43,7 @@ public final class PlainText {
 
     private void cut(CutLine cut) {
         lines.wrapped(
-                "☐ " + cut.count() + " × " + cut.length() + " (" + cut.widths() + " ×)  "
+                "☐ " + cut.count() + " × " + cut.length() + (cut.times().isEmpty() ? "  " : " (" + cut.times() + ")  ")
                         + cut.whatAndRole() + ": "
                         + cut.use() + ", " + phrases.say("cut.step") + " " + cut.step()
                         + (cut.shared().isEmpty() ? "" : "; " + cut.shared()),

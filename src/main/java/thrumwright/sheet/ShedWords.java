@@ -2,6 +2,7 @@ package thrumwright.sheet;
 
 import java.util.Map;
 import thrumwright.block.Passing;
+import thrumwright.block.Shed;
 import thrumwright.block.Side;
 import thrumwright.measure.Phrases;
 import thrumwright.plan.words.Words;
@@ -11,6 +12,11 @@ record ShedWords(Phrases phrases, Words words) {
     /** “over the left edge end”. */
     String meets(Passing passing, Side from) {
         return phrases.say("meets." + passing, Map.of("side", words.side(from)));
+    }
+
+    /** “over the left edge end, open shed”, where a shed is made for the whole width at once. */
+    String named(String meets, Shed shed) {
+        return phrases.say("row.shed." + shed, Map.of("meets", meets));
     }
 
     /** “over left edge”, for large type. */

@@ -9,6 +9,7 @@ import java.util.stream.Stream;
 import thrumwright.block.Material;
 import thrumwright.block.TakesYarn;
 import thrumwright.measure.Decimals;
+import thrumwright.measure.Length;
 import thrumwright.measure.Phrases;
 import thrumwright.measure.Shown;
 import thrumwright.piece.Piece;
@@ -51,14 +52,15 @@ final class SheetWriter {
 
     StepSheet sheet() {
         List<Chapter> chapters = new ChapterWriter(plan, phrases, words, locale).chapters();
-        return new StepSheet(
-                piece.title(), name, facts(), findings(), cutNote(piece, phrases), cuts(chapters), yarns(), chapters);
+        return new StepSheet(piece.title(), name, facts(), findings(), cutNote(), cuts(chapters), yarns(), chapters);
     }
 
     private List<Fact> facts() {
         List<Fact> facts = new ArrayList<>();
         name.ifPresent(whose -> facts.add(fact("name", whose.isBlank() ? phrases.say("name.blank") : whose)));
-        facts.add(fact("loom", piece.loom().name()));
+        if (!piece.loom().name().isBlank()) {
+            facts.add(fact("loom", piece.loom().name()));
+        }
         warp(facts);
         facts.add(fact(
                 "size",
@@ -109,15 +111,14 @@ final class SheetWriter {
         piece.warp()
                 .woven()
                 .filter(woven -> piece.warp().wovenLikely())
-                .ifPresent(woven -> facts.add(fact(
-                        "draw-in",
-                        phrases.say(
-                                "fact.draw-in.value",
-                                Map.of(
-                                        "woven", shown.cut(woven.mm()),
-                                        "share",
-                                                shown.decimals(
-                                                        100 * piece.warp().drawIn(), 1))))));
+                .ifPresent(woven -> facts.add(fact("draw-in", drawnIn(woven))));
+    }
+
+    private String drawnIn(Length woven) {
+        double drawn = piece.warp().drawIn();
+        return phrases.say(
+                drawn < 0 ? "fact.draw-in.value.wider" : "fact.draw-in.value",
+                Map.of("woven", shown.cut(woven.mm()), "share", shown.decimals(100 * Math.abs(drawn), 1)));
     }
 
     /** What the finished size goes by. */
@@ -148,14 +149,35 @@ final class SheetWriter {
                 .toList();
     }
 
-    /** What all cuts of a piece include. */
-    static String cutNote(Piece piece, Phrases phrases) {
+    private String cutNote() {
+        String note = cutNote(List.of(plan), phrases);
+        return plan.closedWarp().isEmpty()
+                ? note
+                : phrases.say(
+                        "cut.note.warp",
+                        Map.of(
+                                "note", note,
+                                "length", shown.total(plan.warpYarn()),
+                                "yarn", piece.warpYarn().name()));
+    }
+
+    /** What all cuts of some pieces of the same habits include. */
+    static String cutNote(List<Plan> plans, Phrases phrases) {
+        Piece piece = plans.get(0).piece();
         Shown shown = piece.shown();
+        boolean tied = plans.stream().anyMatch(SheetWriter::ties);
         return phrases.say(
-                "cut.note",
+                tied ? "cut.note.tied" : "cut.note",
                 Map.of(
                         "tail", shown.cut(piece.habits().tail().mm()),
                         "tie", shown.cut(piece.habits().tie().mm())));
+    }
+
+    private static boolean ties(Plan plan) {
+        return Stream.of(plan.start(), plan.top())
+                .flatMap(end -> end.blocks().stream())
+                .flatMap(block -> block.work().stream())
+                .anyMatch(work -> work.block().tied());
     }
 
     private List<CutLine> cuts(List<Chapter> chapters) {
@@ -198,7 +220,7 @@ final class SheetWriter {
                 step,
                 1,
                 shown.cut(band.length()),
-                shown.halves(band.widths()),
+                "",
                 phrases.say("cut.turned-in", Map.of("in", shown.height(SewnBand.TURNED_IN))));
     }
 
@@ -219,8 +241,9 @@ final class SheetWriter {
 
     private CutLine cut(Place place, Work work, Cut cut, int step) {
         Butterflies butterflies = cut.butterflies();
+        String together = butterflies.count() == work.block().together() ? "cut.strands" : "cut.shared";
         String shared =
-                butterflies.count() == 1 ? "" : phrases.say("cut.shared", Map.of("length", shown.cut(cut.length())));
+                butterflies.count() == 1 ? "" : phrases.say(together, Map.of("length", shown.cut(cut.length())));
         double each = butterflies.count() == 1 ? cut.length() : butterflies.each();
         double widths = butterflies.count() == 1 ? cut.widths() : Decimals.roundedUp(each / piece.reference(), 0.5);
         return new CutLine(

@@ -17,6 +17,7 @@ import thrumwright.measure.Phrases;
 import thrumwright.piece.Place;
 import thrumwright.plan.BlockPlan;
 import thrumwright.plan.EndPlan;
+import thrumwright.plan.Finish;
 import thrumwright.plan.Plan;
 import thrumwright.plan.Work;
 import thrumwright.plan.words.Words;
@@ -51,16 +52,22 @@ public final class WordingCheck {
         return work.map(woven -> woven(said, woven))
                 .orElseGet(() -> end
                         .finish()
-                        .filter(finish -> finish.block().id().equals(blockId)
-                                && finish.block().hangs())
-                        .flatMap(finish -> groups(said, finish.groups().size()))
+                        .filter(finish -> finish.block().id().equals(blockId))
+                        .flatMap(finish -> worked(said, finish))
                         .stream()
                         .toList());
     }
 
+    /** Ends that hang are parted into groups; such as go round their neighbours set out from a side. */
+    private Optional<String> worked(String said, Finish finish) {
+        return finish.block().hangs()
+                ? groups(said, finish.groups().size())
+                : finish.block().begins().flatMap(side -> side(said, side));
+    }
+
     private List<String> woven(String said, Work work) {
         List<String> remarks = new ArrayList<>();
-        side(said, work).ifPresent(remarks::add);
+        side(said, work.begins()).ifPresent(remarks::add);
         meets(said, work).ifPresent(remarks::add);
         // what goes round picks that are woven already tells of these
         if (work.stands()) {
@@ -79,17 +86,17 @@ public final class WordingCheck {
         return word.equalsIgnoreCase(phrases.unfilled("reads.left")) ? Side.LEFT : Side.RIGHT;
     }
 
-    private Optional<String> side(String said, Work work) {
-        String planned = words.side(work.begins());
+    private Optional<String> side(String said, Side begins) {
+        String planned = words.side(begins);
         if (!reading("side", said).find()) {
             return Optional.of(phrases.say("side.missing", Map.of("side", planned)));
         }
-        Matcher begins = reading("begins", said);
-        if (!begins.find()) {
+        Matcher found = reading("begins", said);
+        if (!found.find()) {
             return Optional.empty();
         }
-        String named = group(begins);
-        return side(named) == work.begins()
+        String named = group(found);
+        return side(named) == begins
                 ? Optional.empty()
                 : Optional.of(phrases.say("side.other", Map.of("side", planned, "said", named)));
     }

@@ -62,7 +62,7 @@ class EndsViewIT {
         assertThat(said())
                 .contains(
                         "The start shows 1.5 mm of soumak in Tide teal, the top 1.5 mm of soumak in Samphire green.",
-                        "Ordering cord is left out of the top.");
+                        "Left out of the top: Ordering cord.");
 
         frame.button("ends.top-own").click();
         frame.robot().waitForIdle();

@@ -14,7 +14,9 @@ import thrumwright.block.Hemstitching;
 import thrumwright.block.Lean;
 import thrumwright.block.MaterialRole;
 import thrumwright.block.OpenWarp;
+import thrumwright.block.Passing;
 import thrumwright.block.PlainBand;
+import thrumwright.block.Row;
 import thrumwright.block.Shed;
 import thrumwright.block.Side;
 import thrumwright.block.Soumak;
@@ -22,6 +24,10 @@ import thrumwright.block.Tag;
 import thrumwright.block.Twining;
 import thrumwright.block.Use;
 import thrumwright.block.YarnBlock;
+import thrumwright.cord.Route;
+import thrumwright.cord.Sense;
+import thrumwright.cord.TautCord;
+import thrumwright.cord.Visit;
 import thrumwright.measure.Length;
 import thrumwright.piece.End;
 import thrumwright.piece.Piece;
@@ -57,13 +63,50 @@ class OneLengthTest {
         assertThat(end.each("soumak")).isZero();
     }
 
+    /**
+     * Soumak brings the yarn to the front inside the edge end. From there it can go round that end and under it; over it, it would
+     * only lie back along its own float.
+     */
     @Test
-    void theTopGoesOnAsTheStart() {
-        EndPlan top = Plan.of(Pieces.panel()).top();
-        assertThat(work(top, "soumak").oneLength().after())
-                .extracting(Block::id)
-                .containsExactly("facing");
-        assertThat(work(top, "facing").toCut()).isEmpty();
+    void afterSoumakItGoesOnIntoAPickUnderTheEdgeEndAlone() {
+        Piece panel = Pieces.panel();
+        for (Side side : Side.values()) {
+            for (Shed shed : Shed.values()) {
+                EndPlan top = Plan.of(panel.withDesign(Pieces.ending(panel.design(), shed, side)))
+                        .top();
+                Row first = work(top, "facing").rows().get(0);
+                boolean under = first.meets(panel.warp().ends()).orElseThrow() == Passing.UNDER;
+                assertThat(work(top, "facing").toCut().isEmpty()).isEqualTo(under);
+                assertThat(work(top, "facing").oneLength().cutFrom().map(Block::id))
+                        .isEqualTo(under ? Optional.empty() : Optional.of("soumak"));
+            }
+        }
+    }
+
+    /**
+     * The turn between two bands is the one between two picks of a band: 4 and 6 picks in one length take what 10 take at once,
+     * 10(N−1)ℓ + 9·turn(t).
+     */
+    @Test
+    void theTurnBetweenTwoIsCut() {
+        EndPlan two = start(band("plain", WEFT), facing(WEFT));
+        EndPlan one = start(band("plain", WEFT).withExtent(new Amount.Picks(10)));
+        assertThat(work(two, "plain").oneLength().cut().exact())
+                .isEqualTo(work(one, "plain").cut().exact(), within(1e-9));
+    }
+
+    /** Held against the peg engine: half way round the edge end, up from the middle of the soumak row to that of the pick. */
+    @Test
+    void theTurnAfterSoumakIsTheEngines() {
+        EndPlan end = start(soumak(WEFT), band("plain", WEFT).withFirstShed(Optional.of(Shed.OVER_FIRST)));
+        Work soumak = work(end, "soumak");
+        Work plain = work(end, "plain");
+        double engine = TautCord.along(Route.of(
+                        List.of(Visit.of(0, soumak.setting().radius(), Sense.CLOCKWISE)), Route.FRONT, Route.BACK))
+                .length();
+        double turn = Math.hypot(engine, 1.5 + 0.5);
+        assertThat(soumak.oneLength().cut().exact())
+                .isEqualTo(soumak.cut().exact() + turn + plain.cut().exact(), within(1e-9));
     }
 
     /** Whichever of the two says so, and as well in the top, where the other comes first. */
@@ -122,6 +165,15 @@ class OneLengthTest {
                 .hasSize(1);
     }
 
+    private static double turns(EndPlan end) {
+        double turns = 0;
+        List<Work> works = works(end);
+        for (int i = 1; i < works.size(); i++) {
+            turns += works.get(i).toCut().isEmpty() ? works.get(i - 1).onward(works.get(i)) : 0;
+        }
+        return turns;
+    }
+
     /** Every yarn is cut once, and every yarn in the cloth is in a cut. */
     @Test
     void whatIsCutIsWhatIsWoven() {
@@ -132,7 +184,7 @@ class OneLengthTest {
                         .mapToDouble(work -> work.cut().exact())
                         .sum();
                 double cut = lengths(end).stream().mapToDouble(Cut::exact).sum();
-                assertThat(cut).isEqualTo(woven, within(1e-6 * Math.max(1, woven)));
+                assertThat(cut).isEqualTo(woven + turns(end), within(1e-6 * Math.max(1, woven)));
                 for (Work work : works(end)) {
                     assertThat(work.oneLength().cut().exact())
                             .isGreaterThanOrEqualTo(work.cut().exact() - 1e-9);
@@ -142,10 +194,14 @@ class OneLengthTest {
     }
 
     private static List<Cut> lengths(Block... blocks) {
+        return lengths(start(blocks));
+    }
+
+    private static EndPlan start(Block... blocks) {
         Piece piece = Pieces.panel().withTop(new Top.OnItsOwn(End.empty())).withStart(new End(List.of(blocks)));
         Plan plan = Plan.of(piece);
         assertThat(plan.start().before()).isEqualTo(Course.beginning());
-        return lengths(plan.start());
+        return plan.start();
     }
 
     private static List<Cut> lengths(EndPlan end) {

@@ -273,6 +273,19 @@ class PlanTest {
         }
     }
 
+    /** A single end has nothing to be knotted or plied with, and two can't be plaited. */
+    @Test
+    void noGroupIsTooSmallToBeWorked() {
+        for (WarpFinish.Kind kind : List.of(WarpFinish.Kind.KNOTTED, WarpFinish.Kind.PLIED, WarpFinish.Kind.PLAITED)) {
+            for (int size = kind == WarpFinish.Kind.PLAITED ? 3 : 2; size < 9; size++) {
+                WarpFinish fringe = new WarpFinish(Tag.of("f"), kind, size, Length.parse("8 cm"));
+                for (int ends = size; ends < 100; ends++) {
+                    assertThat(fringe.groups(ends)).allMatch(group -> group >= Math.max(2, fringe.leastPerGroup()));
+                }
+            }
+        }
+    }
+
     /** The tight trefoil: 15.66 < L/d < 16.372 (Denne, Diao, Sullivan, Geom. Topol. 10 (2006)). */
     @Test
     void aKnotTakesNoMoreThanTheTrefoil() {

@@ -40,7 +40,7 @@ class StripTest {
     void aShallowHemOfWhatIsToHangIsFoundWithItsRepair() {
         Finding finding = shallow(HUNG).orElseThrow();
         assertThat(FindingWords.of(HUNG, Locale.UK).say(finding))
-                .contains("a hook-and-loop strip of 2 cm", "must be 3 cm deep, and it is 1.4 cm");
+                .contains("a hook-and-loop strip 2 cm wide", "must be 3 cm deep, and it is 1.4 cm");
         // 30 − 14.389 mm are 15.6 picks of 1 mm, by pairs 16 more than 6
         assertThat(finding.repair()).contains(new Repair.Picks(Place.START, "facing", 6, 22));
     }

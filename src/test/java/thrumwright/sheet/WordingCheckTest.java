@@ -77,6 +77,20 @@ class WordingCheckTest {
         assertThat(remarks(darned, id, "Darn them in.")).isEmpty();
     }
 
+    /** Turned ends set out from a side. */
+    @Test
+    void theSideOfTurnedEndsIsTold() {
+        Piece turned = structure("turned-edge");
+        assertThat(remarks(turned, "turned", "Begin at the {side} and turn each end."))
+                .isEmpty();
+        assertThat(remarks(turned, "turned", "Begin at the right and turn each end."))
+                .containsExactly("Your words begin at the right; as planned it begins at the left.");
+        assertThat(remarks(turned, "turned", "Turn each end to the back."))
+                .singleElement()
+                .asString()
+                .contains("don’t say at which side to begin");
+    }
+
     private static Piece structure(String id) {
         return Structures.builtIn().byId(id).orElseThrow().on(Pieces.panel(), Place.START);
     }

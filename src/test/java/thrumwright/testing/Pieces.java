@@ -76,4 +76,15 @@ public final class Pieces {
     public static PlainBand band(String id, Use use, PlainBand.Purpose purpose, int picks) {
         return new PlainBand(Tag.of(id), use, purpose, new Amount.Picks(picks), Optional.empty());
     }
+
+    /** A design whose last pick is known. */
+    public static Design ending(Design design, Shed shed, Side side) {
+        return new Design(
+                design.height(),
+                design.firstYarnId(),
+                design.lastYarnId(),
+                Optional.of(shed),
+                Optional.of(side),
+                design.relaxing());
+    }
 }

@@ -14,6 +14,18 @@ record Cloth(List<ClothRow> rows, List<Tail> tails) {
         tails = List.copyOf(tails);
     }
 
+    /** Whether it is woven with the yarn of the block before. */
+    boolean goesOn() {
+        return tails.stream().anyMatch(tail -> tail.kept() == Kept.FROM_BEFORE);
+    }
+
+    /** Whether the yarn comes round the edge end to its other face, from where the block before left it. */
+    boolean holdsAfter(Cloth before) {
+        Passes last = before.rows().get(before.rows().size() - 1).yarns().get(0);
+        Passes next = rows.get(0).yarns().get(0);
+        return !last.last().equals(next.first()) || next.goesRoundFirst();
+    }
+
     /** How a yarn's end is left. */
     enum Kept {
         HANGING,

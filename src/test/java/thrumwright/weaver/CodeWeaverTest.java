@@ -120,6 +120,8 @@ class CodeWeaverTest {
         try {
             compare(plan.start(), weaver.start(), differences);
             compare(plan.top(), weaver.top(), differences);
+            compareJoins(weaver.start(), differences);
+            compareJoins(weaver.top(), differences);
             compare(plan, weaver, differences);
             compareEdge(plan, plan.start(), weaver, differences);
             compareEdge(plan, plan.top(), weaver, differences);
@@ -144,6 +146,18 @@ class CodeWeaverTest {
             if (!planned.equals(woven.get(i))) {
                 differences.add(blocks.get(i).block() + " in " + end.place() + ": planned " + planned + "\n  woven "
                         + woven.get(i));
+            }
+        }
+    }
+
+    /** A yarn that goes on must go round the edge end there, or nothing holds it. */
+    private static void compareJoins(List<Cloth> woven, List<String> differences) {
+        List<Cloth> rows =
+                woven.stream().filter(cloth -> !cloth.rows().isEmpty()).toList();
+        for (int i = 1; i < rows.size(); i++) {
+            if (rows.get(i).goesOn() && !rows.get(i).holdsAfter(rows.get(i - 1))) {
+                differences.add(
+                        "What goes on holds nothing at the edge: " + rows.get(i - 1) + "\n  then " + rows.get(i));
             }
         }
     }

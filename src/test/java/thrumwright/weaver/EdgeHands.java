@@ -23,7 +23,7 @@ final class EdgeHands {
             "A strip of card as high as that keeps the row straight\\.",
             "The outer halves hang free\\.",
             "Tie an overhand knot at the end of each (?:cord|plait), so that it hangs .*\\.",
-            "Gather a group close below the edge\\.",
+            "Gather a group close to the edge\\.",
             "Lay its yarn along it as a loop, .* the bend pointing away from the cloth, and let the short tail hang out"
                     + " beside the cloth\\.",
             "Put the end through the loop’s bend\\.",
@@ -78,7 +78,7 @@ final class EdgeHands {
 
     private void fringes() {
         when("Tie each group in one overhand knot\\.", said -> knotted = true);
-        when("Divide each group in two\\.", said -> parts = 2);
+        when("Divide each group in two, as evenly as it goes\\.", said -> parts = 2);
         when(
                 "Twist both halves the (same) way until they kink, lay them together and let them ply back the (other) way\\.",
                 said -> {
@@ -86,7 +86,7 @@ final class EdgeHands {
                         throw new Unclear("Both halves of what? “" + said.group() + "”");
                     }
                 });
-        when("Divide each group in three and plait it, firmly and evenly\\.", said -> parts = 3);
+        when("Divide each group in three, as evenly as it goes, and plait it firmly\\.", said -> parts = 3);
     }
 
     private void knots() {

@@ -52,11 +52,30 @@ abstract class Hands {
             tail(begins.get(), Cloth.Kept.FROM_BEFORE);
         });
         when(
+                "Don’t go on with the yarn of the step “.*”: it would turn back without going round the (left|right)"
+                        + " edge end, and hold nothing there\\.",
+                said -> anew(side(said.group(1))));
+        when(
+                "Lead it outward over the (left|right) edge end first, and round it\\.",
+                said -> outward(side(said.group(1))));
+        when(
                 "Don’t cut it: the step “.*” goes on with it\\.",
                 said -> tail(finishes.orElseThrow(), Cloth.Kept.GOES_ON));
         when("Leave a tail of .* hanging there\\.", said -> tail(begins.orElseThrow()));
         when("The yarn ends at the (left|right)\\.", said -> finishes = Optional.of(side(said.group(1))));
         when("Leave a tail of .* there\\.", said -> tail(finishes.orElseThrow()));
+    }
+
+    private void outward(Side side) {
+        if (side != begins() || tails.stream().noneMatch(tail -> tail.kept() == Cloth.Kept.FROM_BEFORE)) {
+            throw new Unclear("The yarn that goes on hangs at the " + begins() + ", not at the " + side);
+        }
+    }
+
+    private void anew(Side side) {
+        if (side != begins() || tails.stream().anyMatch(tail -> tail.kept() == Cloth.Kept.FROM_BEFORE)) {
+            throw new Unclear("Here a yarn of its own begins at the " + begins() + ", not at the " + side);
+        }
     }
 
     final void when(String regex, Consumer<Matcher> does) {

@@ -5,7 +5,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
 import java.util.stream.Stream;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -13,7 +12,6 @@ import thrumwright.block.Shed;
 import thrumwright.block.Side;
 import thrumwright.measure.Length;
 import thrumwright.measure.UnitSystem;
-import thrumwright.piece.Design;
 import thrumwright.piece.Habits;
 import thrumwright.piece.Piece;
 import thrumwright.piece.Place;
@@ -55,16 +53,6 @@ class LibraryWovenTest {
         }
     }
 
-    private static Design ending(Design design, Shed shed, Side side) {
-        return new Design(
-                design.height(),
-                design.firstYarnId(),
-                design.lastYarnId(),
-                Optional.of(shed),
-                Optional.of(side),
-                design.relaxing());
-    }
-
     /** As it is and with an end less, in one unit or the other, after every last pick that the design can have. */
     private static List<Piece> alike(Piece piece) {
         List<Piece> pieces = new ArrayList<>();
@@ -77,7 +65,7 @@ class LibraryWovenTest {
                     UnitSystem units = UnitSystem.values()[pieces.size() % 2];
                     pieces.add(piece.withWarp(piece.warp().withWidth(width))
                             .withHabits(Habits.usual(units))
-                            .withDesign(ending(piece.design(), shed, side)));
+                            .withDesign(Pieces.ending(piece.design(), shed, side)));
                 }
             }
         }

@@ -37,6 +37,11 @@ final class Passes {
         return passes.get(passes.size() - 1);
     }
 
+    /** Whether it comes by the end that it meets first on its other face too. */
+    boolean goesRoundFirst() {
+        return passes.contains(new Pass(first().end(), !first().front()));
+    }
+
     boolean isEmpty() {
         return passes.isEmpty();
     }

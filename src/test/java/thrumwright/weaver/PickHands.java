@@ -12,13 +12,14 @@ final class PickHands extends Hands {
             "(?:Lay each in|Beat|It holds the edge|It will lie behind|Pull it|"
                     + "All that follows|Don’t beat|After each pick|Ends that stood|Strips of card|"
                     + "If the side of the loom|Then push it).*";
-    private static final Pattern ROW = Pattern.compile("(over|under) " + OUTERMOST);
+    private static final Pattern ROW = Pattern.compile("(over|under) " + OUTERMOST + "(?:, (open|pulled) shed)?");
 
     private boolean firstOver;
     private boolean secondOver;
     private boolean thirdOver;
     private boolean otherShed = true;
     private boolean[] before = {};
+    private boolean[] now = {};
 
     PickHands(int ends) {
         super(ends);
@@ -96,9 +97,17 @@ final class PickHands extends Hands {
             front[end] = before.length == 0 ? first(i) : before[end] != otherShed;
             passes.past(end, front[end]);
         }
+        now = front;
         told.ifPresent(line -> compare(line, passes, from));
         before = front;
         return new ClothRow(from, List.of(passes), List.of());
+    }
+
+    /** In the open shed the left edge end lies behind the weft, in the pulled one in front of it. */
+    private void shed(Matcher said, String line) {
+        if (said.group(6) != null && said.group(6).equals("open") != now[0]) {
+            throw new Unclear("In that shed the left edge end doesn't lie so: “" + line + "”");
+        }
     }
 
     private boolean first(int index) {
@@ -114,6 +123,7 @@ final class PickHands extends Hands {
             throw new Unclear("What does this mean? “" + line + "”");
         }
         outermost(said, 2, from);
+        shed(said, line);
         if (passes.first().front() != said.group(1).equals("over")) {
             throw new Unclear("From the " + from + " the row list says “" + line
                     + "”: that is the shed of the pick before, and the sentences say the other");

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.Predicate;
+import thrumwright.editor.look.LoomIcon;
 import thrumwright.measure.BadMeasure;
 import thrumwright.measure.Length;
 import thrumwright.measure.Sett;
@@ -38,8 +39,7 @@ record LoomForm(Desk desk) {
 
     private List<Choice<String>> kinds() {
         return LoomKinds.all(desk.session().piece()).stream()
-                .map(LoomKind::key)
-                .map(key -> Choice.of(key, desk.texts().say("loom-kind." + key)))
+                .map(kind -> new Choice<>(kind.key(), desk.texts().say("loom-kind." + kind.key()), new LoomIcon(kind)))
                 .toList();
     }
 

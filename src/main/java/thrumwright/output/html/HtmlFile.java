@@ -116,7 +116,7 @@ public final class HtmlFile {
         html.within("tr", "", () -> {
             html.ticked("td", cut.count() + " ×");
             html.line("td", cut.length());
-            html.line("td", cut.widths() + " ×");
+            html.line("td", cut.times());
             html.coloured("td", colour(cut.yarn()), cut.whatAndRole());
             html.line("td", CutPart.use(cut, phrases));
         });

@@ -101,7 +101,7 @@ public record CutPart(CutGroup group, String length, Phrases phrases, Type type,
     private void cells(Graphics2D g, double x, double y, double width) {
         text(group.count() + " ×", 1, g, x, y, width);
         text(length, 2, g, x, y, width);
-        text(cut().widths() + " ×", 3, g, x, y, width);
+        text(cut().times(), 3, g, x, y, width);
         cell(yarn()).paint(g, x + COLUMNS[4] * width + 15, y, (COLUMNS[5] - COLUMNS[4]) * width - 22);
         cell(use()).paint(g, x + COLUMNS[5] * width, y, (1 - COLUMNS[5]) * width);
     }

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
+import thrumwright.block.YarnBlock;
 import thrumwright.measure.Phrases;
 import thrumwright.piece.Place;
 import thrumwright.plan.words.HeightWords;
@@ -26,11 +27,27 @@ final class CardKeys {
         CardKeys all = new CardKeys(voice.phrases(), rows);
         all.add("key.passing", "key.passing.meaning", true);
         all.signs();
+        all.sheds(voice);
         String from = new HeightWords(voice.plan(), voice.phrases()).from(place);
         all.keys.add(new CardKey(
                 all.phrases.say("key.reach"),
                 all.phrases.say("key.reach." + voice.shown().unit(), Map.of("from", from))));
         return List.copyOf(all.keys);
+    }
+
+    /** Which signs ask for which shed, where a shed is made for the whole width at once. */
+    private void sheds(CardVoice voice) {
+        boolean picks = rows.stream()
+                .anyMatch(row -> row.block()
+                        .block()
+                        .woven()
+                        .filter(YarnBlock::plainWeave)
+                        .isPresent());
+        String ends = voice.ends() % 2 == 0 ? "even" : "odd";
+        add(
+                "key.sheds",
+                "key.sheds." + ends,
+                picks && voice.plan().piece().loom().sheds().named());
     }
 
     private void signs() {

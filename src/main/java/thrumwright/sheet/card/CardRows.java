@@ -7,7 +7,6 @@ import java.util.Map;
 import java.util.Optional;
 import thrumwright.block.Block;
 import thrumwright.measure.Phrases;
-import thrumwright.piece.Habits;
 import thrumwright.piece.Piece;
 import thrumwright.piece.Place;
 import thrumwright.plan.BlockPlan;
@@ -110,7 +109,8 @@ final class CardRows {
                 "length", cut.length(),
                 "widths", cut.widths(),
                 "of", phrases.say(widthsOf(voice.plan().piece())));
-        String length = phrases.say(cut.count() == 1 ? "cut" : "cut.several", values);
+        String length =
+                cut.widths().isEmpty() ? cut.length() : phrases.say(cut.count() == 1 ? "cut" : "cut.several", values);
         return new CardCut(cut.yarn(), cut.yarn().map(letters::letter).orElse(""), cut.what(), length);
     }
 
@@ -136,9 +136,7 @@ final class CardRows {
 
     /** The key of the words for what widths are counted by. */
     private static String widthsOf(Piece piece) {
-        boolean loom = piece.habits().widthsOf() == Habits.WidthsOf.LOOM
-                && piece.loom().uprights().isPresent();
-        return loom ? "of.loom" : "of.warp";
+        return piece.countsInLoomWidths() ? "of.loom" : "of.warp";
     }
 
     private List<String> notes(BlockPlan block, Step step) {

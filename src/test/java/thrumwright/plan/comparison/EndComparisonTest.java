@@ -334,10 +334,10 @@ class EndComparisonTest {
     void whatIsLeftOutIsSaid() {
         EndComparison comparison = of(panel);
         assertThat(comparison.pairs().get(0).differences()).containsExactly(Aspect.LEFT_OUT);
-        assertThat(said(panel, "ordering")).containsExactly("Ordering cord is left out of the top.");
+        assertThat(said(panel, "ordering")).containsExactly("Left out of the top: Ordering cord.");
         Piece more = panel.withTop(
                 new Top.OnItsOwn(panel.end(Place.TOP).with(0, new OpenWarp(Tag.of("gap"), Length.parse("1 cm")))));
-        assertThat(said(more, "gap")).containsExactly("Open warp is in the top only.");
+        assertThat(said(more, "gap")).containsExactly("In the top only: Open warp.");
         assertThat(front(more)).contains("The top shows 1 cm of open warp where the start has nothing.");
     }
 

@@ -101,7 +101,8 @@ class RecommendationsTest {
         assertThat(new Recommendations(panel.withHabits(inches), Locale.UK)
                         .strip(50.8)
                         .sentence())
-                .isEqualTo("A hook-and-loop strip of 2 in needs a hem 2⅜ in deep: 2 in + 2 × ³⁄₁₆ in of its backing.");
+                .isEqualTo(
+                        "A hook-and-loop strip 2 in wide needs a hem 2⅜ in deep: 2 in + 2 × ³⁄₁₆ in of its backing.");
     }
 
     /** Three quarters of an inch to an inch (J. Bellairs; N. Granquist), and scrap headings 2 to 4 in (Alpacas Magazine). */
