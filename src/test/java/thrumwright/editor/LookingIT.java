@@ -88,7 +88,7 @@ class LookingIT {
     }
 
     private double atAnEnd() {
-        return 24 / onEventThread(() -> canvas.session().plan().piece().warp().spacing());
+        return 27 / onEventThread(() -> canvas.session().plan().piece().warp().spacing());
     }
 
     /** An end of few rows is not shown as close as single warp ends; a high one as a whole. */

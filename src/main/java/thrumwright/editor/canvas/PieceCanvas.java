@@ -58,7 +58,8 @@ public final class PieceCanvas extends ScrolledComponent implements Surface {
         setFocusable(true);
         setOpaque(true);
         session.listen(this::changed);
-        CanvasMouse mouse = new CanvasMouse(this, tracker);
+        FigureEntry figures = new FigureEntry(this);
+        CanvasMouse mouse = new CanvasMouse(this, tracker, figures::at);
         addMouseListener(mouse);
         addMouseMotionListener(mouse);
         addMouseWheelListener(this::wheel);

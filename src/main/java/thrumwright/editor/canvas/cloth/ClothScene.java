@@ -1,16 +1,22 @@
 package thrumwright.editor.canvas.cloth;
 
+import java.awt.Color;
 import java.awt.Graphics2D;
 import java.awt.GraphicsConfiguration;
 import java.awt.Rectangle;
 import java.awt.image.BufferedImage;
 import thrumwright.drawing.Palette;
+import thrumwright.drawing.edge.HangingGroup;
 import thrumwright.drawing.piece.LoomPainter;
 import thrumwright.drawing.piece.PiecePainter;
 import thrumwright.drawing.piece.PiecePicture;
 import thrumwright.drawing.yarn.ClothPainter;
 import thrumwright.editor.canvas.seen.Axes;
 import thrumwright.editor.canvas.seen.Axis;
+import thrumwright.piece.Place;
+import thrumwright.plan.BlockPlan;
+import thrumwright.plan.EndPlan;
+import thrumwright.plan.Finish;
 
 /**
  * A cloth as it is shown on a screen, wherever it lies there. Places on it are device pixels from the point where the
@@ -95,6 +101,20 @@ public record ClothScene(PiecePicture picture, Palette palette, Axes axes, doubl
                 new ClothPainter.Upright(picture.lowerBar() - thick / 2, picture.upperBar() + thick / 2);
         new PiecePainter(g, palette, false).piece(panel.view(), picture, bare);
         new LoomPainter(g, panel.view(), palette).bars(picture, thick);
+        for (Place place : Place.values()) {
+            EndPlan end = picture.plan().end(place);
+            end.finish().filter(finish -> end.loops().isEmpty()).ifPresent(finish -> hanging(g, panel, end, finish));
+        }
+    }
+
+    private void hanging(Graphics2D g, Axes.Panel panel, EndPlan end, Finish finish) {
+        Color warp = palette.yarn(picture.plan().piece().warpYarn().colour());
+        Color wrapping = end.block(finish.block().id())
+                .flatMap(BlockPlan::yarn)
+                .map(yarn -> palette.yarn(yarn.colour()))
+                .orElse(warp);
+        new HangingGroup(g, palette, panel.view().raised(picture.base(end.place())), picture.ground(), warp, wrapping)
+                .draw(finish, end.edge(), end.place() == Place.START ? -1 : 1);
     }
 
     private void breaks(Graphics2D g) {

@@ -59,8 +59,9 @@ public final class LabelPainter {
         List<LabelRow> seen = list.rows().stream()
                 .filter(row -> part == null || meets(row, part))
                 .toList();
+        // a line to a row that can't be seen leads nowhere
         List<LabelRow> led =
-                list.rows().stream().filter(row -> sighting.sees(row.target())).toList();
+                seen.stream().filter(row -> sighting.sees(row.target())).toList();
         leaders(led.stream().filter(row -> !selected(row)).toList(), width, faint, 1, led.size() > DENSE);
         Color strong = UIManager.getColor("Thrumwright.selected");
         leaders(led.stream().filter(this::selected).toList(), width, strong, 2, led.size() > DENSE);

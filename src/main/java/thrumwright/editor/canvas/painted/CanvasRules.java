@@ -50,13 +50,15 @@ public final class CanvasRules {
     }
 
     public void paint() {
+        new RowNotes(g, showing).paint();
+        g.setFont(widths.font());
         ground();
         names.add(
                 startLine(), List.of(say(LineNames.START), height(plan.budget().startLine())));
         names.add(topLine(), top());
         rule(Place.START, 0, plan.start().onLoom() + plan.start().height());
         rule(Place.TOP, plan.top().onLoom(), plan.piece().loom().open().mm());
-        new SideNotes(g, showing).paint(widths.notes());
+        new SideNotes(showing, metrics).paint(g, widths.notes());
         lines();
         selected();
     }

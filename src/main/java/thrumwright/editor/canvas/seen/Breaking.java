@@ -49,7 +49,12 @@ record Breaking(PiecePicture picture, Room room, Zoom.Breaks breaks, double scal
 
     /** From the selvedge to the outer edge of a post or to where tails reach. */
     Outside beside() {
-        return new Outside(picture.margin(), whole() ? picture.margin() : picture.beside(), POST, scale);
+        if (whole()) {
+            return new Outside(picture.margin(), picture.margin(), POST, scale);
+        }
+        double notes = CanvasMap.close(picture, scale) ? CanvasMap.ROW_NOTES / scale : 0;
+        double next = picture.beside() + notes;
+        return new Outside(Math.max(picture.margin(), next), next, POST, scale);
     }
 
     /** What the whole width takes, pixels. */

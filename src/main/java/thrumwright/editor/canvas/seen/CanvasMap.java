@@ -27,6 +27,11 @@ public record CanvasMap(PiecePicture picture, View view, Axes axes, List<BlockSp
     /** How near a line without height counts as hit, pixels. */
     private static final double NEAR = 4;
 
+    /** From so many pixels between single warp ends rows have notes, and room for them. */
+    private static final double CLOSE = 26;
+
+    public static final double ROW_NOTES = 48;
+
     public CanvasMap {
         spots = List.copyOf(spots);
     }
@@ -68,6 +73,21 @@ public record CanvasMap(PiecePicture picture, View view, Axes axes, List<BlockSp
     /** Pixels of the canvas per mm, more than 0. */
     public double scale() {
         return view.scale();
+    }
+
+    /** Whether single warp ends lie so far apart that rows have notes beside them. */
+    static boolean close(PiecePicture picture, double scale) {
+        return picture.plan().piece().warp().spacing() * scale >= CLOSE;
+    }
+
+    public boolean close() {
+        return close(picture, scale());
+    }
+
+    /** The left edge of all that is drawn, pixels of the canvas, any sign. */
+    public double left() {
+        double outermost = x(-picture.margin());
+        return close() ? Math.min(outermost, x(-picture.beside()) - ROW_NOTES) : outermost;
     }
 
     /** From the cloth, mm right of the first warp end (either sign), to pixels of the canvas. */

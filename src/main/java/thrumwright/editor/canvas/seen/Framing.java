@@ -25,7 +25,7 @@ public record Framing(PiecePicture picture, Room room, Zoom zoom, Place end, dou
     private static final double LEGIBLE = 8;
 
     /** How far apart warp ends are where one end is looked at: no farther, unless both ends were as large already. */
-    private static final double AT_AN_END = 24;
+    private static final double AT_AN_END = 27;
 
     /** By how much one end is larger then than both. */
     private static final double CLOSER = 1.25;

@@ -33,7 +33,7 @@ class TrackerTest {
     private final Bare bare = new Bare();
     private final Edits edits = new Edits(bare.texts().phrases(), bare.texts().words());
     private final Tracker tracker = new Tracker(bare, () -> {}, () -> {});
-    private final CanvasMouse mouse = new CanvasMouse(bare, tracker);
+    private final CanvasMouse mouse = new CanvasMouse(bare, tracker, point -> java.util.Optional.empty());
     private final Piece before = bare.session().piece();
     private final String id = before.start().blocks().stream()
             .filter(Amounts::hasHeight)

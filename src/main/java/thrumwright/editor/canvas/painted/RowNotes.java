@@ -1,0 +1,95 @@
+package thrumwright.editor.canvas.painted;
+
+import java.awt.BasicStroke;
+import java.awt.FontMetrics;
+import java.awt.Graphics2D;
+import java.awt.Rectangle;
+import java.awt.geom.Ellipse2D;
+import java.util.List;
+import thrumwright.block.Passing;
+import thrumwright.block.Row;
+import thrumwright.block.Side;
+import thrumwright.drawing.Arrow;
+import thrumwright.editor.canvas.seen.BlockSpot;
+import thrumwright.editor.canvas.seen.CanvasMap;
+import thrumwright.plan.Work;
+
+/**
+ * Close up, beside each row at the side where it begins: which way it runs, and whether it passes over or under the
+ * outermost end there. Never printed.
+ */
+record RowNotes(Graphics2D g, Showing showing) {
+    /** Lower rows have no note, pixels. */
+    private static final double LOWEST = 7;
+
+    /** From the cloth's tails to the arrow, and how long that is, pixels. */
+    private static final double BESIDE = 3;
+
+    private static final double ARROW = 12;
+    private static final double HEAD = 3;
+    private static final double DOT = 2.2;
+
+    void paint() {
+        if (!showing.map().close()) {
+            return;
+        }
+        g.setFont(g.getFont().deriveFont(g.getFont().getSize2D() - 1));
+        for (BlockSpot spot : showing.map().spots()) {
+            spot.plan().work().ifPresent(work -> rows(spot, work));
+        }
+    }
+
+    private void rows(BlockSpot spot, Work work) {
+        List<Row> rows = work.rows();
+        double each = spot.high() / Math.max(1, rows.size());
+        if (each < LOWEST) {
+            return;
+        }
+        for (int i = 0; i < rows.size(); i++) {
+            double y = spot.bottom() - (i + 0.5) * each;
+            if (y > showing.seen().getMinY() - each && y < showing.seen().getMaxY() + each) {
+                row(rows.get(i), work.setting().ends(), y, each);
+            }
+        }
+    }
+
+    private void row(Row row, int ends, double y, double each) {
+        CanvasMap map = showing.map();
+        boolean left = row.from() == Side.LEFT;
+        double edge = left
+                ? map.x(-map.picture().beside()) - BESIDE
+                : map.x(map.picture().span() + map.picture().beside()) + BESIDE;
+        double inward = left ? 1 : -1;
+        Rectangle room = showing.pictured();
+        double far = edge - inward * (ARROW + BESIDE);
+        double farthest = edge - inward * CanvasMap.ROW_NOTES;
+        if (Math.min(edge, farthest) < room.getMinX() || Math.max(edge, farthest) > room.getMaxX()) {
+            return;
+        }
+        new Arrow(g, showing.palette()).level(edge - inward * ARROW, edge, y, HEAD);
+        row.meets(ends).ifPresent(passing -> {
+            if (each >= g.getFontMetrics().getAscent()) {
+                words(passing, far, y, left);
+            } else {
+                dot(passing, far - inward * DOT, y);
+            }
+        });
+    }
+
+    private void words(Passing passing, double far, double y, boolean left) {
+        FontMetrics metrics = g.getFontMetrics();
+        String words = showing.texts().say(passing == Passing.OVER ? "canvas.row.over" : "canvas.row.under");
+        double x = left ? far - metrics.stringWidth(words) : far;
+        g.drawString(words, (float) x, (float) (y + (metrics.getAscent() - metrics.getDescent()) / 2.0));
+    }
+
+    /** Where rows are too low for words: full for over, empty for under. */
+    private void dot(Passing passing, double x, double y) {
+        Ellipse2D dot = new Ellipse2D.Double(x - DOT, y - DOT, 2 * DOT, 2 * DOT);
+        g.setStroke(new BasicStroke(1));
+        if (passing == Passing.OVER) {
+            g.fill(dot);
+        }
+        g.draw(dot);
+    }
+}
