@@ -19,7 +19,7 @@ public final class TickMarks {
         g.draw(new Rectangle2D.Double(x, y, size, size));
     }
 
-    /** The tick in such a box. */
+    /** The tick in a box whose side is {@code size} points, more than 0. */
     public static void tick(Graphics2D g, double x, double y, double size, Palette palette) {
         Path2D tick = new Path2D.Double();
         tick.moveTo(x + 0.2 * size, y + 0.55 * size);

@@ -12,7 +12,7 @@ import java.util.stream.Stream;
 import thrumwright.measure.Phrase;
 import thrumwright.piece.ClassSet;
 import thrumwright.plan.Plan;
-import thrumwright.sheet.Standing;
+import thrumwright.sheet.Whereabouts;
 import thrumwright.store.FileProblem;
 import thrumwright.store.FileSort;
 import thrumwright.store.PieceFile;
@@ -29,7 +29,7 @@ record Standings(List<Line> lines) {
      * @param standing what its file says; empty if there is none
      * @param problem why a file can't be read; empty if it can
      */
-    record Line(String who, Optional<Standing> standing, String problem) {}
+    record Line(String who, Optional<Whereabouts> standing, String problem) {}
 
     Standings {
         lines = List.copyOf(lines);
@@ -66,12 +66,12 @@ record Standings(List<Line> lines) {
     }
 
     /** @param title of the piece */
-    private record Read(String name, String title, Optional<Standing> standing, String problem) {
+    private record Read(String name, String title, Optional<Whereabouts> standing, String problem) {
         static Read of(Path path, Locale locale) {
             String name = String.valueOf(path.getFileName());
             try {
                 Plan plan = Plan.of(PieceFile.read(SafeFile.read(path)).piece());
-                return new Read(name, plan.piece().title(), Optional.of(Standing.of(plan, locale)), "");
+                return new Read(name, plan.piece().title(), Optional.of(Whereabouts.of(plan, locale)), "");
             } catch (FileProblem problem) {
                 return new Read(name, "", Optional.empty(), problem.getMessage());
             }

@@ -12,7 +12,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import thrumwright.piece.Piece;
 import thrumwright.piece.Ticks;
-import thrumwright.sheet.Standing;
+import thrumwright.sheet.Whereabouts;
 import thrumwright.store.PieceFile;
 import thrumwright.store.Unknown;
 import thrumwright.testing.Pieces;
@@ -42,10 +42,10 @@ class StandingsTest {
         assertThat(lines)
                 .extracting(Standings.Line::who)
                 .containsExactly("Asta", "Bo", "Cai", "broken.thrum", "zz.thrum");
-        Standing asta = lines.get(0).standing().orElseThrow();
+        Whereabouts asta = lines.get(0).standing().orElseThrow();
         assertThat(asta.at()).isEqualTo("1  Ordering cord, 2 of 3");
         assertThat(asta.last()).contains(NOON.plusMinutes(3));
-        assertThat(lines.get(1).standing()).contains(new Standing("not begun yet", Optional.empty()));
+        assertThat(lines.get(1).standing()).contains(new Whereabouts("not begun yet", Optional.empty()));
         assertThat(lines.get(2).standing()).isEmpty();
         assertThat(lines.get(3).problem()).isNotEmpty();
         assertThat(lines.get(4).standing()).isPresent();

@@ -14,13 +14,13 @@ import thrumwright.plan.Plan;
  * @param at the step, and how many of its rows are done, in a few words
  * @param last when the last row was ticked; empty if none was
  */
-public record Standing(String at, Optional<LocalDateTime> last) {
-    public static Standing of(Plan plan, Locale locale) {
+public record Whereabouts(String at, Optional<LocalDateTime> last) {
+    public static Whereabouts of(Plan plan, Locale locale) {
         LoomSheet sheet = LoomSheet.of(plan, locale);
         Ticks ticks = plan.piece().ticks();
         Optional<LocalDateTime> last = sheet.last(ticks)
                 .flatMap(row -> ticks.last(sheet.step(row).step().key()));
-        return new Standing(at(sheet, ticks, Phrases.of("thrumwright.sheet.loom", locale)), last);
+        return new Whereabouts(at(sheet, ticks, Phrases.of("thrumwright.sheet.loom", locale)), last);
     }
 
     private static String at(LoomSheet sheet, Ticks ticks, Phrases phrases) {
