@@ -19,6 +19,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import javax.swing.AbstractButton;
 import javax.swing.JComboBox;
+import javax.swing.JMenuItem;
 import javax.swing.SwingUtilities;
 import javax.swing.text.JTextComponent;
 import org.assertj.swing.fixture.DialogFixture;
@@ -238,7 +239,8 @@ class LoomIT {
                 () -> Stage.all(measured.target(), JTextComponent.class, text -> !text.isEditable()).stream()
                         .map(JTextComponent::getText)
                         .collect(Collectors.joining("\n")));
-        assertThat(said).contains("it came out 4 mm higher", "4 mm over: the design begins at");
+        assertThat(said)
+                .contains("it came out 4 mm higher", "4 mm over: the design begins 17.5 cm above the lower bar");
         measured.button("measured.close").click();
         double begins = onEventThread(
                 () -> Plan.asWoven(editor.session().piece()).budget().startLine());
@@ -261,7 +263,10 @@ class LoomIT {
         open(home.resolve("state"), Optional.of(wave()));
         new Hands(window, editor).key(KeyEvent.VK_C, KeyEvent.VK_CONTROL, KeyEvent.VK_SHIFT);
         FrameFixture looms = window.frame("class");
-        looms.menuItem("menu.class-show").click();
+        SwingUtilities.invokeLater(() -> looms.robot()
+                .finder()
+                .findByName(looms.target(), "menu.class-show", JMenuItem.class, false)
+                .doClick());
         FrameFixture showing = window.frame("showing");
         JComboBox<?> kinds = showing.comboBox("showing.kind").target();
         Component pictures = showing.robot().finder().findByName(showing.target(), "showing.view");
