@@ -148,6 +148,7 @@ class ArchitectureTest {
     private static final List<String> EDITOR_ROOMS = Stream.of(
                     "text..",
                     "look..",
+                    "help..",
                     "edit..",
                     "sheet..",
                     "form..",

@@ -13,6 +13,7 @@ import thrumwright.drawing.piece.PiecePicture;
 import thrumwright.editor.library.Library;
 import thrumwright.editor.look.Theme;
 import thrumwright.editor.settings.Settings;
+import thrumwright.editor.settings.Workplace;
 import thrumwright.editor.text.Texts;
 import thrumwright.editor.window.piece.EditorWindow;
 import thrumwright.store.FileProblem;
@@ -43,12 +44,14 @@ public final class EditorApp {
     private static void open(Function<Workroom, First> first, String version) {
         SystemManners.before();
         Keeping keeping = Keeping.in(UserFolder.state());
+        Settings settings = Settings.ofUser();
+        Workplace.followSystemAtFirst(settings);
         Runtime.getRuntime().addShutdownHook(new Thread(keeping.keeper()::flush, "last moment"));
         Unexpected unexpected = Unexpected.arrivesHere(
                 Texts.of(Locale.UK), keeping.keeper(), Optional.of(new FaultLog(UserFolder.state())));
         open(
                 first,
-                new Workroom(Settings.ofUser(), Library.of(UserFolder.structures()), Locale.UK, keeping, version),
+                new Workroom(settings, Library.of(UserFolder.structures()), Locale.UK, keeping, version),
                 unexpected);
     }
 

@@ -25,9 +25,21 @@ public final class Spelling {
     public static Optional<String> likely(String name, Collection<String> known) {
         int most = name.length() < LONG ? 1 : 2;
         return known.stream()
-                .filter(each -> distance(name, each) <= most)
+                .filter(each -> distance(name, each) <= most || swapped(name, each))
                 .min(Comparator.<String>comparingInt(each -> distance(name, each))
                         .thenComparing(each -> each));
+    }
+
+    /** Whether only two letters beside each other have changed places. */
+    private static boolean swapped(String one, String other) {
+        String from = one.toLowerCase(Locale.ROOT);
+        for (int i = 1; i < from.length(); i++) {
+            String back = from.substring(0, i - 1) + from.charAt(i) + from.charAt(i - 1) + from.substring(i + 1);
+            if (back.equalsIgnoreCase(other)) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /** How many letters must be put in, taken out or changed, whatever their case. */

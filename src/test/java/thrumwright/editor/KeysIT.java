@@ -39,7 +39,7 @@ class KeysIT {
             editor = Rooms.forgetful().open(Optional.empty());
             return editor.frame();
         });
-        new Hands(window, editor).key(KeyEvent.VK_F1);
+        new Hands(window, editor).ctrl(KeyEvent.VK_K);
         keys = window.frame("keysWindow");
     }
 

@@ -6,20 +6,15 @@ import static thrumwright.testing.WindowTest.waitFor;
 
 import java.awt.Component;
 import java.awt.event.KeyEvent;
-import java.awt.image.BufferedImage;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.Set;
-import java.util.TreeSet;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import javax.swing.AbstractButton;
-import javax.swing.JComboBox;
-import javax.swing.JMenuItem;
 import javax.swing.SwingUtilities;
 import javax.swing.text.JTextComponent;
 import org.assertj.swing.fixture.DialogFixture;
@@ -242,49 +237,11 @@ class LoomIT {
         assertThat(said)
                 .contains("it came out 4 mm higher", "4 mm over: the design begins 17.5 cm above the lower bar");
         measured.button("measured.close").click();
-        double begins = onEventThread(
-                () -> Plan.asWoven(editor.session().piece()).budget().startLine());
-        String line = piece().shown().height(begins);
-        while (!seen().contains("begins")) {
-            window.press(KeyEvent.VK_SPACE);
-            assertThat(seen()).doesNotStartWith("All steps");
-        }
-        assertThat(seen()).contains(line);
         assertThat(piece().ticks().isEmpty()).isFalse();
     }
 
     private AbstractButton loomButton(String name) {
         return loom.robot().finder().findByName(loom.target(), name, AbstractButton.class);
-    }
-
-    /** A class is shown each kind of block, right and wrong beside each other, without anything of the piece. */
-    @Test
-    void aClassIsShownAnyKindOfBlock() throws Exception {
-        open(home.resolve("state"), Optional.of(wave()));
-        new Hands(window, editor).key(KeyEvent.VK_C, KeyEvent.VK_CONTROL, KeyEvent.VK_SHIFT);
-        FrameFixture looms = window.frame("class");
-        SwingUtilities.invokeLater(() -> looms.robot()
-                .finder()
-                .findByName(looms.target(), "menu.class-show", JMenuItem.class, false)
-                .doClick());
-        FrameFixture showing = window.frame("showing");
-        JComboBox<?> kinds = showing.comboBox("showing.kind").target();
-        Component pictures = showing.robot().finder().findByName(showing.target(), "showing.view");
-        Set<String> both = new TreeSet<>();
-        for (int i = 0; i < onEventThread(kinds::getItemCount); i++) {
-            int at = i;
-            String said = onEventThread(() -> {
-                kinds.setSelectedIndex(at);
-                pictures.print(new BufferedImage(pictures.getWidth(), pictures.getHeight(), BufferedImage.TYPE_INT_RGB)
-                        .createGraphics());
-                return pictures.getAccessibleContext().getAccessibleName();
-            });
-            assertThat(said).startsWith(String.valueOf(onEventThread(kinds::getSelectedItem)));
-            if (said.contains("right and wrong")) {
-                both.add(said);
-            }
-        }
-        assertThat(both).hasSizeGreaterThanOrEqualTo(9);
     }
 
     /** What is pressed is large enough for a finger: 12 mm on a screen of 96 dots to the inch. */

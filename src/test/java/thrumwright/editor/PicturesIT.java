@@ -155,7 +155,7 @@ class PicturesIT {
         check(name, still(shown));
     }
 
-    private static void check(String name, BufferedImage picture) throws IOException {
+    static void check(String name, BufferedImage picture) throws IOException {
         assertThat(shades(picture)).as(name + " shows something").isGreaterThan(20);
         Path file = FOLDER.resolve(name + ".png");
         if (Boolean.getBoolean("golden.accept")) {

@@ -76,6 +76,8 @@ class SpellingTest {
     @Test
     void theNearestNameIsMeant() {
         assertThat(Spelling.likely("pics", Set.of("picks", "posts"))).contains("picks");
+        assertThat(Spelling.likely("plna", Set.of("plan", "loom"))).contains("plan");
+        assertThat(Spelling.likely("lpna", Set.of("plan", "loom"))).isEmpty();
         assertThat(Spelling.likely("comesout", Set.of("comesOut"))).contains("comesOut");
         assertThat(Spelling.likely("season", Set.of("note", "title"))).isEmpty();
     }

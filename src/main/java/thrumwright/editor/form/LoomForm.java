@@ -5,10 +5,13 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.Predicate;
+import javax.swing.JLabel;
+import javax.swing.SwingConstants;
 import thrumwright.editor.look.LoomIcon;
 import thrumwright.measure.BadMeasure;
 import thrumwright.measure.Length;
 import thrumwright.measure.Sett;
+import thrumwright.measure.UnitSystem;
 import thrumwright.piece.Loom;
 import thrumwright.piece.LoomKind;
 import thrumwright.piece.LoomKinds;
@@ -21,10 +24,12 @@ record LoomForm(Desk desk) {
     void addTo(FieldPanel panel) {
         panel.heading("heading.loom");
         FieldPanel.Section<Loom> loom = panel.about(Subject.always("loom", Piece::loom, Piece::withLoom));
+        panel.wide(new LoomButton(desk).button());
         loom.text("loom.name", Loom::name, (part, typed) -> part.withName(typed.strip()));
         FieldPanel.Section<Piece> whole =
                 panel.about(Subject.always("loom.whole", piece -> piece, (old, piece) -> piece));
         whole.choice("loom.kind", this::kinds, piece -> piece.loom().kind().key(), LoomForm::withKind);
+        picture(panel);
         panel.prose(() -> desk.texts().say("loom-kind." + kind().key() + ".is"));
         ofKind(panel, loom);
         loom.length("loom.open", Loom::open, Loom::withOpen);
@@ -33,13 +38,26 @@ record LoomForm(Desk desk) {
         room(panel, whole, loom);
     }
 
+    private void picture(FieldPanel panel) {
+        JLabel picture = new JLabel();
+        picture.setHorizontalAlignment(SwingConstants.CENTER);
+        Field follow = () -> {
+            picture.setIcon(new LoomIcon(kind(), 180, 84));
+            picture.getAccessibleContext().setAccessibleName(desk.texts().say("loom-kind." + kind().key() + ".is"));
+        };
+        follow.refresh();
+        panel.wide(picture);
+        panel.follow(follow);
+    }
+
     private LoomKind kind() {
         return desk.session().piece().loom().kind();
     }
 
     private List<Choice<String>> kinds() {
         return LoomKinds.all(desk.session().piece()).stream()
-                .map(kind -> new Choice<>(kind.key(), desk.texts().say("loom-kind." + kind.key()), new LoomIcon(kind)))
+                .map(kind ->
+                        new Choice<>(kind.key(), desk.texts().say("loom-kind." + kind.key()), LoomIcon.small(kind)))
                 .toList();
     }
 
@@ -119,8 +137,13 @@ record LoomForm(Desk desk) {
     }
 
     /** Posts need a thickness; without it the loom has none. */
-    private static Loom posts(Loom part, Optional<Length> diameter, Optional<Length> gap) {
-        return part.withUprights(diameter.map(thick -> new Loom.Uprights(thick, gap.orElse(Length.parse("3 cm")))));
+    private Loom posts(Loom part, Optional<Length> diameter, Optional<Length> gap) {
+        return part.withUprights(diameter.map(thick -> new Loom.Uprights(thick, gap.orElseGet(this::usualGap))));
+    }
+
+    private Length usualGap() {
+        boolean inches = desk.session().piece().habits().units() == UnitSystem.INCHES;
+        return Length.parse(inches ? "1 1/4 in" : "3 cm");
     }
 
     /** What stays free is as usual until somebody wants to say it. */

@@ -4,6 +4,7 @@ import java.awt.Dimension;
 import java.awt.Graphics;
 import java.awt.Graphics2D;
 import java.awt.RenderingHints;
+import javax.accessibility.AccessibleContext;
 import javax.swing.JTextArea;
 import javax.swing.UIManager;
 import javax.swing.text.DefaultCaret;
@@ -62,6 +63,25 @@ public final class Prose extends JTextArea {
         // other words must not scroll what they stand in
         if (getCaret() instanceof DefaultCaret caret) {
             caret.setUpdatePolicy(DefaultCaret.NEVER_UPDATE);
+        }
+    }
+
+    /** A sentence is its own name, unless it has been given another. */
+    @Override
+    public AccessibleContext getAccessibleContext() {
+        if (accessibleContext == null) {
+            accessibleContext = new Said();
+        }
+        return accessibleContext;
+    }
+
+    private final class Said extends AccessibleJTextArea {
+        private static final long serialVersionUID = 1L;
+
+        @Override
+        public String getAccessibleName() {
+            String given = super.getAccessibleName();
+            return given == null || given.isEmpty() ? getText() : given;
         }
     }
 

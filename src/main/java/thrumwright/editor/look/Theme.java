@@ -47,6 +47,11 @@ public enum Theme {
         this.palette = palette;
     }
 
+    /** Dark where the system is. */
+    public static Theme ofSystem() {
+        return SystemLook.of(System.getProperty("os.name")).theme();
+    }
+
     /** The colours of drawings on the canvas. */
     public Palette palette() {
         return palette;

@@ -1,12 +1,16 @@
 package thrumwright.editor.settings;
 
 import com.formdev.flatlaf.FlatLaf;
+import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.stream.Stream;
 import thrumwright.drawing.Fonts;
 import thrumwright.editor.library.Library;
+import thrumwright.editor.look.FocusInSight;
+import thrumwright.editor.look.PlainTextUI;
 import thrumwright.editor.look.Theme;
 import thrumwright.editor.text.Texts;
 import thrumwright.store.UserFolder;
@@ -14,10 +18,14 @@ import thrumwright.store.keeping.Keeping;
 
 /** What all windows share: settings, structures, texts, letters and the look, which somebody may change. */
 public final class Workplace {
+    private static final String THEME = "theme";
+    private static final String SYSTEM = "SYSTEM";
+
     private final Settings settings;
     private final Library library;
     private final Texts texts;
     private final Keeping keeping;
+    private final Cupboard cupboard;
     private final String version;
     private final Fonts fonts = Fonts.keptIn(UserFolder.fonts());
     private final List<Runnable> listeners = new CopyOnWriteArrayList<>();
@@ -33,17 +41,52 @@ public final class Workplace {
         this.texts = Texts.of(locale);
         this.library = library;
         this.keeping = keeping;
+        this.cupboard = new Cupboard(Optional.of(settings.folder())
+                .filter(folder -> !folder.isEmpty())
+                .map(Path::of));
         this.version = version;
-        this.theme = settings.get("theme")
-                .flatMap(name -> Stream.of(Theme.values())
-                        .filter(known -> known.name().equals(name))
-                        .findFirst())
-                .orElse(Theme.LIGHT);
+        this.theme = followsSystem() ? Theme.ofSystem() : chosen();
         theme.apply(fonts);
+        FocusInSight.ALWAYS.install();
+        for (String ui : List.of("ScrollBarUI", "SplitPaneUI", "ToolBarUI", "MenuBarUI")) {
+            PlainTextUI.call(ui, texts.say("heard." + ui));
+        }
+    }
+
+    /** Light, until somebody chooses. */
+    private Theme chosen() {
+        return Stream.of(Theme.values())
+                .filter(known ->
+                        settings.get(THEME).filter(known.name()::equals).isPresent())
+                .findFirst()
+                .orElse(Theme.LIGHT);
+    }
+
+    /** Whether the look is to be light or dark as the system is. */
+    public boolean followsSystem() {
+        return settings.get(THEME).filter(SYSTEM::equals).isPresent();
+    }
+
+    /** Who has never chosen gets what the system has. */
+    public static void followSystemAtFirst(Settings settings) {
+        if (settings.get(THEME).isEmpty()) {
+            settings.put(THEME, SYSTEM);
+        }
+    }
+
+    /** From now on, at every start. */
+    public void followSystem() {
+        setTheme(Theme.ofSystem());
+        settings.put(THEME, SYSTEM);
     }
 
     public Settings settings() {
         return settings;
+    }
+
+    /** Looms and yarns from piece to piece. */
+    public Cupboard cupboard() {
+        return cupboard;
     }
 
     public Keeping keeping() {
@@ -72,7 +115,7 @@ public final class Workplace {
 
     public void setTheme(Theme other) {
         theme = other;
-        settings.put("theme", other.name());
+        settings.put(THEME, other.name());
         theme.apply(fonts);
         FlatLaf.updateUI();
         listeners.forEach(Runnable::run);

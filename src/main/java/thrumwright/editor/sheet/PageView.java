@@ -17,7 +17,6 @@ import java.util.Objects;
 import java.util.Optional;
 import javax.accessibility.AccessibleContext;
 import javax.accessibility.AccessibleRole;
-import javax.swing.BorderFactory;
 import javax.swing.JComponent;
 import javax.swing.JScrollPane;
 import javax.swing.JViewport;
@@ -49,7 +48,6 @@ public final class PageView extends JComponent implements Scrollable {
         setFocusable(true);
         setOpaque(true);
         scroll.setName("pagesScroll");
-        scroll.setBorder(BorderFactory.createEmptyBorder());
         scroll.setVerticalScrollBarPolicy(JScrollPane.VERTICAL_SCROLLBAR_ALWAYS);
         scroll.getViewport().setScrollMode(JViewport.SIMPLE_SCROLL_MODE);
         scroll.getViewport().addChangeListener(event -> moved());

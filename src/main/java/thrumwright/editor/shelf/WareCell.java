@@ -69,6 +69,7 @@ final class WareCell extends JPanel implements ListCellRenderer<Ware> {
         about.setFont(plain.deriveFont(plain.getSize2D() - 1));
         about.setForeground(selected ? list.getSelectionForeground() : UIManager.getColor("Thrumwright.quiet"));
         about.setText(ware.about());
+        picture.getAccessibleContext().setAccessibleName(ware.name());
         getAccessibleContext().setAccessibleName(ware.name());
         getAccessibleContext().setAccessibleDescription(ware.about());
         int width = list.getWidth() - round.left - round.right - size.width - Pixels.of(GAP);

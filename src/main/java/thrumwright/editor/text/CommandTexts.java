@@ -13,8 +13,8 @@ import javax.swing.KeyStroke;
 
 /**
  * The commands of the window, declared in one bundle: {@code id.text}, {@code id.tip} and, where there are any,
- * {@code id.icon}, {@code id.keys} (separated by commas; {@code menu} is Ctrl, or Command on a Mac) and
- * {@code id.where} ({@code canvas}, {@code sheet}, {@code class} or {@code loom}). A kind of block that has a text {@code add-…} has a command
+ * {@code id.icon}, {@code id.keys} (separated by commas; {@code menu} is Ctrl, or Command on a Mac),
+ * {@code id.keys.mac} (what a Mac has in their place) and {@code id.where} ({@code canvas}, {@code sheet}, {@code class} or {@code loom}). A kind of block that has a text {@code add-…} has a command
  * of that name.
  */
 public final class CommandTexts {
@@ -56,8 +56,14 @@ public final class CommandTexts {
                 bundle.getString(id + ".text"),
                 bundle.getString(id + ".tip"),
                 optional(bundle, id + ".icon"),
-                keys(optional(bundle, id + ".keys").orElse(""), menuKey, id),
+                keys(declared(bundle, id, menuKey), menuKey, id),
                 optional(bundle, id + ".where").map(CommandTexts::where).orElse(CommandText.Where.WINDOW));
+    }
+
+    /** A Mac takes keys for itself that are free elsewhere; where it does, others are declared for it. */
+    private static String declared(ResourceBundle bundle, String id, String menuKey) {
+        Optional<String> own = menuKey.equals("meta") ? optional(bundle, id + ".keys.mac") : Optional.empty();
+        return own.or(() -> optional(bundle, id + ".keys")).orElse("");
     }
 
     private static CommandText.Where where(String name) {

@@ -18,6 +18,7 @@ import thrumwright.editor.look.Column;
 import thrumwright.editor.look.Prose;
 import thrumwright.editor.look.Quiet;
 import thrumwright.editor.look.Swatch;
+import thrumwright.editor.look.UnheardPicture;
 import thrumwright.editor.text.Texts;
 import thrumwright.piece.Place;
 import thrumwright.sheet.CutLine;
@@ -82,8 +83,8 @@ public final class CutsView {
         title.setFont(UIManager.getFont("semibold.font"));
         column.add(title, "span 2, gap 10 10 10 3");
         for (YarnLine line : totals) {
-            JLabel colour = line.yarn()
-                    .map(yarn -> new JLabel(new Swatch(yarn.colour())))
+            JComponent colour = line.yarn()
+                    .<JComponent>map(yarn -> new UnheardPicture(new Swatch(yarn.colour())))
                     .orElseGet(JLabel::new);
             column.add(colour, "aligny top, gap 10 0 3 0");
             column.add(new Prose(line.text()), "wmin 60, gap 0 10 0 3");

@@ -9,7 +9,6 @@ import java.util.function.Supplier;
 import javax.swing.Action;
 import javax.swing.JButton;
 import javax.swing.JComponent;
-import javax.swing.JLabel;
 import javax.swing.JScrollPane;
 import net.miginfocom.swing.MigLayout;
 import thrumwright.drawing.Palette;
@@ -17,6 +16,7 @@ import thrumwright.editor.edit.Edits;
 import thrumwright.editor.edit.Session;
 import thrumwright.editor.look.Column;
 import thrumwright.editor.look.Prose;
+import thrumwright.editor.look.UnheardPicture;
 import thrumwright.editor.text.Texts;
 import thrumwright.plan.comparison.EndComparison;
 import thrumwright.plan.finding.Severity;
@@ -64,7 +64,9 @@ public final class EndsView {
         ComparisonWords words =
                 new ComparisonWords(texts.locale(), session.shown().shown());
         for (String sentence : words.front(comparison)) {
-            column.add(new JLabel(comparison.alike() ? Tick.ICON : new Mark(Severity.CAUTION)), "aligny top, gaptop 1");
+            column.add(
+                    new UnheardPicture(comparison.alike() ? Tick.ICON : new Mark(Severity.CAUTION)),
+                    "aligny top, gaptop 1");
             column.add(new Prose(sentence), "wmin 60");
         }
         JButton button = command();

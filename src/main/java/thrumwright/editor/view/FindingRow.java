@@ -14,13 +14,13 @@ import javax.accessibility.AccessibleRole;
 import javax.swing.AbstractAction;
 import javax.swing.BorderFactory;
 import javax.swing.JButton;
-import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.KeyStroke;
 import javax.swing.UIManager;
 import net.miginfocom.swing.MigLayout;
 import thrumwright.editor.edit.Edit;
 import thrumwright.editor.look.Prose;
+import thrumwright.editor.look.UnheardPicture;
 import thrumwright.editor.text.Texts;
 import thrumwright.plan.finding.Finding;
 
@@ -42,7 +42,7 @@ final class FindingRow extends JPanel {
         setFocusable(true);
         setOpaque(false);
         Prose sentence = new Prose(texts.name("severity", finding.severity()) + " " + said);
-        add(new JLabel(new Mark(finding.severity())), "aligny top");
+        add(new UnheardPicture(new Mark(finding.severity())), "aligny top");
         add(sentence, "growx, wmin 60");
         repair.ifPresent(edit -> add(button(edit, texts, mend), "skip 1, growx 0, wmin 0"));
         getAccessibleContext().setAccessibleName(sentence.getText());

@@ -7,13 +7,13 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import javax.swing.JButton;
-import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.UIManager;
 import net.miginfocom.swing.MigLayout;
 import thrumwright.editor.edit.Selection;
 import thrumwright.editor.edit.Session;
 import thrumwright.editor.look.Prose;
+import thrumwright.editor.look.UnheardPicture;
 import thrumwright.editor.text.Texts;
 import thrumwright.piece.Place;
 import thrumwright.plan.comparison.BlockPair;
@@ -67,7 +67,7 @@ final class PairWords extends JPanel {
     private void line(javax.swing.Icon mark, String said) {
         Prose sentence = new Prose(said);
         sentences.add(sentence);
-        add(new JLabel(mark), "aligny top");
+        add(new UnheardPicture(mark), "aligny top");
         add(sentence, "wmin 40");
     }
 

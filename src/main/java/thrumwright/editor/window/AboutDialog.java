@@ -11,7 +11,6 @@ import java.util.Map;
 import java.util.stream.Collectors;
 import javax.swing.JButton;
 import javax.swing.JComponent;
-import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
 import javax.swing.JTabbedPane;
@@ -20,6 +19,7 @@ import net.miginfocom.swing.MigLayout;
 import thrumwright.editor.look.Icons;
 import thrumwright.editor.look.Modal;
 import thrumwright.editor.look.Prose;
+import thrumwright.editor.look.UnheardPicture;
 import thrumwright.editor.settings.Workplace;
 import thrumwright.editor.text.Texts;
 import thrumwright.store.UserFolder;
@@ -63,7 +63,7 @@ public final class AboutDialog {
 
     private JComponent program() {
         JPanel panel = new JPanel(new MigLayout("insets 12 4 4 4, fillx", "[200!, fill][grow, fill]"));
-        panel.add(new JLabel(Icons.drawn("thrumwright", ICON)), "span 1 3, aligny top, gapafter 12");
+        panel.add(new UnheardPicture(Icons.drawn("thrumwright", ICON)), "span 1 3, aligny top, gapafter 12");
         panel.add(Prose.heading(texts.say("about.heading", Map.of("version", room.version()))), "wrap");
         panel.add(new Prose(texts.say("about.does")), "wrap");
         panel.add(new Prose(texts.say("about.terms")), "wrap, gapbottom 12");

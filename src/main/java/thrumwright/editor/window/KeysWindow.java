@@ -30,7 +30,7 @@ public final class KeysWindow {
         frame.setIconImages(Icons.ofProgram());
         frame.setTitle(texts.say("keys.title"));
         frame.add(view.component());
-        for (String key : new String[] {"ESCAPE", "F1", Commands.menuKey() + " W"}) {
+        for (String key : new String[] {"ESCAPE", Commands.menuKey() + " K", Commands.menuKey() + " W"}) {
             frame.getRootPane()
                     .registerKeyboardAction(
                             event -> frame.setVisible(false),

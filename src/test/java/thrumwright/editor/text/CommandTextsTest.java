@@ -7,8 +7,13 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import javax.swing.KeyStroke;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.Arguments;
+import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 class CommandTextsTest {
@@ -28,6 +33,35 @@ class CommandTextsTest {
 
         assertThat(owners).hasSizeGreaterThan(20);
         assertThat(conflicts).isEmpty();
+    }
+
+    /** What systems keep for themselves, so that a program never gets it, or does something else in every field; from memory. */
+    static Stream<Arguments> taken() {
+        return Stream.of(
+                Arguments.of(
+                        "meta",
+                        "meta H, meta alt H, meta M, meta SPACE, meta TAB, meta COMMA, meta BACK_QUOTE, meta shift 3, meta shift 4,"
+                                + " meta shift 5, meta shift Q, meta alt ESCAPE, meta alt D, ctrl UP, ctrl DOWN, ctrl LEFT,"
+                                + " ctrl RIGHT, ctrl SPACE, alt shift UP, alt shift DOWN, alt shift LEFT, alt shift RIGHT, F11"),
+                Arguments.of(
+                        "ctrl",
+                        "alt F4, alt TAB, alt SPACE, alt ESCAPE, ctrl ESCAPE, ctrl shift ESCAPE, ctrl alt DELETE, ctrl alt UP,"
+                                + " ctrl alt DOWN, ctrl alt LEFT, ctrl alt RIGHT, ctrl alt L, ctrl alt T, ctrl SPACE,"
+                                + " ctrl shift U, alt F1, alt F2, alt F7, alt F8, alt F10, F11, PRINTSCREEN"));
+    }
+
+    @ParameterizedTest
+    @MethodSource("taken")
+    void noCommandNeedsAKeyThatItsSystemTakes(String menuKey, String taken) {
+        Set<KeyStroke> gone =
+                Stream.of(taken.split(",\\s*")).map(KeyStroke::getKeyStroke).collect(Collectors.toSet());
+        List<String> clashes = new ArrayList<>();
+        for (CommandText command : new CommandTexts(Locale.UK, menuKey).all()) {
+            command.keys().stream().filter(gone::contains).forEach(key -> clashes.add(command.id() + ": " + key));
+        }
+
+        assertThat(gone).doesNotContainNull().hasSizeGreaterThan(15);
+        assertThat(clashes).isEmpty();
     }
 
     private static String window(CommandText command) {

@@ -45,6 +45,7 @@ public final class CanvasPainter {
         if (FirstStep.isAhead(showing.plan())) {
             FirstStep.paint(g, showing);
         }
+        FocusFrame.paint(g, showing);
     }
 
     private void tiles(Graphics2D g, Showing showing, GraphicsConfiguration screen) {

@@ -83,7 +83,7 @@ public final class EditorWindow implements MainWindow, PieceWindow {
         this.session = session;
         this.texts = place.texts();
         Edits edits = new Edits(texts.phrases(), texts.words());
-        this.desk = new Desk(session, edits, texts);
+        this.desk = new Desk(session, edits, texts, place.cupboard()::stash);
         this.messages = new MessageBar(texts);
         this.beside = new SideWindows(this, messages);
         this.canvas = new PieceCanvas(session, texts, place.theme().palette());
@@ -95,6 +95,7 @@ public final class EditorWindow implements MainWindow, PieceWindow {
         this.structures = new StructureWork(session, edits, place, beside, this::questions, frame);
         this.blocks = new BlockWork(session, edits, canvas, this::edit);
         this.clipboard = new ClipboardWork(session, edits, texts, beside, this::edit);
+        labels.whenDesignAsked(forms::takeDesign);
         canvas.setGestures(new Gesturing(desk.edits(), this::takeOver, amount::open));
         this.drop = new FileDrop(this::open);
         this.views = new ViewTabs(session, texts, commands, this::takeOver);
@@ -182,7 +183,7 @@ public final class EditorWindow implements MainWindow, PieceWindow {
         commands.addSwitch("shelf-fold", () -> shelf.fold(shelf.isOpen()), shelf::isOpen);
         new ViewWork(session, canvas, place).addTo(commands);
         clipboard.addTo(commands);
-        views.addCommands();
+        views.addCommands(parts::open);
         beside.addTo(commands, frame, windows::count);
         addHistory();
     }

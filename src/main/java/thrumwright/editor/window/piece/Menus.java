@@ -28,7 +28,7 @@ import thrumwright.measure.UnitSystem;
 /** The menus and the row of buttons. */
 public final class Menus {
     private static final String FILE =
-            "save save-as earlier | sheet print export class loom loom-page | close close-all";
+            "save save-as earlier | sheet print export cards class loom loom-page | close close-all";
     private static final String EDIT = "undo redo history | cut copy paste duplicate delete | select-all";
     private static final String BLOCK = "| shelf amount | up down | top-follows top-own"
             + " | use-structure keep-structure write-structure import-structure";
@@ -47,7 +47,7 @@ public final class Menus {
         bar.add(bars.menu("menu.edit", ids(EDIT)));
         bar.add(block());
         bar.add(view(room));
-        bar.add(bars.menu("menu.help", "keys", null, "about"));
+        bar.add(bars.menu("menu.help", "help", "keys", null, "about"));
         return bar;
     }
 
@@ -77,22 +77,46 @@ public final class Menus {
         view.add(views());
         view.add(dividers());
         view.addSeparator();
-        ButtonGroup themes = new ButtonGroup();
-        for (Theme theme : Theme.values()) {
-            JRadioButtonMenuItem item = new JRadioButtonMenuItem(texts.name("theme", theme), room.theme() == theme);
-            item.setName("theme." + theme.name());
-            item.addActionListener(event -> room.setTheme(theme));
-            themes.add(item);
-            view.add(item);
-        }
+        view.add(looks(room));
         return view;
+    }
+
+    private JMenu looks(Workplace room) {
+        JMenu looks = new JMenu(texts.say("menu.looks"));
+        looks.setName("menu.looks");
+        ButtonGroup group = new ButtonGroup();
+        for (Theme theme : Theme.values()) {
+            boolean now = room.theme() == theme && !room.followsSystem();
+            looks.add(look(group, texts.name("theme", theme), now, () -> room.setTheme(theme)))
+                    .setName("theme." + theme.name());
+        }
+        looks.add(look(group, texts.say("theme.system"), room.followsSystem(), room::followSystem))
+                .setName("theme.SYSTEM");
+        return looks;
+    }
+
+    private static JMenuItem look(ButtonGroup group, String text, boolean now, Runnable choose) {
+        JRadioButtonMenuItem item = new JRadioButtonMenuItem(text, now);
+        item.addActionListener(event -> choose.run());
+        group.add(item);
+        return item;
     }
 
     /** The views below the picture, in the order of their tabs. */
     private JMenu views() {
         JMenu views = new JMenu(texts.say("menu.views"));
         views.setName("menu.views");
-        bars.add(views, "show-findings", "show-cuts", "show-hems", "show-ends", "show-budget", "show-steps", "history");
+        bars.add(
+                views,
+                "views-open",
+                null,
+                "show-findings",
+                "show-cuts",
+                "show-hems",
+                "show-ends",
+                "show-budget",
+                "show-steps",
+                "history");
         return views;
     }
 

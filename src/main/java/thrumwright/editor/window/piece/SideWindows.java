@@ -1,6 +1,8 @@
 package thrumwright.editor.window.piece;
 
+import java.awt.Component;
 import java.awt.GraphicsConfiguration;
+import java.awt.KeyboardFocusManager;
 import java.nio.file.Path;
 import java.time.LocalDateTime;
 import java.util.Locale;
@@ -10,8 +12,10 @@ import java.util.function.Consumer;
 import java.util.function.IntSupplier;
 import javax.swing.JFrame;
 import javax.swing.JMenuBar;
+import thrumwright.block.Block;
 import thrumwright.drawing.Palette;
 import thrumwright.editor.edit.ClassSession;
+import thrumwright.editor.help.HelpTopic;
 import thrumwright.editor.look.WhenWanted;
 import thrumwright.editor.loom.LoomWindow;
 import thrumwright.editor.text.CommandTexts;
@@ -19,6 +23,7 @@ import thrumwright.editor.text.Commands;
 import thrumwright.editor.text.Messages;
 import thrumwright.editor.text.Texts;
 import thrumwright.editor.window.AboutDialog;
+import thrumwright.editor.window.HelpWindow;
 import thrumwright.editor.window.KeyList;
 import thrumwright.editor.window.KeysWindow;
 import thrumwright.editor.window.MainWindow;
@@ -34,13 +39,14 @@ import thrumwright.store.SafeFile;
 import thrumwright.store.keeping.Fingerprint;
 
 /**
- * The windows beside that of a piece: its step sheet, the view at the loom, its class and the list of keys, each made when it is first wanted. What
+ * The windows beside that of a piece: its step sheet, the view at the loom, its class, help and the list of keys, each made when it is first wanted. What
  * went wrong is told in the one where the weaver is.
  */
 final class SideWindows implements Messages {
     private final MainWindow editor;
     private final MessageBar messages;
     private final WhenWanted<SheetWindow> sheet = new WhenWanted<>();
+    private final WhenWanted<HelpWindow> help = new WhenWanted<>();
     private final WhenWanted<KeysWindow> keys = new WhenWanted<>();
     private final WhenWanted<LoomWindow> loom = new WhenWanted<>();
     private final WhenWanted<ClassWindow> classWindow = new WhenWanted<>();
@@ -59,10 +65,12 @@ final class SideWindows implements Messages {
         commands.add("sheet", () -> sheet().show());
         commands.add("print", () -> sheet().showAnd("sheet-print"));
         commands.add("export", () -> sheet().showAnd("sheet-export"));
+        commands.add("cards", () -> sheet().cards());
         commands.add("loom", () -> loom(frame.getGraphicsConfiguration()).show());
         commands.add("loom-page", this::writeLoomPage);
         commands.add("class", () -> classWindow().show());
         commands.add("about", () -> new AboutDialog(frame, editor.room()).show());
+        commands.add("help", this::help);
         commands.add("keys", () -> keys(frame.getJMenuBar(), windows.getAsInt()).show());
     }
 
@@ -74,6 +82,14 @@ final class SideWindows implements Messages {
         Texts texts = editor.room().texts();
         CommandTexts declared = new CommandTexts(texts.locale(), Commands.menuKey());
         return keys.get(() -> new KeysWindow(editor.room(), KeyList.of(declared, menus, texts), windows));
+    }
+
+    /** About the field or finding that has the keyboard, or the kind of block that is selected. */
+    private void help() {
+        Component focus = KeyboardFocusManager.getCurrentKeyboardFocusManager().getFocusOwner();
+        Optional<String> block =
+                editor.session().selection().leadIn(editor.session().shown()).map(Block::key);
+        help.get(() -> new HelpWindow(editor.room())).show(HelpTopic.of(focus, block));
     }
 
     private void writeLoomPage() {
@@ -96,7 +112,11 @@ final class SideWindows implements Messages {
     SheetLook sheetLook() {
         return sheet.made()
                 .map(made -> made.setup().choice())
-                .orElseGet(() -> new SheetSettings(editor.room().settings(), Locale.getDefault()).choice())
+                .orElseGet(() -> new SheetSettings(
+                                editor.room().settings(),
+                                Locale.getDefault(),
+                                editor.session().piece().habits().units())
+                        .choice())
                 .look();
     }
 
@@ -151,6 +171,7 @@ final class SideWindows implements Messages {
     }
 
     void dispose() {
+        help.made().ifPresent(HelpWindow::dispose);
         keys.made().ifPresent(KeysWindow::dispose);
         sheet.made().ifPresent(SheetWindow::dispose);
         classWindow.made().ifPresent(ClassWindow::dispose);
