@@ -1,5 +1,6 @@
 package thrumwright.measure;
 
+import java.util.Locale;
 import java.util.Map;
 import java.util.regex.MatchResult;
 import java.util.regex.Matcher;
@@ -38,6 +39,11 @@ final class Numbers {
     static final String PATTERN =
             "(?:(\\d{1,9}(?:[.,]\\d{1,12})?|[.,]\\d{1,12})(?!\\d*\\s*/)\\s*)?(?:(\\d{1,9})\\s*/\\s*(\\d{1,9}))?";
 
+    /** Half an inch, a quarter inch, 1 and three quarters; the group is the part. */
+    private static final Pattern SPOKEN = Pattern.compile(
+            "(?:\\band )?\\b(?:an? |one )?(half|three[- ]quarters?|quarter)\\b(?: of)?(?: an?\\b)?",
+            Pattern.CASE_INSENSITIVE);
+
     private static final Pattern WHOLE = Pattern.compile(PATTERN);
 
     private Numbers() {}
@@ -54,13 +60,22 @@ final class Numbers {
 
     /** The same text with ½ and ¹³⁄₁₆ and their like spelt out and each apart from what stands before it. */
     static String plain(String text) {
-        String figures = RAISED_FRACTION.matcher(text).replaceAll(Numbers::spelt);
+        String spoken = SPOKEN.matcher(text).replaceAll(Numbers::figures);
+        String figures = RAISED_FRACTION.matcher(spoken).replaceAll(Numbers::spelt);
         StringBuilder plain = new StringBuilder();
         for (char c : figures.toCharArray()) {
             String spelt = VULGAR.get(c);
             plain.append(spelt == null ? String.valueOf(c == '⁄' || c == '∕' ? '/' : c) : " " + spelt);
         }
         return plain.toString().strip();
+    }
+
+    private static String figures(MatchResult spoken) {
+        return switch (spoken.group(1).toLowerCase(Locale.ROOT).charAt(0)) {
+            case 'h' -> "1/2";
+            case 't' -> "3/4";
+            default -> "1/4";
+        };
     }
 
     private static String spelt(MatchResult fraction) {

@@ -18,6 +18,11 @@ public enum UnitSystem {
         return usual;
     }
 
+    /** The unit of a yarn's thickness typed without one. */
+    public Unit fine() {
+        return this == INCHES ? Unit.INCH : Unit.MILLIMETRE;
+    }
+
     /** From this length on, in mm, a cut is shown to whole centimetres or inches. */
     double longFrom() {
         return longFrom;

@@ -22,7 +22,6 @@ import thrumwright.output.part.TableRowPart;
 import thrumwright.output.part.TickedPart;
 import thrumwright.output.part.YarnHeadingPart;
 import thrumwright.output.part.YarnPart;
-import thrumwright.plan.finding.ClassPlan;
 import thrumwright.sheet.ClassSheet;
 import thrumwright.sheet.YarnLine;
 import thrumwright.yarn.Yarn;
@@ -50,8 +49,7 @@ public final class ClassLayout {
     }
 
     /** Lays the lists out; somewhat denser where that saves pages with hardly anything on them. */
-    public static SheetPages of(ClassPlan plan, PageSetup setup, Fonts fonts, Palette palette, Locale locale) {
-        ClassSheet sheet = ClassSheet.of(plan, locale);
+    public static SheetPages of(ClassSheet sheet, PageSetup setup, Fonts fonts, Palette palette, Locale locale) {
         return Densities.best(setup, fonts, type -> new ClassLayout(sheet, setup, type, palette, locale).pages());
     }
 

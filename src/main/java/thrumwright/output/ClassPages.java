@@ -18,7 +18,7 @@ import thrumwright.plan.finding.ClassPlan;
 import thrumwright.sheet.Booklet;
 import thrumwright.sheet.ClassSheet;
 import thrumwright.sheet.MemberNames;
-import thrumwright.sheet.StepSheet;
+import thrumwright.sheet.WrittenClass;
 
 /** What is printed for a class: its common lists, then a sheet for every loom, and one booklet for all. */
 public final class ClassPages implements SheetSource {
@@ -29,6 +29,7 @@ public final class ClassPages implements SheetSource {
     private final Palette palette;
     private final Locale locale;
     private final MemberNames names;
+    private final WrittenClass written;
     private final List<Integer> sheets = new ArrayList<>();
     private Optional<Booklet> booklet = Optional.empty();
 
@@ -45,6 +46,7 @@ public final class ClassPages implements SheetSource {
         this.palette = palette;
         this.locale = locale;
         this.names = MemberNames.of(plan.set(), locale);
+        this.written = new WrittenClass(plan, locale);
         sheets.add(0);
         if (!ofLoom().isEmpty()) {
             IntStream.rangeClosed(1, looms()).forEach(sheets::add);
@@ -71,6 +73,11 @@ public final class ClassPages implements SheetSource {
         return ClassSheet.title(plan.set(), locale);
     }
 
+    /** What they say. */
+    WrittenClass written() {
+        return written;
+    }
+
     /** The lists, one for each loom, and the booklet, as far as they are printed. */
     @Override
     public int count() {
@@ -90,16 +97,16 @@ public final class ClassPages implements SheetSource {
     public SheetPages sheet(int index) {
         int place = place(index);
         if (place == 0) {
-            return ClassLayout.of(plan, setup, fonts, palette, locale);
+            return ClassLayout.of(written.lists(), setup, fonts, palette, locale);
         }
         return place > looms() ? bookletPages() : loom(place - 1);
     }
 
     private SheetPages loom(int member) {
         Plan own = plan.plans().get(member);
-        Optional<String> name = Optional.of(plan.set().members().get(member).name());
-        SheetLayout layout =
-                new SheetLayout(own, new SheetLayout.Whose(name, booklet().own(member)), setup, fonts, palette, locale);
+        SheetLayout.Whose whose = new SheetLayout.Whose(
+                Optional.of(written.loom(member)), booklet().own(member));
+        SheetLayout layout = new SheetLayout(own, whose, setup, fonts, palette, locale);
         return layout.pages(ofLoom()).titled(own.piece().title() + " · " + names.name(member));
     }
 
@@ -112,12 +119,7 @@ public final class ClassPages implements SheetSource {
     private Booklet booklet() {
         if (booklet.isEmpty()) {
             booklet = Optional.of(Booklet.of(
-                    IntStream.range(0, looms())
-                            .mapToObj(i -> StepSheet.of(
-                                    plan.plans().get(i),
-                                    plan.set().members().get(i).name(),
-                                    locale))
-                            .toList(),
+                    IntStream.range(0, looms()).mapToObj(written::loom).toList(),
                     IntStream.range(0, looms()).mapToObj(names::name).toList(),
                     locale));
         }

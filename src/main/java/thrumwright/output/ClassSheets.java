@@ -4,11 +4,15 @@ import java.io.IOException;
 import java.io.OutputStream;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
+import java.util.function.IntFunction;
 import java.util.function.Supplier;
 import java.util.stream.IntStream;
 import thrumwright.drawing.Fonts;
 import thrumwright.drawing.Palette;
+import thrumwright.measure.BadMeasure;
 import thrumwright.measure.Phrases;
+import thrumwright.measure.Refused;
 import thrumwright.output.html.ClassHtml;
 import thrumwright.output.page.Progress;
 import thrumwright.output.page.SheetPages;
@@ -16,11 +20,10 @@ import thrumwright.output.page.SheetSource;
 import thrumwright.output.page.Stopped;
 import thrumwright.output.pdf.PdfFile;
 import thrumwright.plan.finding.ClassPlan;
-import thrumwright.sheet.ClassSheet;
 import thrumwright.sheet.ClassText;
 import thrumwright.sheet.PlainText;
 import thrumwright.sheet.SheetMark;
-import thrumwright.sheet.StepSheet;
+import thrumwright.sheet.WrittenClass;
 
 /**
  * Writes all sheets of a class in any of their forms: its common lists first, then every loom's own sheet and, on pages, a booklet for all.
@@ -28,12 +31,16 @@ import thrumwright.sheet.StepSheet;
  * @param fonts asked for only by forms that have any
  */
 public record ClassSheets(ClassPlan plan, SheetLook look, Supplier<Fonts> fonts, Locale locale) {
+    /** The most blocks on all looms of a class whose sheets are drawn: nobody prints more at once. */
+    static final int MOST_DRAWN = 1_000;
+
     /**
      * Everything in one file, or for a {@linkplain SheetForm#paged() paged} form in pages numbered through.
      *
      * @param name of the file, or for a paged form what the names of its pages begin with
      * @param dpi dots per inch (25.4 mm) of PNG pages, 20 or more
      * @param progress is told of every sheet
+     * @throws Refused if more is to be drawn than anybody prints, before anything is
      * @throws Stopped if the work is asked to stop
      * @throws IOException if the sheets can't be put into that form
      * @throws E as {@code files} does
@@ -41,6 +48,7 @@ public record ClassSheets(ClassPlan plan, SheetLook look, Supplier<Fonts> fonts,
     public <E extends Exception> void together(
             SheetForm form, String name, double dpi, Progress progress, SheetFiles.Taker<E> files)
             throws IOException, E {
+        checkSize(form);
         switch (form) {
             case PDF -> files.take(name, out -> pdf(progress, out));
             case PNG, SVG -> {
@@ -52,13 +60,13 @@ public record ClassSheets(ClassPlan plan, SheetLook look, Supplier<Fonts> fonts,
                 }
                 progress.reached(pages.count(), pages.count());
             }
-            case HTML ->
-                files.take(name, SheetFiles.text(ClassHtml.of(plan, fonts.get(), palette(), locale, progress)));
+            case HTML -> files.take(name, SheetFiles.text(ClassHtml.of(written(), fonts.get(), palette(), progress)));
             case TEXT -> {
+                WrittenClass written = written();
                 StringBuilder text = new StringBuilder();
                 for (int i = 0; i < count(); i++) {
                     progress.reached(i, count());
-                    text.append(i == 0 ? "" : "\n\n").append(text(i));
+                    text.append(i == 0 ? "" : "\n\n").append(text(written, i));
                 }
                 progress.reached(count(), count());
                 files.take(name, SheetFiles.text(text.toString()));
@@ -72,6 +80,7 @@ public record ClassSheets(ClassPlan plan, SheetLook look, Supplier<Fonts> fonts,
      * @param name what the names of all files begin with, with or without the form's ending
      * @param dpi dots per inch (25.4 mm) of PNG pages, 20 or more
      * @param progress is told of every sheet
+     * @throws Refused as for everything together
      * @throws Stopped if the work is asked to stop
      * @throws IOException if the sheets can't be put into that form
      * @throws E as {@code files} does
@@ -79,17 +88,36 @@ public record ClassSheets(ClassPlan plan, SheetLook look, Supplier<Fonts> fonts,
     public <E extends Exception> void each(
             SheetForm form, String name, double dpi, Progress progress, SheetFiles.Taker<E> files)
             throws IOException, E {
+        checkSize(form);
         if (form.onPages()) {
             eachOnPages(form, name, dpi, progress, files);
             return;
         }
         List<String> names = names(form, name);
+        WrittenClass written = written();
+        IntFunction<String> texts =
+                form == SheetForm.HTML ? i -> ClassHtml.one(written, i, fonts.get(), palette()) : i -> text(written, i);
         for (int i = 0; i < names.size(); i++) {
             progress.reached(i, names.size());
-            String text = form == SheetForm.HTML ? ClassHtml.one(plan, i, fonts.get(), palette(), locale) : text(i);
+            String text = texts.apply(i);
             files.take(names.get(i), SheetFiles.text(text));
         }
         progress.reached(names.size(), names.size());
+    }
+
+    private void checkSize(SheetForm form) {
+        int drawn = plan.set().piece().countBlocks() * plan.plans().size();
+        if (form != SheetForm.TEXT && drawn > MOST_DRAWN) {
+            throw new BadMeasure(
+                    "class.drawn",
+                    Map.of(
+                            "most",
+                            MOST_DRAWN,
+                            "count",
+                            drawn,
+                            "looms",
+                            plan.plans().size()));
+        }
     }
 
     private <E extends Exception> void eachOnPages(
@@ -129,6 +157,10 @@ public record ClassSheets(ClassPlan plan, SheetLook look, Supplier<Fonts> fonts,
         return 1 + plan.plans().size();
     }
 
+    private WrittenClass written() {
+        return new WrittenClass(plan, locale);
+    }
+
     private Palette palette() {
         return look.palette(plan.plans().get(0));
     }
@@ -153,20 +185,15 @@ public record ClassSheets(ClassPlan plan, SheetLook look, Supplier<Fonts> fonts,
 
             @Override
             public SheetPages sheet(int index) {
-                return look.printed(pages.sheet(index), () -> mark(pages.place(index)), locale);
+                return look.printed(pages.sheet(index), () -> mark(pages.written(), pages.place(index)), locale);
             }
         };
     }
 
-    private String mark(int place) {
+    private String mark(WrittenClass written, int place) {
         return place == 0 || place > plan.plans().size()
-                ? SheetMark.of(plan, ClassSheet.of(plan, locale), locale)
-                : SheetMark.of(plan.plans().get(place - 1), own(place), locale);
-    }
-
-    private StepSheet own(int index) {
-        String name = plan.set().members().get(index - 1).name();
-        return StepSheet.of(plan.plans().get(index - 1), name, locale);
+                ? SheetMark.of(plan, written.lists(), locale)
+                : SheetMark.of(plan.plans().get(place - 1), written.loom(place - 1), locale);
     }
 
     /** Writes all pages of a sheet, the first under the number after {@code before}; gives the last number. */
@@ -179,10 +206,10 @@ public record ClassSheets(ClassPlan plan, SheetLook look, Supplier<Fonts> fonts,
         return before + sheet.count();
     }
 
-    private String text(int index) {
+    private String text(WrittenClass written, int index) {
         if (index == 0) {
-            return ClassText.of(ClassSheet.of(plan, locale), locale);
+            return ClassText.of(written.lists(), locale);
         }
-        return PlainText.of(own(index), Phrases.of("thrumwright.sheet.steps", locale));
+        return PlainText.of(written.loom(index - 1), Phrases.of("thrumwright.sheet.steps", locale));
     }
 }

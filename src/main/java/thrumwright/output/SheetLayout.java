@@ -24,10 +24,10 @@ public record SheetLayout(Plan plan, Whose whose, PageSetup setup, Fonts fonts, 
     /**
      * Whose sheet it is.
      *
-     * @param name of the weaver, may be blank; empty if the sheet is nobody's own
+     * @param sheet of a weaver among others, in words; empty if the sheet is nobody's own
      * @param own what a booklet for many looms leaves to this one
      */
-    public record Whose(Optional<String> name, List<Booklet.Own> own) {
+    public record Whose(Optional<StepSheet> sheet, List<Booklet.Own> own) {
         /** The sheet of a piece that only one weaver weaves. */
         public static final Whose NOBODYS = new Whose(Optional.empty(), List.of());
 
@@ -47,7 +47,7 @@ public record SheetLayout(Plan plan, Whose whose, PageSetup setup, Fonts fonts, 
             case WARPING -> warping();
             case CUTS -> cuts();
             case BOOKLET -> booklet();
-            case CARDS -> CardPages.of(plan, whose.name(), setup, fonts, palette, locale);
+            case CARDS -> CardPages.of(plan, sheet(), setup, fonts, palette, locale);
             case RECORD -> record();
         };
     }
@@ -71,7 +71,7 @@ public record SheetLayout(Plan plan, Whose whose, PageSetup setup, Fonts fonts, 
     }
 
     private StepSheet sheet() {
-        return whose.name().map(name -> StepSheet.of(plan, name, locale)).orElseGet(() -> StepSheet.of(plan, locale));
+        return whose.sheet().orElseGet(() -> StepSheet.of(plan, locale));
     }
 
     /** Several sections one behind the other, in their order, with pages counted through. */

@@ -22,6 +22,9 @@ public record ClassSet(String title, Piece piece, List<Yarn> yarns, List<ClassMe
     /** The most looms of a class. */
     public static final int MOST_MEMBERS = 200;
 
+    /** The most blocks on all looms together: nobody reads the lists of more. */
+    public static final int MOST_BLOCKS = 3_000;
+
     /** @throws IllegalArgumentException if the piece can't be woven on one of the looms; the message is for the user */
     public ClassSet {
         Objects.requireNonNull(title);
@@ -33,8 +36,21 @@ public record ClassSet(String title, Piece piece, List<Yarn> yarns, List<ClassMe
         if (members.isEmpty() || members.size() > MOST_MEMBERS) {
             throw new BadMeasure("class.members", Map.of("most", MOST_MEMBERS, "count", members.size()));
         }
+        checkBlocks(piece.countBlocks(), members.size());
         Piece whole = together(piece, yarns);
         members.forEach(member -> member.on(whole));
+    }
+
+    private static void checkBlocks(int each, int looms) {
+        if (each * looms > MOST_BLOCKS) {
+            throw new BadMeasure("class.blocks", Map.of("most", MOST_BLOCKS, "count", each * looms, "looms", looms));
+        }
+    }
+
+    /** Whether there can be another loom. */
+    public boolean takesMore() {
+        int more = members.size() + 1;
+        return more <= MOST_MEMBERS && piece.countBlocks() * more <= MOST_BLOCKS;
     }
 
     /** The piece with all yarns of the class. */

@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import thrumwright.block.Block;
 import thrumwright.block.Material;
 import thrumwright.block.MaterialRole;
@@ -164,6 +165,13 @@ public record Piece(
     /** The ease that the yarn used for some picks comes to, likely or not: used ÷ worked out − 1. */
     public Optional<Double> measuredEase(Yarn yarn) {
         return yarn.usage().map(usage -> usage.length().mm() / setting(yarn).plain(usage.picks()) - 1);
+    }
+
+    /** How many blocks both ends have. */
+    public int countBlocks() {
+        return Stream.of(Place.values())
+                .mapToInt(place -> end(place).blocks().size())
+                .sum();
     }
 
     /** The blocks of an end in weaving order; those of a top that follows the start are reflected and free. */

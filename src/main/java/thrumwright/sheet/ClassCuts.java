@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
@@ -22,11 +21,11 @@ final class ClassCuts {
     /** Lengths that differ by less than this are one, in hundredths of a mm. */
     private static final double SAME = 100;
 
+    private final WrittenClass written;
     private final ClassPlan plan;
     private final MemberNames names;
     private final Phrases phrases;
     private final Shown shown;
-    private final Locale locale;
 
     /**
      * What is cut.
@@ -47,12 +46,12 @@ final class ClassCuts {
     /** By what is cut, then the length, then what it is for: how many for each member. */
     private final Map<Stuff, Map<Long, Map<String, Map<Integer, Integer>>>> gathered = new LinkedHashMap<>();
 
-    ClassCuts(ClassPlan plan, MemberNames names, Phrases phrases, Locale locale) {
-        this.plan = plan;
+    ClassCuts(WrittenClass written, MemberNames names, Phrases phrases) {
+        this.written = written;
+        this.plan = written.plan();
         this.names = names;
         this.phrases = phrases;
         this.shown = plan.set().piece().shown();
-        this.locale = locale;
     }
 
     List<ClassSheet.Cuts> all() {
@@ -72,7 +71,7 @@ final class ClassCuts {
     }
 
     private void gather(int member, Plan one) {
-        for (CutLine cut : StepSheet.of(one, locale).cuts()) {
+        for (CutLine cut : written.loom(member).cuts()) {
             long length = Math.round(one.end(cut.place()).each(cut.blockId()) * SAME);
             gathered.computeIfAbsent(Stuff.of(cut), none -> new TreeMap<>(Collections.reverseOrder()))
                     .computeIfAbsent(length, none -> new LinkedHashMap<>())

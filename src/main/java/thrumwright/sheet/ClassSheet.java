@@ -69,6 +69,6 @@ public record ClassSheet(
     }
 
     public static ClassSheet of(ClassPlan plan, Locale locale) {
-        return new ClassSheetWriter(plan, locale).sheet();
+        return new WrittenClass(plan, locale).lists();
     }
 }

@@ -22,6 +22,7 @@ import thrumwright.plan.words.Words;
 
 /** Writes the lists of a class from its plan. */
 final class ClassSheetWriter {
+    private final WrittenClass written;
     private final ClassPlan plan;
     private final Piece piece;
     private final Shown shown;
@@ -29,11 +30,12 @@ final class ClassSheetWriter {
     private final Phrases phrases;
     private final MemberNames names;
 
-    ClassSheetWriter(ClassPlan plan, Locale locale) {
-        this.plan = plan;
+    ClassSheetWriter(WrittenClass written) {
+        this.written = written;
+        this.plan = written.plan();
         this.piece = plan.set().piece();
         this.shown = piece.shown();
-        this.locale = locale;
+        this.locale = written.locale();
         this.phrases = Phrases.of("thrumwright.sheet.class", locale);
         this.names = MemberNames.of(plan.set(), locale);
     }
@@ -72,7 +74,7 @@ final class ClassSheetWriter {
                                 yarns.bands(plan.plans()).stream())
                         .toList(),
                 SheetWriter.cutNote(plan.plans(), steps),
-                new ClassCuts(plan, names, phrases, locale).all(),
+                new ClassCuts(written, names, phrases).all(),
                 columns,
                 looms);
     }

@@ -6,6 +6,7 @@ import java.util.Objects;
 import thrumwright.measure.BadMeasure;
 import thrumwright.measure.Decimals;
 import thrumwright.measure.Length;
+import thrumwright.measure.UnitSystem;
 
 /** What the weaver knows of a yarn's thickness, and the relaxed diameter that follows. */
 public sealed interface Thickness {
@@ -28,12 +29,22 @@ public sealed interface Thickness {
     String text();
 
     /**
-     * Reads {@code 0.8 mm}, {@code 5 wraps in 1 cm}, {@code 12/6 Ne} or {@code 3360 yd/lb}.
+     * Reads {@code 0.8 mm}, {@code 5 wraps in 1 cm}, {@code 10 wpi}, {@code 12/6 Ne}, {@code 8/2 cotton} or {@code 3360 yd/lb}.
      *
      * @throws BadMeasure if it is none of these
      */
     static Thickness parse(String typed) {
         return ThicknessText.parse(typed);
+    }
+
+    /**
+     * As {@link #parse(String)}, for the yarns of one piece: a count without its system, such as {@code 8/2}, is in the one by
+     * which such yarns are sold ({@link CountSystem#usual}), and a number alone is a diameter in mm or inches.
+     *
+     * @throws BadMeasure if it is no thickness
+     */
+    static Thickness parse(String typed, Fibre fibre, UnitSystem units) {
+        return ThicknessText.parse(typed, fibre, units);
     }
 
     /** Measured across. */

@@ -32,8 +32,11 @@ class HostileFilesTest {
 
     private static final List<List<String>> DRAWN = List.of(List.of("sheet", "html"), List.of("sheet", "pdf"));
 
+    /** A class that isn't even read. */
+    private static final String TOO_LARGE = "The looms of a class have at most";
+
     /** In a short run only so many files are drawn. */
-    private static final int FEW = 3;
+    private static final int FEW = 1;
 
     /** In the long run each answer is timed, generously: ten seconds on a machine that has nothing else to do. */
     private static final long LONG_RUN_SECONDS = 40;
@@ -45,7 +48,7 @@ class HostileFilesTest {
     @Timeout(value = 60, unit = TimeUnit.MINUTES)
     void everySmallFileIsAnsweredInFewMegabytes() throws Exception {
         Map<String, String> files = new LinkedHashMap<>(HostileFiles.all());
-        IntStream.range(0, Seeds.of(100, 3)).forEach(seed -> files.put("seed " + seed, HostileFiles.seeded(seed)));
+        IntStream.range(0, Seeds.costly(100, 2)).forEach(seed -> files.put("seed " + seed, HostileFiles.seeded(seed)));
         List<String> command = new ArrayList<>(List.of(
                 Path.of(System.getProperty("java.home"), "bin", "java").toString(),
                 MEMORY,
@@ -71,7 +74,10 @@ class HostileFilesTest {
         assertThat(answers).as(said).hasSize(files.size() * WORDS.size() + drawn * DRAWN.size());
         for (String answer : answers) {
             String[] parts = answer.split(" ", 4);
-            assertThat(Integer.parseInt(parts[1])).as(answer).isIn(RootCommand.DONE, 1, 2);
+            boolean refused = answer.contains(TOO_LARGE);
+            assertThat(Integer.parseInt(parts[1]))
+                    .as(answer)
+                    .isIn(refused ? List.of(3) : List.of(RootCommand.DONE, 1, 2));
             if (longRun()) {
                 assertThat(Long.parseLong(parts[2])).as(answer).isLessThan(LONG_RUN_SECONDS * 1000);
             }

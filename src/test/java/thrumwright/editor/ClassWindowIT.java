@@ -261,6 +261,20 @@ class ClassWindowIT {
     }
 
     @Test
+    void aMisspeltFieldOfAClassIsToldInItsWindow() throws IOException {
+        wave();
+        Path file = Files.writeString(folder.resolve("saturday.json"), """
+                {"thrumwrightClass": 1, "title": "Saturday", "piece": "wave.json", "members": [{"nam": "Asta"}]}
+                """);
+        open(Optional.empty());
+        answers.open = Optional.of(file);
+        window.press(KeyEvent.VK_O, KeyEvent.VK_CONTROL);
+        findClass();
+        waitForMessage("“nam”");
+        assertThat(area("message")).contains("member 1").contains("“name”");
+    }
+
+    @Test
     void aClassOfAnOpenPieceFollowsItAsItIsThere() throws IOException {
         Path piece = wave();
         Path file = Files.writeString(folder.resolve("saturday.json"), """

@@ -46,7 +46,7 @@ class KillsIT {
     @Timeout(value = 3, unit = TimeUnit.HOURS)
     void aKillCostsNoMoreThanASecond() throws Exception {
         Random random = new Random(17);
-        for (int i = 0; i < Seeds.of(200, 2); i += 2) {
+        for (int i = 0; i < Seeds.costly(200, 2); i += 2) {
             Path state = Files.createDirectory(home.resolve("state-" + i));
             Path file =
                     Files.writeString(home.resolve("piece-" + i + ".json"), BuiltIn.DEMO.text("saltmarsh-panel.json"));

@@ -16,6 +16,7 @@ import org.assertj.swing.fixture.FrameFixture;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.RegisterExtension;
 import thrumwright.editor.canvas.PieceCanvas;
+import thrumwright.editor.shelf.BlockShelf;
 import thrumwright.editor.window.piece.EditorWindow;
 import thrumwright.testing.RealScreenOnly;
 import thrumwright.testing.WindowTest;
@@ -72,11 +73,103 @@ class PartsIT {
         window.robot().waitForIdle();
     }
 
+    /** On a small laptop the board has half of the window, and each form shows eight fields or all that it has. */
     @Test
-    void theViewsHaveAGoodShareAtFirst() {
+    void atFirstTheViewsAreALineAndTheBoardHasTheRoom() {
         open(1366, 768);
+        // the robot gives the window its size only after it was made for a larger screen
+        onEventThread(() -> {
+            find("shelf", BlockShelf.class).fold(true);
+            return null;
+        });
+        window.robot().waitForIdle();
+        assertThat(views()).isLessThan(44);
+        JComponent board = find("board", JComponent.class);
+        long share = onEventThread(() -> 100L * board.getWidth() * board.getHeight() / (1366 * 768));
+        assertThat(share).as("the board's share of the window, percent").isGreaterThanOrEqualTo(50);
+        JTabbedPane forms = find("forms", JTabbedPane.class);
+        for (int i = 0; i < onEventThread(forms::getTabCount); i++) {
+            int tab = i;
+            onEventThread(() -> {
+                forms.setSelectedIndex(tab);
+                return null;
+            });
+            window.robot().waitForIdle();
+            assertThat(onEventThread(() -> fieldsSeen((JComponent) forms.getSelectedComponent())))
+                    .as("fields to be seen on tab %d", tab)
+                    .isGreaterThanOrEqualTo(8);
+        }
+        run("views-open");
         assertThat(views()).isBetween(180, 280);
         assertThat(canvas()).isGreaterThan(views());
+    }
+
+    private static long fieldsSeen(JComponent form) {
+        return Stage.all(
+                        form,
+                        JComponent.class,
+                        field -> String.valueOf(field.getName()).startsWith("field.")
+                                && !String.valueOf(field.getName()).endsWith(".reason"))
+                .stream()
+                .filter(field -> field.getVisibleRect().height >= field.getHeight() - 2)
+                .count();
+    }
+
+    @Test
+    void aWindowThatWasSmallForATimeIsAsBeforeAgain() {
+        open(1366, 768);
+        run("views-open");
+        run("divider-up");
+        run("divider-left");
+        int usual = views();
+        int fields = width("formsAndShelf");
+        for (Dimension size : List.of(new Dimension(700, 400), new Dimension(900, 500), new Dimension(1366, 768))) {
+            onEventThread(() -> {
+                editor.frame().setSize(size);
+                editor.frame().validate();
+                return null;
+            });
+            window.robot().waitForIdle();
+            assertThat(canvas()).as("canvas in %s", size).isGreaterThanOrEqualTo(40);
+        }
+        assertThat(views()).isEqualTo(usual);
+        assertThat(width("formsAndShelf")).isEqualTo(fields);
+    }
+
+    @Test
+    void whatWasFoldedAwayIsSoInTheNextWindow() {
+        open(1366, 768);
+        run("fields-shown");
+        int folded = views();
+        onEventThread(() -> {
+            editor.dispose();
+            return null;
+        });
+        open(1366, 768);
+        assertThat(views()).isEqualTo(folded);
+        assertThat(onEventThread(() -> find("formsAndShelf", JComponent.class).isVisible()))
+                .isFalse();
+        run("fields-shown");
+        run("views-open");
+        int unfolded = views();
+        onEventThread(() -> {
+            editor.problem("The file could not be saved.");
+            editor.dispose();
+            return null;
+        });
+        open(1366, 768);
+        assertThat(views()).isEqualTo(unfolded);
+        window.press(KeyEvent.VK_F9);
+        onEventThread(() -> {
+            editor.problem("The file could not be saved.");
+            return null;
+        });
+        window.press(KeyEvent.VK_F9);
+        assertThat(views()).isEqualTo(unfolded);
+    }
+
+    private int width(String name) {
+        return onEventThread(() -> find(name, JComponent.class).getWidth());
     }
 
     @Test
@@ -106,6 +199,7 @@ class PartsIT {
     @Test
     void aDoubleClickOnAViewsNameMakesItLarge() {
         open(1366, 768);
+        run("views-open");
         JTabbedPane tabs = find("views", JTabbedPane.class);
         Point name = onEventThread(() -> new Point((int) tabs.getBoundsAt(1).getCenterX(), (int)
                 tabs.getBoundsAt(1).getCenterY()));
@@ -119,6 +213,7 @@ class PartsIT {
     @Test
     void dividersAreMovedFromTheMenuAndNeverCoverThePicture() {
         open(1366, 768);
+        run("views-open");
         int usual = views();
         run("divider-up");
         assertThat(views()).isEqualTo(usual + 24);
@@ -147,6 +242,7 @@ class PartsIT {
     @RealScreenOnly
     void dividersAreMovedByKeys() {
         open(1366, 768);
+        run("views-open");
         int usual = views();
         window.press(KeyEvent.VK_UP, KeyEvent.VK_ALT, KeyEvent.VK_SHIFT);
         assertThat(views()).isEqualTo(usual + 24);
@@ -157,6 +253,7 @@ class PartsIT {
     @Test
     void aDividerIsDraggedAndStaysThereInTheNextWindow() {
         open(1366, 768);
+        run("views-open");
         JSplitPane split = find("canvasAndViews", JSplitPane.class);
         int usual = views();
         Point grip = onEventThread(() -> new Point(split.getWidth() / 2, split.getDividerLocation() + 3));

@@ -9,6 +9,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.function.Predicate;
+import javax.swing.AbstractButton;
 import javax.swing.JComponent;
 import javax.swing.JTabbedPane;
 import org.assertj.swing.core.Robot;
@@ -53,6 +54,9 @@ final class Stage {
             editor = room.open(new Session(new PieceFile(piece, Unknown.none()), Optional.empty()));
             return editor.frame();
         });
+        run(() -> robot().finder()
+                .findByName(frame.target(), "views.fold", AbstractButton.class)
+                .doClick(0));
     }
 
     static Stage open(WindowTest window, Locale locale, Piece piece) {

@@ -56,7 +56,7 @@ class SteadyRowsIT {
         }
     }
 
-    /** The heights of all rows on the screen, by the end, how many rows lie nearer to its edge, and the block. */
+    /** The heights of all rows on the screen, by the end, how many rows lie between it and the design, and the block. */
     private Map<String, Integer> rows() {
         LabelColumn labels = hands.labels();
         int top = labels.getLocationOnScreen().y;
@@ -65,7 +65,7 @@ class SteadyRowsIT {
             List<Block> blocks = editor.session().shown().end(place).blocks();
             for (int i = 0; i < blocks.size(); i++) {
                 String id = blocks.get(i).id();
-                int number = place == Place.START ? i : blocks.size() - i;
+                int number = place == Place.START ? blocks.size() - i : i;
                 labels.amountBox(place, id)
                         .map(Rectangle::getCenterY)
                         .ifPresent(y -> rows.put(place + " " + number + " " + id, top + y.intValue()));

@@ -19,6 +19,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.RegisterExtension;
 import org.junit.jupiter.api.io.TempDir;
+import thrumwright.editor.edit.ClassSession;
 import thrumwright.editor.edit.Edit;
 import thrumwright.editor.settings.Settings;
 import thrumwright.editor.window.piece.EditorWindow;
@@ -171,6 +172,56 @@ class TwoAtOnceIT {
             return null;
         });
         assertThat(editor.session().piece().title()).isEqualTo("Second");
+    }
+
+    @Test
+    void theVersionBeforeOfAClassIsOneStepAwayToo() throws Exception {
+        EditorWindow editor = start();
+        Path group = Files.writeString(
+                home.resolve("group.json"),
+                "{\"thrumwrightClass\":1,\"title\":\"Saturday\",\"piece\":\"saltmarsh.json\","
+                        + "\"members\":[{\"name\":\"Asta\"},{\"name\":\"Bo\"}]}");
+        onEventThread(() -> {
+            editor.open(group);
+            return null;
+        });
+        ClassSession session = onEventThread(() -> editor.classWindow().session());
+        Action earlier = ofClass(editor, "class-earlier");
+        assertThat(onEventThread(earlier::isEnabled)).isFalse();
+        onEventThread(() -> {
+            session.edit(set -> set.withTitle("Sunday").without(0), null);
+            ofClass(editor, "class-save").actionPerformed(null);
+            return null;
+        });
+        assertThat(Files.readString(group)).contains("Sunday").doesNotContain("Asta");
+        assertThat(onEventThread(earlier::isEnabled)).isTrue();
+        onEventThread(() -> {
+            earlier.actionPerformed(null);
+            return null;
+        });
+        assertThat(session.set().title()).isEqualTo("Saturday");
+        assertThat(session.set().members()).hasSize(2);
+        assertThat(Files.readString(group)).contains("Sunday");
+        onEventThread(() -> {
+            ofClass(editor, "class-undo").actionPerformed(null);
+            return null;
+        });
+        assertThat(session.set().title()).isEqualTo("Sunday");
+    }
+
+    private static Action ofClass(EditorWindow editor, String command) {
+        return onEventThread(
+                () -> editor.classWindow().frame().getRootPane().getActionMap().get(command));
+    }
+
+    @Test
+    void anotherNameOfTheFileIsTold() throws Exception {
+        EditorWindow editor = start();
+        Path other = Files.createLink(home.resolve("other.json"), file);
+        edit(editor, "Mine");
+        save(editor);
+        assertThat(said(editor)).contains("Saved").contains("hard links");
+        assertThat(other).hasContent(before);
     }
 
     @Test

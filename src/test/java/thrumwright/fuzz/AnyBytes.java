@@ -1,16 +1,26 @@
 package thrumwright.fuzz;
 
+import java.io.IOException;
+import java.io.OutputStream;
+import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.Consumer;
 import thrumwright.block.Amount;
+import thrumwright.drawing.Fonts;
+import thrumwright.drawing.Palette;
 import thrumwright.measure.Length;
 import thrumwright.measure.Phrases;
 import thrumwright.measure.Refused;
 import thrumwright.measure.Sett;
 import thrumwright.measure.Unit;
+import thrumwright.output.SheetLayout;
+import thrumwright.output.html.HtmlFile;
+import thrumwright.output.page.PageSetup;
+import thrumwright.output.page.Paper;
+import thrumwright.output.pdf.PdfFile;
 import thrumwright.plan.Plan;
 import thrumwright.plan.finding.ClassPlan;
 import thrumwright.sheet.ClassSheet;
@@ -35,6 +45,11 @@ public final class AnyBytes {
             Sett::parse,
             Amount::parse,
             Colour::parse);
+
+    private static final Fonts FONTS = Fonts.load();
+
+    /** Pages take so much longer than all else that only a share of the pieces is drawn. */
+    private static final int ONE_IN = 16;
 
     private AnyBytes() {}
 
@@ -92,7 +107,23 @@ public final class AnyBytes {
         if (!PieceFile.read(file.checkedText()).text().equals(file.text())) {
             throw new IllegalStateException("written otherwise than it is read");
         }
-        PlainText.of(StepSheet.of(Plan.of(file.piece()), Locale.UK), Phrases.of("thrumwright.sheet.steps", Locale.UK));
+        Plan plan = Plan.of(file.piece());
+        PlainText.of(StepSheet.of(plan, Locale.UK), Phrases.of("thrumwright.sheet.steps", Locale.UK));
+        if (Math.floorMod(file.text().hashCode(), ONE_IN) == 0) {
+            pages(plan);
+        }
+    }
+
+    private static void pages(Plan plan) {
+        HtmlFile.of(plan, FONTS, Palette.onPaper(), Locale.UK);
+        try {
+            PdfFile.write(
+                    SheetLayout.of(plan, PageSetup.usual(Paper.A4), FONTS, Palette.onPaper(), Locale.UK),
+                    FONTS,
+                    OutputStream.nullOutputStream());
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
     }
 
     private static void group(ClassFile file) throws FileProblem {

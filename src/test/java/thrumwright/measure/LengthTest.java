@@ -48,7 +48,13 @@ class LengthTest {
                 "1 yd 4½ in | 1028.7",
                 "2 yd ³⁄₁₆ in | 1833.5625",
                 "⅖ m | 400",
-                "1⅓ yd | 1219.2"
+                "1⅓ yd | 1219.2",
+                "half inch | 12.7",
+                "Half an inch | 12.7",
+                "a quarter of an inch | 6.35",
+                "three-quarter inch | 19.05",
+                "2 and a half inches | 63.5",
+                "1 and three quarters in | 44.45"
             })
     void readsWhatWeaversType(String typed, double mm) {
         assertThat(Length.parse(typed).mm()).isCloseTo(mm, within(1e-9));

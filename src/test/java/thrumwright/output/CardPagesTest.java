@@ -10,7 +10,6 @@ import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.random.RandomGenerator;
@@ -33,6 +32,7 @@ import thrumwright.piece.Piece;
 import thrumwright.piece.Place;
 import thrumwright.piece.Structure;
 import thrumwright.plan.Plan;
+import thrumwright.sheet.StepSheet;
 import thrumwright.sheet.card.Card;
 import thrumwright.sheet.card.CardLine;
 import thrumwright.sheet.card.CardRow;
@@ -60,7 +60,7 @@ class CardPagesTest {
     private static final double EDGE = 25.4 / 72 / DOTS;
 
     private static SheetPages pages(Plan plan, PageSetup setup) {
-        return CardPages.of(plan, Optional.empty(), setup, FONTS, Palette.onPaper(), Locale.UK);
+        return CardPages.of(plan, StepSheet.of(plan, Locale.UK), setup, FONTS, Palette.onPaper(), Locale.UK);
     }
 
     private static Piece demo(String name) throws IOException, FileProblem {

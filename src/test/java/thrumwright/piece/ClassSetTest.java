@@ -4,11 +4,14 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import thrumwright.block.OpenWarp;
+import thrumwright.block.Tag;
 import thrumwright.measure.BadMeasure;
 import thrumwright.measure.Length;
 import thrumwright.measure.Sett;
@@ -30,6 +33,23 @@ class ClassSetTest {
         assertThat(on(ClassMember.named("Asta"))).isEqualTo(PANEL);
         assertThat(new ClassSet("", PANEL, List.of(), List.of(ClassMember.named(""))).pieces())
                 .containsExactly(PANEL);
+    }
+
+    @Test
+    void aClassHasOnlySoManyBlocks() {
+        Piece many = PANEL;
+        for (int i = 0; i < 20; i++) {
+            many = many.withStart(many.start().with(0, new OpenWarp(Tag.of("gap " + i), Length.parse("1 cm"))));
+        }
+        int looms = ClassSet.MOST_BLOCKS / many.countBlocks();
+        ClassSet most = new ClassSet("", many, List.of(), Collections.nCopies(looms, ClassMember.named("")));
+        assertThat(most.takesMore()).isFalse();
+        assertThat(most.without(0).takesMore()).isTrue();
+        assertThatThrownBy(() -> most.withMore(0, ClassMember.named("")))
+                .isInstanceOf(BadMeasure.class)
+                .hasMessage("The looms of a class have at most 3000 blocks together, not "
+                        + most.piece().countBlocks() * (looms + 1) + " on " + (looms + 1)
+                        + " looms; make several classes of it.");
     }
 
     /** The panel's posts stand 30 mm from a warp of 24 cm at 3/cm. */

@@ -27,12 +27,19 @@ public final class HostileFiles {
         for (int kind = 0; kind < KINDS.size(); kind++) {
             files.put("most of kind " + kind, piece(WIDEST, KINDS.get(kind).apply(MOST)));
         }
-        files.put("many bands", piece(USUAL, many(90, i -> block("plain band", i, "\"picks\":2000"))));
-        files.put("many soumaks, wide", piece(WIDEST, many(90, i -> block("soumak", i, "\"rows\":2000"))));
-        files.put("many hitches", piece(USUAL, many(90, i -> block("half hitches", i, "\"rows\":3"))));
+        files.put("many bands", piece(USUAL, many(150, i -> block("plain band", i, "\"picks\":2000"))));
+        files.put("many soumaks, wide", piece(WIDEST, many(150, i -> block("soumak", i, "\"rows\":2000"))));
+        files.put("many hitches", piece(USUAL, many(150, i -> block("half hitches", i, "\"rows\":3"))));
         files.put("wide looms", group(piece(WIDEST, one), 200));
         files.put("looms with bands", group(piece(USUAL, many(5, i -> block("plain band", i, "\"picks\":2000"))), 200));
+        files.put(
+                "looms that all differ",
+                differing(piece(WIDEST, one + "," + block("half hitches", 1, "\"rows\":3")), 200));
         return files;
+    }
+
+    private static String differing(String piece, int looms) {
+        return group(piece, many(looms, i -> "{\"width\":\"" + (999 - i) + " cm\"}"));
     }
 
     /** One of endlessly many, by its seed. */
@@ -98,7 +105,10 @@ public final class HostileFiles {
     }
 
     private static String group(String piece, int looms) {
-        return "{\"thrumwrightClass\":1,\"title\":\"Many\",\"piece\":" + piece + ",\"members\":["
-                + many(looms, i -> "{}") + "]}";
+        return group(piece, many(looms, i -> "{}"));
+    }
+
+    private static String group(String piece, String members) {
+        return "{\"thrumwrightClass\":1,\"title\":\"Many\",\"piece\":" + piece + ",\"members\":[" + members + "]}";
     }
 }

@@ -8,6 +8,8 @@ public final class Seeds {
     /** Share of the cases, percent. */
     private static final int SHARE = Integer.getInteger("thrumwright.seeds", 10);
 
+    private static final int USUAL = 10;
+
     private Seeds() {}
 
     /**
@@ -28,5 +30,15 @@ public final class Seeds {
      */
     public static int of(int many, int least) {
         return Math.max(least, Math.round(many * SHARE / 100f));
+    }
+
+    /**
+     * How many to do where each takes as long as a whole test.
+     *
+     * @param many in a long run
+     * @param few in any usual run
+     */
+    public static int costly(int many, int few) {
+        return SHARE > USUAL ? of(many, few) : few;
     }
 }

@@ -7,7 +7,6 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
@@ -19,6 +18,7 @@ import thrumwright.output.page.PageSetup;
 import thrumwright.output.page.Paper;
 import thrumwright.output.page.SheetPages;
 import thrumwright.plan.Plan;
+import thrumwright.sheet.StepSheet;
 import thrumwright.testing.RandomPieces;
 import thrumwright.testing.Seeds;
 
@@ -75,8 +75,8 @@ class CardWovenTest {
     }
 
     private static String words(Plan plan) {
-        SheetPages pages =
-                CardPages.of(plan, Optional.empty(), PageSetup.usual(Paper.A4), FONTS, Palette.onPaper(), Locale.UK);
+        SheetPages pages = CardPages.of(
+                plan, StepSheet.of(plan, Locale.UK), PageSetup.usual(Paper.A4), FONTS, Palette.onPaper(), Locale.UK);
         StringBuilder words = new StringBuilder();
         for (int page = 0; page < pages.count(); page++) {
             words.append(pages.words(page)).append('\n');

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import thrumwright.measure.UnitSystem;
 
 class YarnTest {
     /** 30 tex = Ne 19.7; Ne 10 = worsted 15; 8/2 cotton = 3360 yd/lb (ASTM D2260). */
@@ -43,6 +44,29 @@ class YarnTest {
     void cottonOfCountTen() {
         double diameter = new Thickness.Counted(10, 1, CountSystem.COTTON).diameter(Fibre.COTTON, Firmness.HARD);
         assertThat(diameter * Math.sqrt(1.52 * 0.60 / 0.91)).isCloseTo(0.2874, within(5e-5));
+    }
+
+    /** As weavers write them; what is missing is what such a yarn is sold by (common practice, no source). */
+    @ParameterizedTest
+    @CsvSource({
+        "8/2, COTTON, METRIC, 8/2 Ne",
+        "20/6, COTTON, INCHES, 20/6 Ne",
+        "12/15, COTTON, METRIC, 12/15 Ne",
+        "20/2, WOOL, METRIC, 20/2 Nm",
+        "20/2, WOOL, INCHES, 20/2 worsted",
+        "16/2, LINEN, METRIC, 16/2 lea",
+        "60/2, SILK, INCHES, 60/2 Nm",
+        "10 wpi, WOOL, METRIC, 10 wraps in 1 in",
+        "12 WPI, WOOL, INCHES, 12 wraps in 1 in",
+        "8/2 cotton, WOOL, METRIC, 8/2 Ne",
+        "1800 ypp, WOOL, INCHES, 1800 yd/lb",
+        "1.5, WOOL, METRIC, 1.5 mm",
+        "1/16, WOOL, INCHES, 1/16 in",
+        "0.8 mm, COTTON, INCHES, 0.8 mm"
+    })
+    void readsNumbersAsWeaversWriteThem(String typed, Fibre fibre, UnitSystem units, String meant) {
+        assertThat(Thickness.parse(typed, fibre, units).text()).isEqualTo(meant);
+        assertThat(Thickness.parse(meant).text()).isEqualTo(meant);
     }
 
     /** Circles in a circle, n = 5, 7, 19: 2.7013, 3, 4.8637 (published packing table). */

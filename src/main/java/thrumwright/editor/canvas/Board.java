@@ -14,15 +14,17 @@ public final class Board extends JPanel {
     private static final long serialVersionUID = 1L;
 
     private final LabelColumn labels;
+    private final JScrollPane list;
 
     public Board(PieceCanvas canvas, LabelColumn labels) {
         super(new BorderLayout());
         this.labels = labels;
+        setName("board");
         JScrollPane picture = scrolled(canvas);
         picture.setColumnHeaderView(new WidthRule(canvas));
         picture.getColumnHeader().setScrollMode(JViewport.SIMPLE_SCROLL_MODE);
         picture.getViewport().addChangeListener(event -> labels.repaint());
-        JScrollPane list = scrolled(labels);
+        list = scrolled(labels);
         list.setName("list");
         list.setHorizontalScrollBarPolicy(JScrollPane.HORIZONTAL_SCROLLBAR_NEVER);
         // its bar away from the lines that lead to the blocks
@@ -43,6 +45,14 @@ public final class Board extends JPanel {
     public void setBounds(int x, int y, int width, int height) {
         super.setBounds(x, y, width, height);
         labels.setRoom(width);
+    }
+
+    /** Whether the list needs its bar, and so more of the width, is known only when its height is. */
+    @Override
+    public void doLayout() {
+        super.doLayout();
+        list.validate();
+        super.doLayout();
     }
 
     @Override

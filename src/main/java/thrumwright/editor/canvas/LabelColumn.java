@@ -134,7 +134,8 @@ public final class LabelColumn extends ScrolledComponent {
     private void arrange() {
         LabelMaker maker = new LabelMaker(canvas.texts(), sizes, LabelFonts.now(), this::getFontMetrics);
         list = maker.list(canvas.map(), getHeight(), room, list.columns());
-        if (!getPreferredSize().equals(getSize())) {
+        int high = list.leastHeight();
+        if (getPreferredSize().width != getWidth() || high > getHeight() || getHeight() > Math.max(high, window())) {
             revalidate();
         }
         repaint();
@@ -163,9 +164,14 @@ public final class LabelColumn extends ScrolledComponent {
         return new Dimension(width, list.leastHeight());
     }
 
+    /** Height of what is seen of it, pixels. */
+    private int window() {
+        return getParent() == null ? 0 : getParent().getHeight();
+    }
+
     @Override
     public Dimension getPreferredScrollableViewportSize() {
-        return getPreferredSize();
+        return new Dimension(getPreferredSize().width, window());
     }
 
     /** The titles of the columns, to stand above them. */

@@ -105,10 +105,21 @@ public final class ClassSession extends DocumentSession<ClassSession.ClassMoment
         tell();
     }
 
+    /** Puts other looms in the place of these; the piece stays as it is. */
+    public void take(ClassSet other) {
+        ClassSet taken = new ClassSet(other.title(), set().piece(), other.yarns(), other.members());
+        edit(set -> taken, Math.min(selected(), other.members().size() - 1), null);
+    }
+
     /** Adds a loom like the piece's after the selected one, and selects it. */
     public void add() {
         int index = selected() + 1;
         edit(set -> set.withMore(index, ClassMember.named("")), index, null);
+    }
+
+    /** Whether there can be one more. */
+    public boolean canAdd() {
+        return set().takesMore();
     }
 
     /** Whether the selected loom can be taken away: the last one can't. */

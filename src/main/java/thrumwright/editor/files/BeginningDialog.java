@@ -11,6 +11,7 @@ import javax.swing.UIManager;
 import net.miginfocom.swing.MigLayout;
 import thrumwright.editor.library.StructureChooser;
 import thrumwright.editor.look.Modal;
+import thrumwright.editor.settings.Settings;
 import thrumwright.editor.settings.Workplace;
 import thrumwright.editor.text.Texts;
 import thrumwright.measure.UnitSystem;
@@ -20,21 +21,30 @@ import thrumwright.piece.Structure;
 
 /** Asks how a new piece begins: with which structure, in which units. */
 final class BeginningDialog {
+    /** The units of the last new piece stay for the next one. */
+    private static final String LAST_UNITS = "begin.units";
+
     private final Texts texts;
     private final Modal<Beginning> modal;
     private final JRadioButton metric;
     private final JRadioButton inches;
     private final JButton begin;
     private final StructureChooser chooser;
+    private final OwnThingsRow own;
+    private final Settings settings;
 
     BeginningDialog(Component parent, Workplace room) {
         this.texts = room.texts();
         this.modal = new Modal<>(parent, "begin", texts.say("begin.title"));
-        this.metric = new JRadioButton(texts.say("units.metric"), true);
-        this.inches = new JRadioButton(texts.say("units.inches"));
+        this.settings = room.settings();
+        UnitSystem last =
+                settings.get(LAST_UNITS).filter("INCHES"::equals).isPresent() ? UnitSystem.INCHES : UnitSystem.METRIC;
+        this.metric = new JRadioButton(texts.say("units.metric"), last == UnitSystem.METRIC);
+        this.inches = new JRadioButton(texts.say("units.inches"), last == UnitSystem.INCHES);
+        this.own = new OwnThingsRow(room.cupboard().stash(), texts);
         this.begin = new JButton(texts.say("begin.begin"));
         this.chooser = new StructureChooser(
-                texts, room.theme().palette(), Beginnings.empty(UnitSystem.METRIC), Place.START, this::selected);
+                texts, room.theme().palette(), Beginnings.empty(last), Place.START, this::selected);
         build();
         chooser.setStructures(room.library().all());
         chooser.takeKeyboard();
@@ -53,11 +63,12 @@ final class BeginningDialog {
         empty.addActionListener(event -> done(Optional.empty()));
         JButton cancel = new JButton(texts.say("begin.cancel"));
         cancel.addActionListener(event -> modal.close());
-        JPanel panel = new JPanel(new MigLayout("insets 16, wrap 1, fill", "[grow, fill]", "[][grow, fill][][]"));
+        JPanel panel = new JPanel(new MigLayout("insets 16, wrap 1, fill", "[grow, fill]", "[][grow, fill][][][]"));
         JLabel title = new JLabel(texts.say("begin.heading"));
         title.setFont(UIManager.getFont("h3.font"));
         panel.add(title);
         panel.add(chooser, "grow, push");
+        panel.add(own.component(), "growx");
         panel.add(new JLabel(texts.say("begin.units")), "split 3");
         panel.add(metric);
         panel.add(inches);
@@ -76,7 +87,8 @@ final class BeginningDialog {
     }
 
     private void done(Optional<Structure> structure) {
-        modal.answer(new Beginning(structure, units()));
+        settings.put(LAST_UNITS, units().name());
+        modal.answer(new Beginning(structure, units(), own.chosen()));
     }
 
     Optional<Beginning> ask() {

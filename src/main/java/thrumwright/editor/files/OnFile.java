@@ -4,15 +4,20 @@ import java.awt.EventQueue;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Supplier;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import thrumwright.editor.edit.DocumentSession;
 import thrumwright.editor.settings.Workplace;
 import thrumwright.editor.text.Messages;
+import thrumwright.measure.Phrase;
 import thrumwright.output.FileNames;
 import thrumwright.store.FileProblem;
 import thrumwright.store.FileSort;
+import thrumwright.store.Ownership;
 import thrumwright.store.SafeFile;
 import thrumwright.store.keeping.Fingerprint;
 import thrumwright.store.keeping.Journals;
@@ -135,6 +140,14 @@ public final class OnFile {
         }
     }
 
+    /** Where the version before the last save lies, if there is one. */
+    public Optional<Path> earlier() {
+        return place.keeping()
+                .earlier()
+                .flatMap(kept -> content.session().path().map(kept::of))
+                .filter(Files::isRegularFile);
+    }
+
     /** The title as the name of a file, without an ending. */
     public String stem() {
         return FileNames.stem(content.title());
@@ -185,15 +198,26 @@ public final class OnFile {
             if (place.keeping().earlier().isPresent()) {
                 place.keeping().earlier().get().keep(path);
             }
+            Optional<Ownership> before = Ownership.of(path);
             SafeFile.write(path, draft.text());
             content.session().setBase(Optional.of(Fingerprint.of(draft.text())));
             String said = draft.written().get();
             place.settings().used(path);
-            messages.say(said);
+            tell(said, before, path);
             return true;
         } catch (FileProblem e) {
             messages.problem(place.texts().say("message.not-saved", Map.of("why", e.getMessage())));
             return false;
+        }
+    }
+
+    private void tell(String said, Optional<Ownership> before, Path path) {
+        List<Phrase> changed = before.map(was -> was.changed(path)).orElse(List.of());
+        if (changed.isEmpty()) {
+            messages.say(said);
+        } else {
+            messages.problem(Stream.concat(Stream.of(said), changed.stream().map(Phrase::toString))
+                    .collect(Collectors.joining(" ")));
         }
     }
 

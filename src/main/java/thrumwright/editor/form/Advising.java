@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import thrumwright.block.Support;
 import thrumwright.piece.Piece;
 import thrumwright.piece.Place;
@@ -14,24 +13,24 @@ import thrumwright.plan.words.Advice;
 import thrumwright.plan.words.Recommendations;
 import thrumwright.yarn.Yarn;
 
-/** What is recommended beside the fields, a sentence a line, each with where it comes from. */
+/** What is recommended beside the fields. */
 final class Advising {
     private Advising() {}
 
-    static String warp(Piece piece, Locale locale) {
+    static List<Advice> warp(Piece piece, Locale locale) {
         Recommendations recommendations = new Recommendations(piece, locale);
         List<Advice> all = new ArrayList<>(recommendations.sett());
         all.add(recommendations.gap(piece.stripe(Place.START)));
-        return told(all);
+        return all;
     }
 
-    static String yarn(Piece piece, Yarn yarn, Locale locale) {
+    static List<Advice> yarn(Piece piece, Yarn yarn, Locale locale) {
         Recommendations recommendations = new Recommendations(piece, locale);
-        return told(List.of(recommendations.picks(yarn), recommendations.coverage(yarn)));
+        return List.of(recommendations.picks(yarn), recommendations.coverage(yarn));
     }
 
     /** How deep a hem must be for what it is to take, for none what a strip would need; and how deep hems are published. */
-    static String fold(Plan plan, Place place, Locale locale) {
+    static List<Advice> fold(Plan plan, Place place, Locale locale) {
         Recommendations recommendations = new Recommendations(plan.piece(), locale);
         Optional<Hem> hem = plan.end(place).hem();
         List<Advice> all = new ArrayList<>();
@@ -41,17 +40,17 @@ final class Advising {
         hem.filter(Hem::folds)
                 .filter(one -> one.band().isEmpty())
                 .ifPresent(one -> all.add(recommendations.hem(one.depth())));
-        return told(all);
+        return all;
     }
 
     /** How high headings of scrap are published, if the block is one. */
-    static String waste(Plan plan, Place place, String id, Locale locale) {
+    static List<Advice> waste(Plan plan, Place place, String id, Locale locale) {
         Recommendations recommendations = new Recommendations(plan.piece(), locale);
         return plan.end(place)
                 .block(id)
                 .filter(block -> block.block().key().equals("plain-waste"))
-                .map(block -> recommendations.scrap(block.height()).told())
-                .orElse("");
+                .map(block -> List.of(recommendations.scrap(block.height())))
+                .orElse(List.of());
     }
 
     private static Advice forSupport(Recommendations recommendations, Support support) {
@@ -60,9 +59,5 @@ final class Advising {
             case SLAT -> recommendations.slat(support.size().mm(), support.thick());
             case STRIP -> recommendations.strip(support.size().mm());
         };
-    }
-
-    private static String told(List<Advice> all) {
-        return all.stream().map(Advice::told).collect(Collectors.joining("\n"));
     }
 }

@@ -41,13 +41,13 @@ record BlockFields(Desk desk, FieldPanel panel, Place place, String id) {
 
     /** What is recommended for the hem of this block's end. */
     void foldAdvice() {
-        panel.prose(
+        panel.advice(
                 () -> Advising.fold(desk.session().plan(), place, desk.texts().locale()));
     }
 
     /** How high headings of scrap yarn are published, beside one. */
     void wasteAdvice() {
-        panel.prose(() ->
+        panel.advice(() ->
                 Advising.waste(desk.session().plan(), place, id, desk.texts().locale()));
     }
 

@@ -34,14 +34,12 @@ final class BlockForm {
         this.fields = new BlockFields(desk, panel, place, id);
     }
 
-    /** For the block that leads the selection; a word of advice where there is none. */
+    /** For the block that leads the selection; the piece at a glance where there is none. */
     static FieldPanel panel(Desk desk) {
         Selection selection = desk.session().selection();
         Optional<Block> lead = selection.leadIn(desk.session().shown());
         if (lead.isEmpty()) {
-            FieldPanel empty = new FieldPanel(desk);
-            empty.prose(() -> desk.texts().say("block.none"));
-            return empty;
+            return new GlanceForm(desk).panel();
         }
         BlockForm form = new BlockForm(desk, selection.place(), lead.get());
         form.build(lead.get());

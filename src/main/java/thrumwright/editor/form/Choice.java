@@ -3,8 +3,8 @@ package thrumwright.editor.form;
 import javax.swing.Icon;
 
 /** Something to choose, and what it is called. */
-record Choice<V>(V value, String text, Icon icon) {
-    static <V> Choice<V> of(V value, String text) {
+public record Choice<V>(V value, String text, Icon icon) {
+    public static <V> Choice<V> of(V value, String text) {
         return new Choice<>(value, text, null);
     }
 

@@ -1,14 +1,15 @@
 package thrumwright.editor.form;
 
 import java.awt.Insets;
+import java.awt.Point;
 import java.awt.event.MouseEvent;
 import javax.swing.JComboBox;
 
 /** A box to choose from. It is as wide as its place; what has no room in it its tip says in full. */
-final class ChoiceBox<V> extends JComboBox<Choice<V>> {
+public final class ChoiceBox<V> extends JComboBox<Choice<V>> {
     private static final long serialVersionUID = 1L;
 
-    ChoiceBox() {
+    public ChoiceBox() {
         // Else it would want to be as wide as the longest name of a yarn.
         setPrototypeDisplayValue(Choice.of(null, " "));
     }
@@ -28,5 +29,10 @@ final class ChoiceBox<V> extends JComboBox<Choice<V>> {
         int icon = chosen.icon() == null ? 0 : chosen.icon().getIconWidth() + 4;
         int text = getFontMetrics(getFont()).stringWidth(chosen.text());
         return text + icon + arrow + insets.left + insets.right + 14 < getWidth();
+    }
+
+    @Override
+    public Point getToolTipLocation(MouseEvent event) {
+        return BesideTip.of(this, event);
     }
 }

@@ -5,24 +5,33 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Supplier;
 import java.util.function.UnaryOperator;
 import thrumwright.editor.edit.Edit;
 import thrumwright.editor.edit.Edits;
 import thrumwright.editor.edit.Session;
 import thrumwright.editor.text.Texts;
+import thrumwright.piece.Stash;
 
 /** What all fields of a window share, with whatever was typed that isn't right yet. */
 public final class Desk {
     private final Session session;
     private final Edits edits;
     private final Texts texts;
+    private final Supplier<Stash> stash;
     private final Map<String, String> unfinished = new HashMap<>();
     private final List<Runnable> takers = new ArrayList<>();
 
     public Desk(Session session, Edits edits, Texts texts) {
+        this(session, edits, texts, Stash::empty);
+    }
+
+    /** @param stash looms and yarns that the weaver has */
+    public Desk(Session session, Edits edits, Texts texts, Supplier<Stash> stash) {
         this.session = session;
         this.edits = edits;
         this.texts = texts;
+        this.stash = stash;
     }
 
     public Session session() {
@@ -35,6 +44,11 @@ public final class Desk {
 
     public Texts texts() {
         return texts;
+    }
+
+    /** Looms and yarns that the weaver has. */
+    Stash stash() {
+        return stash.get();
     }
 
     /** A part of the piece as fields see it. */

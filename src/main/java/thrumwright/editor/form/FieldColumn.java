@@ -2,6 +2,7 @@ package thrumwright.editor.form;
 
 import com.formdev.flatlaf.FlatClientProperties;
 import java.awt.Component;
+import java.awt.Point;
 import java.awt.event.MouseAdapter;
 import java.awt.event.MouseEvent;
 import java.util.ArrayList;
@@ -12,6 +13,7 @@ import java.util.function.BooleanSupplier;
 import java.util.function.Function;
 import java.util.function.Predicate;
 import java.util.function.Supplier;
+import java.util.stream.Collectors;
 import javax.swing.JCheckBox;
 import javax.swing.JComboBox;
 import javax.swing.JComponent;
@@ -19,6 +21,7 @@ import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JTextArea;
 import javax.swing.JTextField;
+import javax.swing.JToggleButton;
 import javax.swing.text.JTextComponent;
 import net.miginfocom.swing.MigLayout;
 import thrumwright.editor.look.Column;
@@ -27,6 +30,7 @@ import thrumwright.editor.text.Texts;
 import thrumwright.measure.Length;
 import thrumwright.measure.Shown;
 import thrumwright.measure.UnitSystem;
+import thrumwright.plan.words.Advice;
 
 /** Fields one under the other, with their labels beside them and, where it is needed, a reason under them. */
 class FieldColumn extends Column {
@@ -34,14 +38,21 @@ class FieldColumn extends Column {
 
     private final transient Texts texts;
     private final transient Supplier<UnitSystem> units;
+    private final String names;
     private final transient List<Field> fields = new ArrayList<>();
 
     /** @param units of a length that is typed without one */
     FieldColumn(Texts texts, Supplier<UnitSystem> units) {
+        this(texts, units, "field.");
+    }
+
+    /** @param names what the names of its fields begin with */
+    FieldColumn(Texts texts, Supplier<UnitSystem> units, String names) {
         super(new MigLayout(
                 "insets 10 12 12 12, wrap 2, hidemode 3, fillx", "[70:pref:]8[grow, fill, 90:100:]", "[]6[]"));
         this.texts = texts;
         this.units = units;
+        this.names = names;
     }
 
     /** What the fields about one thing are added to. */
@@ -67,6 +78,30 @@ class FieldColumn extends Column {
     void prose(Supplier<String> sentence) {
         Prose prose = new Prose(sentence.get()).in("Thrumwright.quiet");
         addFollowing(prose, sentence);
+    }
+
+    /** What is recommended, a sentence a line; where it comes from is shown when somebody asks. */
+    void advice(Supplier<List<Advice>> all) {
+        prose(() -> lines(all.get(), Advice::sentence));
+        JToggleButton ask = new JToggleButton(texts.say("advice.sources"));
+        ask.setName("sources");
+        ask.putClientProperty("JButton.buttonType", "toolBarButton");
+        ask.setToolTipText(texts.say("advice.sources.tip"));
+        Prose sources = new Prose("").in("Thrumwright.quiet");
+        Field follow = () -> {
+            sources.setText(lines(all.get(), Advice::source));
+            ask.setVisible(!sources.getText().isEmpty());
+            sources.setVisible(ask.isVisible() && ask.isSelected());
+        };
+        ask.addActionListener(event -> follow.refresh());
+        add(ask, "span 2, left");
+        add(sources, "span 2, growx, wmin 40");
+        fields.add(follow);
+        follow.refresh();
+    }
+
+    private static String lines(List<Advice> all, Function<Advice, String> part) {
+        return all.stream().map(part).distinct().collect(Collectors.joining("\n"));
     }
 
     private void addFollowing(Prose prose, Supplier<String> sentence) {
@@ -115,6 +150,34 @@ class FieldColumn extends Column {
         fields.forEach(Field::takeOver);
     }
 
+    /** Its tip stands beside the form. */
+    private static final class LineField extends JTextField {
+        private static final long serialVersionUID = 1L;
+
+        LineField() {
+            super(8);
+        }
+
+        @Override
+        public Point getToolTipLocation(MouseEvent event) {
+            return BesideTip.of(this, event);
+        }
+    }
+
+    /** As {@link LineField}. */
+    private static final class FieldLabel extends JLabel {
+        private static final long serialVersionUID = 1L;
+
+        FieldLabel(String text) {
+            super(text);
+        }
+
+        @Override
+        public Point getToolTipLocation(MouseEvent event) {
+            return BesideTip.of(this, event);
+        }
+    }
+
     /** Adds fields about one thing. */
     final class Section<T> {
         private final Holder<T> holder;
@@ -124,7 +187,7 @@ class FieldColumn extends Column {
         }
 
         JTextField text(String key, Function<T, String> get, BiFunction<T, String, T> set) {
-            JTextField field = new JTextField(8);
+            JTextField field = new LineField();
             typed(key, field, field, get, set);
             return field;
         }
@@ -196,9 +259,10 @@ class FieldColumn extends Column {
 
         private String labelled(String key, JComponent field, JComponent shown) {
             String text = texts.say("field." + key);
-            JLabel label = new JLabel(text);
+            JLabel label = new FieldLabel(text);
             label.setLabelFor(field);
-            field.setName("field." + key);
+            tip(key, label);
+            field.setName(names + key);
             add(label);
             add(shown, "growx");
             return text;
@@ -258,7 +322,7 @@ class FieldColumn extends Column {
         /** @return what stands beside the box, which may be told otherwise later */
         Prose flag(String key, String text, Predicate<T> get, BiFunction<T, Boolean, T> set) {
             JCheckBox box = new JCheckBox();
-            box.setName("field." + key);
+            box.setName(names + key);
             box.getAccessibleContext().setAccessibleName(text);
             JPanel both = new JPanel(new MigLayout("insets 0, fillx", "[]4[grow, fill, 40:60:]"));
             both.setOpaque(false);

@@ -7,7 +7,12 @@ final class FieldPanel extends FieldColumn {
     private final transient Desk desk;
 
     FieldPanel(Desk desk) {
-        super(desk.texts(), () -> desk.session().piece().habits().units());
+        this(desk, "");
+    }
+
+    /** @param where before the names of its fields, where others have the same */
+    FieldPanel(Desk desk, String where) {
+        super(desk.texts(), () -> desk.session().piece().habits().units(), "field." + where);
         this.desk = desk;
     }
 

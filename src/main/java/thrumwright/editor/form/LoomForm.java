@@ -9,6 +9,7 @@ import thrumwright.editor.look.LoomIcon;
 import thrumwright.measure.BadMeasure;
 import thrumwright.measure.Length;
 import thrumwright.measure.Sett;
+import thrumwright.measure.UnitSystem;
 import thrumwright.piece.Loom;
 import thrumwright.piece.LoomKind;
 import thrumwright.piece.LoomKinds;
@@ -21,6 +22,7 @@ record LoomForm(Desk desk) {
     void addTo(FieldPanel panel) {
         panel.heading("heading.loom");
         FieldPanel.Section<Loom> loom = panel.about(Subject.always("loom", Piece::loom, Piece::withLoom));
+        panel.wide(new LoomButton(desk).button());
         loom.text("loom.name", Loom::name, (part, typed) -> part.withName(typed.strip()));
         FieldPanel.Section<Piece> whole =
                 panel.about(Subject.always("loom.whole", piece -> piece, (old, piece) -> piece));
@@ -119,8 +121,13 @@ record LoomForm(Desk desk) {
     }
 
     /** Posts need a thickness; without it the loom has none. */
-    private static Loom posts(Loom part, Optional<Length> diameter, Optional<Length> gap) {
-        return part.withUprights(diameter.map(thick -> new Loom.Uprights(thick, gap.orElse(Length.parse("3 cm")))));
+    private Loom posts(Loom part, Optional<Length> diameter, Optional<Length> gap) {
+        return part.withUprights(diameter.map(thick -> new Loom.Uprights(thick, gap.orElseGet(this::usualGap))));
+    }
+
+    private Length usualGap() {
+        boolean inches = desk.session().piece().habits().units() == UnitSystem.INCHES;
+        return Length.parse(inches ? "1 1/4 in" : "3 cm");
     }
 
     /** What stays free is as usual until somebody wants to say it. */

@@ -54,7 +54,7 @@ record PieceForm(Desk desk) {
     }
 
     /** All yarns of the piece, with their colours. */
-    private List<Choice<String>> yarns() {
+    List<Choice<String>> yarns() {
         return piece().yarns().stream()
                 .map(yarn -> new Choice<>(yarn.id(), yarn.name(), new Swatch(yarn.colour())))
                 .toList();
@@ -80,9 +80,9 @@ record PieceForm(Desk desk) {
                                         .total(desk.session().plan().warpYarn()))));
         warp.lengthOrNone("warp.woven", Warp::woven, Warp::withWoven);
         panel.prose(() -> MeasuredWords.width(desk.session().plan(), desk.texts()));
-        panel.heading("heading.advice");
-        panel.prose(() -> Advising.warp(desk.session().shown(), desk.texts().locale()));
         new LoomForm(desk).addTo(panel);
+        panel.heading("heading.advice");
+        panel.advice(() -> Advising.warp(desk.session().shown(), desk.texts().locale()));
         return panel;
     }
 

@@ -5,6 +5,8 @@ import java.awt.event.FocusAdapter;
 import java.awt.event.FocusEvent;
 import java.awt.event.KeyAdapter;
 import java.awt.event.KeyEvent;
+import java.awt.event.MouseAdapter;
+import java.awt.event.MouseEvent;
 import java.util.Optional;
 import java.util.function.BiFunction;
 import java.util.function.Function;
@@ -76,6 +78,7 @@ final class TypedField<T> implements Field {
                 takeOver();
             }
         });
+        component.addMouseListener(new WholeAtFirst());
         if (component instanceof JTextField line) {
             line.addActionListener(event -> {
                 takeOver();
@@ -91,6 +94,24 @@ final class TypedField<T> implements Field {
                 }
             }
         });
+    }
+
+    /** The click that brings the keyboard selects all, unless it drags over a part; the next one sets the caret. */
+    private final class WholeAtFirst extends MouseAdapter {
+        private boolean before;
+
+        @Override
+        public void mousePressed(MouseEvent event) {
+            before = component.isFocusOwner();
+        }
+
+        @Override
+        public void mouseReleased(MouseEvent event) {
+            boolean nothingChosen = component.getSelectionStart() == component.getSelectionEnd();
+            if (!before && nothingChosen && component instanceof JTextField) {
+                component.selectAll();
+            }
+        }
     }
 
     private Optional<String> value() {

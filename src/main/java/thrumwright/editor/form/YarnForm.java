@@ -12,7 +12,10 @@ import javax.swing.DefaultListCellRenderer;
 import javax.swing.DefaultListModel;
 import javax.swing.JButton;
 import javax.swing.JList;
+import javax.swing.JMenu;
+import javax.swing.JMenuItem;
 import javax.swing.JPanel;
+import javax.swing.JPopupMenu;
 import javax.swing.JScrollPane;
 import javax.swing.ListSelectionModel;
 import net.miginfocom.swing.MigLayout;
@@ -33,6 +36,8 @@ import thrumwright.yarn.Yarn;
 
 /** The yarns of the piece, and the fields of the one that is chosen. */
 final class YarnForm {
+    private static final int MOST_OFFERED = 20;
+
     private final Desk desk;
     private final DefaultListModel<Yarn> model = new DefaultListModel<>();
     private final JList<Yarn> list = new JList<>(model);
@@ -144,7 +149,12 @@ final class YarnForm {
         boolean needed = desk.session().piece().uses(chosen);
         remove.setEnabled(!needed);
         remove.setToolTipText(needed ? desk.texts().say("yarns.remove.needed") : null);
+        JButton shelf = new JButton(desk.texts().say("yarns.shelf"));
+        shelf.setName("yarnShelf");
+        shelf.setToolTipText(desk.texts().say("yarns.shelf.tip"));
+        shelf.addActionListener(event -> offered().show(shelf, 0, shelf.getHeight()));
         buttons.add(add);
+        buttons.add(shelf);
         buttons.add(remove);
         return buttons;
     }
@@ -156,22 +166,54 @@ final class YarnForm {
         return button;
     }
 
+    /** The weaver's own yarns, and in a menu of their own those of the trade. */
+    private JPopupMenu offered() {
+        YarnShelf shelf = new YarnShelf(desk.stash(), desk.texts());
+        JPopupMenu menu = new JPopupMenu();
+        menu.setName("yarnShelf.menu");
+        shelf.own().stream().limit(MOST_OFFERED).forEach(each -> menu.add(item(each)));
+        JMenu trade = new JMenu(desk.texts().say("yarns.trade"));
+        trade.setName("yarnShelf.trade");
+        shelf.trade().forEach(each -> trade.add(item(each)));
+        menu.add(trade);
+        return menu;
+    }
+
+    private JMenuItem item(Choice<Yarn> choice) {
+        JMenuItem item = new JMenuItem(choice.text(), choice.icon());
+        item.addActionListener(event -> add(choice.value()));
+        return item;
+    }
+
     private void add() {
+        boolean inches = units() == UnitSystem.INCHES;
+        add(new Yarn(
+                "new",
+                desk.texts().say("yarns.new"),
+                new Colour(0xb5893e),
+                Fibre.WOOL,
+                new Thickness.Measured(Length.parse(inches ? "0.08 in" : "2 mm")),
+                Firmness.SOFT));
+        takeName();
+    }
+
+    /** A new yarn has no name of its own yet. */
+    private void takeName() {
+        for (Component each : panels.orElseThrow().fields().getComponents()) {
+            if ("field.yarn.name".equals(each.getName())) {
+                each.requestFocusInWindow();
+            }
+        }
+    }
+
+    private void add(Yarn kept) {
         Piece piece = desk.session().piece();
         String id = "yarn";
         for (int i = 2; has(piece, id); i++) {
             id = "yarn-" + i;
         }
-        boolean inches = units() == UnitSystem.INCHES;
-        Yarn yarn = new Yarn(
-                id,
-                desk.texts().say("yarns.new"),
-                new Colour(0xb5893e),
-                Fibre.WOOL,
-                new Thickness.Measured(Length.parse(inches ? "0.08 in" : "2 mm")),
-                Firmness.SOFT);
         List<Yarn> more = new ArrayList<>(piece.yarns());
-        more.add(yarn);
+        more.add(kept.withId(id));
         chosen = id;
         desk.session().edit(Edit.of(desk.texts().say("edit.yarn-add"), old -> old.withYarns(more)));
         rebuild();
@@ -204,8 +246,10 @@ final class YarnForm {
         measures(yarn);
         panel.prose(() -> said(id, (piece, known) -> MeasuredWords.yarn(piece, known, desk.texts())));
         panel.heading("heading.advice");
-        panel.prose(() -> said(
-                id, (piece, known) -> Advising.yarn(piece, known, desk.texts().locale())));
+        panel.advice(() -> known(desk.session().shown(), id)
+                .map(known -> Advising.yarn(
+                        desk.session().shown(), known, desk.texts().locale()))
+                .orElse(List.of()));
     }
 
     private static Optional<Yarn> known(Piece piece, String id) {
@@ -231,12 +275,12 @@ final class YarnForm {
         yarn.measure(
                 "yarn.thickness",
                 part -> part.thickness().text(),
-                (part, typed) -> part.withThickness(Thickness.parse(typed)));
+                (part, typed) -> part.withThickness(thickness(part, typed)));
         yarn.measure(
                 "yarn.also",
                 part -> part.alsoTold().map(Thickness::text).orElse(""),
                 (part, typed) ->
-                        part.withAlsoTold(typed.isBlank() ? Optional.empty() : Optional.of(Thickness.parse(typed))));
+                        part.withAlsoTold(typed.isBlank() ? Optional.empty() : Optional.of(thickness(part, typed))));
         yarn.oneOf("yarn.firmness", "firmness", Firmness.values(), Yarn::firmness, Yarn::withFirmness);
         yarn.measure(
                 "yarn.sample",
@@ -247,6 +291,10 @@ final class YarnForm {
                 part -> part.usage().map(YarnForm::usage).orElse(""),
                 (part, typed) -> part.withUsage(usage(typed)));
         yarn.lengthOrNone("yarn.stock", Yarn::stock, Yarn::withStock);
+    }
+
+    private Thickness thickness(Yarn yarn, String typed) {
+        return Thickness.parse(typed, yarn.fibre(), units());
     }
 
     private static String sample(Sample sample) {

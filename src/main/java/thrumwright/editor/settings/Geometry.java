@@ -94,17 +94,21 @@ public final class Geometry {
         }
     }
 
-    /**
-     * How large a part of the window was, pixels.
-     *
-     * @param usual if nothing is known of it, or more than the window has room for
-     */
-    public int part(String name, int usual, int least, int most) {
+    /** How large a part of the window was, pixels; 0 if nothing is known of it. */
+    public int part(String name) {
         return settings.get("window." + name)
                 .filter(text -> text.matches("\\d{1,5}"))
                 .map(Integer::valueOf)
-                .filter(size -> size >= least && size <= most)
-                .orElse(usual);
+                .orElse(0);
+    }
+
+    public void rememberFlag(String name, boolean set) {
+        settings.put("window." + name, String.valueOf(set));
+    }
+
+    /** Whether something about the window was remembered as so. */
+    public boolean isSet(String name) {
+        return settings.get("window." + name).filter("true"::equals).isPresent();
     }
 
     /** What a window may take of its screen. */

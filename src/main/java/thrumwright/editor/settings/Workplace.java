@@ -1,8 +1,10 @@
 package thrumwright.editor.settings;
 
 import com.formdev.flatlaf.FlatLaf;
+import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.stream.Stream;
 import thrumwright.drawing.Fonts;
@@ -23,6 +25,7 @@ public final class Workplace {
     private final Library library;
     private final Texts texts;
     private final Keeping keeping;
+    private final Cupboard cupboard;
     private final String version;
     private final Fonts fonts = Fonts.keptIn(UserFolder.fonts());
     private final List<Runnable> listeners = new CopyOnWriteArrayList<>();
@@ -38,6 +41,9 @@ public final class Workplace {
         this.texts = Texts.of(locale);
         this.library = library;
         this.keeping = keeping;
+        this.cupboard = new Cupboard(Optional.of(settings.folder())
+                .filter(folder -> !folder.isEmpty())
+                .map(Path::of));
         this.version = version;
         this.theme = followsSystem() ? Theme.ofSystem() : chosen();
         theme.apply(fonts);
@@ -76,6 +82,11 @@ public final class Workplace {
 
     public Settings settings() {
         return settings;
+    }
+
+    /** Looms and yarns from piece to piece. */
+    public Cupboard cupboard() {
+        return cupboard;
     }
 
     public Keeping keeping() {

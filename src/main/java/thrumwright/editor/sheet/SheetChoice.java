@@ -5,6 +5,7 @@ import java.util.Locale;
 import java.util.Objects;
 import java.util.Set;
 import thrumwright.measure.Length;
+import thrumwright.measure.UnitSystem;
 import thrumwright.output.SheetLook;
 import thrumwright.output.SheetSection;
 import thrumwright.output.page.PageSetup;
@@ -36,8 +37,13 @@ public record SheetChoice(
 
     /** What is usual where somebody lives. */
     public static SheetChoice usual(Locale locale) {
+        return usual(locale, INCHES.contains(locale.getCountry()) ? UnitSystem.INCHES : UnitSystem.METRIC);
+    }
+
+    /** What is usual where somebody lives, in the units of a piece. */
+    public static SheetChoice usual(Locale locale, UnitSystem units) {
         String country = locale.getCountry();
-        boolean inches = INCHES.contains(country);
+        boolean inches = units == UnitSystem.INCHES;
         return new SheetChoice(
                 LETTER.contains(country) ? Paper.LETTER : Paper.A4,
                 false,

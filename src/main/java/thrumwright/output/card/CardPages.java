@@ -3,7 +3,6 @@ package thrumwright.output.card;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
 import java.util.stream.IntStream;
 import thrumwright.drawing.Fonts;
 import thrumwright.drawing.Palette;
@@ -36,17 +35,15 @@ public final class CardPages {
         this.phrases = phrases;
     }
 
-    /** @param name of the weaver whose cards they are; blank if it is to be written on; empty if they are nobody's own */
+    /** @param sheet of the same plan */
     public static SheetPages of(
-            Plan plan, Optional<String> name, PageSetup setup, Fonts fonts, Palette palette, Locale locale) {
+            Plan plan, StepSheet sheet, PageSetup setup, Fonts fonts, Palette palette, Locale locale) {
         Type type = new Type(fonts, setup.distance(), 1);
-        StepSheet sheet =
-                name.map(whose -> StepSheet.of(plan, whose, locale)).orElseGet(() -> StepSheet.of(plan, locale));
         CardPages cards = new CardPages(plan, setup, type, palette, Phrases.of("thrumwright.sheet.card", locale));
         List<List<PlacedPart>> pages = new ArrayList<>();
         for (Place place : Place.values()) {
             if (place == Place.START || Card.needed(plan, place)) {
-                pages.addAll(cards.pages(Card.of(plan, name, sheet, place, locale)));
+                pages.addAll(cards.pages(Card.of(plan, sheet.name(), sheet, place, locale)));
             }
         }
         return new SheetPages(setup, plan.piece().title(), type, palette, pages);

@@ -14,6 +14,7 @@ import thrumwright.plan.finding.ClassPlan;
 import thrumwright.sheet.ClassSheet;
 import thrumwright.sheet.SheetMark;
 import thrumwright.sheet.StepSheet;
+import thrumwright.sheet.WrittenClass;
 import thrumwright.yarn.Yarn;
 
 /** The sheets of a class as pages for a browser. */
@@ -23,16 +24,16 @@ public final class ClassHtml {
     private final Palette palette;
     private final Locale locale;
     private final Phrases phrases;
-    private final ClassSheet sheet;
+    private final WrittenClass written;
     private final Html html = new Html();
 
-    private ClassHtml(ClassPlan plan, Fonts fonts, Palette palette, Locale locale) {
-        this.plan = plan;
+    private ClassHtml(WrittenClass written, Fonts fonts, Palette palette) {
+        this.written = written;
+        this.plan = written.plan();
         this.fonts = fonts;
         this.palette = palette;
-        this.locale = locale;
+        this.locale = written.locale();
         this.phrases = Phrases.of("thrumwright.sheet.class", locale);
-        this.sheet = ClassSheet.of(plan, locale);
     }
 
     /**
@@ -40,11 +41,10 @@ public final class ClassHtml {
      *
      * @throws Stopped if the work is asked to stop
      */
-    public static String of(ClassPlan plan, Fonts fonts, Palette palette, Locale locale, Progress progress)
-            throws Stopped {
-        ClassHtml file = new ClassHtml(plan, fonts, palette, locale);
-        int all = 1 + plan.plans().size();
-        HtmlFrame.begin(file.html, file.sheet.title(), file.mark());
+    public static String of(WrittenClass written, Fonts fonts, Palette palette, Progress progress) throws Stopped {
+        ClassHtml file = new ClassHtml(written, fonts, palette);
+        int all = 1 + written.plan().plans().size();
+        HtmlFrame.begin(file.html, written.lists().title(), file.mark());
         for (int i = 0; i < all; i++) {
             progress.reached(i, all);
             int index = i;
@@ -56,13 +56,13 @@ public final class ClassHtml {
     }
 
     /** One of them: at 0 the lists, from 1 on those of the looms. */
-    public static String one(ClassPlan plan, int index, Fonts fonts, Palette palette, Locale locale) {
-        ClassHtml file = new ClassHtml(plan, fonts, palette, locale);
+    public static String one(WrittenClass written, int index, Fonts fonts, Palette palette) {
+        ClassHtml file = new ClassHtml(written, fonts, palette);
         if (index == 0) {
-            HtmlFrame.begin(file.html, file.sheet.title(), file.mark());
+            HtmlFrame.begin(file.html, written.lists().title(), file.mark());
         } else {
             StepSheet own = file.own(index);
-            HtmlFrame.begin(file.html, own.title(), SheetMark.of(file.plan(index), own, locale));
+            HtmlFrame.begin(file.html, own.title(), SheetMark.of(file.plan(index), own, written.locale()));
         }
         file.sheet(index);
         HtmlFrame.end(file.html);
@@ -82,15 +82,15 @@ public final class ClassHtml {
     }
 
     private StepSheet own(int index) {
-        String name = plan.set().members().get(index - 1).name();
-        return StepSheet.of(plan(index), name, locale);
+        return written.loom(index - 1);
     }
 
     private String mark() {
-        return SheetMark.of(plan, sheet, locale);
+        return SheetMark.of(plan, written.lists(), locale);
     }
 
     private void lists() {
+        ClassSheet sheet = written.lists();
         html.line("h1", sheet.title());
         HtmlFile.facts(html, sheet.facts());
         if (!sheet.findings().isEmpty()) {

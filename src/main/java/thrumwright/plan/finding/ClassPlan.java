@@ -2,6 +2,7 @@ package thrumwright.plan.finding;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -25,7 +26,10 @@ public record ClassPlan(ClassSet set, List<Plan> plans, List<YarnTotal> totals) 
     }
 
     public static ClassPlan of(ClassSet set) {
-        List<Plan> plans = set.pieces().stream().map(Plan::of).toList();
+        Map<Piece, Plan> known = new HashMap<>();
+        List<Plan> plans = set.pieces().stream()
+                .map(piece -> known.computeIfAbsent(piece, Plan::of))
+                .toList();
         return new ClassPlan(set, plans, totals(set.withAllYarns(), plans));
     }
 

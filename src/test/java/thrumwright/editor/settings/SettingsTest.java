@@ -54,19 +54,18 @@ class SettingsTest {
 
         assertThat(settings.recent()).containsExactly(Path.of("tide.json"));
         Geometry geometry = new Geometry(settings);
-        assertThat(geometry.part("views", 172, 60, 400)).isEqualTo(172);
-        assertThat(geometry.part("forms", 330, 290, 660)).isEqualTo(330);
+        assertThat(geometry.part("views")).isZero();
+        assertThat(geometry.isSet("views")).isFalse();
     }
 
     @Test
-    void partsOfTheWindowKeepTheirSizeAsFarAsThereIsRoom() {
+    void partsOfTheWindowKeepTheirSize() {
         new Geometry(settings()).rememberPart("forms", 407);
         new Geometry(settings()).rememberPart("views", 0);
 
         Geometry later = new Geometry(settings());
-        assertThat(later.part("forms", 330, 290, 660)).isEqualTo(407);
-        assertThat(later.part("forms", 330, 290, 400)).isEqualTo(330);
-        assertThat(later.part("views", 172, 60, 400)).isEqualTo(172);
+        assertThat(later.part("forms")).isEqualTo(407);
+        assertThat(later.part("views")).isZero();
     }
 
     @Test

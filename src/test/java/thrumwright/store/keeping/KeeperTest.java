@@ -110,7 +110,7 @@ class KeeperTest {
     @Timeout(value = 15, unit = TimeUnit.MINUTES)
     void aKillCostsNoMoreThanASecond() throws Exception {
         Random random = new Random(13);
-        for (int i = 0; i < Math.max(3, Seeds.of(200)); i++) {
+        for (int i = 0; i < Seeds.costly(200, 3); i++) {
             Path folder = Files.createDirectory(home.resolve("killed-" + i));
             killed(folder, random.nextInt(1_500));
         }

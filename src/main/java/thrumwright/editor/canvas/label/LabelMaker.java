@@ -22,27 +22,28 @@ public record LabelMaker(Texts texts, LabelSizes sizes, LabelFonts fonts, Functi
     private static final int EDGE = 4;
 
     /**
-     * All labels of a canvas. Those of the top stand one below the other from the list's upper edge, those of the start one
-     * above the other from its lower edge, the design's in the middle: so no label moves for what becomes of a block.
+     * All labels of a canvas: the design's in the middle, those of the top one above the other on it, those of the start one
+     * below the other under it. So no label moves for what becomes of a block.
      *
      * @param height of the list, pixels
      * @param room that the list shares with the picture, pixels
-     * @param least how wide columns are at least
+     * @param before how wide columns are at least
      */
-    public LabelList list(CanvasMap map, int height, int room, LabelWidths least) {
+    public LabelList list(CanvasMap map, int height, int room, LabelWidths before) {
         int rowHeight = measured.apply(fonts.plain()).getHeight() + 4;
         List<LabelRow> rows = new ArrayList<>();
         int top = (int)
                 map.spots().stream().filter(spot -> spot.place() == Place.TOP).count();
         int all = map.spots().size() + 1;
         double high = Math.max(height, all * rowHeight + 2.0 * EDGE);
+        double least = EDGE + (top + 0.5) * rowHeight;
+        double most = high - EDGE - (all - top - 0.5) * rowHeight;
+        double middle = Math.round(Math.max(least, Math.min(high / 2, most)));
         for (int i = 0; i < all - 1; i++) {
-            double fromEdge = EDGE + (i < top ? i + 0.5 : all - i - 1.5) * rowHeight;
-            rows.add(row(map, map.spots().get(i)).at(i < top ? fromEdge : high - fromEdge));
+            rows.add(row(map, map.spots().get(i)).at(middle + (i < top ? i - top : i - top + 1) * rowHeight));
         }
-        double low = EDGE + (top + 0.5) * rowHeight;
-        rows.add(top, design(map).at(Math.max(low, Math.min(high / 2, high - EDGE - (all - top - 0.5) * rowHeight))));
-        return new LabelList(rows, widths(rows).widest(least), LabelWidths.COLUMNS, rowHeight, sizes).narrowed(room);
+        rows.add(top, design(map).at(middle));
+        return new LabelList(rows, widths(rows).widest(before), LabelWidths.COLUMNS, rowHeight, sizes).narrowed(room);
     }
 
     private LabelRow row(CanvasMap map, BlockSpot spot) {

@@ -91,7 +91,7 @@ public final class ClassWindow {
         commands.add("class-close", this::hide);
         commands.add("class-undo", session::undo, session::canUndo);
         commands.add("class-redo", session::redo, session::canRedo);
-        commands.add("class-add", this::addLoom);
+        commands.add("class-add", this::addLoom, session::canAdd);
         commands.add("class-remove", session::remove, session::canRemove);
     }
 
@@ -136,6 +136,7 @@ public final class ClassWindow {
                 "class-open",
                 "class-save",
                 "class-save-as",
+                "class-earlier",
                 null,
                 "class-pdf",
                 "class-pdfs",

@@ -22,6 +22,9 @@ import thrumwright.output.WrittenAt;
 import thrumwright.sheet.ClassSheet;
 import thrumwright.store.ClassFile;
 import thrumwright.store.FileProblem;
+import thrumwright.store.PieceFile;
+import thrumwright.store.SafeFile;
+import thrumwright.store.Unknown;
 import thrumwright.store.keeping.Fingerprint;
 import thrumwright.store.keeping.Journals;
 
@@ -49,6 +52,24 @@ public final class ClassWork implements OnFile.Content {
         commands.add("class-open", () -> editor.questions().fileToOpen().ifPresent(editor::open));
         commands.add("class-save", onFile::save);
         commands.add("class-save-as", onFile::saveAs);
+        commands.add("class-earlier", this::takeEarlier, () -> onFile.earlier().isPresent());
+    }
+
+    /** As a step that undo takes back, with the piece as it is now; nothing is on file until it is saved. */
+    private void takeEarlier() {
+        onFile.earlier().ifPresent(path -> {
+            try {
+                session.take(earlier(path).set());
+                messages.say(texts.say("message.class.earlier"));
+            } catch (FileProblem | IllegalArgumentException e) {
+                messages.problem(texts.say("message.not-earlier", Map.of("why", e.getMessage())));
+            }
+        });
+    }
+
+    private ClassFile earlier(Path path) throws FileProblem {
+        String piece = new PieceFile(session.set().piece(), Unknown.none()).text();
+        return ClassFile.read(SafeFile.read(path), name -> piece);
     }
 
     /** Another class takes the place of this one, unless the teacher stays with what isn't saved. */

@@ -83,7 +83,7 @@ public final class EditorWindow implements MainWindow, PieceWindow {
         this.session = session;
         this.texts = place.texts();
         Edits edits = new Edits(texts.phrases(), texts.words());
-        this.desk = new Desk(session, edits, texts);
+        this.desk = new Desk(session, edits, texts, place.cupboard()::stash);
         this.messages = new MessageBar(texts);
         this.beside = new SideWindows(this, messages);
         this.canvas = new PieceCanvas(session, texts, place.theme().palette());
@@ -182,7 +182,7 @@ public final class EditorWindow implements MainWindow, PieceWindow {
         commands.addSwitch("shelf-fold", () -> shelf.fold(shelf.isOpen()), shelf::isOpen);
         new ViewWork(session, canvas, place).addTo(commands);
         clipboard.addTo(commands);
-        views.addCommands();
+        views.addCommands(parts::open);
         beside.addTo(commands, frame, windows::count);
         addHistory();
     }

@@ -73,7 +73,7 @@ public final class FileWork implements OnFile.Content {
         commands.add("open", () -> questions.fileToOpen().ifPresent(this::open));
         commands.add("save", onFile::save);
         commands.add("save-as", onFile::saveAs);
-        commands.add("earlier", this::takeEarlier, () -> earlier().isPresent());
+        commands.add("earlier", this::takeEarlier, () -> onFile.earlier().isPresent());
         commands.add("close", this::close);
         commands.add("close-all", windows::closeAll);
     }
@@ -87,7 +87,7 @@ public final class FileWork implements OnFile.Content {
                 .structure()
                 .map(structure -> Beginnings.with(structure, beginning.units()).withTitle(structure.name()))
                 .orElseGet(() -> Beginnings.empty(beginning.units()));
-        take(new PieceFile(piece, Unknown.none()), Optional.empty(), Optional.empty());
+        take(new PieceFile(beginning.own().on(piece), Unknown.none()), Optional.empty(), Optional.empty());
     }
 
     /** A piece in a window, a class beside its piece; a structure goes into the library. */
@@ -108,17 +108,9 @@ public final class FileWork implements OnFile.Content {
         }
     }
 
-    /** Where the version before the last save lies, if there is one. */
-    private Optional<Path> earlier() {
-        return place.keeping()
-                .earlier()
-                .flatMap(kept -> session.path().map(kept::of))
-                .filter(Files::isRegularFile);
-    }
-
     /** As an edit, so that undo brings back what was there, and nothing is on file until it is saved. */
     private void takeEarlier() {
-        earlier().ifPresent(path -> {
+        onFile.earlier().ifPresent(path -> {
             try {
                 Piece before = PieceFile.read(SafeFile.read(path)).piece();
                 window.forgetTyping();
@@ -215,7 +207,17 @@ public final class FileWork implements OnFile.Content {
         session.saved(path);
         int unfinished = window.unfinished();
         String key = unfinished == 0 ? "message.saved" : "message.saved.unfinished";
-        return texts.say(key, Map.of("file", path.toString(), "count", unfinished));
+        return texts.say(key, Map.of("file", path.toString(), "count", unfinished)) + kept();
+    }
+
+    /** Keeps loom and yarns for the next piece; what is said if they can't be. */
+    private String kept() {
+        try {
+            place.cupboard().keep(session.piece());
+            return "";
+        } catch (FileProblem e) {
+            return " " + texts.say("message.not-kept", Map.of("why", e.getMessage()));
+        }
     }
 
     /** Goes on with what a program left that ended before it was saved. */

@@ -28,7 +28,7 @@ import thrumwright.measure.UnitSystem;
 /** The menus and the row of buttons. */
 public final class Menus {
     private static final String FILE =
-            "save save-as earlier | sheet print export class loom loom-page | close close-all";
+            "save save-as earlier | sheet print export cards class loom loom-page | close close-all";
     private static final String EDIT = "undo redo history | cut copy paste duplicate delete | select-all";
     private static final String BLOCK = "| shelf amount | up down | top-follows top-own"
             + " | use-structure keep-structure write-structure import-structure";
@@ -106,7 +106,17 @@ public final class Menus {
     private JMenu views() {
         JMenu views = new JMenu(texts.say("menu.views"));
         views.setName("menu.views");
-        bars.add(views, "show-findings", "show-cuts", "show-hems", "show-ends", "show-budget", "show-steps", "history");
+        bars.add(
+                views,
+                "views-open",
+                null,
+                "show-findings",
+                "show-cuts",
+                "show-hems",
+                "show-ends",
+                "show-budget",
+                "show-steps",
+                "history");
         return views;
     }
 

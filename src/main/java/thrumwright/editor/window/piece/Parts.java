@@ -1,11 +1,8 @@
 package thrumwright.editor.window.piece;
 
 import java.awt.Dimension;
-import java.awt.event.ComponentAdapter;
-import java.awt.event.ComponentEvent;
 import java.awt.event.MouseAdapter;
 import java.awt.event.MouseEvent;
-import javax.swing.BorderFactory;
 import javax.swing.JComponent;
 import javax.swing.JSplitPane;
 import javax.swing.JTabbedPane;
@@ -15,7 +12,8 @@ import thrumwright.editor.text.Commands;
 
 /**
  * The three parts of the window and the dividers between them: above the picture, below it the views, at the right the
- * fields. Dividers are moved by mouse or by command, and stay where they were left.
+ * fields. Dividers are moved by mouse or by command, and stay where they were left. Views are folded away to their row of
+ * tabs until somebody wants to see one.
  */
 final class Parts {
     /** How much of the height the views have at first, and how much when they are made large. */
@@ -38,12 +36,16 @@ final class Parts {
     private final Geometry geometry;
     private final JTabbedPane views;
     private final JComponent right;
-    private final JSplitPane down;
-    private final JSplitPane across;
-    /** How high the views were before they were made large; 0 if they never were. */
-    private int before;
+    private final Divider down;
+    private final Divider across;
+    private ViewSize size;
+    /** Whether they were folded away before they were made large. */
+    private ViewSize before = ViewSize.FOLDED;
 
-    private int fieldsBefore;
+    /** As somebody wants them, pixels, where the window has the room; 0: as is usual. */
+    private int viewsWanted;
+
+    private int fieldsWanted;
 
     /** @param picture the canvas with what belongs to it */
     Parts(Geometry geometry, JComponent picture, JTabbedPane views, JComponent right) {
@@ -51,131 +53,143 @@ final class Parts {
         this.views = views;
         this.right = right;
         picture.setMinimumSize(Pixels.of(new Dimension(160, LEAST_PICTURE)));
-        views.setMinimumSize(Pixels.of(new Dimension(160, VIEWS)));
+        views.setMinimumSize(new Dimension(Pixels.of(160), 0));
         right.setMinimumSize(Pixels.of(new Dimension(FIELDS, 100)));
-        views.setPreferredSize(Pixels.of(new Dimension(400, MOST_AT_FIRST)));
-        right.setPreferredSize(Pixels.of(new Dimension(FIELDS_AT_FIRST, 400)));
-        down = split("canvasAndViews", JSplitPane.VERTICAL_SPLIT, picture, views);
-        down.setResizeWeight(1 - USUAL);
-        across = split("canvasAndForms", JSplitPane.HORIZONTAL_SPLIT, down, right);
-        once(down, () -> setViews(geometry.part("views", usual(), Pixels.of(60), mostForViews())));
-        once(
-                across,
-                () -> setFields(geometry.part(
-                        "forms", Pixels.of(FIELDS_AT_FIRST), Pixels.of(FIELDS), Math.max(0, across.getWidth() / 2))));
-    }
-
-    private static JSplitPane split(String name, int way, JComponent first, JComponent second) {
-        JSplitPane split = new JSplitPane(way, first, second);
-        split.setName(name);
-        split.setResizeWeight(1);
-        split.setBorder(BorderFactory.createEmptyBorder());
-        return split;
-    }
-
-    /** As soon as there is a size to divide. */
-    private static void once(JSplitPane split, Runnable divide) {
-        split.addComponentListener(new ComponentAdapter() {
-            @Override
-            public void componentResized(ComponentEvent event) {
-                split.removeComponentListener(this);
-                divide.run();
-            }
-        });
+        down = new Divider("canvasAndViews", JSplitPane.VERTICAL_SPLIT, picture, views);
+        across = new Divider("canvasAndForms", JSplitPane.HORIZONTAL_SPLIT, down.component(), right);
+        size = geometry.isSet("views.open") ? ViewSize.OPEN : ViewSize.FOLDED;
+        viewsWanted = geometry.part("views");
+        fieldsWanted = geometry.part("forms");
+        right.setVisible(!geometry.isSet("fields.away"));
+        down.divide(this::viewsHeight, this::draggedTo);
+        across.divide(this::fieldsWidth, width -> fieldsWanted = right.isVisible() ? width : fieldsWanted);
     }
 
     JComponent component() {
-        return across;
+        return across.component();
     }
 
     void addTo(Commands commands) {
-        commands.addSwitch("views-large", this::toggleViews, this::viewsLarge);
-        commands.add("divider-up", () -> setViews(viewsHeight() + Pixels.of(STEP)));
-        commands.add("divider-down", () -> setViews(viewsHeight() - Pixels.of(STEP)));
-        commands.add("divider-left", () -> setFields(fieldsWidth() + Pixels.of(STEP)), this::fieldsShown);
-        commands.add("divider-right", () -> setFields(fieldsWidth() - Pixels.of(STEP)), this::fieldsShown);
-        commands.addSwitch("fields-shown", this::toggleFields, this::fieldsShown);
-        across.addPropertyChangeListener(JSplitPane.DIVIDER_LOCATION_PROPERTY, event -> commands.refresh());
-        down.addPropertyChangeListener(JSplitPane.DIVIDER_LOCATION_PROPERTY, event -> commands.refresh());
+        commands.addSwitch("views-large", this::toggleLarge, () -> size == ViewSize.LARGE);
+        commands.addSwitch("views-open", this::toggleOpen, () -> size != ViewSize.FOLDED);
+        commands.add("divider-up", () -> stepViews(STEP));
+        commands.add("divider-down", () -> stepViews(-STEP));
+        commands.add("divider-left", () -> stepFields(STEP), right::isVisible);
+        commands.add("divider-right", () -> stepFields(-STEP), right::isVisible);
+        commands.addSwitch("fields-shown", this::toggleFields, right::isVisible);
+        for (Divider each : new Divider[] {across, down}) {
+            each.component()
+                    .addPropertyChangeListener(JSplitPane.DIVIDER_LOCATION_PROPERTY, event -> commands.refresh());
+        }
+        views.addChangeListener(event -> open());
         views.addMouseListener(new MouseAdapter() {
             @Override
             public void mouseClicked(MouseEvent event) {
-                if (event.getClickCount() == 2 && views.indexAtLocation(event.getX(), event.getY()) >= 0) {
+                if (views.indexAtLocation(event.getX(), event.getY()) < 0) {
+                    return;
+                }
+                if (event.getClickCount() == 2) {
                     commands.run("views-large");
+                } else {
+                    open();
                 }
             }
         });
     }
 
-    /** Gives the views most of the height, or what they had before. */
-    private void toggleViews() {
-        if (viewsLarge()) {
-            setViews(before > 0 ? before : usual());
-        } else {
-            before = viewsHeight();
-            setViews(large());
+    /** Unfolds the views, if they are folded away. */
+    void open() {
+        if (size == ViewSize.FOLDED) {
+            show(ViewSize.OPEN);
         }
+    }
+
+    private void toggleOpen() {
+        show(size == ViewSize.FOLDED ? ViewSize.OPEN : ViewSize.FOLDED);
+    }
+
+    /** Gives the views most of the height, or what they had before. */
+    private void toggleLarge() {
+        ViewSize other = size == ViewSize.LARGE ? before : ViewSize.LARGE;
+        before = size;
+        show(other);
+    }
+
+    private void show(ViewSize other) {
+        size = other;
+        down.give(viewsHeight());
     }
 
     /** Leaves all of the width to the picture, or brings the fields back. */
     private void toggleFields() {
-        if (fieldsShown()) {
-            fieldsBefore = fieldsWidth();
-            right.setVisible(false);
-            across.setDividerLocation(across.getWidth() - across.getDividerSize());
-        } else {
-            right.setVisible(true);
-            setFields(fieldsBefore);
+        right.setVisible(!right.isVisible());
+        across.give(fieldsWidth());
+    }
+
+    private void draggedTo(int height) {
+        boolean folded = height < (tabs() + Pixels.of(VIEWS)) / 2;
+        size = folded ? ViewSize.FOLDED : height >= large() - 2 ? ViewSize.LARGE : ViewSize.OPEN;
+        viewsWanted = size == ViewSize.OPEN ? height : viewsWanted;
+        if (folded) {
+            down.give(tabs());
         }
     }
 
-    private boolean fieldsShown() {
-        return right.isVisible();
+    private void stepViews(int by) {
+        viewsWanted = inside(down.second() + Pixels.of(by));
+        show(ViewSize.OPEN);
     }
 
-    /** Made large by the command or by hand, which comes to the same. */
-    private boolean viewsLarge() {
-        return down.getHeight() > 0 && viewsHeight() >= large() - 2;
+    private void stepFields(int by) {
+        fieldsWanted = across.second() + Pixels.of(by);
+        fieldsWanted = fieldsWidth();
+        across.give(fieldsWanted);
     }
 
-    /** As the divider has it, whether or not it was laid out since. */
+    /** As high as the views are to be now, pixels. */
     private int viewsHeight() {
-        return down.getHeight() - down.getDividerSize() - down.getDividerLocation();
+        return switch (size) {
+            case FOLDED -> tabs();
+            case OPEN -> inside(viewsWanted > 0 ? viewsWanted : usual());
+            case LARGE -> large();
+        };
     }
 
-    private int fieldsWidth() {
-        return across.getWidth() - across.getDividerSize() - across.getDividerLocation();
+    /** Of the row of tabs, pixels. */
+    private int tabs() {
+        return views.getTabCount() == 0 ? 0 : views.getBoundsAt(0).height + Pixels.of(2);
     }
 
     private int usual() {
-        return Math.max(Pixels.of(VIEWS), Math.min(Pixels.of(MOST_AT_FIRST), (int) (down.getHeight() * USUAL)));
+        return Math.min(Pixels.of(MOST_AT_FIRST), (int) (down.whole() * USUAL));
     }
 
     private int large() {
-        return Math.max(Pixels.of(VIEWS), Math.min(mostForViews(), (int) (down.getHeight() * LARGE)));
+        return inside((int) (down.whole() * LARGE));
     }
 
-    private int mostForViews() {
-        int room = down.getHeight() - down.getDividerSize();
-        int picture = Math.min(Pixels.of(PICTURE), (int) (room * (1 - LARGE)));
-        return room - Math.max(Pixels.of(LEAST_PICTURE), picture);
+    private int inside(int height) {
+        int picture = Math.min(Pixels.of(PICTURE), (int) (down.room() * (1 - LARGE)));
+        int most = down.room() - Math.max(Pixels.of(LEAST_PICTURE), picture);
+        return Math.max(Pixels.of(VIEWS), Math.min(most, height));
     }
 
-    private void setViews(int height) {
-        int kept = Math.max(Pixels.of(VIEWS), Math.min(mostForViews(), height));
-        down.setDividerLocation(Math.max(0, down.getHeight() - down.getDividerSize() - kept));
+    /** As wide as the fields are to be now, pixels. */
+    private int fieldsWidth() {
+        if (!right.isVisible()) {
+            return 0;
+        }
+        int most = across.room() - down.component().getMinimumSize().width;
+        int wanted = fieldsWanted > 0 ? fieldsWanted : Pixels.of(FIELDS_AT_FIRST);
+        return Math.max(right.getMinimumSize().width, Math.min(most, wanted));
     }
 
-    private void setFields(int width) {
-        int most = across.getWidth() - across.getDividerSize() - down.getMinimumSize().width;
-        int kept = Math.max(right.getMinimumSize().width, Math.min(most, width));
-        across.setDividerLocation(Math.max(0, across.getWidth() - across.getDividerSize() - kept));
-    }
-
-    /** For the next time; views that were made large are small again then. */
+    /** For the next time; views that were made large are as before then. */
     void remember() {
-        boolean back = viewsLarge() && before > 0;
-        geometry.rememberPart("views", back ? before : viewsHeight());
-        geometry.rememberPart("forms", fieldsShown() ? fieldsWidth() : fieldsBefore);
+        ViewSize left = size == ViewSize.LARGE ? before : size;
+        geometry.rememberFlag("views.open", left != ViewSize.FOLDED);
+        geometry.rememberFlag("fields.away", !right.isVisible());
+        geometry.rememberPart("views", viewsWanted);
+        geometry.rememberPart("forms", fieldsWanted);
     }
 }

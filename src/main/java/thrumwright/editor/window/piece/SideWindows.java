@@ -65,6 +65,7 @@ final class SideWindows implements Messages {
         commands.add("sheet", () -> sheet().show());
         commands.add("print", () -> sheet().showAnd("sheet-print"));
         commands.add("export", () -> sheet().showAnd("sheet-export"));
+        commands.add("cards", () -> sheet().cards());
         commands.add("loom", () -> loom(frame.getGraphicsConfiguration()).show());
         commands.add("loom-page", this::writeLoomPage);
         commands.add("class", () -> classWindow().show());
@@ -111,7 +112,11 @@ final class SideWindows implements Messages {
     SheetLook sheetLook() {
         return sheet.made()
                 .map(made -> made.setup().choice())
-                .orElseGet(() -> new SheetSettings(editor.room().settings(), Locale.getDefault()).choice())
+                .orElseGet(() -> new SheetSettings(
+                                editor.room().settings(),
+                                Locale.getDefault(),
+                                editor.session().piece().habits().units())
+                        .choice())
                 .look();
     }
 

@@ -7,19 +7,24 @@ import java.util.Map;
 import java.util.function.Supplier;
 import javax.swing.InputMap;
 import javax.swing.JComponent;
+import javax.swing.JPanel;
 import javax.swing.JScrollBar;
 import javax.swing.JTabbedPane;
 import javax.swing.JTable;
+import javax.swing.JToggleButton;
+import net.miginfocom.swing.MigLayout;
 import thrumwright.editor.canvas.PieceCanvas;
 import thrumwright.editor.edit.Edits;
 import thrumwright.editor.edit.Session;
 import thrumwright.editor.form.FormTabs;
 import thrumwright.editor.look.Column;
+import thrumwright.editor.look.Icons;
 import thrumwright.editor.text.Commands;
 import thrumwright.editor.text.Texts;
 import thrumwright.editor.view.BudgetView;
 import thrumwright.editor.view.CutsView;
 import thrumwright.editor.view.EndsView;
+import thrumwright.editor.view.FindingLine;
 import thrumwright.editor.view.FindingsView;
 import thrumwright.editor.view.HemsView;
 import thrumwright.editor.view.HistoryView;
@@ -36,7 +41,9 @@ final class ViewTabs {
     private final Commands commands;
     private final Runnable takeOver;
     private final JTabbedPane tabs = new JTabbedPane();
+    private final JToggleButton fold = new JToggleButton();
     private final HistoryView history;
+    private Runnable unfold = () -> {};
 
     /** @param takeOver takes over what is being typed anywhere in the window */
     ViewTabs(Session session, Texts texts, Commands commands, Runnable takeOver) {
@@ -62,6 +69,7 @@ final class ViewTabs {
         add("tab.budget", () -> scrolling(new BudgetView(session, texts, canvas::palette)));
         add("tab.steps", () -> new StepsView(session, texts).component());
         tabs.addTab(texts.say("tab.history"), history.component());
+        tabs.putClientProperty("JTabbedPane.trailingComponent", trailing());
         FormTabs.leaveKeys(tabs);
         countFindings(session.findings().all().size());
     }
@@ -83,7 +91,25 @@ final class ViewTabs {
         }
     }
 
-    void addCommands() {
+    /** Beside the tabs, so that it can be read while the views are folded away. */
+    private JComponent trailing() {
+        JPanel trailing = new JPanel(new MigLayout("insets 0 12 0 4, fillx", "[grow, fill, 0::]8[]", "[grow, center]"));
+        trailing.setOpaque(false);
+        trailing.add(new FindingLine(session, texts.locale(), () -> toView(0)), "wmin 0, hidemode 2");
+        fold.setName("views.fold");
+        fold.putClientProperty("JButton.buttonType", "toolBarButton");
+        fold.putClientProperty("FlatLaf.style", "toolbar.selectedBackground: null");
+        fold.setHideActionText(true);
+        trailing.add(fold);
+        return trailing;
+    }
+
+    /** @param unfold shows the views, if they are folded away */
+    void addCommands(Runnable unfold) {
+        this.unfold = unfold;
+        fold.setAction(commands.get("views-open"));
+        fold.setIcon(Icons.of("raise"));
+        fold.setSelectedIcon(Icons.of("folded-out"));
         for (int i = 0; i < SHOWN.size(); i++) {
             int index = i;
             commands.add("show-" + SHOWN.get(i), () -> toView(index));
@@ -93,6 +119,7 @@ final class ViewTabs {
 
     /** Brings a view to the front and gives it the keyboard. */
     private void toView(int index) {
+        unfold.run();
         tabs.setSelectedIndex(index);
         JComponent first = firstForKeys((JComponent) tabs.getSelectedComponent());
         (first == null ? tabs : first).requestFocusInWindow();
@@ -120,6 +147,7 @@ final class ViewTabs {
     }
 
     private void toHistory() {
+        unfold.run();
         tabs.setSelectedComponent(history.component());
         history.enter();
     }

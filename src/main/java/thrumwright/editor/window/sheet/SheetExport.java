@@ -12,6 +12,7 @@ import thrumwright.editor.files.SheetTarget;
 import thrumwright.editor.text.Messages;
 import thrumwright.editor.text.Texts;
 import thrumwright.editor.window.JobBar;
+import thrumwright.measure.Refused;
 import thrumwright.output.ClassSheets;
 import thrumwright.output.SheetFiles;
 import thrumwright.output.SheetForm;
@@ -107,6 +108,8 @@ public record SheetExport(Texts texts, Fonts fonts, JobBar jobs, Messages messag
     private void problem(Exception thrown) {
         if (thrown instanceof Stopped) {
             messages.say(texts.say("message.sheet.stopped"));
+        } else if (thrown instanceof Refused) {
+            messages.problem(thrown.getMessage());
         } else if (thrown instanceof FileProblem problem) {
             messages.problem(texts.say("message.no-sheet", Map.of("why", problem.getMessage())));
         } else if (thrown instanceof RuntimeException fault) {

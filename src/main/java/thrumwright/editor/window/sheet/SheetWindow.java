@@ -7,10 +7,12 @@ import java.awt.event.WindowAdapter;
 import java.awt.event.WindowEvent;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
 import java.util.concurrent.Future;
 import javax.swing.JFrame;
 import javax.swing.Timer;
 import thrumwright.editor.edit.Change;
+import thrumwright.editor.files.SheetTarget;
 import thrumwright.editor.form.PageForm;
 import thrumwright.editor.look.Icons;
 import thrumwright.editor.look.Pixels;
@@ -28,6 +30,9 @@ import thrumwright.editor.text.Texts;
 import thrumwright.editor.window.JobBar;
 import thrumwright.editor.window.MainWindow;
 import thrumwright.editor.window.MessageBar;
+import thrumwright.output.SheetForm;
+import thrumwright.output.SheetLook;
+import thrumwright.output.SheetSection;
 import thrumwright.output.page.Paper;
 import thrumwright.output.page.SheetPages;
 
@@ -64,7 +69,10 @@ public final class SheetWindow {
         this.editor = editor;
         Workplace room = editor.room();
         this.texts = room.texts();
-        this.remembered = new SheetSettings(room.settings(), Locale.getDefault());
+        this.remembered = new SheetSettings(
+                room.settings(),
+                Locale.getDefault(),
+                editor.session().piece().habits().units());
         this.geometry = new Geometry(room.settings(), "sheet.window", USUAL);
         this.setup = new SheetSetup(remembered.choice());
         this.view = new PageView(texts);
@@ -217,6 +225,16 @@ public final class SheetWindow {
             remembered.remember(target.form());
             remembered.remember(setup.choice());
             export.write(editor.session().plan(), setup.choice().look(), target);
+        });
+    }
+
+    /** Writes the cards that hang by the loom, and nothing else, as a PDF. */
+    public void cards() {
+        show();
+        String name = editor.stem() + "-" + texts.say("files.cards.suffix");
+        editor.questions().fileToSave(name, SheetForm.PDF.ending()).ifPresent(path -> {
+            SheetLook look = setup.choice().with(Set.of(SheetSection.CARDS)).look();
+            export.write(editor.session().plan(), look, new SheetTarget(path, SheetForm.PDF));
         });
     }
 
