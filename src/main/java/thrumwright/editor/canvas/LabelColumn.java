@@ -35,6 +35,7 @@ public final class LabelColumn extends ScrolledComponent {
     private final transient PieceCanvas canvas;
     private final transient LabelSizes sizes = LabelSizes.now();
     private transient LabelList list = LabelList.empty(sizes);
+    private transient Runnable designAsked = () -> {};
     /** What the list shares with the picture, pixels. */
     private int room = Integer.MAX_VALUE;
 
@@ -59,6 +60,10 @@ public final class LabelColumn extends ScrolledComponent {
         @Override
         public void mousePressed(MouseEvent event) {
             to = SwingUtilities.convertPoint(LabelColumn.this, new Point(), canvas);
+            if (list.isDesign(event.getY())) {
+                canvas.session().select(Selection.none());
+                designAsked.run();
+            }
             list.at(event.getY())
                     .ifPresent(spot -> canvas.tracker().pressLabel(onCanvas(event), spot, list.gaps(to.y)));
         }
@@ -90,6 +95,11 @@ public final class LabelColumn extends ScrolledComponent {
                     event.isPopupTrigger(),
                     event.getButton());
         }
+    }
+
+    /** Who is told when somebody clicks the design's row. */
+    public void whenDesignAsked(Runnable asked) {
+        designAsked = asked;
     }
 
     /** Whatever of a line has no room. */

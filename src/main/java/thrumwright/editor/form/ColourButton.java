@@ -1,12 +1,10 @@
 package thrumwright.editor.form;
 
 import com.formdev.flatlaf.FlatClientProperties;
-import java.awt.Color;
 import java.awt.Component;
 import java.awt.Graphics;
 import javax.swing.Icon;
 import javax.swing.JButton;
-import javax.swing.JColorChooser;
 import javax.swing.JTextField;
 import thrumwright.editor.look.Swatch;
 import thrumwright.measure.BadMeasure;
@@ -20,12 +18,10 @@ record ColourButton(Desk desk) {
         button.setToolTipText(desk.texts().say("yarn.colour.pick"));
         button.getAccessibleContext().setAccessibleName(desk.texts().say("yarn.colour.pick"));
         button.addActionListener(event -> {
-            Color now = new Color(colour(field).rgb());
-            Color other = JColorChooser.showDialog(field, desk.texts().say("yarn.colour.pick"), now, false);
-            if (other != null) {
-                field.setText(new Colour(other.getRGB() & 0xffffff).text());
+            new ColourDialog(field, desk.texts(), colour(field)).ask().ifPresent(other -> {
+                field.setText(other.text());
                 desk.takeOver();
-            }
+            });
         });
         field.putClientProperty(FlatClientProperties.TEXT_FIELD_TRAILING_COMPONENT, button);
     }

@@ -7,8 +7,10 @@ import java.awt.event.MouseAdapter;
 import java.awt.event.MouseEvent;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.BiFunction;
+import java.util.function.BinaryOperator;
 import java.util.function.BooleanSupplier;
 import java.util.function.Function;
 import java.util.function.Predicate;
@@ -35,6 +37,9 @@ import thrumwright.plan.words.Advice;
 /** Fields one under the other, with their labels beside them and, where it is needed, a reason under them. */
 class FieldColumn extends Column {
     private static final long serialVersionUID = 1L;
+
+    /** The history has room for so many letters of what changed. */
+    private static final int MOST_TOLD = 40;
 
     private final transient Texts texts;
     private final transient Supplier<UnitSystem> units;
@@ -247,8 +252,19 @@ class FieldColumn extends Column {
             Prose reason = new Prose("").in("Thrumwright.reason");
             reason.setName(field.getName() + ".reason");
             add(reason, "skip 1, growx, wmin 40");
-            fields.add(new TypedField<>(holder, key, label, get, set, field, reason));
+            fields.add(new TypedField<>(holder, key, change(label), get, set, field, reason));
             tip(key, field);
+        }
+
+        /** What the history calls a change: from what to what, where both are short. */
+        private BinaryOperator<String> change(String label) {
+            return (was, is) -> was.length() + is.length() > MOST_TOLD || is.contains("\n") || was.contains("\n")
+                    ? label
+                    : texts.say("field.from-to", Map.of("field", label, "was", told(was), "is", told(is)));
+        }
+
+        private String told(String text) {
+            return text.isBlank() ? texts.say("field.empty") : text.strip();
         }
 
         private void tip(String key, JComponent field) {

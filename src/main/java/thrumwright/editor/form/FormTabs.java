@@ -111,6 +111,12 @@ public final class FormTabs {
         tabs.setSelectedIndex(0);
     }
 
+    /** Lets the weaver type the design's height. */
+    public void takeDesign() {
+        bringBlock();
+        focus("field.glance.design.height");
+    }
+
     private void changed(Change change) {
         if (change == Change.FILE) {
             return;

@@ -9,6 +9,7 @@ import java.awt.event.MouseAdapter;
 import java.awt.event.MouseEvent;
 import java.util.Optional;
 import java.util.function.BiFunction;
+import java.util.function.BinaryOperator;
 import java.util.function.Function;
 import javax.swing.JTextField;
 import javax.swing.Timer;
@@ -26,13 +27,16 @@ final class TypedField<T> implements Field {
 
     private final Holder<T> holder;
     private final String key;
-    private final String label;
+    private final BinaryOperator<String> named;
     private final Function<T, String> get;
     private final BiFunction<T, String, T> set;
     private final JTextComponent component;
     private final JTextComponent reason;
     private final Timer patience = new Timer(PATIENCE, event -> showReason());
     private String lastSeen = "";
+    /** What stood here before the weaver typed. */
+    private String before = "";
+
     private Optional<String> wrong = Optional.empty();
     private Object run;
     private final Quiet quiet = new Quiet();
@@ -40,14 +44,14 @@ final class TypedField<T> implements Field {
     TypedField(
             Holder<T> holder,
             String key,
-            String label,
+            BinaryOperator<String> named,
             Function<T, String> get,
             BiFunction<T, String, T> set,
             JTextComponent component,
             JTextComponent reason) {
         this.holder = holder;
         this.key = key;
-        this.label = label;
+        this.named = named;
         this.get = get;
         this.set = set;
         this.component = component;
@@ -125,6 +129,7 @@ final class TypedField<T> implements Field {
         String text = component.getText();
         if (run == null) {
             run = new Object();
+            before = lastSeen;
         }
         Optional<String> why = attempt(text);
         if (why.isEmpty()) {
@@ -147,7 +152,7 @@ final class TypedField<T> implements Field {
     /** @return why the text can't be taken; empty if it was */
     private Optional<String> attempt(String text) {
         try {
-            quiet.during(() -> holder.change(label, part -> set.apply(part, text), run));
+            quiet.during(() -> holder.change(named.apply(before, text), part -> set.apply(part, text), run));
             return Optional.empty();
         } catch (IllegalArgumentException e) {
             return Optional.of(e.getMessage());

@@ -82,6 +82,11 @@ public record LabelList(List<LabelRow> rows, LabelWidths columns, int shown, int
         return rowAt(y).flatMap(LabelRow::spot);
     }
 
+    /** Whether the design's label is there. */
+    public boolean isDesign(int y) {
+        return rowAt(y).filter(row -> row.spot().isEmpty()).isPresent();
+    }
+
     /** All words of the label that is there, if some of them have no room. */
     public Optional<String> hidden(int y) {
         return rowAt(y).filter(row -> shown < LabelWidths.COLUMNS || isClipped(row.widths()))

@@ -19,6 +19,7 @@ import thrumwright.editor.text.Commands;
 import thrumwright.editor.text.Messages;
 import thrumwright.editor.text.Texts;
 import thrumwright.piece.End;
+import thrumwright.piece.Place;
 import thrumwright.piece.Structure;
 import thrumwright.store.FileProblem;
 import thrumwright.store.FileSort;
@@ -97,7 +98,11 @@ record ClipboardWork(Session session, Edits edits, Texts texts, Messages message
                 .filter(block -> session.piece().lacksYarn(block))
                 .count();
         Slot slot = Slot.above(session.piece(), session.selection());
+        boolean repeated = slot.place() == Place.TOP && session.piece().topFollows();
         boolean done = doing.test(edits.paste(session.piece(), slot, blocks, "edit.paste"));
+        if (done && repeated) {
+            messages.say(texts.say("clipboard.into-start"));
+        }
         if (done && strange > 0) {
             messages.say(texts.say("clipboard.other-yarns", Map.of("count", strange)));
         }

@@ -95,6 +95,7 @@ public final class EditorWindow implements MainWindow, PieceWindow {
         this.structures = new StructureWork(session, edits, place, beside, this::questions, frame);
         this.blocks = new BlockWork(session, edits, canvas, this::edit);
         this.clipboard = new ClipboardWork(session, edits, texts, beside, this::edit);
+        labels.whenDesignAsked(forms::takeDesign);
         canvas.setGestures(new Gesturing(desk.edits(), this::takeOver, amount::open));
         this.drop = new FileDrop(this::open);
         this.views = new ViewTabs(session, texts, commands, this::takeOver);
