@@ -10,9 +10,7 @@ import java.util.function.Supplier;
 import java.util.stream.IntStream;
 import thrumwright.drawing.Fonts;
 import thrumwright.drawing.Palette;
-import thrumwright.measure.BadMeasure;
 import thrumwright.measure.Phrases;
-import thrumwright.measure.Refused;
 import thrumwright.output.html.ClassHtml;
 import thrumwright.output.page.Progress;
 import thrumwright.output.page.SheetPages;
@@ -31,16 +29,12 @@ import thrumwright.sheet.WrittenClass;
  * @param fonts asked for only by forms that have any
  */
 public record ClassSheets(ClassPlan plan, SheetLook look, Supplier<Fonts> fonts, Locale locale) {
-    /** The most blocks on all looms of a class whose sheets are drawn: nobody prints more at once. */
-    static final int MOST_DRAWN = 1_000;
-
     /**
      * Everything in one file, or for a {@linkplain SheetForm#paged() paged} form in pages numbered through.
      *
      * @param name of the file, or for a paged form what the names of its pages begin with
      * @param dpi dots per inch (25.4 mm) of PNG pages, 20 or more
      * @param progress is told of every sheet
-     * @throws Refused if more is to be drawn than anybody prints, before anything is
      * @throws Stopped if the work is asked to stop
      * @throws IOException if the sheets can't be put into that form
      * @throws E as {@code files} does
@@ -48,7 +42,6 @@ public record ClassSheets(ClassPlan plan, SheetLook look, Supplier<Fonts> fonts,
     public <E extends Exception> void together(
             SheetForm form, String name, double dpi, Progress progress, SheetFiles.Taker<E> files)
             throws IOException, E {
-        checkSize(form);
         switch (form) {
             case PDF -> files.take(name, out -> pdf(progress, out));
             case PNG, SVG -> {
@@ -80,7 +73,6 @@ public record ClassSheets(ClassPlan plan, SheetLook look, Supplier<Fonts> fonts,
      * @param name what the names of all files begin with, with or without the form's ending
      * @param dpi dots per inch (25.4 mm) of PNG pages, 20 or more
      * @param progress is told of every sheet
-     * @throws Refused as for everything together
      * @throws Stopped if the work is asked to stop
      * @throws IOException if the sheets can't be put into that form
      * @throws E as {@code files} does
@@ -88,7 +80,6 @@ public record ClassSheets(ClassPlan plan, SheetLook look, Supplier<Fonts> fonts,
     public <E extends Exception> void each(
             SheetForm form, String name, double dpi, Progress progress, SheetFiles.Taker<E> files)
             throws IOException, E {
-        checkSize(form);
         if (form.onPages()) {
             eachOnPages(form, name, dpi, progress, files);
             return;
@@ -103,21 +94,6 @@ public record ClassSheets(ClassPlan plan, SheetLook look, Supplier<Fonts> fonts,
             files.take(names.get(i), SheetFiles.text(text));
         }
         progress.reached(names.size(), names.size());
-    }
-
-    private void checkSize(SheetForm form) {
-        int drawn = plan.set().piece().countBlocks() * plan.plans().size();
-        if (form != SheetForm.TEXT && drawn > MOST_DRAWN) {
-            throw new BadMeasure(
-                    "class.drawn",
-                    Map.of(
-                            "most",
-                            MOST_DRAWN,
-                            "count",
-                            drawn,
-                            "looms",
-                            plan.plans().size()));
-        }
     }
 
     private <E extends Exception> void eachOnPages(

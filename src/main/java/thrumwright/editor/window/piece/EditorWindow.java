@@ -251,6 +251,8 @@ public final class EditorWindow implements MainWindow, PieceWindow {
     private void size() {
         Geometry.least(frame, 683, 384);
         new Geometry(place.settings()).restore(frame, windows.count() - 1);
+        // the board takes what it is given and asks for nothing of its own
+        frame.setPreferredSize(frame.getSize());
     }
 
     private void lookChanged() {
