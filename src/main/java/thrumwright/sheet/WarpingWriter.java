@@ -56,7 +56,7 @@ final class WarpingWriter {
         all.put("width", shown.cut(piece.warp().nominalWidth()));
         all.put("open", shown.height(piece.loom().open().mm()));
         all.put("end", shown.cut(plan.room().perEnd()));
-        all.put("all", shown.total(plan.warpYarn()));
+        all.put("all", inAll());
         all.put("edge", phrases.say(ends % 2 == 0 ? "even" : "odd"));
         all.put("last", phrases.say(ends % 2 == 0 ? "last.even" : "last.odd"));
         all.put("clearance", shown.height(plan.budget().clearance()));
@@ -86,6 +86,23 @@ final class WarpingWriter {
         } else if (kind instanceof LoomKind.RoundFrame round) {
             all.put("spacer", phrases.say("spacer." + round.spacer()));
         }
+    }
+
+    private String inAll() {
+        String length = shown.total(plan.warpYarn());
+        return piece.warpYarn()
+                .skeins(plan.warpYarn())
+                .map(count -> phrases.say(
+                        "all.skeins",
+                        Map.of(
+                                "length", length,
+                                "count", count,
+                                "skein",
+                                        shown.typed(piece.warpYarn()
+                                                .skein()
+                                                .orElseThrow()
+                                                .text()))))
+                .orElse(length);
     }
 
     /** “3 × 6 ends, 5 ends”. */

@@ -17,6 +17,7 @@ import thrumwright.plan.BandTotal;
 import thrumwright.plan.Plan;
 import thrumwright.plan.YarnTotal;
 import thrumwright.plan.words.Words;
+import thrumwright.yarn.Yarn;
 
 /** Says what yarns come to. */
 final class YarnLines {
@@ -63,11 +64,24 @@ final class YarnLines {
         if (missing <= 0) {
             return phrases.say("yarn.in-stock");
         }
+        Optional<Integer> skeins = total.yarn().skeins(missing);
+        if (skeins.isPresent()) {
+            return skeins(total.yarn(), skeins.get(), stock);
+        }
         double step = 10 * (units == UnitSystem.INCHES ? Unit.YARD : Unit.METRE).millimetres();
         String length = shown.total(Decimals.roundedUp(missing, step));
         return stock > 0
                 ? phrases.say("yarn.buy-beside", Map.of("length", length, "stock", shown.total(stock)))
                 : phrases.say("yarn.buy", Map.of("length", length));
+    }
+
+    /** Where it is known how a yarn is sold. */
+    private String skeins(Yarn yarn, int count, double stock) {
+        Map<String, Object> values = Map.of(
+                "count", count,
+                "skein", shown.typed(yarn.skein().orElseThrow().text()),
+                "stock", shown.total(stock));
+        return phrases.say(stock > 0 ? "yarn.buy-skeins-beside" : "yarn.buy-skeins", values);
     }
 
     private Set<String> uses(YarnTotal total, List<Plan> plans) {

@@ -6,6 +6,7 @@ import thrumwright.measure.Phrase;
 import thrumwright.yarn.Colour;
 import thrumwright.yarn.Firmness;
 import thrumwright.yarn.Sample;
+import thrumwright.yarn.Skein;
 import thrumwright.yarn.Thickness;
 import thrumwright.yarn.Usage;
 import thrumwright.yarn.Yarn;
@@ -31,6 +32,7 @@ final class YarnFormats {
         var stock = yarn.optional("stock", Types.LENGTH, Yarn::stock);
         var used = yarn.optional("used", usage(), Yarn::usage);
         var also = yarn.optional("also", thickness(), Yarn::alsoTold);
+        var skein = yarn.optional("skein", Types.parsed("like.skein", Skein::parse, Skein::text), Yarn::skein);
         return yarn.as(in -> new Yarn(
                 id.of(in),
                 name.of(in).orElse(id.of(in)),
@@ -41,7 +43,8 @@ final class YarnFormats {
                 sample.of(in),
                 stock.of(in),
                 used.of(in),
-                also.of(in)));
+                also.of(in),
+                skein.of(in)));
     }
 
     private static Format<Sample> sample() {

@@ -15,6 +15,7 @@ import thrumwright.measure.Length;
  * @param sample a woven sample, which overrules the firmness
  * @param stock how much there is of it, if that is known
  * @param usage how much of it some picks took in this piece, which overrules the usual ease
+ * @param skein how it is sold, if that is known
  * @param alsoTold a second measure of its thickness, to check the first by; nothing else goes by it
  */
 public record Yarn(
@@ -27,7 +28,8 @@ public record Yarn(
         Optional<Sample> sample,
         Optional<Length> stock,
         Optional<Usage> usage,
-        Optional<Thickness> alsoTold) {
+        Optional<Thickness> alsoTold,
+        Optional<Skein> skein) {
     /** A pick may be so much thicker or thinner than the yarn before a sample isn't believed (common practice, no source). */
     private static final double MOST_OF_IT = 5;
 
@@ -44,6 +46,7 @@ public record Yarn(
         Objects.requireNonNull(stock);
         Objects.requireNonNull(usage);
         Objects.requireNonNull(alsoTold);
+        Objects.requireNonNull(skein);
         if (id.isBlank()) {
             throw new IllegalArgumentException("a yarn needs an id");
         }
@@ -58,6 +61,7 @@ public record Yarn(
                 fibre,
                 thickness,
                 firmness,
+                Optional.empty(),
                 Optional.empty(),
                 Optional.empty(),
                 Optional.empty(),
@@ -90,27 +94,27 @@ public record Yarn(
     }
 
     public Yarn withColour(Colour other) {
-        return new Yarn(id, name, other, fibre, thickness, firmness, sample, stock, usage, alsoTold);
+        return new Yarn(id, name, other, fibre, thickness, firmness, sample, stock, usage, alsoTold, skein);
     }
 
     public Yarn withId(String other) {
-        return new Yarn(other, name, colour, fibre, thickness, firmness, sample, stock, usage, alsoTold);
+        return new Yarn(other, name, colour, fibre, thickness, firmness, sample, stock, usage, alsoTold, skein);
     }
 
     public Yarn withName(String other) {
-        return new Yarn(id, other, colour, fibre, thickness, firmness, sample, stock, usage, alsoTold);
+        return new Yarn(id, other, colour, fibre, thickness, firmness, sample, stock, usage, alsoTold, skein);
     }
 
     public Yarn withFibre(Fibre other) {
-        return new Yarn(id, name, colour, other, thickness, firmness, sample, stock, usage, alsoTold);
+        return new Yarn(id, name, colour, other, thickness, firmness, sample, stock, usage, alsoTold, skein);
     }
 
     public Yarn withThickness(Thickness other) {
-        return new Yarn(id, name, colour, fibre, other, firmness, sample, stock, usage, alsoTold);
+        return new Yarn(id, name, colour, fibre, other, firmness, sample, stock, usage, alsoTold, skein);
     }
 
     public Yarn withFirmness(Firmness other) {
-        return new Yarn(id, name, colour, fibre, thickness, other, sample, stock, usage, alsoTold);
+        return new Yarn(id, name, colour, fibre, thickness, other, sample, stock, usage, alsoTold, skein);
     }
 
     /**
@@ -120,7 +124,7 @@ public record Yarn(
      */
     public Yarn withSample(Optional<Sample> other) {
         other.ifPresent(this::believe);
-        return new Yarn(id, name, colour, fibre, thickness, firmness, other, stock, usage, alsoTold);
+        return new Yarn(id, name, colour, fibre, thickness, firmness, other, stock, usage, alsoTold, skein);
     }
 
     private void believe(Sample measured) {
@@ -132,15 +136,28 @@ public record Yarn(
     }
 
     public Yarn withStock(Optional<Length> other) {
-        return new Yarn(id, name, colour, fibre, thickness, firmness, sample, other, usage, alsoTold);
+        return new Yarn(id, name, colour, fibre, thickness, firmness, sample, other, usage, alsoTold, skein);
     }
 
     public Yarn withUsage(Optional<Usage> other) {
-        return new Yarn(id, name, colour, fibre, thickness, firmness, sample, stock, other, alsoTold);
+        return new Yarn(id, name, colour, fibre, thickness, firmness, sample, stock, other, alsoTold, skein);
     }
 
     public Yarn withAlsoTold(Optional<Thickness> other) {
-        return new Yarn(id, name, colour, fibre, thickness, firmness, sample, stock, usage, other);
+        return new Yarn(id, name, colour, fibre, thickness, firmness, sample, stock, usage, other, skein);
+    }
+
+    public Yarn withSkein(Optional<Skein> other) {
+        return new Yarn(id, name, colour, fibre, thickness, firmness, sample, stock, usage, alsoTold, other);
+    }
+
+    /**
+     * How many skeins hold a length, 0 or more; nothing where it isn't known how it is sold.
+     *
+     * @param mm 0 or more
+     */
+    public Optional<Integer> skeins(double mm) {
+        return skein.map(one -> (int) Math.ceil(mm / one.length(tex()) - 1e-9));
     }
 
     /** Whether both measures, if there are two, give diameters that are no more than a third apart (common practice, no source). */

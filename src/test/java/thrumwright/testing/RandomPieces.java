@@ -59,6 +59,7 @@ import thrumwright.yarn.CountSystem;
 import thrumwright.yarn.Fibre;
 import thrumwright.yarn.Firmness;
 import thrumwright.yarn.Sample;
+import thrumwright.yarn.Skein;
 import thrumwright.yarn.Thickness;
 import thrumwright.yarn.Usage;
 import thrumwright.yarn.Yarn;
@@ -246,7 +247,8 @@ public final class RandomPieces {
                 random.nextInt(4) == 0
                         ? Optional.of(new Usage(random.nextInt(1, 30), length(500, 20_000)))
                         : Optional.empty(),
-                alsoTold());
+                alsoTold(),
+                Optional.of(Skein.parse("100 g")).filter(skein -> told == 1));
     }
 
     private End end(int blocks, List<Yarn> yarns) {

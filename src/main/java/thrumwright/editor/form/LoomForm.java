@@ -5,6 +5,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.Predicate;
+import javax.swing.JLabel;
+import javax.swing.SwingConstants;
 import thrumwright.editor.look.LoomIcon;
 import thrumwright.measure.BadMeasure;
 import thrumwright.measure.Length;
@@ -27,6 +29,7 @@ record LoomForm(Desk desk) {
         FieldPanel.Section<Piece> whole =
                 panel.about(Subject.always("loom.whole", piece -> piece, (old, piece) -> piece));
         whole.choice("loom.kind", this::kinds, piece -> piece.loom().kind().key(), LoomForm::withKind);
+        picture(panel);
         panel.prose(() -> desk.texts().say("loom-kind." + kind().key() + ".is"));
         ofKind(panel, loom);
         loom.length("loom.open", Loom::open, Loom::withOpen);
@@ -35,13 +38,26 @@ record LoomForm(Desk desk) {
         room(panel, whole, loom);
     }
 
+    private void picture(FieldPanel panel) {
+        JLabel picture = new JLabel();
+        picture.setHorizontalAlignment(SwingConstants.CENTER);
+        Field follow = () -> {
+            picture.setIcon(new LoomIcon(kind(), 180, 84));
+            picture.getAccessibleContext().setAccessibleName(desk.texts().say("loom-kind." + kind().key() + ".is"));
+        };
+        follow.refresh();
+        panel.wide(picture);
+        panel.follow(follow);
+    }
+
     private LoomKind kind() {
         return desk.session().piece().loom().kind();
     }
 
     private List<Choice<String>> kinds() {
         return LoomKinds.all(desk.session().piece()).stream()
-                .map(kind -> new Choice<>(kind.key(), desk.texts().say("loom-kind." + kind.key()), new LoomIcon(kind)))
+                .map(kind ->
+                        new Choice<>(kind.key(), desk.texts().say("loom-kind." + kind.key()), LoomIcon.small(kind)))
                 .toList();
     }
 

@@ -30,6 +30,7 @@ import thrumwright.yarn.Colour;
 import thrumwright.yarn.Fibre;
 import thrumwright.yarn.Firmness;
 import thrumwright.yarn.Sample;
+import thrumwright.yarn.Skein;
 import thrumwright.yarn.Thickness;
 import thrumwright.yarn.Usage;
 import thrumwright.yarn.Yarn;
@@ -291,6 +292,10 @@ final class YarnForm {
                 part -> part.usage().map(YarnForm::usage).orElse(""),
                 (part, typed) -> part.withUsage(usage(typed)));
         yarn.lengthOrNone("yarn.stock", Yarn::stock, Yarn::withStock);
+        yarn.measure(
+                "yarn.skein",
+                part -> part.skein().map(Skein::text).orElse(""),
+                (part, typed) -> part.withSkein(typed.isBlank() ? Optional.empty() : Optional.of(Skein.parse(typed))));
     }
 
     private Thickness thickness(Yarn yarn, String typed) {

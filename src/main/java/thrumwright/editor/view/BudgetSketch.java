@@ -21,6 +21,8 @@ import thrumwright.editor.text.Texts;
 import thrumwright.editor.view.WarpParts.Slice;
 import thrumwright.editor.view.WarpParts.WarpStretch;
 import thrumwright.measure.Shown;
+import thrumwright.piece.Datum;
+import thrumwright.piece.Place;
 import thrumwright.plan.Budget;
 import thrumwright.plan.Plan;
 
@@ -73,7 +75,7 @@ final class BudgetSketch {
         this.names = parts.stretches().stream()
                 .map(part -> new SketchLabel(name(part), part.middle(), palette.ink()))
                 .toList();
-        this.lines = bothBarsAndLines();
+        this.lines = bothBarsAndLines(plan);
         this.scale = Math.max(1, width - 2 * SIDE) / Math.max(1, Math.max(budget.open(), parts.reach()));
         this.above = metrics.getHeight() * (0.6 + 1.1 * rows(lines));
         this.below = metrics.getHeight() * (0.9 + 1.1 * rows(names));
@@ -85,14 +87,30 @@ final class BudgetSketch {
     }
 
     /** From the lowest. */
-    private List<SketchLabel> bothBarsAndLines() {
+    private List<SketchLabel> bothBarsAndLines(Plan plan) {
         List<SketchLabel> all = new ArrayList<>();
-        all.add(new SketchLabel(texts.say("budget.bar.lower"), 0, palette.ink()));
+        all.add(new SketchLabel(lower(plan), 0, palette.ink()));
         all.add(line("budget.line.start", budget.startLine(), palette.accent()));
-        all.add(line("budget.line.stop", budget.stopLine(), palette.accent()));
-        all.add(line("budget.bar.upper", budget.open(), palette.ink()));
+        all.add(new SketchLabel(
+                texts.say("budget.line.stop", Map.of("height", shown.height(plan.above(Place.TOP, budget.stopLine())))),
+                budget.stopLine(),
+                palette.accent()));
+        all.add(line(upper(plan), budget.open(), palette.ink()));
         all.sort(Comparator.comparingDouble(SketchLabel::at));
         return all;
+    }
+
+    private String lower(Plan plan) {
+        Datum datum = plan.datum(Place.START);
+        return texts.say(datum == Datum.LOWER_BAR ? "budget.bar.lower" : "datum." + datum);
+    }
+
+    /** What ends the warp above: another bar, another row, or nothing but its own length. */
+    private static String upper(Plan plan) {
+        if (plan.room().travels()) {
+            return "budget.bar.end";
+        }
+        return plan.datum(Place.START) == Datum.LOWER_BAR ? "budget.bar.upper" : "budget.bar.row";
     }
 
     private SketchLabel line(String key, double at, Color colour) {

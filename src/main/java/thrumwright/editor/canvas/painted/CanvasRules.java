@@ -57,7 +57,7 @@ public final class CanvasRules {
                 startLine(), List.of(say(LineNames.START), height(plan.budget().startLine())));
         names.add(topLine(), top());
         rule(Place.START, 0, plan.start().onLoom() + plan.start().height());
-        rule(Place.TOP, plan.top().onLoom(), plan.piece().loom().open().mm());
+        rule(Place.TOP, plan.top().onLoom(), plan.budget().open());
         new SideNotes(showing, metrics).paint(g, widths.notes());
         lines();
         selected();
@@ -83,10 +83,11 @@ public final class CanvasRules {
     }
 
     private List<String> top() {
-        List<String> words =
-                new ArrayList<>(List.of(say(LineNames.TOP), height(plan.budget().designEnds())));
+        List<String> words = new ArrayList<>(List.of(
+                say(LineNames.TOP), height(plan.above(Place.TOP, plan.budget().designEnds()))));
         if (spare()) {
-            words.add(LineNames.stop(showing.texts(), height(plan.budget().stopLine())));
+            words.add(LineNames.stop(
+                    showing.texts(), height(plan.above(Place.TOP, plan.budget().stopLine()))));
         }
         return words;
     }
@@ -111,10 +112,11 @@ public final class CanvasRules {
         double from = Math.max(lowest, end.onLoom() + map.above(place, seen.getMaxY()));
         double to = Math.min(highest, end.onLoom() + map.above(place, seen.getMinY()));
         double base = map.picture().base(place) - end.onLoom();
+        double told = plan.above(place, 0);
         for (Axis.Span span : map.axes().up().spans()) {
             double low = Math.max(from, span.from() - base);
-            for (Division.Stroke stroke : division.between(low, Math.min(to, span.to() - base))) {
-                stroke(stroke, map.height(stroke.at() + base));
+            for (Division.Stroke stroke : division.between(low + told, Math.min(to, span.to() - base) + told)) {
+                stroke(stroke, map.height(stroke.at() - told + base));
             }
         }
     }

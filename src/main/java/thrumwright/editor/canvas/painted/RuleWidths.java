@@ -23,7 +23,7 @@ public record RuleWidths(Plan plan, Font font, int notes, int numbers, int rule)
         Font font = labelFont();
         FontMetrics metrics = measured.apply(font);
         Piece piece = plan.piece();
-        String highest = Division.widest(piece.shown(), piece.loom().open().mm());
+        String highest = Division.widest(piece.shown(), plan.budget().open());
         int numbers = NUMBERS + metrics.stringWidth(Division.number(highest));
         return new RuleWidths(
                 plan,
