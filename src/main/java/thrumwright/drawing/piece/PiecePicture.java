@@ -40,6 +40,8 @@ public final class PiecePicture {
     private final Map<Place, BlockPicture> stripes;
     private final Map<Place, List<Tail>> tails;
     private final double margin;
+    private final double beside;
+    private final Map<Place, Double> hanging;
 
     private PiecePicture(Plan plan, Map<Place, LatePictures> late) {
         this.plan = plan;
@@ -53,7 +55,9 @@ public final class PiecePicture {
         this.tails = Map.of(
                 Place.START, tails(plan.start()),
                 Place.TOP, tails(plan.top()));
+        this.beside = yarnBeside();
         this.margin = reached();
+        this.hanging = Map.of(Place.START, hangs(Place.START), Place.TOP, hangs(Place.TOP));
     }
 
     public static PiecePicture of(Plan plan) {
@@ -147,7 +151,7 @@ public final class PiecePicture {
     }
 
     private double reached() {
-        double least = beside();
+        double least = beside;
         Setting ground = ground();
         return ground.posts()
                 .map(posts -> Math.max(least, posts.gap() + posts.diameter() + ground.warp() + 2))
@@ -156,16 +160,24 @@ public final class PiecePicture {
 
     /** How far yarn reaches to either side of the warp, mm, 0 or more; not what goes to the posts. */
     public double beside() {
-        double hanging = tails.values().stream()
+        return beside;
+    }
+
+    private double yarnBeside() {
+        double farthest = tails.values().stream()
                 .flatMap(List::stream)
                 .mapToDouble(Tail::reach)
                 .max()
                 .orElse(0);
-        return Math.max(hanging, 2.5 * ground().spacing()) + 1;
+        return Math.max(farthest, 2.5 * ground().spacing()) + 1;
     }
 
     /** How far tails hang below an end's lowest line, mm. */
     public double hanging(Place place) {
+        return hanging.get(place);
+    }
+
+    private double hangs(Place place) {
         return tails.get(place).stream()
                 .mapToDouble(tail -> Math.max(0, tail.down() - tail.y()) + tail.thickness())
                 .max()

@@ -23,17 +23,27 @@ public final class ClothTiles {
     /** While the size changes more often than this, nothing is painted that would be out of date at once, ms. */
     private static final int STILL = 40;
 
+    /** A cloth that takes longer than that is sketched until it is there, ms: what is typed must be seen at once. */
+    private static final int LATE = 50;
+
     private final Runnable arrived;
     private final ClothWorkers workers = new ClothWorkers(this::painted);
     private final Timer still;
+
+    /** Runs from when what is shown is another cloth than it should be. */
+    private final Timer patience;
+
     private PaintedCloth making;
     private PaintedCloth shown;
+    private boolean waiting;
 
     /** @param arrived told when there is something new to show */
     public ClothTiles(Runnable arrived) {
         this.arrived = arrived;
         this.still = new Timer(STILL, event -> arrived.run());
         still.setRepeats(false);
+        this.patience = new Timer(LATE, event -> arrived.run());
+        patience.setRepeats(false);
     }
 
     /**
@@ -47,13 +57,27 @@ public final class ClothTiles {
         want(scene, seen, screen);
         boolean current = making.scene().same(scene);
         boolean complete = current && making.complete();
+        boolean late = isLate(scene, complete);
         if (!complete) {
-            before(g, scene, seen);
+            before(g, scene, seen, late);
         }
-        // a picture that differs is shown as a whole or not at all
-        if (complete || current && (shown == null || shown.scene().sameCloth(scene))) {
+        // a picture that differs is shown as a whole or not at all, unless one waits for it
+        if (complete || current && (late || shown == null || shown.scene().sameCloth(scene))) {
             making.draw(g, seen);
         }
+    }
+
+    /** Whether another cloth than it should be has been shown for too long. */
+    private boolean isLate(ClothScene scene, boolean complete) {
+        boolean other = !complete && shown != null && !shown.scene().sameCloth(scene);
+        if (!other) {
+            patience.stop();
+            waiting = false;
+        } else if (!waiting) {
+            patience.start();
+            waiting = true;
+        }
+        return other && !patience.isRunning();
     }
 
     /** Whether all that is in the window is as sharp as it can be. */
@@ -62,8 +86,8 @@ public final class ClothTiles {
     }
 
     /** What was painted before, or a sketch where that is missing or too large or too small. */
-    private void before(Graphics2D g, ClothScene scene, Rectangle seen) {
-        boolean sameSize = shown != null && shown.scene().sameSize(scene);
+    private void before(Graphics2D g, ClothScene scene, Rectangle seen, boolean late) {
+        boolean sameSize = !late && shown != null && shown.scene().sameSize(scene);
         if (!sameSize || !shown.covers(seen)) {
             new Sketch(scene).draw(g, seen);
         }

@@ -43,10 +43,10 @@ public record Framing(PiecePicture picture, Room room, Zoom zoom, Place end, dou
 
     /** The one that is right at first sight. */
     public Framing settled() {
-        Framing loom = with(Zoom.Fit.LOOM);
         if (zoom.fit() != Zoom.Fit.FIRST) {
             return this;
         }
+        Framing loom = with(Zoom.Fit.LOOM);
         boolean low = picture.height() * loom.scale() < READ * room.height();
         return low ? with(Zoom.Fit.SELVEDGES) : loom;
     }
