@@ -64,14 +64,15 @@ class HostileFilesTest {
             Files.writeString(path, file.getValue());
             command.add(path.toString());
         }
-        int drawn = longRun() ? files.size() : FEW;
+        int drawn = whole() ? files.size() : FEW;
         command.add(command.indexOf(folder.toString()) + 1, Integer.toString(drawn));
         Process child = new ProcessBuilder(command).redirectErrorStream(true).start();
         String said = new String(child.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
         assertThat(child.waitFor()).as(said).isZero();
         List<String> answers =
                 said.lines().filter(line -> line.startsWith("answer ")).toList();
-        assertThat(answers).as(said).hasSize(files.size() * WORDS.size() + drawn * DRAWN.size());
+        int asked = whole() ? WORDS.size() : 2;
+        assertThat(answers).as(said).hasSize(files.size() * asked + drawn * DRAWN.size());
         for (String answer : answers) {
             String[] parts = answer.split(" ", 4);
             boolean refused = answer.contains(TOO_LARGE);
@@ -84,6 +85,11 @@ class HostileFilesTest {
         }
     }
 
+    /** Whether everything is asked of each file. */
+    private static boolean whole() {
+        return Seeds.costly(1, 0) > 0;
+    }
+
     private static boolean longRun() {
         return Seeds.of(100) >= 100;
     }
@@ -94,13 +100,18 @@ class HostileFilesTest {
         int drawn = Integer.parseInt(arguments[1]);
         List<String> files = List.of(arguments).subList(2, arguments.length);
         for (int i = 0; i < files.size(); i++) {
-            for (List<String> form : WORDS) {
+            for (List<String> form : drawn < files.size() ? someWords(i) : WORDS) {
                 ask(folder, files.get(i), form);
             }
             for (List<String> form : i < drawn ? DRAWN : List.<List<String>>of()) {
                 ask(folder, files.get(i), form);
             }
         }
+    }
+
+    /** In a short run each file is asked for half, and its neighbours for the other. */
+    private static List<List<String>> someWords(int file) {
+        return List.of(WORDS.get(file % 2), WORDS.get(2 + file / 2 % 2));
     }
 
     private static void ask(Path folder, String file, List<String> form) throws IOException {
