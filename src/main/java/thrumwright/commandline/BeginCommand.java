@@ -23,12 +23,6 @@ final class BeginCommand implements Callable<Integer> {
     @Parameters(index = "0", paramLabel = "ID", descriptionKey = "id")
     private String id;
 
-    @Option(
-            names = {"-o", "--to"},
-            paramLabel = "NAME",
-            defaultValue = "-")
-    private String to;
-
     @Option(names = "--title", defaultValue = "${bundle:thrumwright.begin.usual-title}")
     private String title;
 
@@ -51,7 +45,7 @@ final class BeginCommand implements Callable<Integer> {
         Piece piece = Beginnings.with(structure, units).withTitle(title);
         String text = new PieceFile(piece, Unknown.none()).checkedText();
         try (output) {
-            output.begin(checked(to), text);
+            output.begin(checked(output.to()), text);
         }
         return RootCommand.DONE;
     }

@@ -5,7 +5,6 @@ import java.util.Locale;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 import thrumwright.drawing.Palette;
 import thrumwright.output.html.LoomPage;
@@ -16,12 +15,6 @@ final class LoomCommand implements Callable<Integer> {
 
     @Mixin
     private final InputFile file = new InputFile();
-
-    @Option(
-            names = {"-o", "--to"},
-            paramLabel = "NAME",
-            defaultValue = "-")
-    private String to;
 
     @Mixin
     private final Output output;
@@ -38,7 +31,7 @@ final class LoomCommand implements Callable<Integer> {
         }
         String page = LoomPage.of(piece.plan(), Palette.onPaper(), Locale.UK);
         try (output) {
-            output.take(to, out -> out.write(page.getBytes(StandardCharsets.UTF_8)));
+            output.take(output.to(), out -> out.write(page.getBytes(StandardCharsets.UTF_8)));
             output.keep();
         }
         return RootCommand.DONE;

@@ -25,6 +25,12 @@ final class Output implements AutoCloseable {
     private final NewFiles files = new NewFiles();
     private final List<String> names = new ArrayList<>();
 
+    @Option(
+            names = {"-o", "--to"},
+            paramLabel = "NAME",
+            defaultValue = STANDARD)
+    private String to;
+
     @Option(names = "--force")
     private boolean force;
 
@@ -35,6 +41,16 @@ final class Output implements AutoCloseable {
     Output(RootCommand commands, String command) {
         this.commands = commands;
         this.command = command;
+    }
+
+    /** What is written: the name of a file, or what the names of several begin with. */
+    String to() {
+        return to;
+    }
+
+    /** Whether it goes to the standard output. */
+    boolean standard() {
+        return to.equals(STANDARD);
     }
 
     boolean quiet() {

@@ -36,12 +36,6 @@ final class SheetCommand implements Callable<Integer> {
     @Mixin
     private final InputFile file = new InputFile();
 
-    @Option(
-            names = {"-o", "--to"},
-            paramLabel = "NAME",
-            defaultValue = "-")
-    private String to;
-
     @Option(names = "--each")
     private boolean each;
 
@@ -83,7 +77,7 @@ final class SheetCommand implements Callable<Integer> {
             throw new ParameterException(commands.asked("sheet"), Said.of("sheet.dpi"));
         }
         SheetForm wanted = form();
-        if (wanted.paged() && to.equals("-")) {
+        if (wanted.paged() && output.standard()) {
             throw new ParameterException(commands.asked("sheet"), Said.of("sheet.name", "form", wanted));
         }
         SheetLook look = new SheetLook(setup(), !grey, sections()).written(WrittenAt.now());
@@ -98,7 +92,7 @@ final class SheetCommand implements Callable<Integer> {
         } catch (Refused refusal) {
             throw new ParameterException(commands.asked("sheet"), refusal.getMessage(), refusal);
         } catch (IOException e) {
-            throw SafeFile.problem(new Phrase("file.sheet-unwritten", Map.of("file", to)), e);
+            throw SafeFile.problem(new Phrase("file.sheet-unwritten", Map.of("file", output.to())), e);
         }
         return RootCommand.DONE;
     }
@@ -107,16 +101,16 @@ final class SheetCommand implements Callable<Integer> {
         if (each) {
             throw new ParameterException(commands.asked("sheet"), Said.of("sheet.each.piece", "name", file.name()));
         }
-        sheet.write(wanted, to, dpi, progress(), this::keep);
+        sheet.write(wanted, output.to(), dpi, progress(), this::keep);
     }
 
     private void write(ClassSheets sheets, SheetForm wanted) throws IOException, FileProblem {
         if (!each) {
-            sheets.together(wanted, to, dpi, progress(), this::keep);
-        } else if (to.equals("-")) {
+            sheets.together(wanted, output.to(), dpi, progress(), this::keep);
+        } else if (output.standard()) {
             throw new ParameterException(commands.asked("sheet"), Said.of("sheet.each.name"));
         } else {
-            sheets.each(wanted, to, dpi, progress(), this::keep);
+            sheets.each(wanted, output.to(), dpi, progress(), this::keep);
         }
     }
 
@@ -130,18 +124,19 @@ final class SheetCommand implements Callable<Integer> {
     }
 
     private SheetForm form() {
-        return form != null ? form : SheetForm.named(to).orElseGet(this::unnamed);
+        return form != null ? form : SheetForm.named(output.to()).orElseGet(this::unnamed);
     }
 
     /** Nobody who writes “.docx” expects plain text. */
     private SheetForm unnamed() {
-        String ending = FileEnding.of(to);
+        String ending = FileEnding.of(output.to());
         if (ending.isEmpty()) {
             return SheetForm.TEXT;
         }
         String known = Stream.of(SheetForm.values()).map(SheetForm::ending).collect(Collectors.joining(", "));
         throw new ParameterException(
-                commands.asked("sheet"), Said.of("sheet.ending", Map.of("name", to, "ending", ending, "known", known)));
+                commands.asked("sheet"),
+                Said.of("sheet.ending", Map.of("name", output.to(), "ending", ending, "known", known)));
     }
 
     private Progress progress() {

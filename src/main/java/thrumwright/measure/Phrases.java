@@ -84,22 +84,28 @@ public record Phrases(ResourceBundle bundle, ResourceBundle everywhere) {
 
     /** Fills a sentence that came from elsewhere, such as a teacher's own wording. */
     public static String fill(String sentence, Map<String, ?> values) {
-        if (sentence.indexOf('{') < 0) {
+        int open = sentence.indexOf('{');
+        if (open < 0) {
             return sentence;
         }
         Matcher place = PLACE.matcher(sentence);
         StringBuilder filled = new StringBuilder();
-        while (place.find()) {
-            Object value = values.get(place.group(1));
-            if (value == null) {
-                throw new IllegalArgumentException("nothing to put in the place {" + place.group(1) + "}");
+        int done = 0;
+        for (; open >= 0; open = sentence.indexOf('{', Math.max(done, open + 1))) {
+            if (place.region(open, sentence.length()).lookingAt()) {
+                filled.append(sentence, done, open).append(filled(place, values));
+                done = place.end();
             }
-            String text = String.valueOf(value);
-            if (place.group(2) != null) {
-                text = text.equals("1") ? place.group(2) : place.group(3);
-            }
-            place.appendReplacement(filled, Matcher.quoteReplacement(text));
         }
-        return place.appendTail(filled).toString();
+        return filled.append(sentence, done, sentence.length()).toString();
+    }
+
+    private static String filled(Matcher place, Map<String, ?> values) {
+        Object value = values.get(place.group(1));
+        if (value == null) {
+            throw new IllegalArgumentException("nothing to put in the place {" + place.group(1) + "}");
+        }
+        String text = String.valueOf(value);
+        return place.group(2) == null ? text : text.equals("1") ? place.group(2) : place.group(3);
     }
 }

@@ -8,7 +8,7 @@ public final class Unbroken {
 
     /** A space after figures and before a unit, a fraction or the sign for times. */
     private static final Pattern MEASURE =
-            Pattern.compile("(?<=[\\d½¼¾⅛⅜⅝⅞⅓⅔⅙⅚₀-₉]) (?=(?:mm|cm|m|in|yd|g|oz|%|×)(?![\\p{L}\\d])|\\d+/\\d)");
+            Pattern.compile(" (?<=[\\d½¼¾⅛⅜⅝⅞⅓⅔⅙⅚₀-₉] )(?=(?:mm|cm|m|in|yd|g|oz|%|×)(?![\\p{L}\\d])|\\d+/\\d)");
 
     private static final Pattern STROKE = Pattern.compile("([ZS]) \\( ([/\\\\]) \\)");
 
@@ -17,7 +17,9 @@ public final class Unbroken {
     /** The same text with spaces that don't break in such places; nothing else is changed. */
     public static String of(String text) {
         String measures = MEASURE.matcher(text).replaceAll(String.valueOf(SPACE));
-        return STROKE.matcher(measures).replaceAll("$1" + SPACE + "(" + SPACE + "$2" + SPACE + ")");
+        return !measures.contains(" ( ")
+                ? measures
+                : STROKE.matcher(measures).replaceAll("$1" + SPACE + "(" + SPACE + "$2" + SPACE + ")");
     }
 
     /** A piece of such a text with plain spaces again, as it is set. */

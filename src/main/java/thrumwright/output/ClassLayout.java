@@ -83,7 +83,7 @@ public final class ClassLayout {
     private void shopping() {
         List<YarnLine> lines = sheet.shopping();
         for (int i = 0; i < lines.size(); i++) {
-            addUnder("heading.shopping", i, new TickedPart(new YarnPart(lines.get(i), type, palette), palette));
+            addUnder("heading.shopping", i, new TickedPart(new YarnPart(lines.get(i), "", type, palette), palette));
         }
     }
 

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import thrumwright.drawing.Fonts;
 import thrumwright.drawing.Palette;
 import thrumwright.drawing.piece.PiecePicture;
@@ -31,6 +32,8 @@ import thrumwright.sheet.Booklet;
 import thrumwright.sheet.CutGroup;
 import thrumwright.sheet.PictureWords;
 import thrumwright.sheet.StepSheet;
+import thrumwright.sheet.card.YarnLetters;
+import thrumwright.yarn.Yarn;
 
 /**
  * Lays out what is needed before the weaving begins: facts, findings, what to cut and to buy, and the gauge strips. On one page
@@ -138,7 +141,7 @@ record CutPages(StepSheet sheet, List<Booklet.Own> own, Plan plan, PageSetup set
         for (CutGroup group : CutGroup.of(sheet.cuts())) {
             double mm = plan.end(group.first().place()).each(group.first().blockId());
             String length = plan.piece().shown().longCut(mm);
-            Part line = new CutPart(group, length, make.phrases(), make.type(), palette);
+            Part line = new CutPart(group, length, letter(group.first().yarn()), make.phrases(), make.type(), palette);
             lines.add(
                     lines.isEmpty()
                             ? new TogetherPart(List.of(CutPart.header(make.phrases(), make.type(), palette), line))
@@ -147,9 +150,14 @@ record CutPages(StepSheet sheet, List<Booklet.Own> own, Plan plan, PageSetup set
         return lines;
     }
 
+    /** By which the cards name a yarn. */
+    private String letter(Optional<Yarn> yarn) {
+        return yarn.map(YarnLetters.of(plan.piece())::letter).orElse("");
+    }
+
     private List<Part> yarns(PartMaker make) {
         return sheet.yarns().stream()
-                .<Part>map(line -> new YarnPart(line, make.type(), palette))
+                .<Part>map(line -> new YarnPart(line, letter(line.yarn()), make.type(), palette))
                 .toList();
     }
 

@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.function.Supplier;
 import thrumwright.drawing.Fonts;
 import thrumwright.measure.Phrases;
@@ -69,10 +70,20 @@ public record SheetFiles(Plan plan, SheetLook look, Supplier<Fonts> fonts, Local
         switch (form) {
             case PDF -> files.take(name, out -> pdf(progress, out));
             case PNG, SVG -> pages(form, name, dpi, progress, files);
-            case HTML ->
-                files.take(name, once(progress, () -> HtmlFile.of(plan, fonts.get(), look.palette(plan), locale)));
+            case HTML -> files.take(name, once(progress, this::html));
             case TEXT -> files.take(name, once(progress, this::plainText));
         }
+    }
+
+    private String html() {
+        return HtmlFile.of(plan, cards(), fonts.get(), look.palette(plan), locale);
+    }
+
+    private Optional<SheetPages> cards() {
+        return Optional.of(look)
+                .filter(chosen -> chosen.sections().contains(SheetSection.CARDS))
+                .map(chosen -> chosen.layout(plan, fonts.get(), locale).section(SheetSection.CARDS))
+                .map(pages -> look.printed(plan, pages, locale));
     }
 
     private void pdf(Progress progress, OutputStream out) throws IOException {

@@ -43,12 +43,16 @@ public record SheetLayout(Plan plan, Whose whose, PageSetup setup, Fonts fonts, 
 
     /** One section by itself. */
     public SheetPages section(SheetSection section) {
+        return section(section, sheet());
+    }
+
+    private SheetPages section(SheetSection section, StepSheet sheet) {
         return switch (section) {
             case WARPING -> warping();
-            case CUTS -> cuts();
-            case BOOKLET -> booklet();
-            case CARDS -> CardPages.of(plan, sheet(), setup, fonts, palette, locale);
-            case RECORD -> record();
+            case CUTS -> new CutPages(sheet, whose.own(), plan, setup, palette, locale).laidOut(fonts);
+            case BOOKLET -> booklet(sheet);
+            case CARDS -> CardPages.of(plan, sheet, setup, fonts, palette, locale);
+            case RECORD -> record(sheet);
         };
     }
 
@@ -56,18 +60,14 @@ public record SheetLayout(Plan plan, Whose whose, PageSetup setup, Fonts fonts, 
         return new WarpingPages(WarpingSheet.of(plan, locale), plan, setup, palette, locale).laidOut(fonts);
     }
 
-    private SheetPages booklet() {
-        Booklet booklet = Booklet.of(sheet(), locale);
+    private SheetPages booklet(StepSheet sheet) {
+        Booklet booklet = Booklet.of(sheet, locale);
         return new BookletPages(booklet, plan, plan.piece().title(), setup, palette, locale).laidOut(fonts);
     }
 
-    private SheetPages record() {
-        RecordSheet record = RecordSheet.of(plan, sheet(), locale);
+    private SheetPages record(StepSheet sheet) {
+        RecordSheet record = RecordSheet.of(plan, sheet, locale);
         return new RecordPages(record, setup, palette, locale).laidOut(fonts);
-    }
-
-    private SheetPages cuts() {
-        return new CutPages(sheet(), whose.own(), plan, setup, palette, locale).laidOut(fonts);
     }
 
     private StepSheet sheet() {
@@ -76,7 +76,14 @@ public record SheetLayout(Plan plan, Whose whose, PageSetup setup, Fonts fonts, 
 
     /** Several sections one behind the other, in their order, with pages counted through. */
     public SheetPages pages(Collection<SheetSection> sections) {
-        return joined(SheetSection.of(sections).stream().map(this::section).toList());
+        return pages(sections, sheet());
+    }
+
+    /** The same of a sheet that is written already. */
+    SheetPages pages(Collection<SheetSection> sections, StepSheet sheet) {
+        return joined(SheetSection.of(sections).stream()
+                .map(section -> section(section, sheet))
+                .toList());
     }
 
     /** Sections that are laid out already, as one. */

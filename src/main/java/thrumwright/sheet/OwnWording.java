@@ -49,6 +49,9 @@ public final class OwnWording {
 
     /** As {@link #sentences}, for a wording that the block doesn't have yet. */
     public List<String> fill(String wording, EndPlan end, BlockPlan block) {
+        if (wording.isBlank()) {
+            return List.of();
+        }
         Map<String, Object> values = values(end, block);
         return wording.lines()
                 .map(String::strip)

@@ -212,7 +212,7 @@ class CommandsTest {
         Answer refused = ask("", "sheet", file, "-o", png.toString(), "--parts", "cards,poster");
         assertThat(refused.code()).isEqualTo(RootCommand.ASKED_WRONGLY);
         assertThat(refused.err())
-                .startsWith("“poster” is no part of a sheet. There are: cuts, cards, booklet, record.");
+                .startsWith("“poster” is no part of a sheet. There are: warping, cuts, cards, booklet, record.");
     }
 
     @Test

@@ -7,6 +7,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.function.Consumer;
 import thrumwright.block.Amount;
 import thrumwright.drawing.Fonts;
@@ -115,7 +116,7 @@ public final class AnyBytes {
     }
 
     private static void pages(Plan plan) {
-        HtmlFile.of(plan, FONTS, Palette.onPaper(), Locale.UK);
+        HtmlFile.of(plan, Optional.empty(), FONTS, Palette.onPaper(), Locale.UK);
         try {
             PdfFile.write(
                     SheetLayout.of(plan, PageSetup.usual(Paper.A4), FONTS, Palette.onPaper(), Locale.UK),

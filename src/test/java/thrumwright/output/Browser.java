@@ -12,6 +12,7 @@ import java.net.http.WebSocket;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Base64;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -29,6 +30,7 @@ import java.util.stream.Stream;
 final class Browser implements AutoCloseable {
     private static final Pattern LISTENS = Pattern.compile("DevTools listening on ws://([^/]+)/");
     private static final Pattern PAGE = Pattern.compile("\"webSocketDebuggerUrl\": *\"(ws://[^\"]*/page/[^\"]*)\"");
+    private static final Pattern DATA = Pattern.compile("\"data\":\"([^\"]*)\"");
     private static final Pattern ANSWER = Pattern.compile("\\{\"id\":(\\d+),");
 
     private final Process process;
@@ -111,6 +113,19 @@ final class Browser implements AutoCloseable {
             from.request(1);
             return null;
         }
+    }
+
+    /** The page as it prints it, on paper of that size, mm, where it asks for no other: a PDF. */
+    byte[] printed(double width, double height) throws Exception {
+        String answer = send(
+                "Page.printToPDF",
+                "{\"paperWidth\":" + width / 25.4 + ",\"paperHeight\":" + height / 25.4
+                        + ",\"preferCSSPageSize\":true,\"printBackground\":false}");
+        Matcher data = DATA.matcher(answer);
+        if (!data.find()) {
+            throw new IOException("nothing printed: " + answer);
+        }
+        return Base64.getDecoder().decode(data.group(1));
     }
 
     String send(String method, String parameters) throws Exception {

@@ -26,10 +26,13 @@ class GoldenPagesTest {
     @ParameterizedTest
     @CsvSource({
         "saltmarsh-panel, 0",
+        "saltmarsh-panel, 1",
+        "saltmarsh-panel, 2",
         "saltmarsh-panel, 3",
         "saltmarsh-panel, 4",
         "saltmarsh-panel, 6",
         "reed-bed-fringe, 0",
+        "reed-bed-fringe, 1",
         "reed-bed-fringe, 5",
         "spring-tide-on-a-bar, 5",
         "first-wave, 3",

@@ -20,7 +20,7 @@ import thrumwright.yarn.Yarn;
 
 /** A thousand pieces laid out: long names, up to sixty blocks, fractions written in three ways, 4 cm to 2 m wide. */
 class ManyLayoutsTest {
-    private static final int EACH = Seeds.of(250, 10);
+    private static final int EACH = Seeds.costly(250, 4);
     private static final List<String> NAMES = List.of(
             "1/2 hitch over 3/8 in cord",
             "½ hitch over ⅜ in cord",
@@ -37,7 +37,8 @@ class ManyLayoutsTest {
     void everyPageReadsWell(long seed) {
         RandomPieces pieces = new RandomPieces(seed);
         RandomGenerator random = pieces.random();
-        for (int i = 0; i < EACH; i++) {
+        int first = (int) (seed % 4) * EACH;
+        for (int i = first; i < first + EACH; i++) {
             Piece piece = piece(pieces, i);
             Paper paper = Paper.values()[i % Paper.values().length];
             PageSetup setup = new PageSetup(paper, i / 4 % 2 == 0, random.nextDouble(5, 30), random.nextDouble(0.4, 2));

@@ -6,7 +6,7 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -18,19 +18,20 @@ import thrumwright.output.page.Progress;
 import thrumwright.output.page.SheetPages;
 import thrumwright.output.pdf.PdfFile;
 import thrumwright.piece.Piece;
+import thrumwright.piece.Place;
+import thrumwright.piece.Structure;
 import thrumwright.plan.Plan;
 import thrumwright.plan.finding.ClassPlan;
 import thrumwright.store.BuiltIn;
 import thrumwright.store.PieceFile;
+import thrumwright.store.Structures;
+import thrumwright.testing.Pieces;
 import thrumwright.testing.RandomClasses;
 
 /** How many bytes a page takes: what is drawn stands once in the file. */
 class PdfWeightTest {
     /** Of a sheet's page. */
     private static final int MOST = 25_000;
-    /** The letters take 30 KB in every file, and these have only five or six pages to share them: what was reached so far. */
-    private static final Map<String, Integer> REACHED =
-            Map.of("first-wave.json", 26_000, "reed-bed-fringe.json", 29_500);
     /** Of a class's page: a class of 200 looms, three pages each, is to stay below 15 MB. */
     private static final int MOST_IN_A_CLASS = 20_000;
 
@@ -55,7 +56,20 @@ class PdfWeightTest {
     void aPageWeighsLittle(String name) throws Exception {
         SheetPages pages =
                 SheetLayout.of(Plan.of(demo(name)), PageSetup.usual(Paper.A4), FONTS, Palette.onPaper(), Locale.UK);
-        assertThat(pdf(pages).length / pages.count()).isLessThan(REACHED.getOrDefault(name, MOST));
+        assertThat(pdf(pages).length / pages.count()).isLessThan(MOST);
+    }
+
+    static Stream<String> structures() {
+        return Structures.builtIn().all().stream().map(Structure::id);
+    }
+
+    @ParameterizedTest
+    @MethodSource("structures")
+    void aPageOfEachStructureWeighsLittle(String id) throws Exception {
+        Piece piece = Structures.builtIn().byId(id).orElseThrow().on(Pieces.panel(), Place.START);
+        SheetPages pages =
+                SheetLayout.of(Plan.of(piece), PageSetup.usual(Paper.A4), FONTS, Palette.onPaper(), Locale.UK);
+        assertThat(pdf(pages).length / pages.count()).isLessThan(MOST);
     }
 
     @Test

@@ -39,15 +39,25 @@ record EdgePen(Graphics2D g, Palette palette) {
         g.draw(line);
     }
 
+    /** With round ends. */
     void cord(Path2D path, double width, Color colour) {
-        stroke(path, width * 1.16 + 0.4, Palette.mixed(colour, Color.BLACK, 0.46));
-        stroke(path, width * 0.92, Palette.mixed(colour, Color.BLACK, 0.06));
-        stroke(path, width * 0.55, Palette.mixed(colour, Color.WHITE, 0.16));
-        stroke(path, width * 0.22, Palette.mixed(colour, Color.WHITE, 0.38));
+        cord(path, width, colour, BasicStroke.CAP_ROUND);
     }
 
-    private void stroke(Path2D path, double width, Color colour) {
-        g.setStroke(new BasicStroke((float) width, BasicStroke.CAP_ROUND, BasicStroke.JOIN_ROUND));
+    /** Part of one, where the rest of it lies beneath something. */
+    void cut(Path2D path, double width, Color colour) {
+        cord(path, width, colour, BasicStroke.CAP_BUTT);
+    }
+
+    private void cord(Path2D path, double width, Color colour, int cap) {
+        stroke(path, width * 1.16 + 0.4, Palette.mixed(colour, Color.BLACK, 0.46), cap);
+        stroke(path, width * 0.92, Palette.mixed(colour, Color.BLACK, 0.06), cap);
+        stroke(path, width * 0.55, Palette.mixed(colour, Color.WHITE, 0.16), cap);
+        stroke(path, width * 0.22, Palette.mixed(colour, Color.WHITE, 0.38), cap);
+    }
+
+    private void stroke(Path2D path, double width, Color colour, int cap) {
+        g.setStroke(new BasicStroke((float) width, cap, BasicStroke.JOIN_ROUND));
         g.setColor(colour);
         g.draw(path);
     }

@@ -64,7 +64,7 @@ record FringeGroup(Graphics2D g, EdgePen pen, Color warp, Hanging at) {
     /** A knot drawn tight, and the ends below it; {@code wide} as a share of what is usual. */
     private void finish(OverhandKnot knot, double from, double wide) {
         spread(knot.leaves(), knot.below() - 0.5 * bundle(), at.tip(), wide);
-        knot.draw(g, warp, from, Double.NaN, OverhandKnot.THROUGH);
+        knot.draw(pen, warp, from, Double.NaN, OverhandKnot.THROUGH);
     }
 
     /** Hanging as it comes from the cloth. */

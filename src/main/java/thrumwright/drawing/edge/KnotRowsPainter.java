@@ -70,7 +70,7 @@ final class KnotRowsPainter {
                 double high = scale * few.knotHeight(warp);
                 double top = edge + scale * down - 0.3 * high;
                 OverhandKnot.tight(left + scale * x - 0.05 * high, top, 0.36 * high)
-                        .draw(eye.g(), colour, top - 0.2 * high, Double.NaN, OverhandKnot.THROUGH);
+                        .draw(pen, colour, top - 0.2 * high, Double.NaN, OverhandKnot.THROUGH);
             }
         }
         pen.cloth(box, edge, left, s * scale, ends, plan, end);

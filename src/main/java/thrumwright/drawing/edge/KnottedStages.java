@@ -32,7 +32,7 @@ record KnottedStages(FringeGroup group) implements GroupStages {
         if (stage == 1) {
             group.spread(knot.leaves(), knot.below(), group.at().tip(), 1);
         }
-        knot.draw(group.g(), group.warp(), knot.y() - 0.15 * knot.unit(), Double.NaN, last);
+        knot.draw(group.pen(), group.warp(), knot.y() - 0.15 * knot.unit(), Double.NaN, last);
     }
 
     @Override

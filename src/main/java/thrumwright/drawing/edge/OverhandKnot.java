@@ -1,14 +1,10 @@
 package thrumwright.drawing.edge;
 
 import java.awt.Color;
-import java.awt.Graphics2D;
+import java.awt.geom.Path2D;
 import java.util.ArrayList;
 import java.util.List;
 import thrumwright.drawing.HandWay;
-import thrumwright.drawing.View;
-import thrumwright.drawing.yarn.Face;
-import thrumwright.drawing.yarn.Stretch;
-import thrumwright.drawing.yarn.YarnPen;
 
 /**
  * A bundle of warp ends in an overhand knot, the trefoil: down, in a loop to the side and over itself, round behind itself and
@@ -46,9 +42,11 @@ record OverhandKnot(double x, double y, double unit, int ends, double thick) {
 
     static final int THROUGH = CORE.length;
     private static final int STEPS = 8;
-    private static final View PAGE = new View(1, 0, 0);
     /** Of a bundle's thickness: the unit of a knot drawn tight. */
     private static final double TIGHT = 0.7;
+
+    /** One of its ends between two crossings, in front of what it crosses or behind. */
+    private record Side(boolean front, Path2D path) {}
 
     /** Drawn tight in a bundle so thick, page units, whose ends can't be told apart any more. */
     static OverhandKnot tight(double x, double y, double bundle) {
@@ -76,12 +74,10 @@ record OverhandKnot(double x, double y, double unit, int ends, double thick) {
      * @param to y to which it goes on, or NaN where it ends in the hand
      * @param last the last point of the way
      */
-    void draw(Graphics2D g, Color colour, double from, double to, int last) {
-        List<double[]> line = line(from, to, last);
-        YarnPen pen = new YarnPen(g, PAGE, colour, 2, Face.FRONT);
-        List<Stretch> all = cut(line);
-        pen.drawInOrder(all.stream().filter(stretch -> !stretch.front()).toList());
-        pen.drawInOrder(all.stream().filter(Stretch::front).toList());
+    void draw(EdgePen pen, Color colour, double from, double to, int last) {
+        List<Side> all = cut(line(from, to, last));
+        all.stream().filter(side -> !side.front()).forEach(side -> pen.cut(side.path(), thick, colour));
+        all.stream().filter(Side::front).forEach(side -> pen.cut(side.path(), thick, colour));
     }
 
     /** The way of the hand from one point of it to another. */
@@ -157,8 +153,8 @@ record OverhandKnot(double x, double y, double unit, int ends, double thick) {
     }
 
     /** The bundle's ends side by side, cut where the way comes to the front or goes to the back. */
-    private List<Stretch> cut(List<double[]> line) {
-        List<Stretch> stretches = new ArrayList<>();
+    private List<Side> cut(List<double[]> line) {
+        List<Side> sides = new ArrayList<>();
         int begin = 0;
         for (int i = 1; i < line.size(); i++) {
             boolean ends = i == line.size() - 1;
@@ -167,30 +163,46 @@ record OverhandKnot(double x, double y, double unit, int ends, double thick) {
                 int to = Math.min(line.size() - 1, i + 1);
                 boolean front = line.get((begin + i) / 2)[2] > 0;
                 for (int end = 0; end < ends(); end++) {
-                    stretches.add(side(line, begin, to, front, end));
+                    sides.add(new Side(front, side(line, begin, to, end)));
                 }
                 begin = i;
             }
         }
-        return stretches;
+        return sides;
     }
 
-    private Stretch side(List<double[]> line, int from, int to, boolean front, int end) {
-        int points = to - from + 1;
-        double[] xs = new double[points];
-        double[] ys = new double[points];
+    private Path2D side(List<double[]> line, int from, int to, int end) {
         double aside = (end - (ends - 1) / 2.0) * 0.85 * thick;
-        for (int i = 0; i < points; i++) {
-            int at = from + i;
+        List<double[]> beside = new ArrayList<>();
+        for (int at = from; at <= to; at++) {
             double[] before = line.get(Math.max(0, at - 1));
             double[] after = line.get(Math.min(line.size() - 1, at + 1));
             double dx = after[0] - before[0];
             double dy = after[1] - before[1];
-            double long_ = Math.max(1e-9, Math.hypot(dx, dy));
-            xs[i] = line.get(at)[0] + dy / long_ * aside;
-            ys[i] = -(line.get(at)[1] - dx / long_ * aside);
+            double share = aside / Math.max(1e-9, Math.hypot(dx, dy));
+            beside.add(new double[] {line.get(at)[0] + dy * share, line.get(at)[1] - dx * share});
         }
-        Stretch loose = Stretch.loose(xs, ys, thick);
-        return new Stretch(front, from, 0, true, to < line.size() - 1, xs, ys, loose.width(), loose.lift());
+        return curve(beside);
+    }
+
+    /** A smooth line through those points, as curves. */
+    private static Path2D curve(List<double[]> points) {
+        Path2D path = new Path2D.Double();
+        path.moveTo(points.get(0)[0], points.get(0)[1]);
+        int last = points.size() - 1;
+        for (int i = 0; i < last; i++) {
+            double[] before = points.get(Math.max(0, i - 1));
+            double[] from = points.get(i);
+            double[] to = points.get(i + 1);
+            double[] after = points.get(Math.min(last, i + 2));
+            path.curveTo(
+                    from[0] + (to[0] - before[0]) / 6,
+                    from[1] + (to[1] - before[1]) / 6,
+                    to[0] - (after[0] - from[0]) / 6,
+                    to[1] - (after[1] - from[1]) / 6,
+                    to[0],
+                    to[1]);
+        }
+        return path;
     }
 }

@@ -18,6 +18,9 @@ record CardBreaks(CardContent content, double height) {
     /** The fewest cards that hold all, evenly filled. */
     List<Run> runs() {
         List<Run> fewest = runs(height);
+        if (fewest.size() == 1) {
+            return fewest;
+        }
         double low = 0;
         double high = height;
         List<Run> best = fewest;

@@ -3,7 +3,9 @@ package thrumwright.output.card;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import thrumwright.drawing.Fonts;
 import thrumwright.drawing.Palette;
 import thrumwright.measure.Phrases;
@@ -16,9 +18,14 @@ import thrumwright.plan.Plan;
 import thrumwright.sheet.StepSheet;
 import thrumwright.sheet.card.Card;
 
-/** The cards of a piece: the start's, then the top's, each end on as few cards as the distance allows. */
+/**
+ * The cards of a piece: the start's, then the top's, each end on as few cards as the distance allows; of a loom in a class both on one
+ * page, if there is room.
+ */
 public final class CardPages {
     private static final double FOOTER = 16;
+    /** Between two cards on one page, points. */
+    private static final double BETWEEN = 18;
 
     private final Plan plan;
     private final PageSetup setup;
@@ -40,13 +47,33 @@ public final class CardPages {
             Plan plan, StepSheet sheet, PageSetup setup, Fonts fonts, Palette palette, Locale locale) {
         Type type = new Type(fonts, setup.distance(), 1);
         CardPages cards = new CardPages(plan, setup, type, palette, Phrases.of("thrumwright.sheet.card", locale));
-        List<List<PlacedPart>> pages = new ArrayList<>();
-        for (Place place : Place.values()) {
-            if (place == Place.START || Card.needed(plan, place)) {
-                pages.addAll(cards.pages(Card.of(plan, sheet.name(), sheet, place, locale)));
-            }
-        }
+        List<Card> ends = Stream.of(Place.values())
+                .filter(place -> place == Place.START || Card.needed(plan, place))
+                .map(place -> Card.of(plan, sheet.name(), sheet, place, locale))
+                .toList();
+        Optional<List<PlacedPart>> one =
+                sheet.name().isPresent() && ends.size() == 2 ? cards.onOnePage(ends) : Optional.empty();
+        List<List<PlacedPart>> pages = one.map(List::of)
+                .orElseGet(() ->
+                        ends.stream().flatMap(end -> cards.pages(end).stream()).toList());
         return new SheetPages(setup, plan.piece().title(), type, palette, pages);
+    }
+
+    /** For a class, which needs many: the start above, which is read first, and the top below it, if both find room with drawings. */
+    private Optional<List<PlacedPart>> onOnePage(List<Card> ends) {
+        double half = (height() - BETWEEN) / 2;
+        List<PlacedPart> placed = new ArrayList<>();
+        for (Card end : ends) {
+            CardContent content = best(end, half);
+            List<CardBreaks.Run> runs = new CardBreaks(content, half).runs();
+            if (faults(content, runs.size()) > 0 || !new CardBreaks(content, half).fits() || !content.wideEnough()) {
+                return Optional.empty();
+            }
+            double margin = setup.marginPoints();
+            double y = placed.isEmpty() ? margin : margin + half + BETWEEN;
+            placed.add(new PlacedPart(new CardPart(content, 0, runs, half), margin, y, width(), half));
+        }
+        return Optional.of(placed);
     }
 
     private double height() {
@@ -58,7 +85,7 @@ public final class CardPages {
     }
 
     private List<List<PlacedPart>> pages(Card card) {
-        CardContent content = best(card);
+        CardContent content = best(card, height());
         List<CardBreaks.Run> runs = new CardBreaks(content, height()).runs();
         double margin = setup.marginPoints();
         return IntStream.range(0, runs.size())
@@ -78,12 +105,12 @@ public final class CardPages {
     }
 
     /** The form that is best to read of those that take the fewest cards; the closest if an end fits none. */
-    private CardContent best(Card card) {
+    private CardContent best(Card card, double height) {
         Candidate best = null;
         CardContent last = null;
         for (CardForm form : CardForm.all(type.large())) {
             last = CardContent.of(plan, card, phrases, new CardStyle(type, palette, form, widths), width());
-            CardBreaks breaks = new CardBreaks(last, height());
+            CardBreaks breaks = new CardBreaks(last, height);
             if (last.wideEnough() && breaks.fits()) {
                 int faults = faults(last, breaks.runs().size());
                 best = best == null || faults < best.faults() ? new Candidate(last, faults) : best;

@@ -2,22 +2,13 @@ package thrumwright.output.card;
 
 import java.awt.Font;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import thrumwright.output.page.TextPart;
 
 /** How wide texts are. A card is set in many forms before one is chosen, and each asks for the same words again. */
 final class TextWidths {
-    private static final float UNIT = 1000;
-
-    /** Of texts that are {@link #UNIT} points large, by the font's name. */
-    private final Map<String, Map<String, Double>> known = new HashMap<>();
-
     double of(String text, Font font) {
-        double wide = known.computeIfAbsent(font.getFontName(), fresh -> new HashMap<>())
-                .computeIfAbsent(text, fresh -> TextPart.width(text, font.deriveFont(UNIT)));
-        return wide * font.getSize2D() / UNIT;
+        return TextPart.wordWidth(text, font);
     }
 
     /** Words that fit a line together; a word too long for any line is divided. */

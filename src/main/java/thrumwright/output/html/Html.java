@@ -70,7 +70,10 @@ final class Html {
             text.append("\" height=\"").append(picture.shown(picture.height()));
             text.append("\" viewBox=\"0 0 ").append(picture.width()).append(' ').append(picture.height());
             text.append("\" ").append(SvgCanvas.USUAL).append(">\n");
-            text.append(picture.drawing()).append("</svg>\n");
+            text.append("<g id=\"")
+                    .append(symbols.figure(says, picture.width(), picture.height()))
+                    .append("\">\n");
+            text.append(picture.drawing()).append("</g></svg>\n");
             if (!caption.isEmpty()) {
                 line("figcaption", caption);
             }
@@ -83,6 +86,18 @@ final class Html {
 
     private static String end(String element) {
         return "</" + element + ">\n";
+    }
+
+    /** How much has been written so far. */
+    int length() {
+        return text.length();
+    }
+
+    /** Moves what was written since to where it stood before something else. */
+    void bringForward(int since, int before) {
+        String late = text.substring(since);
+        text.setLength(since);
+        text.insert(before, late);
     }
 
     @Override

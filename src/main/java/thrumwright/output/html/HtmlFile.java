@@ -9,6 +9,7 @@ import thrumwright.drawing.Fonts;
 import thrumwright.drawing.Palette;
 import thrumwright.measure.Phrases;
 import thrumwright.output.page.Markup;
+import thrumwright.output.page.SheetPages;
 import thrumwright.output.part.CutPart;
 import thrumwright.output.part.SlipPicture;
 import thrumwright.plan.BlockPlan;
@@ -47,29 +48,39 @@ public final class HtmlFile {
         this.pictures = new HtmlPictures(plan, fonts, palette, html.symbols());
     }
 
-    /** The whole page. */
-    public static String of(Plan plan, Fonts fonts, Palette palette, Locale locale) {
+    /**
+     * The whole page.
+     *
+     * @param cards that are drawn on it, and printed on pages of their own; empty for none
+     */
+    public static String of(Plan plan, Optional<SheetPages> cards, Fonts fonts, Palette palette, Locale locale) {
         Html html = new Html();
         StepSheet sheet = StepSheet.of(plan, locale);
-        HtmlFrame.begin(html, sheet.title(), SheetMark.of(plan, sheet, locale));
-        write(html, plan, sheet, fonts, palette, locale);
+        String style = cards.map(HtmlCards::style).orElse("");
+        HtmlFrame.begin(html, sheet.title(), SheetMark.of(plan, sheet, locale), style);
+        new HtmlFile(html, plan, sheet, fonts, palette, locale).write(cards);
         HtmlFrame.end(html);
         return html.toString();
     }
 
     /** A sheet, within the body of a page. */
     static void write(Html html, Plan plan, StepSheet sheet, Fonts fonts, Palette palette, Locale locale) {
-        new HtmlFile(html, plan, sheet, fonts, palette, locale).write();
+        new HtmlFile(html, plan, sheet, fonts, palette, locale).write(Optional.empty());
     }
 
-    private void write() {
+    private void write(Optional<SheetPages> cards) {
         html.line("h1", sheet.title());
         facts();
         html.picture(pictures.piece(), pictureWords.piece());
         findings();
         cuts();
         yarns();
-        sheet.chapters().forEach(this::chapter);
+        int before = html.length();
+        sheet.chapters().forEach(chapter -> chapter(chapter, cards.isEmpty()));
+        // they use the drawings of the steps
+        int since = html.length();
+        cards.ifPresent(pages -> new HtmlCards(html, pages).write());
+        html.bringForward(since, before);
     }
 
     private void facts() {
@@ -132,11 +143,11 @@ public final class HtmlFile {
         return yarn.map(Yarn::colour).map(palette::yarn);
     }
 
-    private void chapter(Chapter chapter) {
+    private void chapter(Chapter chapter, boolean drawn) {
         html.within("section", "chapter", () -> {
             html.line("h2", chapter.title());
             chapter.opening().forEach(sentence -> html.line("p", sentence));
-            chapter.place().ifPresent(place -> {
+            chapter.place().filter(place -> drawn).ifPresent(place -> {
                 Map<String, Integer> numbers = chapter.numbers();
                 html.picture(pictures.end(place, numbers), pictureWords.end(place, numbers));
             });

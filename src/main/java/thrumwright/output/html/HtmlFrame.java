@@ -22,12 +22,17 @@ final class HtmlFrame {
      * @param mark by which its ticks are kept: another plan begins without any
      */
     static void begin(Html html, String title, String mark) {
+        begin(html, title, mark, "");
+    }
+
+    /** The same with further rules of style. */
+    static void begin(Html html, String title, String mark, String style) {
         html.raw("<!DOCTYPE html>\n<html lang=\"en-GB\">\n<head>\n<meta charset=\"utf-8\"/>\n");
         html.raw("<meta http-equiv=\"Content-Security-Policy\" content=\"default-src 'none'; "
                 + "style-src 'unsafe-inline'; script-src 'sha256-" + sum(ticks()) + "'\"/>\n");
         html.raw("<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\"/>\n");
         html.line("title", title);
-        html.raw("<style>\n" + resource("sheet.css") + "</style>\n</head>\n<body>\n");
+        html.raw("<style>\n" + resource("sheet.css") + style + "</style>\n</head>\n<body>\n");
         html.raw("<main data-ticks=\"" + Markup.escaped(title + " " + mark) + "\">\n");
     }
 

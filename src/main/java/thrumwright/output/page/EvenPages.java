@@ -46,20 +46,22 @@ public final class EvenPages {
 
     /** For each part, if it begins a page, with which part the page after that begins at best. */
     private int[] breaks() {
+        double[] heights =
+                parts.stream().mapToDouble(part -> part.height(pages.width())).toArray();
         double[] cost = new double[parts.size() + 1];
         int[] next = new int[parts.size()];
         for (int from = parts.size() - 1; from >= 0; from--) {
             cost[from] = Double.MAX_VALUE;
-            best(from, from == 0 ? pages.left() : pages.height(), cost, next);
+            best(from, from == 0 ? pages.left() : pages.height(), heights, cost, next);
         }
         return next;
     }
 
     /** Finds where a page ends at best that begins with a part and has so much room, points. */
-    private void best(int from, double room, double[] cost, int[] next) {
+    private void best(int from, double room, double[] heights, double[] cost, int[] next) {
         double taken = 0;
         for (int to = from + 1; to <= parts.size(); to++) {
-            taken += parts.get(to - 1).height(pages.width());
+            taken += heights[to - 1];
             if (taken > room && to > from + 1) {
                 return;
             }

@@ -22,6 +22,11 @@ public record TextPart(String text, Font font, Color colour) implements Part {
         return font.getStringBounds(text, EXACT).getWidth();
     }
 
+    /** The same of a word or two that is asked for again and again, at any size: points, 0 or more. */
+    public static double wordWidth(String word, Font font) {
+        return TextsMeasured.word(word, font);
+    }
+
     /** The text, cut short with “…” where it would be wider than so many points, 0 or more. */
     public static String shortened(String text, Font font, double width) {
         String shown = text;
@@ -63,13 +68,17 @@ public record TextPart(String text, Font font, Color colour) implements Part {
 
     /** The lines in so many points of width, more than 0: words that fit a line together; a word too long for any line is divided. */
     public List<String> lines(double width) {
+        return TextsMeasured.lines(text, font, width, () -> broken(width));
+    }
+
+    private List<String> broken(double width) {
         List<String> lines = new ArrayList<>();
         String line = "";
         double taken = 0;
-        double space = width(" ", font);
+        double space = TextsMeasured.word(" ", font);
         for (String word : Unbroken.of(text).strip().split("\\s+")) {
             String longer = line.isEmpty() ? word : line + " " + word;
-            double more = (line.isEmpty() ? taken : taken + space) + width(word, font);
+            double more = (line.isEmpty() ? taken : taken + space) + TextsMeasured.word(word, font);
             boolean fits = fits(longer, more, width);
             if (!fits && !line.isEmpty()) {
                 lines.add(line);

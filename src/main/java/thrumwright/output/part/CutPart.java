@@ -20,8 +20,10 @@ import thrumwright.sheet.CutLine;
  * A line of the cut list: box, how many, length, widths, yarn, for what.
  *
  * @param length of each, in words
+ * @param letter of the yarn on the cards; blank for a band
  */
-public record CutPart(CutGroup group, String length, Phrases phrases, Type type, Palette palette) implements Part {
+public record CutPart(CutGroup group, String length, String letter, Phrases phrases, Type type, Palette palette)
+        implements Part {
     private static final double BOX = 12;
     private static final double[] COLUMNS = {0, 0.04, 0.11, 0.235, 0.325, 0.66};
 
@@ -64,7 +66,9 @@ public record CutPart(CutGroup group, String length, Phrases phrases, Type type,
 
     /** What to cut, and the parts that it plays. */
     private String roles() {
-        return group.lines().stream().map(CutLine::whatAndRole).distinct().collect(Collectors.joining(" · "));
+        String roles =
+                group.lines().stream().map(CutLine::whatAndRole).distinct().collect(Collectors.joining(" · "));
+        return (letter + " " + roles).strip();
     }
 
     private Part use() {

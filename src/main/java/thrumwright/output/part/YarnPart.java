@@ -8,10 +8,14 @@ import thrumwright.output.page.TextPart;
 import thrumwright.output.page.Type;
 import thrumwright.sheet.YarnLine;
 
-/** What one yarn comes to. */
-public record YarnPart(YarnLine line, Type type, Palette palette) implements Part {
+/**
+ * What one yarn comes to.
+ *
+ * @param letter of the yarn on the cards; blank where it has none
+ */
+public record YarnPart(YarnLine line, String letter, Type type, Palette palette) implements Part {
     private Part text() {
-        return new TextPart(line.text(), type.body(), palette.ink());
+        return new TextPart((letter + " " + line.text()).strip(), type.body(), palette.ink());
     }
 
     @Override

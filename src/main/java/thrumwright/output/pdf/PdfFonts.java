@@ -9,6 +9,7 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.apache.fontbox.ttf.TTFParser;
 import org.apache.fontbox.ttf.TTFTable;
 import org.apache.fontbox.ttf.TrueTypeFont;
@@ -75,7 +76,7 @@ final class PdfFonts {
                 .orElseThrow(() -> new IllegalArgumentException(
                         "a sheet uses the program's own fonts only, not " + font.getFontName()));
         try (InputStream in = Fonts.class.getResourceAsStream(file)) {
-            TrueTypeFont parsed = new LettersOnly().parse(new RandomAccessReadBuffer(in));
+            TrueTypeFont parsed = new LettersOnly().parse(new RandomAccessReadBuffer(Unhinted.of(in.readAllBytes())));
             return new Twin("F" + twins.size(), PDType0Font.load(document, parsed, true), new HashMap<>());
         } catch (IOException e) {
             throw new UncheckedIOException(e);
@@ -94,12 +95,15 @@ final class PdfFonts {
 
     /**
      * Leaves out the rules that put several letters together: they take long to read, and a ligature has no letters of its
-     * own: “left” would be found as “le”.
+     * own: “left” would be found as “le”. And the programs that move outlines on to the dots of a coarse screen
+     * ({@link Unhinted}).
      */
     private static final class LettersOnly extends TTFParser {
+        private static final Set<String> LEFT_OUT = Set.of("GSUB", "fpgm", "prep", "cvt ");
+
         @Override
         protected TTFTable readTable(String tag) {
-            return super.readTable("GSUB".equals(tag) ? "left out" : tag);
+            return super.readTable(LEFT_OUT.contains(tag) ? "left out" : tag);
         }
     }
 }

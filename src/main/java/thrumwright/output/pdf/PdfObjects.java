@@ -17,7 +17,7 @@ final class PdfObjects {
     /** So many small objects share an object stream. */
     private static final int TOGETHER = 200;
     /** Content is compressed quickly: the tightest saves an eighth and takes longer than all the rest. */
-    private static final int LEVEL = 6;
+    private static final int LEVEL = 8;
     /** The line after the header tells that the file isn't text (7.5.2). */
     private static final byte[] HEADER = "%PDF-1.7\n%\u00E2\u00E3\u00CF\u00D3\n".getBytes(StandardCharsets.ISO_8859_1);
 

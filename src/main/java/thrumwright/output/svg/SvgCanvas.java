@@ -10,10 +10,12 @@ import java.awt.font.GlyphVector;
 import java.awt.geom.AffineTransform;
 import java.awt.geom.Rectangle2D;
 import java.util.function.Consumer;
+import thrumwright.output.page.Role;
+import thrumwright.output.page.Structured;
 import thrumwright.output.vector.VectorCanvas;
 
-/** A drawing in SVG as a canvas; letters become shapes, so that it looks the same where the font is missing. */
-public final class SvgCanvas extends VectorCanvas {
+/** A drawing in SVG as a canvas; in files letters become shapes, so that it looks the same where the font is missing. */
+public final class SvgCanvas extends VectorCanvas implements Structured {
     private static final FontRenderContext EXACT = new FontRenderContext(null, true, true);
 
     /** Attributes of the SVG element, for most lines are so. */
@@ -49,6 +51,25 @@ public final class SvgCanvas extends VectorCanvas {
     }
 
     @Override
+    public void as(Role role, Runnable paint) {
+        paint.run();
+    }
+
+    @Override
+    public void spell(String text) {
+        // its letters are seen
+    }
+
+    /** What is drawn elsewhere in the document is used. */
+    @Override
+    public void figure(String alternative, Rectangle2D box, Runnable paint) {
+        Rectangle2D where = toPage().createTransformedShape(box).getBounds2D();
+        if (!content.figure(alternative, where, within())) {
+            paint.run();
+        }
+    }
+
+    @Override
     protected void filled(Shape shape, AffineTransform toPage) {
         content.fill(shape, toPage, getColor(), within());
     }
@@ -58,10 +79,14 @@ public final class SvgCanvas extends VectorCanvas {
         content.draw(shape, toPage, getColor(), pen, scale, within());
     }
 
-    /** Letter by letter, for letters come again. */
+    /** As text for a browser, which sets it as wide as it must be; else letter by letter, for letters come again. */
     @Override
     public void drawString(String text, float x, float y) {
         Font font = getFont();
+        if (content.setsText()) {
+            content.text(new SvgText(text, font, x, y), toPage(), getColor(), within());
+            return;
+        }
         GlyphVector letters = font.createGlyphVector(EXACT, text);
         for (int i = 0; i < letters.getNumGlyphs(); i++) {
             fill(letters.getGlyphOutline(i, x, y));

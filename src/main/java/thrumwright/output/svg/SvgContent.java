@@ -53,6 +53,22 @@ final class SvgContent {
         apart();
     }
 
+    /** Whether letters are text, and not shapes. */
+    boolean setsText() {
+        return symbols.inBrowser();
+    }
+
+    void text(SvgText text, AffineTransform toPage, Color colour, Shape within) {
+        with("", within);
+        text.write(out, toPage, hex(colour));
+    }
+
+    /** Uses a drawing that stands elsewhere in the document; gives whether there is one with those words. */
+    boolean figure(String says, Rectangle2D where, Shape within) {
+        with("", within);
+        return symbols.useFigure(out, says, where);
+    }
+
     private void apart() {
         for (int i = 0; i < path.figures(); i++) {
             add(i, i + 1);

@@ -1,10 +1,12 @@
 package thrumwright.output.svg;
 
+import java.awt.geom.Rectangle2D;
 import java.util.HashMap;
 import java.util.Map;
 import thrumwright.output.vector.Fineness;
 import thrumwright.output.vector.Outline;
 import thrumwright.output.vector.Outlines;
+import thrumwright.output.vector.PathFigures;
 
 /**
  * All that has been drawn in a document and may come again there: an outline, a run of them, or a row. It is drawn where it
@@ -16,6 +18,10 @@ public final class SvgSymbols {
     private final String reference;
     private final Outlines outlines;
     private final Map<Object, Symbol> symbols = new HashMap<>();
+    private final Map<String, Figure> figures = new HashMap<>();
+
+    /** A whole drawing, and how large it is, units. */
+    private record Figure(String id, double width, double height) {}
 
     /** Something that has been drawn, and where: hundredths of a unit. */
     private record Symbol(String id, int x, int y) {}
@@ -35,6 +41,11 @@ public final class SvgSymbols {
         return new SvgSymbols("href", Fineness.SCREEN);
     }
 
+    /** Whether a browser draws it. */
+    boolean inBrowser() {
+        return outlines.fineness().equals(Fineness.SCREEN);
+    }
+
     Outlines outlines() {
         return outlines;
     }
@@ -50,6 +61,42 @@ public final class SvgSymbols {
             id.append(LETTERS.charAt(left % LETTERS.length()));
         }
         return id.toString();
+    }
+
+    /**
+     * Takes a whole drawing as drawn, by its words; gives the name that it must have.
+     *
+     * @param width units, more than 0
+     * @param height the same
+     */
+    public String figure(String says, double width, double height) {
+        String id = nextId();
+        symbols.put(new Object(), new Symbol(id, 0, 0));
+        figures.putIfAbsent(says, new Figure(id, width, height));
+        return id;
+    }
+
+    /** Uses a whole drawing with those words within a box, as large as it can be; gives whether there is one. */
+    boolean useFigure(StringBuilder out, String says, Rectangle2D box) {
+        Figure figure = figures.get(says);
+        if (figure == null) {
+            return false;
+        }
+        out.append("<svg");
+        double[] values = {box.getX(), box.getY(), box.getWidth(), box.getHeight()};
+        String[] names = {"x", "y", "width", "height"};
+        for (int i = 0; i < names.length; i++) {
+            out.append(' ').append(names[i]).append("=\"");
+            SvgData.number(out, PathFigures.hundredths(values[i]));
+            out.append('"');
+        }
+        out.append(" viewBox=\"0 0 ").append(Math.round(figure.width())).append(' ');
+        out.append(Math.round(figure.height()))
+                .append("\"><use ")
+                .append(reference)
+                .append("=\"#");
+        out.append(figure.id()).append("\"/></svg>\n");
+        return true;
     }
 
     boolean knows(Object thing) {

@@ -8,7 +8,7 @@ package thrumwright.output.vector;
  */
 public record Fineness(double unseen, int grid) {
     /** For paper: finer than printers print, and still fine enlarged tenfold. */
-    public static final Fineness PAPER = new Fineness(0.05, 4);
+    public static final Fineness PAPER = new Fineness(0.07, 5);
     /** For a browser, whose unit is a 96th of an inch: a tenth of a dot. */
     public static final Fineness SCREEN = new Fineness(0.1, 10);
 

@@ -14,11 +14,15 @@ import thrumwright.plan.EndPlan;
 import thrumwright.plan.Work;
 import thrumwright.sheet.Chapter;
 import thrumwright.sheet.CutLine;
+import thrumwright.sheet.OwnWording;
 import thrumwright.sheet.Step;
 import thrumwright.sheet.StepSheet;
 
 /** Writes the rows of a card: the blocks as they stand in the plan, with the numbers and words of their steps. */
 final class CardRows {
+    /** So many signs of a weaver's own words find room on a card. */
+    private static final int MOST_OWN = 120;
+
     private final CardVoice voice;
     private final Phrases phrases;
     private final StepSheet sheet;
@@ -140,7 +144,12 @@ final class CardRows {
 
     private List<String> notes(BlockPlan block, Step step) {
         List<String> notes = new ArrayList<>();
-        way(block.block()).ifPresent(notes::add);
+        List<String> own = new OwnWording(voice.plan(), voice.locale()).sentences(end, block);
+        if (own.isEmpty()) {
+            way(block.block()).ifPresent(notes::add);
+        } else {
+            notes.add(own(String.join(" ", own)));
+        }
         block.work().flatMap(this::ledOn).ifPresent(notes::add);
         if (block.comesOut()) {
             notes.add(phrases.say("comes-out"));
@@ -152,6 +161,11 @@ final class CardRows {
             notes.addAll(step.cautions());
         }
         return notes;
+    }
+
+    /** The weaver's own words for a step, which the booklet has too; the longer ones only there. */
+    private String own(String words) {
+        return words.length() <= MOST_OWN ? words : phrases.say("own");
     }
 
     /** How it is worked, if that isn't told by its name. */

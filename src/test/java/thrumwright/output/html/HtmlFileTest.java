@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.Base64;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import javax.xml.parsers.DocumentBuilderFactory;
 import org.junit.jupiter.api.Test;
 import org.w3c.dom.Document;
@@ -32,7 +33,7 @@ class HtmlFileTest {
     private final Fonts fonts = Fonts.load();
 
     private String html(Piece piece) {
-        return HtmlFile.of(Plan.of(piece), fonts, Palette.onPaper(), Locale.UK);
+        return HtmlFile.of(Plan.of(piece), Optional.empty(), fonts, Palette.onPaper(), Locale.UK);
     }
 
     private Document parsed(String html) throws Exception {
