@@ -137,7 +137,7 @@ public final class PiecePicture {
 
     /** Where the upper bar's lower edge lies, mm above the start's lowest line; below the top where that is too high. */
     public double upperBar() {
-        return base(Place.TOP) + plan.piece().loom().open().mm() - plan.top().onLoom();
+        return base(Place.TOP) + plan.budget().open() - plan.top().onLoom();
     }
 
     /** How far what is drawn reaches into the bare warp beyond an end, mm, 0 or more. */
