@@ -79,9 +79,14 @@ class FirstPanelIT {
             editor = room.begin(nothing);
             room.finish(editor, nothing);
             editor.files().setQuestions(new Dialogs(editor.frame(), room.place(), folder));
-            editor.frame().setSize(1200, 780);
             return editor.frame();
         });
+        onEventThread(() -> {
+            editor.frame().setSize(1200, 780);
+            editor.frame().validate();
+            return null;
+        });
+        window.settle(editor.frame());
         EventQueue.invokeLater(editor::askFirst);
     }
 

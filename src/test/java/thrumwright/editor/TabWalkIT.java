@@ -48,6 +48,7 @@ class TabWalkIT {
         stage.size(1024, 600);
         window.settle(stage.editor().frame());
         stage.settle();
+        window.paintNoMore();
         stage.run(() -> stage.editor().problem("Something to be put away."));
         for (Theme theme : List.of(Theme.DARK, Theme.HIGH_CONTRAST, Theme.LIGHT)) {
             stage.theme(theme);
@@ -73,6 +74,7 @@ class TabWalkIT {
     @Test
     void dialogsToo() {
         stage = Stage.open(window, Locale.UK, Stage.demo("saltmarsh-panel"));
+        window.paintNoMore();
         int seen = 0;
         for (Object id : stage.ask(
                 () -> stage.editor().frame().getRootPane().getActionMap().keys())) {

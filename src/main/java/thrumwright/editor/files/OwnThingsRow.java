@@ -19,8 +19,8 @@ import thrumwright.yarn.Yarn;
 /** Asks for loom, warp and weft of a new piece, those of the last one first. */
 final class OwnThingsRow {
     private final Texts texts;
-    private final JPanel panel = new JPanel(
-            new MigLayout("insets 0, fillx", "[]6[sg, grow, fill]16[]6[sg, grow, fill]16[]6[sg, grow, fill]"));
+    private final JPanel panel = new JPanel(new MigLayout(
+            "insets 0, fillx, novisualpadding", "[]6[sg, grow, fill]16[]6[sg, grow, fill]16[]6[sg, grow, fill]"));
     private final ChoiceBox<Optional<Loom>> loom = new ChoiceBox<>();
     private final ChoiceBox<Optional<Yarn>> warp = new ChoiceBox<>();
     private final ChoiceBox<Optional<Yarn>> weft = new ChoiceBox<>();

@@ -144,7 +144,7 @@ final class YarnForm {
     }
 
     private JPanel buttons() {
-        JPanel buttons = new JPanel(new MigLayout("insets 0"));
+        JPanel buttons = new JPanel(new MigLayout("insets 0, novisualpadding"));
         JButton add = button("yarns.add", "addYarn", this::add);
         JButton remove = button("yarns.remove", "removeYarn", this::remove);
         boolean needed = desk.session().piece().uses(chosen);

@@ -9,7 +9,6 @@ import java.awt.event.ActionEvent;
 import java.awt.event.ComponentAdapter;
 import java.awt.event.ComponentEvent;
 import javax.swing.JButton;
-import javax.swing.JLabel;
 import javax.swing.JLayeredPane;
 import javax.swing.JPanel;
 import javax.swing.JRootPane;
@@ -19,6 +18,7 @@ import javax.swing.UIManager;
 import net.miginfocom.swing.MigLayout;
 import thrumwright.editor.look.Pixels;
 import thrumwright.editor.look.Prose;
+import thrumwright.editor.look.UnheardPicture;
 import thrumwright.editor.text.Messages;
 import thrumwright.editor.text.Texts;
 import thrumwright.editor.view.Mark;
@@ -35,7 +35,7 @@ public final class MessageBar implements Messages {
     private static final int LETTER = 60;
 
     private final Sheet panel = new Sheet();
-    private final JLabel mark = new JLabel(new Mark(Severity.PROBLEM));
+    private final UnheardPicture mark = new UnheardPicture(new Mark(Severity.PROBLEM));
     private final Prose sentence = new Prose("");
     private final JButton copy;
     private final Timer gone = new Timer(FOUND, this::goes);

@@ -120,6 +120,24 @@ class HelpTest {
     }
 
     @Test
+    void everyKindOfLoomIsToldOf() throws IOException {
+        String text = reference("looms.md");
+        ResourceBundle texts = ResourceBundle.getBundle("thrumwright.editor.texts", Locale.ROOT);
+        List<String> lacking = new ArrayList<>();
+        for (String key : texts.keySet()) {
+            if (key.matches("loom-kind\\.[a-z-]+\\.is")) {
+                String kind = key.substring("loom-kind.".length(), key.length() - ".is".length());
+                String told = told(text, kind);
+                if (!told.contains(texts.getString(key))
+                        || told.strip().lines().filter(line -> !line.isBlank()).count() < 4) {
+                    lacking.add(kind);
+                }
+            }
+        }
+        assertThat(lacking).as("no whole section in docs/reference/looms.md").isEmpty();
+    }
+
+    @Test
     void everyFindingIsToldOfWithWhatToDo() throws IOException {
         String text = reference("findings.md");
         Map<Severity, String> weights = Map.of(

@@ -5,6 +5,7 @@ import java.awt.Component;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Supplier;
+import javax.swing.Action;
 import javax.swing.InputMap;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
@@ -108,6 +109,8 @@ final class ViewTabs {
     void addCommands(Runnable unfold) {
         this.unfold = unfold;
         fold.setAction(commands.get("views-open"));
+        fold.getAccessibleContext()
+                .setAccessibleName(String.valueOf(fold.getAction().getValue(Action.NAME)));
         fold.setIcon(Icons.of("raise"));
         fold.setSelectedIcon(Icons.of("folded-out"));
         for (int i = 0; i < SHOWN.size(); i++) {
