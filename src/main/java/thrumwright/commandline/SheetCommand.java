@@ -57,6 +57,9 @@ final class SheetCommand implements Callable<Integer> {
     @Option(names = "--grey")
     private boolean grey;
 
+    @Option(names = "--done")
+    private boolean done;
+
     @Option(names = "--parts", paramLabel = "PARTS", split = ",", defaultValue = "cuts,cards,booklet")
     private List<String> parts;
 
@@ -80,7 +83,9 @@ final class SheetCommand implements Callable<Integer> {
         if (wanted.paged() && output.standard()) {
             throw new ParameterException(commands.asked("sheet"), Said.of("sheet.name", "form", wanted));
         }
-        SheetLook look = new SheetLook(setup(), !grey, sections()).written(WrittenAt.now());
+        SheetLook look = new SheetLook(setup(), !grey, sections())
+                .written(WrittenAt.now())
+                .showing(done);
         Loaded work = file.load(commands.console());
         try (output) {
             if (work instanceof Loaded.OfClass some) {

@@ -28,9 +28,10 @@ import thrumwright.yarn.Yarn;
  * @param coloured whether yarns keep their colour; otherwise everything is black, white and grey, with yarns told apart
  * @param sections what is printed, at least one
  * @param written when, if the sheet is to say so
+ * @param done whether boxes of rows that are done are ticked
  */
 public record SheetLook(
-        PageSetup setup, boolean coloured, Set<SheetSection> sections, Optional<ZonedDateTime> written) {
+        PageSetup setup, boolean coloured, Set<SheetSection> sections, Optional<ZonedDateTime> written, boolean done) {
     /** @throws IllegalArgumentException if nothing is to be printed; the message is for the user */
     public SheetLook {
         Objects.requireNonNull(setup);
@@ -43,7 +44,7 @@ public record SheetLook(
 
     /** Without a date. */
     public SheetLook(PageSetup setup, boolean coloured, Set<SheetSection> sections) {
-        this(setup, coloured, sections, Optional.empty());
+        this(setup, coloured, sections, Optional.empty(), false);
     }
 
     /** With what is usually printed, without a date. */
@@ -53,7 +54,12 @@ public record SheetLook(
 
     /** The same with a date at the foot of every page. */
     public SheetLook written(ZonedDateTime when) {
-        return new SheetLook(setup, coloured, sections, Optional.of(when));
+        return new SheetLook(setup, coloured, sections, Optional.of(when), done);
+    }
+
+    /** The same with boxes ticked of what is done, or empty ones. */
+    public SheetLook showing(boolean whatIsDone) {
+        return new SheetLook(setup, coloured, sections, written, whatIsDone);
     }
 
     /** The colours of a plan's drawings. */
@@ -71,7 +77,8 @@ public record SheetLook(
 
     /** Lays out any section of a plan's sheet so that it looks like this. */
     public SheetLayout layout(Plan plan, Fonts fonts, Locale locale) {
-        return new SheetLayout(plan, SheetLayout.Whose.NOBODYS, setup, fonts, palette(plan), locale);
+        return new SheetLayout(
+                done ? plan : plan.unticked(), SheetLayout.Whose.NOBODYS, setup, fonts, palette(plan), locale);
     }
 
     /** Pages of a plan's sheet with date and mark at their feet, if there is a date. */

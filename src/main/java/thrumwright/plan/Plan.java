@@ -7,6 +7,7 @@ import thrumwright.piece.Datum;
 import thrumwright.piece.Measures;
 import thrumwright.piece.Piece;
 import thrumwright.piece.Place;
+import thrumwright.piece.Ticks;
 
 /**
  * Everything that follows from a piece.
@@ -42,6 +43,11 @@ public record Plan(
     /** As it was planned before anything was changed to make up for what was measured. */
     public static Plan asFirstPlanned(Piece piece) {
         return of(Grown.undone(piece));
+    }
+
+    /** The same as if nothing of it were woven yet. */
+    public Plan unticked() {
+        return new Plan(piece.withTicks(Ticks.NONE), start, top, afterDesign, budget, room, totals);
     }
 
     public EndPlan end(Place place) {

@@ -21,8 +21,9 @@ public record LoomSheet(Plan plan, List<LoomStep> steps) {
         steps = List.copyOf(steps);
     }
 
+    /** With heights as they come out by what was measured so far. */
     public static LoomSheet of(Plan plan, Locale locale) {
-        return new LoomWriter(plan, locale).sheet();
+        return new LoomWriter(Plan.asWoven(plan.piece()), locale).sheet();
     }
 
     static Optional<Work> work(Plan plan, String key) {

@@ -4,16 +4,22 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import thrumwright.measure.Length;
 import thrumwright.measure.Phrases;
 import thrumwright.measure.Shown;
+import thrumwright.piece.MeasuredStep;
+import thrumwright.piece.Measures;
 import thrumwright.piece.Place;
 import thrumwright.plan.EndPlan;
 import thrumwright.plan.Hem;
 import thrumwright.plan.Plan;
+import thrumwright.yarn.Yarn;
 
 /**
- * What is planned, with room to write how it came out.
+ * What is planned, with how it came out as far as it was measured, and room to write the rest.
  *
  * @param facts whose it is, with lines to write dates on
  * @param columns of the measures
@@ -39,16 +45,16 @@ public record RecordSheet(
     }
 
     public static RecordSheet of(Plan plan, StepSheet sheet, Locale locale) {
-        return new Writer(plan, sheet, Phrases.of("thrumwright.sheet.steps", locale)).written();
+        return new Writer(plan, sheet, locale, Phrases.of("thrumwright.sheet.steps", locale)).written();
     }
 
-    private record Writer(Plan plan, StepSheet sheet, Phrases phrases) {
+    private record Writer(Plan plan, StepSheet sheet, Locale locale, Phrases phrases) {
         RecordSheet written() {
             return new RecordSheet(
                     phrases.say("record.title", Map.of("piece", sheet.title())),
                     facts(),
                     said("step", "what", "height", "yours", "width", "yours"),
-                    measures(),
+                    heights(),
                     said("yarn", "taken", "left"),
                     yarns());
         }
@@ -70,12 +76,12 @@ public record RecordSheet(
             return facts;
         }
 
-        private List<List<String>> measures() {
+        private List<List<String>> heights() {
             String width = shown().cut(plan.piece().warp().nominalWidth());
             List<List<String>> rows = new ArrayList<>();
-            for (Step step : sheet.steps()) {
+            for (Step step : firstPlanned().steps()) {
                 if (!step.reachBrief().isEmpty()) {
-                    rows.add(row(String.valueOf(step.number()), step.title(), step.reachBrief(), width));
+                    rows.add(measured(step, width));
                 }
             }
             rows.add(row(
@@ -86,6 +92,43 @@ public record RecordSheet(
             Stream.of(plan.start(), plan.top())
                     .forEach(end -> end.hem().filter(Hem::folds).ifPresent(hem -> rows.add(hem(end, hem))));
             return rows;
+        }
+
+        /** Planned is what was planned first, whatever was changed since to make up for what was measured. */
+        private StepSheet firstPlanned() {
+            boolean changed =
+                    measures().all().stream().anyMatch(step -> step.planned().isPresent());
+            return changed ? StepSheet.of(Plan.asFirstPlanned(plan.piece()), locale) : sheet;
+        }
+
+        private Measures measures() {
+            return plan.piece().measures();
+        }
+
+        private List<String> measured(Step step, String width) {
+            MeasuredStep measured = measures().of(step.key());
+            return List.of(
+                    String.valueOf(step.number()),
+                    step.title(),
+                    step.reachBrief(),
+                    yours(measured.height()),
+                    width,
+                    yours(measured.width()));
+        }
+
+        private String yours(Optional<Length> measured) {
+            return measured.map(length -> shown().typed(length.text())).orElse(YOURS);
+        }
+
+        /** What was left of each cut of a yarn. */
+        private String left(Optional<Yarn> yarn) {
+            String left = Stream.of(plan.start(), plan.top())
+                    .flatMap(end -> yarn.stream()
+                            .flatMap(own -> end.taking(own).stream())
+                            .flatMap(block -> measures().of(end.place().step(block.id())).left().stream()))
+                    .map(length -> shown().typed(length.text()))
+                    .collect(Collectors.joining(", "));
+            return left.isEmpty() ? YOURS : left;
         }
 
         private List<String> hem(EndPlan end, Hem hem) {
@@ -99,7 +142,7 @@ public record RecordSheet(
 
         private List<List<String>> yarns() {
             return sheet.yarns().stream()
-                    .map(yarn -> List.of(yarn.what(), yarn.length() + ", " + yarn.mass(), YOURS))
+                    .map(yarn -> List.of(yarn.what(), yarn.length() + ", " + yarn.mass(), left(yarn.yarn())))
                     .toList();
         }
     }

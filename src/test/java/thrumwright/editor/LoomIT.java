@@ -12,8 +12,12 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import javax.swing.AbstractButton;
+import javax.swing.SwingUtilities;
+import javax.swing.text.JTextComponent;
+import org.assertj.swing.fixture.DialogFixture;
 import org.assertj.swing.fixture.FrameFixture;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.RegisterExtension;
@@ -43,6 +47,7 @@ class LoomIT {
     private Keeper keeper;
     private EditorWindow editor;
     private FrameFixture loom;
+    private Component view;
 
     private Path wave() throws Exception {
         return Files.writeString(home.resolve("wave.json"), BuiltIn.DEMO.text("first-wave.json"));
@@ -71,6 +76,12 @@ class LoomIT {
         waitFor(
                 "the keyboard at the loom",
                 () -> onEventThread(() -> loom.target().isFocused()));
+        view = loom.robot().finder().findByName(loom.target(), "loom.view");
+    }
+
+    /** A long way, on which nothing is looked at but what is said. */
+    private void unseen() {
+        window.paintNoMore();
     }
 
     private Piece piece() {
@@ -78,18 +89,19 @@ class LoomIT {
     }
 
     private String seen() {
-        Component view = loom.robot().finder().findByName(loom.target(), "loom.view");
         return onEventThread(() -> view.getAccessibleContext().getAccessibleName());
     }
 
     /** Goes on until all is done, and notes what is seen on the way. */
     private List<String> weave(Runnable on) {
         List<String> seen = new ArrayList<>();
-        while (!seen().startsWith("All steps are done")) {
-            seen.add(seen());
+        String now = seen();
+        while (!now.startsWith("All steps are done")) {
+            seen.add(now);
             on.run();
             assertThat(seen).as("goes on").hasSizeLessThan(1000);
-            assertThat(seen()).isNotEqualTo(seen.get(seen.size() - 1));
+            now = seen();
+            assertThat(now).isNotEqualTo(seen.get(seen.size() - 1));
         }
         return seen;
     }
@@ -115,6 +127,7 @@ class LoomIT {
     void aWholePieceIsWovenWithKeysAlone() throws Exception {
         open(home.resolve("state"), Optional.of(wave()));
         toTheLoom();
+        unseen();
         int[] keys = {KeyEvent.VK_SPACE, KeyEvent.VK_RIGHT, KeyEvent.VK_PAGE_DOWN};
         int[] pressed = new int[1];
         everyStepWasSeen(weave(() -> window.press(keys[pressed[0]++ % keys.length])));
@@ -135,6 +148,7 @@ class LoomIT {
     void aWholePieceIsWovenWithTheMouseAlone() throws Exception {
         open(home.resolve("state"), Optional.of(wave()));
         toTheLoom();
+        unseen();
         everyStepWasSeen(weave(() -> loom.button("loom-done").click()));
         loom.button("loom-back").click();
         assertThat(seen()).contains("Next: nothing, it is the last step");
@@ -145,7 +159,8 @@ class LoomIT {
     void aMistakenTickIsOneKeyBack() throws Exception {
         open(home.resolve("state"), Optional.of(wave()));
         toTheLoom();
-        for (int i = 0; i < 40; i++) {
+        unseen();
+        for (int i = 0; i < 12; i++) {
             Ticks before = piece().ticks();
             String seen = seen();
             window.press(KeyEvent.VK_SPACE);
@@ -193,12 +208,48 @@ class LoomIT {
         assertThat(seen()).isEqualTo(seen);
     }
 
+    /** The height of a row of twining is typed at the loom; what it means is said at once, and heights above go by it. */
+    @Test
+    void whatIsMeasuredAtTheLoomIsReckonedWithAtOnce() throws Exception {
+        open(home.resolve("state"), Optional.of(wave()));
+        toTheLoom();
+        while (piece().ticks().done("start/twining") == 0 || seen().contains("row 2 of 2")) {
+            window.press(KeyEvent.VK_SPACE);
+        }
+        // a modal dialog holds whoever opens it
+        SwingUtilities.invokeLater(() -> loomButton("loom-measure").doClick());
+        DialogFixture measured = window.dialog("measured");
+        double planned = onEventThread(() -> Plan.of(editor.session().piece())
+                .start()
+                .block("twining")
+                .orElseThrow()
+                .top());
+        measured.textBox("field.measured.height").setText("1 mm");
+        assertThat(piece().measures().isEmpty()).as("a height that can't be").isTrue();
+        assertThat(measured.textBox("field.measured.height").text()).isEqualTo("1 mm");
+        double onLoom = Plan.of(piece()).start().onLoom() + planned + 4;
+        measured.textBox("field.measured.height").setText(String.format(Locale.ROOT, "%.3f mm", onLoom));
+        assertThat(piece().measures().of("start/twining").height()).isPresent();
+        String said = onEventThread(
+                () -> Stage.all(measured.target(), JTextComponent.class, text -> !text.isEditable()).stream()
+                        .map(JTextComponent::getText)
+                        .collect(Collectors.joining("\n")));
+        assertThat(said)
+                .contains("it came out 4 mm higher", "4 mm over: the design begins 17.5 cm above the lower bar");
+        measured.button("measured.close").click();
+        assertThat(piece().ticks().isEmpty()).isFalse();
+    }
+
+    private AbstractButton loomButton(String name) {
+        return loom.robot().finder().findByName(loom.target(), name, AbstractButton.class);
+    }
+
     /** What is pressed is large enough for a finger: 12 mm on a screen of 96 dots to the inch. */
     @Test
     void targetsAreLargeEnough() throws Exception {
         open(home.resolve("state"), Optional.of(wave()));
         toTheLoom();
-        for (String name : List.of("loom-done", "loom-back")) {
+        for (String name : List.of("loom-done", "loom-back", "loom-measure", "loom-speak")) {
             AbstractButton button = loom.robot().finder().findByName(loom.target(), name, AbstractButton.class);
             assertThat(onEventThread(button::getWidth)).isGreaterThanOrEqualTo((int) (12 * 96 / 25.4));
             assertThat(onEventThread(button::getHeight)).isGreaterThanOrEqualTo((int) (12 * 96 / 25.4));

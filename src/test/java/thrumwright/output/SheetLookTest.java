@@ -3,6 +3,7 @@ package thrumwright.output;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.awt.image.BufferedImage;
+import java.time.LocalDateTime;
 import java.util.HashSet;
 import java.util.Locale;
 import java.util.Set;
@@ -13,6 +14,8 @@ import thrumwright.output.page.PageSetup;
 import thrumwright.output.page.Paper;
 import thrumwright.output.page.PngFile;
 import thrumwright.output.page.SheetPages;
+import thrumwright.piece.Piece;
+import thrumwright.piece.Ticks;
 import thrumwright.plan.Plan;
 import thrumwright.testing.Pieces;
 import thrumwright.testing.RandomPieces;
@@ -45,6 +48,38 @@ class SheetLookTest {
         }
         assertThat(hasColour(new SheetLook(setup, true).layOut(plan, fonts, Locale.UK), 0))
                 .isTrue();
+    }
+
+    /** Off unless it is chosen; then a box is ticked for each row that is done, and the rest of the page is the same. */
+    @Test
+    void boxesOfWhatIsDoneAreTickedWhereThatIsChosen() {
+        LocalDateTime noon = LocalDateTime.of(2026, 11, 28, 12, 0);
+        Piece piece = Pieces.panel();
+        Ticks ticks = Ticks.NONE;
+        for (int i = 0; i < 7; i++) {
+            ticks = ticks.with("start/waste", noon);
+        }
+        Plan ticked = Plan.of(piece.withTicks(ticks));
+        SheetLook usual = new SheetLook(setup, true, Set.of(SheetSection.CARDS));
+        SheetPages bare = usual.layOut(Plan.of(piece), fonts, Locale.UK);
+        SheetPages unchosen = usual.layOut(ticked, fonts, Locale.UK);
+        SheetPages chosen = usual.showing(true).layOut(ticked, fonts, Locale.UK);
+        assertThat(chosen.count()).isEqualTo(bare.count());
+        assertThat(differing(bare, unchosen, 0)).isZero();
+        assertThat(differing(bare, chosen, 0)).isGreaterThan(7 * 10);
+        assertThat(differing(bare, chosen, 1)).isZero();
+    }
+
+    private static int differing(SheetPages one, SheetPages other, int page) {
+        BufferedImage first = PngFile.picture(one, page, 72);
+        BufferedImage second = PngFile.picture(other, page, 72);
+        int count = 0;
+        for (int y = 0; y < first.getHeight(); y++) {
+            for (int x = 0; x < first.getWidth(); x++) {
+                count += first.getRGB(x, y) == second.getRGB(x, y) ? 0 : 1;
+            }
+        }
+        return count;
     }
 
     /** Yarns of different colours get different greys, however alike their lightness. */

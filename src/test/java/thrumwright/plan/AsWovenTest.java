@@ -74,7 +74,7 @@ class AsWovenTest {
         assertThat(said(piece, Finding.Code.HEM_COMES_DEEPER))
                 .containsExactly("4 mm over: the hem of the start will be 1.8 cm deep instead of 1.4 cm.");
         assertThat(said(measured(Pieces.panel(), "start/waste", 57), Finding.Code.COMES_HIGHER))
-                .containsExactly("2.6 mm over: the design begins at 7.2 cm above the lower bar.");
+                .containsExactly("2.6 mm over: the design begins 7.2 cm above the lower bar.");
     }
 
     /** What can't be is told and not reckoned with. */
@@ -109,7 +109,7 @@ class AsWovenTest {
         assertThat(woven.budget().left()).isEqualTo(Plan.of(piece).budget().stopLine() - 560, within(EXACT));
         assertThat(said(measured(piece, Measures.DESIGN, 600), Finding.Code.NO_ROOM_LEFT))
                 .containsExactly(
-                        "What was measured leaves 4.7 cm too little for the top and the hands. End the design at 55.3 cm"
+                        "What was measured leaves 4.7 cm too little for the top and the hands. End the design 55.3 cm"
                                 + " above the lower bar.");
     }
 
@@ -117,7 +117,10 @@ class AsWovenTest {
         Piece piece = new RandomPieces(seed).next();
         Piece bare = piece.withMeasures(Measures.NONE);
         // high enough that no measured height is beyond it
-        return bare.withLoom(bare.loom().withOpen(Length.parse("20 m"))).withTop(new Top.OnItsOwn(bare.end(Place.TOP)));
+        return bare.withLoom(bare.loom()
+                        .withWarpPerEnd(Optional.of(Length.parse("90 m")))
+                        .withOpen(Length.parse("20 m")))
+                .withTop(new Top.OnItsOwn(bare.end(Place.TOP)));
     }
 
     private static List<BlockPlan> high(EndPlan end) {
@@ -134,7 +137,7 @@ class AsWovenTest {
                     piece = measured(
                             piece,
                             place.step(block.block().id()),
-                            plan.end(place).reach(block));
+                            plan.above(place, plan.end(place).reach(block)));
                 }
             }
             Plan woven = Plan.asWoven(piece);

@@ -146,8 +146,25 @@ public record StepPainter(Graphics2D g, Palette palette, Font font, PictureLabel
                                 () -> painter.slip(box, plan, block.work().orElseThrow(), slip, right)));
     }
 
+    /**
+     * The same while it is being worked; what takes no yarn across the warp is drawn whole.
+     *
+     * @param laid share of its yarn that is laid in, 0 to 1
+     */
+    public void slip(Rectangle2D box, Plan plan, EndPlan end, BlockPlan block, Slip slip, boolean right, double laid) {
+        if (block.work().isEmpty() || block.block().finish().isPresent()) {
+            slip(box, plan, end, block, slip, right);
+        } else {
+            StepScene scene = StepScene.of(block.work().get(), slip, right).laid(laid);
+            within(box, painter -> painter.slip(box, plan, scene, slip, right));
+        }
+    }
+
     private void slip(Rectangle2D box, Plan plan, Work work, Slip slip, boolean right) {
-        StepScene scene = StepScene.of(work, slip, right);
+        slip(box, plan, StepScene.of(work, slip, right), slip, right);
+    }
+
+    private void slip(Rectangle2D box, Plan plan, StepScene scene, Slip slip, boolean right) {
         if (slip.strains()) {
             strained(box, plan, scene, right ? Strain.NONE : Strain.of(slip));
         } else {

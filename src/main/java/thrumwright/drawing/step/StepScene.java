@@ -107,6 +107,12 @@ record StepScene(Work work, BlockPicture picture, List<Tail> tails, Optional<Row
                 work, laid, Tail.hung(laid.tails(0)), Optional.of(work.rows().get(row)));
     }
 
+    /** @param share of all its yarn that is laid in, 0 to 1 */
+    StepScene laid(double share) {
+        BlockPicture laid = picture.laid(share);
+        return new StepScene(work, laid, Tail.hung(laid.tails(0)), now);
+    }
+
     private static Work withRows(Work work, UnaryOperator<Row> slip) {
         List<Row> rows = work.rows().stream().map(slip).toList();
         return new Work(work.block(), work.yarn(), work.setting(), rows, work.cut(), work.oneLength());

@@ -38,7 +38,8 @@ public final class MeasuredDialog {
         close.setName("measured.close");
         close.addActionListener(event -> modal.close());
         JPanel all = new JPanel(new MigLayout("insets 12, wrap 1, fillx", "[grow, fill]"));
-        all.add(panel, "wmin " + 30 * type);
+        // with room for what it will say
+        all.add(panel, "wmin " + 30 * type + ", hmin " + 20 * type);
         all.add(close, "grow 0, right");
         larger(all, type, target);
         modal.fill(all, close);

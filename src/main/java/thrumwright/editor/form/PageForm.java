@@ -65,6 +65,7 @@ public final class PageForm {
                 () -> List.of(Choice.of(true, texts.say("page.coloured")), Choice.of(false, texts.say("page.grey"))),
                 SheetChoice::coloured,
                 SheetChoice::withColoured);
+        page.flag("page.done", SheetChoice::done, SheetChoice::withDone);
         fields.prose(() -> texts.say("page.about"));
         sections(page);
     }

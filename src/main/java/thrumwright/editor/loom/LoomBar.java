@@ -9,6 +9,7 @@ import javax.swing.AbstractButton;
 import javax.swing.Action;
 import javax.swing.BorderFactory;
 import javax.swing.JButton;
+import javax.swing.JComponent;
 import javax.swing.JPanel;
 import javax.swing.JToggleButton;
 import thrumwright.editor.text.Commands;
@@ -20,7 +21,7 @@ final class LoomBar {
 
     private static final double GAP = 2;
     /** Size of the type on it, mm. */
-    private static final double TYPE = 5;
+    static final double TYPE = 5;
 
     private final JPanel panel = new JPanel(new BorderLayout());
     private final JPanel motion = new JPanel();
@@ -40,10 +41,21 @@ final class LoomBar {
         panel.setBorder(BorderFactory.createEmptyBorder(gap, gap, gap, gap));
         panel.add(button("loom-back", 2), BorderLayout.WEST);
         panel.add(motion);
-        panel.add(button("loom-done", 3), BorderLayout.EAST);
+        JPanel beside = new JPanel(new FlowLayout(FlowLayout.RIGHT, gap, 0));
+        beside.add(button("loom-speak", 1));
+        beside.add(button("loom-measure", 1));
+        beside.add(button("loom-done", 3));
+        panel.add(beside, BorderLayout.EAST);
     }
 
     private AbstractButton button(String id, int wide) {
+        AbstractButton button = button(commands, id, wide, pixels);
+        buttons.add(button);
+        return button;
+    }
+
+    /** @param wide at least so many times as wide as a finger needs */
+    static AbstractButton button(Commands commands, String id, int wide, double pixels) {
         Action action = commands.get(id);
         AbstractButton button =
                 action.getValue(Action.SELECTED_KEY) == null ? new JButton(action) : new JToggleButton(action);
@@ -51,11 +63,15 @@ final class LoomBar {
         button.setName(id);
         button.setIcon(null);
         button.setFocusable(false);
+        return large(button, wide, pixels);
+    }
+
+    /** As large as a finger needs it, or larger. */
+    static <C extends JComponent> C large(C pressed, int wide, double pixels) {
         int side = (int) Math.ceil(TARGET * pixels);
-        Dimension usual = button.getPreferredSize();
-        button.setPreferredSize(new Dimension(Math.max(wide * side, usual.width), Math.max(side, usual.height)));
-        buttons.add(button);
-        return button;
+        Dimension usual = pressed.getPreferredSize();
+        pressed.setPreferredSize(new Dimension(Math.max(wide * side, usual.width), Math.max(side, usual.height)));
+        return pressed;
     }
 
     JPanel component() {

@@ -13,37 +13,31 @@ import java.util.function.UnaryOperator;
 import javax.accessibility.AccessibleContext;
 import javax.accessibility.AccessibleRole;
 import javax.swing.JComponent;
-import javax.swing.Timer;
 import thrumwright.drawing.Palette;
 
 /** Shows one row or the words before it, with the move in motion. When nothing moves, it does nothing. */
 final class LoomView extends JComponent {
     private static final long serialVersionUID = 1L;
 
-    /** From one picture to the next, ms: sixty in a second. */
-    private static final int FRAME = 16;
-
-    private static final double NANOS = 1e9;
-
     private final transient AtHand hand;
     private final transient Supplier<LoomType> type;
     private final transient Supplier<Palette> palette;
-    private final Timer timer = new Timer(FRAME, event -> moveOn());
-    private transient Pace pace;
+    private final transient Motion motion;
     private transient LoomLayout layout;
-    private long before;
 
     /** @param moving whether pictures move at first */
     LoomView(AtHand hand, Supplier<LoomType> type, Supplier<Palette> palette, boolean moving) {
         this.hand = hand;
         this.type = type;
         this.palette = palette;
-        this.pace = Pace.usual(moving);
+        this.motion = new Motion(
+                moving,
+                () -> isShowing() && hand.moves() && layout.pictured(),
+                () -> repaint(layout.picture().getBounds()));
         setName("loom.view");
-        timer.setCoalesce(true);
         addHierarchyListener(event -> {
             if ((event.getChangeFlags() & HierarchyEvent.SHOWING_CHANGED) != 0) {
-                moveOrRest();
+                motion.moveOrRest();
             }
         });
     }
@@ -53,10 +47,10 @@ final class LoomView extends JComponent {
         String heard = heard();
         layout = hand.layout(type.get(), room());
         if (!heard.equals(heard())) {
-            pace = pace.anew();
+            motion.set(Pace::anew);
             getAccessibleContext().firePropertyChange(AccessibleContext.ACCESSIBLE_NAME_PROPERTY, heard, heard());
         }
-        moveOrRest();
+        motion.moveOrRest();
         repaint();
     }
 
@@ -79,12 +73,11 @@ final class LoomView extends JComponent {
     }
 
     Pace pace() {
-        return pace;
+        return motion.pace();
     }
 
     void setPace(UnaryOperator<Pace> change) {
-        pace = change.apply(pace);
-        moveOrRest();
+        motion.set(change);
         repaint();
     }
 
@@ -95,27 +88,7 @@ final class LoomView extends JComponent {
 
     /** Whether a timer runs. */
     boolean busy() {
-        return timer.isRunning();
-    }
-
-    private void moveOrRest() {
-        boolean wanted = pace.going() && isShowing() && hand.moves() && layout.pictured();
-        if (wanted && !timer.isRunning()) {
-            before = System.nanoTime();
-            timer.start();
-        } else if (!wanted) {
-            timer.stop();
-        }
-    }
-
-    private void moveOn() {
-        long now = System.nanoTime();
-        double laid = pace.shown();
-        pace = pace.after((now - before) / NANOS);
-        before = now;
-        if (laid != pace.shown()) {
-            repaint(layout.picture().getBounds());
-        }
+        return motion.busy();
     }
 
     @Override
@@ -137,7 +110,13 @@ final class LoomView extends JComponent {
         Rectangle2D box = layout.picture();
         hand.picture()
                 .filter(picture -> layout.pictured())
-                .ifPresent(picture -> picture.paint(page, palette.get(), font(), box, hand.row(), pace.shown()));
+                .ifPresent(picture -> picture.paint(
+                        page,
+                        palette.get(),
+                        font(),
+                        box,
+                        hand.row(),
+                        motion.pace().shown()));
         if (!box.contains(g.getClipBounds())) {
             layout.draw(page, palette.get());
         }

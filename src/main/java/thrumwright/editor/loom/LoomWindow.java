@@ -10,7 +10,10 @@ import java.util.function.Supplier;
 import javax.swing.JComponent;
 import javax.swing.JFrame;
 import thrumwright.editor.edit.Change;
+import thrumwright.editor.edit.Edits;
 import thrumwright.editor.edit.Session;
+import thrumwright.editor.form.Desk;
+import thrumwright.editor.form.MeasuredDialog;
 import thrumwright.editor.look.Icons;
 import thrumwright.editor.settings.ScreenScale;
 import thrumwright.editor.settings.Workplace;
@@ -28,6 +31,8 @@ public final class LoomWindow {
     private final JFrame frame = new JFrame();
     private final GraphicsConfiguration screen;
     private final Stillness stillness;
+    private final Speech speech;
+    private final Desk desk;
     private final Weaving weaving;
     private final AtHand hand;
     private final LoomView view;
@@ -44,6 +49,8 @@ public final class LoomWindow {
         this.screen = screen;
         this.stillness = new Stillness(room.settings());
         Texts texts = room.texts();
+        this.speech = new Speech(room.settings(), Voice.ofSystem());
+        this.desk = new Desk(session, new Edits(texts.phrases(), texts.words()), texts);
         this.weaving = new Weaving(session, texts, clock);
         this.hand = new AtHand(weaving, Phrases.of("thrumwright.sheet.loom", texts.locale()));
         this.view = new LoomView(hand, this::type, () -> room.theme().palette(), stillness.moving());
@@ -72,6 +79,8 @@ public final class LoomWindow {
         commands.add("loom-slower", () -> view.setPace(Pace::slower));
         commands.add("loom-faster", () -> view.setPace(Pace::faster));
         commands.add("loom-crossing", view::cross);
+        commands.add("loom-measure", this::measure, () -> weaving.measurable().isPresent());
+        commands.addSwitch("loom-speak", this::speakOrNot, speech::wanted, speech::possible);
         commands.add("loom-close", this::hide);
     }
 
@@ -84,6 +93,19 @@ public final class LoomWindow {
     private void stopOrGo() {
         view.setPace(Pace::turned);
         stillness.choose(view.pace().going());
+    }
+
+    private void measure() {
+        weaving.measurable()
+                .ifPresent(step -> new MeasuredDialog(
+                                frame, desk, step.step().key(), step.title(), (float) (LoomBar.TYPE * pixels()), (int)
+                                        Math.ceil(LoomBar.TARGET * pixels()))
+                        .ask());
+    }
+
+    private void speakOrNot() {
+        speech.choose(!speech.wanted());
+        speech.say(view.words());
     }
 
     private void build(Texts texts) {
@@ -113,6 +135,9 @@ public final class LoomWindow {
     private void changed() {
         view.refresh();
         bar.showMotion(hand.moves(), frame.getWidth());
+        if (frame.isVisible()) {
+            speech.say(view.words());
+        }
         commands.refresh();
     }
 
@@ -132,11 +157,13 @@ public final class LoomWindow {
     }
 
     private void hide() {
+        speech.stop();
         frame.setVisible(false);
     }
 
     public void dispose() {
         noLonger.run();
+        speech.stop();
         frame.dispose();
     }
 }

@@ -6,9 +6,12 @@ import java.util.function.Supplier;
 import thrumwright.editor.edit.Session;
 import thrumwright.editor.edit.TickEdits;
 import thrumwright.editor.text.Texts;
+import thrumwright.piece.Measures;
 import thrumwright.piece.Ticks;
+import thrumwright.plan.Plan;
 import thrumwright.sheet.AtLoom;
 import thrumwright.sheet.LoomSheet;
+import thrumwright.sheet.LoomStep;
 
 /**
  * Where the work at the loom stands. What is done is ticked in the piece; only how far the words before a step's first row
@@ -20,6 +23,7 @@ final class Weaving {
     private final TickEdits edits;
     private final Supplier<LocalDateTime> clock;
     private LoomSheet sheet;
+    private Plan planned;
     private Reading reading = new Reading(Optional.empty(), 0);
 
     /** How many leaves are turned of the step at a place. */
@@ -34,8 +38,9 @@ final class Weaving {
 
     /** The steps of the piece as it is. */
     LoomSheet sheet() {
-        if (sheet == null || sheet.plan() != session.plan()) {
-            sheet = LoomSheet.of(session.plan(), texts.locale());
+        if (planned != session.plan()) {
+            planned = session.plan();
+            sheet = LoomSheet.of(planned, texts.locale());
         }
         return sheet;
     }
@@ -47,6 +52,19 @@ final class Weaving {
             reading = new Reading(now, 0);
         }
         return now;
+    }
+
+    /** The step that can be measured: the one that was just ended, else the one at hand, if it has a height. */
+    Optional<LoomStep> measurable() {
+        Optional<LoomStep> ended = sheet().last(ticks()).map(sheet()::step);
+        boolean between = now().filter(at -> at.row() > 0).isEmpty();
+        return between && ended.filter(Weaving::rises).isPresent()
+                ? ended
+                : now().map(sheet()::step).filter(Weaving::rises);
+    }
+
+    private static boolean rises(LoomStep step) {
+        return !step.reach().isEmpty() || step.step().key().equals(Measures.DESIGN);
     }
 
     private Ticks ticks() {

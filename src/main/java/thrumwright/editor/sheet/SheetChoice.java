@@ -19,9 +19,16 @@ import thrumwright.output.page.Paper;
  * @param distance from the eye to the hanging sheet; as far as {@link PageSetup} takes it
  * @param coloured whether yarns keep their colour on paper
  * @param sections what is printed, at least one
+ * @param done whether boxes of rows that are done are ticked
  */
 public record SheetChoice(
-        Paper paper, boolean landscape, Length margin, Length distance, boolean coloured, Set<SheetSection> sections) {
+        Paper paper,
+        boolean landscape,
+        Length margin,
+        Length distance,
+        boolean coloured,
+        Set<SheetSection> sections,
+        boolean done) {
     /** Countries whose usual paper is Letter (Unicode CLDR, supplemental data, paperSize “US-Letter”). */
     private static final Set<String> LETTER =
             Set.of("BZ", "CA", "CL", "CO", "CR", "GT", "MX", "NI", "PA", "PH", "PR", "SV", "US", "VE");
@@ -50,7 +57,8 @@ public record SheetChoice(
                 Length.parse(inches ? "1/2 in" : "14 mm"),
                 Length.parse(inches ? "40 in" : "1 m"),
                 true,
-                SheetSection.USUAL);
+                SheetSection.USUAL,
+                false);
     }
 
     private static PageSetup setup(Paper paper, boolean landscape, Length margin, Length distance) {
@@ -59,31 +67,35 @@ public record SheetChoice(
 
     /** The same for whoever lays pages out. */
     public SheetLook look() {
-        return new SheetLook(setup(paper, landscape, margin, distance), coloured, sections);
+        return new SheetLook(setup(paper, landscape, margin, distance), coloured, sections).showing(done);
+    }
+
+    public SheetChoice withDone(boolean other) {
+        return new SheetChoice(paper, landscape, margin, distance, coloured, sections, other);
     }
 
     public SheetChoice withPaper(Paper other) {
-        return new SheetChoice(other, landscape, margin, distance, coloured, sections);
+        return new SheetChoice(other, landscape, margin, distance, coloured, sections, done);
     }
 
     public SheetChoice withLandscape(boolean other) {
-        return new SheetChoice(paper, other, margin, distance, coloured, sections);
+        return new SheetChoice(paper, other, margin, distance, coloured, sections, done);
     }
 
     public SheetChoice withMargin(Length other) {
-        return new SheetChoice(paper, landscape, other, distance, coloured, sections);
+        return new SheetChoice(paper, landscape, other, distance, coloured, sections, done);
     }
 
     public SheetChoice withDistance(Length other) {
-        return new SheetChoice(paper, landscape, margin, other, coloured, sections);
+        return new SheetChoice(paper, landscape, margin, other, coloured, sections, done);
     }
 
     public SheetChoice withColoured(boolean other) {
-        return new SheetChoice(paper, landscape, margin, distance, other, sections);
+        return new SheetChoice(paper, landscape, margin, distance, other, sections, done);
     }
 
     public SheetChoice with(Set<SheetSection> other) {
-        return new SheetChoice(paper, landscape, margin, distance, coloured, other);
+        return new SheetChoice(paper, landscape, margin, distance, coloured, other, done);
     }
 
     /** Prints a section or doesn't; the last that is left stays. */

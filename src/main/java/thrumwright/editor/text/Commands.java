@@ -84,7 +84,11 @@ public final class Commands {
      * @param on whether it is on
      */
     public void addSwitch(String id, Runnable run, BooleanSupplier on) {
-        commands.put(id, new Command(texts.get(id), run, () -> true, Optional.of(on)));
+        addSwitch(id, run, on, () -> true);
+    }
+
+    public void addSwitch(String id, Runnable run, BooleanSupplier on, BooleanSupplier possible) {
+        commands.put(id, new Command(texts.get(id), run, possible, Optional.of(on)));
     }
 
     /** @throws IllegalArgumentException if nothing was added under that id */

@@ -44,7 +44,7 @@ record RowFace(
                 LargeWord.item(g, word.says(), () -> word.paint(g, x + left, y + top + baseline));
             }
         });
-        grid.ifPresent(boxes -> boxes.paint(g, x + ticks.getX(), y + top + ticks.getY(), style.palette()));
+        grid.ifPresent(boxes -> boxes.paint(g, x + ticks.getX(), y + top + ticks.getY(), row.done(), style.palette()));
         print.paint(g, x + small.getX(), y + top + small.getY(), small.getWidth());
     }
 }

@@ -75,11 +75,15 @@ record TickGrid(int rows, int each, int columns, double box) {
         return width() <= width && height() <= height;
     }
 
-    void paint(Graphics2D g, double x, double y, Palette palette) {
+    /** @param done how many rows are, 0 or more; a box is ticked once all that it stands for are */
+    void paint(Graphics2D g, double x, double y, int done, Palette palette) {
         for (int i = 0; i < boxes(); i++) {
             int line = i / columns;
             double top = y + line * box * (1 + APART);
             TickMarks.box(g, x + left(i % columns, box), top, box, palette);
+            if (done >= Math.min(rows, (i + 1) * each)) {
+                TickMarks.tick(g, x + left(i % columns, box), top, box, palette);
+            }
         }
     }
 }

@@ -51,7 +51,16 @@ public record SlipPicture(
         return said(".says");
     }
 
+    /** What stands below a picture of a block, as it must be or with its slip. */
+    public static String caption(Slip slip, BlockPlan block, boolean right, Phrases phrases) {
+        return said(slip, block, right, phrases, "");
+    }
+
     private String said(String what) {
+        return said(slip, block, right, phrases, what);
+    }
+
+    private static String said(Slip slip, BlockPlan block, boolean right, Phrases phrases, String what) {
         String key = "slip." + slip.name().toLowerCase(Locale.ROOT).replace('_', '-') + (right ? ".right" : ".wrong");
         String lean = block.work()
                 .flatMap(BlockPair::firstLean)

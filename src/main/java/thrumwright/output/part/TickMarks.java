@@ -3,6 +3,7 @@ package thrumwright.output.part;
 import java.awt.BasicStroke;
 import java.awt.Graphics2D;
 import java.awt.geom.Ellipse2D;
+import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
 import thrumwright.drawing.Palette;
 import thrumwright.yarn.Colour;
@@ -16,6 +17,17 @@ public final class TickMarks {
         g.setColor(palette.ink());
         g.setStroke(new BasicStroke((float) Math.max(0.9, size * 0.07)));
         g.draw(new Rectangle2D.Double(x, y, size, size));
+    }
+
+    /** The tick in a box whose side is {@code size} points, more than 0. */
+    public static void tick(Graphics2D g, double x, double y, double size, Palette palette) {
+        Path2D tick = new Path2D.Double();
+        tick.moveTo(x + 0.2 * size, y + 0.55 * size);
+        tick.lineTo(x + 0.42 * size, y + 0.78 * size);
+        tick.lineTo(x + 0.82 * size, y + 0.24 * size);
+        g.setColor(palette.ink());
+        g.setStroke(new BasicStroke((float) Math.max(1.1, size * 0.12), BasicStroke.CAP_ROUND, BasicStroke.JOIN_ROUND));
+        g.draw(tick);
     }
 
     /** A dot {@code size} points across, more than 0. */

@@ -11,6 +11,7 @@ import thrumwright.plan.BlockPlan;
  * @param ways of its first row, and of its second; from then on they go by turns. Empty where nothing is worked in rows
  * @param large what else must be read from the loom
  * @param ticks how many picks or rows there are to tick, 0 or more
+ * @param done how many of them are, 0 or more
  * @param count the same as it is written; empty where there is nothing to tick
  * @param reach height of the upper edge above the lower bar; empty where it doesn't rise
  * @param cut what to cut of which yarn; empty where it takes none
@@ -24,6 +25,7 @@ public record CardRow(
         List<CardWay> ways,
         List<String> large,
         int ticks,
+        int done,
         Optional<CardSaying> count,
         Optional<CardSaying> reach,
         Optional<CardCut> cut,

@@ -57,6 +57,7 @@ final class CardRows {
                 work.map(one -> CardWay.of(voice, one, step.rows())).orElse(List.of()),
                 block.block().of(large),
                 work.map(one -> one.rows().size()).orElse(0),
+                voice.plan().piece().ticks().done(step.key()),
                 work.map(this::count),
                 reach(block),
                 cut(block.block().id()).or(() -> work.flatMap(this::goesOn)),

@@ -15,6 +15,7 @@ import org.junit.jupiter.api.Test;
 import thrumwright.drawing.Fonts;
 import thrumwright.drawing.Palette;
 import thrumwright.editor.edit.Session;
+import thrumwright.editor.look.Theme;
 import thrumwright.editor.text.Texts;
 import thrumwright.measure.Phrases;
 import thrumwright.piece.Piece;
@@ -31,13 +32,13 @@ class LoomLayoutTest {
     private static final Fonts FONTS = Fonts.load();
     private static final LoomType TYPE = new LoomType(FONTS, PIXELS, 1);
 
-    private static List<LoomLayout> whole(Piece piece, Dimension room) {
+    private static List<LoomLayout> whole(Piece piece, Dimension room, LoomType type) {
         Session session = new Session(new PieceFile(piece, Unknown.none()), Optional.empty());
         Weaving weaving = new Weaving(session, Texts.of(Locale.UK), () -> LocalDateTime.of(2026, 11, 28, 14, 5));
         AtHand hand = new AtHand(weaving, Phrases.of("thrumwright.sheet.loom", Locale.UK));
         List<LoomLayout> all = new ArrayList<>();
         while (weaving.now().isPresent()) {
-            all.add(hand.layout(TYPE, room));
+            all.add(hand.layout(type, room));
             weaving.forward(hand.count());
         }
         return all;
@@ -52,7 +53,7 @@ class LoomLayoutTest {
     void everythingButWhatComesNextIsReadFromTwoMetresOnUsualScreens() throws FileProblem {
         for (String name : BuiltIn.DEMO.names()) {
             for (Dimension room : List.of(new Dimension(1366, 708), new Dimension(1920, 1020))) {
-                for (LoomLayout layout : whole(demo(name), room)) {
+                for (LoomLayout layout : whole(demo(name), room, TYPE)) {
                     assertThat(layout.fits()).as("%s: %s", name, layout.leaf()).isTrue();
                     assertThat(capitals(layout) / PIXELS)
                             .as("%s %s: %s", name, room, layout.leaf())
@@ -60,6 +61,45 @@ class LoomLayoutTest {
                 }
             }
         }
+    }
+
+    /** A screen with twice as many dots shows the same words as large, and leaf by leaf the same. */
+    @Test
+    void twiceAsManyDotsShowTheSameAsLarge() throws FileProblem {
+        LoomType fine = new LoomType(FONTS, 2 * PIXELS, 1);
+        List<LoomLayout> usual = whole(demo("first-wave.json"), new Dimension(1366, 708), TYPE);
+        List<LoomLayout> twice = whole(demo("first-wave.json"), new Dimension(2732, 1416), fine);
+        assertThat(twice)
+                .extracting(LoomLayout::leaf)
+                .isEqualTo(usual.stream().map(LoomLayout::leaf).toList());
+        for (LoomLayout layout : twice) {
+            assertThat(capitals(layout) / (2 * PIXELS)).isGreaterThanOrEqualTo(11.6);
+        }
+    }
+
+    /** Words stand out in every look by at least 7 : 1 (WCAG 2, 1.4.6), in high contrast by as much as can be. */
+    @Test
+    void wordsStandOutInEveryLook() {
+        for (Theme theme : Theme.values()) {
+            double contrast = contrast(theme.palette().ink(), theme.palette().paper());
+            assertThat(contrast).as("%s", theme).isGreaterThanOrEqualTo(theme == Theme.HIGH_CONTRAST ? 20 : 7);
+        }
+    }
+
+    private static double contrast(Color one, Color other) {
+        double light = Math.max(luminance(one), luminance(other));
+        double dark = Math.min(luminance(one), luminance(other));
+        return (light + 0.05) / (dark + 0.05);
+    }
+
+    /** Relative luminance as WCAG 2 defines it. */
+    private static double luminance(Color colour) {
+        double[] parts = new double[3];
+        for (int i = 0; i < 3; i++) {
+            double part = colour.getRGBColorComponents(null)[i];
+            parts[i] = part <= 0.04045 ? part / 12.92 : Math.pow((part + 0.055) / 1.055, 2.4);
+        }
+        return 0.2126 * parts[0] + 0.7152 * parts[1] + 0.0722 * parts[2];
     }
 
     /** The height of an H as it is painted, pixels. */
@@ -83,7 +123,7 @@ class LoomLayoutTest {
     /** On a screen too small for its words type gives way, but nothing is lost. */
     @Test
     void onASmallScreenEverythingIsStillThere() throws FileProblem {
-        for (LoomLayout layout : whole(demo("first-wave.json"), new Dimension(683, 330))) {
+        for (LoomLayout layout : whole(demo("first-wave.json"), new Dimension(683, 330), TYPE)) {
             assertThat(layout.fits()).as("%s", layout.leaf()).isTrue();
             BufferedImage image = new BufferedImage(683, 330, BufferedImage.TYPE_INT_RGB);
             Graphics2D g = image.createGraphics();

@@ -23,6 +23,8 @@ import thrumwright.editor.edit.ClassSession;
 import thrumwright.editor.form.MemberForm;
 import thrumwright.editor.look.Icons;
 import thrumwright.editor.look.Pixels;
+import thrumwright.editor.look.WhenWanted;
+import thrumwright.editor.loom.ShowingWindow;
 import thrumwright.editor.settings.Geometry;
 import thrumwright.editor.settings.Workplace;
 import thrumwright.editor.text.CommandTexts;
@@ -51,6 +53,7 @@ public final class ClassWindow {
     private final Texts texts;
     private final Geometry geometry;
     private final JFrame frame = new JFrame();
+    private final WhenWanted<ShowingWindow> showing = new WhenWanted<>();
     private final MemberForm form;
     private final JTextArea summary = new JTextArea();
     private final MessageBar messages;
@@ -88,6 +91,8 @@ public final class ClassWindow {
         work.addTo(commands);
         commands.add("class-pdf", () -> work.export(jobs, false), this::ready);
         commands.add("class-pdfs", () -> work.export(jobs, true), this::ready);
+        commands.add("class-show", this::showKind);
+        commands.add("class-standing", () -> work.standings(frame));
         commands.add("class-close", this::hide);
         commands.add("class-undo", session::undo, session::canUndo);
         commands.add("class-redo", session::redo, session::canRedo);
@@ -97,6 +102,11 @@ public final class ClassWindow {
 
     private boolean ready() {
         return session.lost().isEmpty() && !jobs.busy();
+    }
+
+    private void showKind() {
+        showing.get(() -> new ShowingWindow(editor.room(), frame.getGraphicsConfiguration()))
+                .show();
     }
 
     private void addLoom() {
@@ -140,6 +150,9 @@ public final class ClassWindow {
                 null,
                 "class-pdf",
                 "class-pdfs",
+                null,
+                "class-show",
+                "class-standing",
                 null,
                 "class-close"));
         bar.add(bars.menu("menu.edit", "class-undo", "class-redo", null, "class-add", "class-remove"));
@@ -253,6 +266,7 @@ public final class ClassWindow {
             hide();
         }
         noLonger.run();
+        showing.made().ifPresent(ShowingWindow::dispose);
         work.closed();
         frame.dispose();
     }

@@ -1,5 +1,6 @@
 package thrumwright.editor.window.classroom;
 
+import java.awt.Component;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
@@ -7,6 +8,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.function.IntSupplier;
+import java.util.stream.IntStream;
 import thrumwright.editor.edit.ClassSession;
 import thrumwright.editor.edit.Session;
 import thrumwright.editor.files.OnFile;
@@ -20,6 +22,7 @@ import thrumwright.output.ClassSheets;
 import thrumwright.output.SheetForm;
 import thrumwright.output.WrittenAt;
 import thrumwright.sheet.ClassSheet;
+import thrumwright.sheet.MemberNames;
 import thrumwright.store.ClassFile;
 import thrumwright.store.FileProblem;
 import thrumwright.store.PieceFile;
@@ -147,6 +150,26 @@ public final class ClassWork implements OnFile.Content {
         return sheets.names(SheetForm.PDF, String.valueOf(path.getFileName())).stream()
                 .map(path::resolveSibling)
                 .toList();
+    }
+
+    /** Who stands where, by the pieces in a folder, one of which is pointed at. */
+    void standings(Component parent) {
+        editor.questions()
+                .fileToOpen()
+                .map(Path::toAbsolutePath)
+                .map(Path::getParent)
+                .ifPresent(folder -> {
+                    try {
+                        MemberNames names = MemberNames.of(session.set(), Locale.UK);
+                        List<String> members = IntStream.range(
+                                        0, session.set().members().size())
+                                .mapToObj(names::name)
+                                .toList();
+                        new StandingsDialog(parent, texts, Standings.in(folder, members, Locale.UK)).show();
+                    } catch (FileProblem problem) {
+                        messages.problem(problem.getMessage());
+                    }
+                });
     }
 
     /** Goes on with what a program left that ended before it was saved. */

@@ -31,7 +31,8 @@ public record SheetSettings(Settings settings, Locale locale, UnitSystem units) 
                     settings.get(own("sheet.margin")).map(Length::parse).orElse(usual.margin()),
                     settings.get(own("sheet.distance")).map(Length::parse).orElse(usual.distance()),
                     settings.get("sheet.coloured").map(Boolean::valueOf).orElse(usual.coloured()),
-                    settings.get("sheet.sections").map(SheetSettings::sections).orElse(usual.sections()));
+                    settings.get("sheet.sections").map(SheetSettings::sections).orElse(usual.sections()),
+                    settings.get("sheet.done").map(Boolean::valueOf).orElse(usual.done()));
         } catch (IllegalArgumentException e) {
             return usual;
         }
@@ -41,6 +42,7 @@ public record SheetSettings(Settings settings, Locale locale, UnitSystem units) 
         Map<String, String> values = new HashMap<>();
         values.put("sheet.paper", choice.paper().name());
         values.put("sheet.landscape", String.valueOf(choice.landscape()));
+        values.put("sheet.done", String.valueOf(choice.done()));
         values.put(own("sheet.margin"), choice.margin().text());
         values.put(own("sheet.distance"), choice.distance().text());
         values.put("sheet.coloured", String.valueOf(choice.coloured()));
