@@ -129,7 +129,7 @@ final class Stage {
 
     /** Sentences that wrap take their height only once they have their width. */
     void settle() {
-        for (int i = 0; i < 3; i++) {
+        for (int i = 0; i < 6; i++) {
             run(() -> editor.frame().validate());
         }
     }

@@ -155,8 +155,8 @@ final class YarnForm {
         shelf.setToolTipText(desk.texts().say("yarns.shelf.tip"));
         shelf.addActionListener(event -> offered().show(shelf, 0, shelf.getHeight()));
         buttons.add(add);
-        buttons.add(shelf);
         buttons.add(remove);
+        buttons.add(shelf, "newline, span 2");
         return buttons;
     }
 

@@ -1,6 +1,7 @@
 package thrumwright.editor.look;
 
 import java.awt.Dimension;
+import java.awt.EventQueue;
 import java.awt.Graphics;
 import java.awt.Graphics2D;
 import java.awt.RenderingHints;
@@ -91,6 +92,8 @@ public final class Prose extends JTextArea {
         super.setBounds(x, y, width, height);
         if (other) {
             revalidate();
+            // what is asked for in the middle of a layout is forgotten when that ends
+            EventQueue.invokeLater(this::revalidate);
         }
     }
 

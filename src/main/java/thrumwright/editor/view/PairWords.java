@@ -123,8 +123,11 @@ final class PairWords extends JPanel {
     int heightFor(int width) {
         if (width != measured.width) {
             setSize(new Dimension(width, Math.max(1, getHeight())));
-            doLayout();
-            sentences.forEach(sentence -> sentence.setSize(sentence.getWidth(), 10_000));
+            // the widths of the first time follow from heights that wrapped otherwise
+            for (int i = 0; i < 2; i++) {
+                doLayout();
+                sentences.forEach(sentence -> sentence.setSize(sentence.getWidth(), 10_000));
+            }
             measured = new Dimension(width, getLayout().preferredLayoutSize(this).height);
         }
         return measured.height;

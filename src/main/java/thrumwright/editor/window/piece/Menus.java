@@ -27,8 +27,8 @@ import thrumwright.measure.UnitSystem;
 
 /** The menus and the row of buttons. */
 public final class Menus {
-    private static final String FILE =
-            "save save-as earlier | sheet print export cards class loom loom-page | close close-all";
+    private static final String FILE = "save save-as earlier | sheet print export";
+    private static final String FILE_ON = "class loom | close close-all";
     private static final String EDIT = "undo redo history | cut copy paste duplicate delete | select-all";
     private static final String BLOCK = "| shelf amount | up down | top-follows top-own"
             + " | use-structure keep-structure write-structure import-structure";
@@ -60,7 +60,17 @@ public final class Menus {
         JMenu file = bars.menu("menu.file", "new", "open");
         file.add(recent(room, open));
         bars.add(file, ids(FILE));
+        file.add(single());
+        bars.add(file, ids(FILE_ON));
         return file;
+    }
+
+    /** Parts of the sheet by themselves; in a menu of their own, as a small screen is low. */
+    private JMenu single() {
+        JMenu single = new JMenu(texts.say("menu.single"));
+        single.setName("menu.single");
+        bars.add(single, "cards", "loom-page");
+        return single;
     }
 
     private JMenu block() {
