@@ -131,8 +131,8 @@ final class YarnForm {
         FieldPanel fields = new FieldPanel(desk);
         yarn(fields);
         panels = Optional.of(new Panels(materials, fields));
-        whole.add(materials);
-        whole.add(fields);
+        whole.add(materials, "wmin 0");
+        whole.add(fields, "wmin 0");
         whole.revalidate();
         whole.repaint();
     }

@@ -61,7 +61,7 @@ record Standings(List<Line> lines) {
                     .limit(2L * ClassSet.MOST_MEMBERS)
                     .toList();
         } catch (IOException e) {
-            throw SafeFile.problem(new Phrase("file.folder", Map.of("folder", folder.toString())), e);
+            throw SafeFile.problem(new Phrase("file.folder-unreadable", Map.of("folder", folder.toString())), e);
         }
     }
 

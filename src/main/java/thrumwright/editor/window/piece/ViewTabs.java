@@ -2,6 +2,8 @@ package thrumwright.editor.window.piece;
 
 import java.awt.BorderLayout;
 import java.awt.Component;
+import java.awt.event.MouseAdapter;
+import java.awt.event.MouseEvent;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Supplier;
@@ -99,7 +101,7 @@ final class ViewTabs {
         trailing.add(new FindingLine(session, texts.locale(), () -> toView(0)), "wmin 0, hidemode 2");
         fold.setName("views.fold");
         fold.putClientProperty("JButton.buttonType", "toolBarButton");
-        fold.putClientProperty("FlatLaf.style", "toolbar.selectedBackground: null");
+        fold.putClientProperty("FlatLaf.styleClass", "unmarked");
         fold.setHideActionText(true);
         trailing.add(fold);
         return trailing;
@@ -108,6 +110,14 @@ final class ViewTabs {
     /** @param unfold shows the views, if they are folded away */
     void addCommands(Runnable unfold) {
         this.unfold = unfold;
+        tabs.addMouseListener(new MouseAdapter() {
+            @Override
+            public void mousePressed(MouseEvent event) {
+                if (tabs.indexAtLocation(event.getX(), event.getY()) >= 0) {
+                    unfold.run();
+                }
+            }
+        });
         fold.setAction(commands.get("views-open"));
         fold.getAccessibleContext()
                 .setAccessibleName(String.valueOf(fold.getAction().getValue(Action.NAME)));
