@@ -12,6 +12,11 @@ import thrumwright.sheet.Fact;
 /** A named value: the name at the left, the value beside it. */
 public record FactPart(Fact fact, Type type, Palette palette) implements Part {
     private static final double NAMES = 118;
+    private static final double GAP = 4;
+
+    private Part name() {
+        return new TextPart(fact.name(), type.body(), palette.faint());
+    }
 
     private Part value() {
         return new TextPart(fact.value(), type.body(), palette.ink());
@@ -19,7 +24,7 @@ public record FactPart(Fact fact, Type type, Palette palette) implements Part {
 
     @Override
     public double height(double width) {
-        return value().height(width - NAMES);
+        return Math.max(name().height(NAMES - GAP), value().height(width - NAMES));
     }
 
     @Override
@@ -28,8 +33,7 @@ public record FactPart(Fact fact, Type type, Palette palette) implements Part {
     }
 
     private void item(Graphics2D g, double x, double y, double width) {
-        Part name = new TextPart(fact.name(), type.body(), palette.faint());
-        Structured.part(Role.LABEL, name).paint(g, x, y, NAMES);
+        Structured.part(Role.LABEL, name()).paint(g, x, y, NAMES - GAP);
         Structured.part(Role.ENTRY, value()).paint(g, x + NAMES, y, width - NAMES);
     }
 }
