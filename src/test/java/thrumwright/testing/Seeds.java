@@ -6,7 +6,7 @@ package thrumwright.testing;
  */
 public final class Seeds {
     /** Share of the cases, percent. */
-    private static final int SHARE = Integer.getInteger("thrumwright.seeds", 10);
+    private static final int SHARE = Integer.getInteger("thrumwright.seeds", 4);
 
     private static final int USUAL = 10;
 
