@@ -180,7 +180,10 @@ class PdfReadBackTest {
         return metres ? shown.decimals(Math.ceil(mm / 10 - 1e-3) / 100, 2) + " m" : shown.cut(mm);
     }
 
-    /** Every block that is worked on the loom, with the height that it reaches, its first row and how many there are. */
+    /**
+     * Every block that is worked on the loom, with the height that it reaches from what its end is measured from, its first row and
+     * how many there are.
+     */
     private static List<String> work(EndPlan end, Plan plan) {
         Words words = new Words(Locale.UK);
         Shown shown = plan.piece().shown();
@@ -189,7 +192,7 @@ class PdfReadBackTest {
             if (!(block.block() instanceof EdgeFinish)) {
                 said.add(words.name(block.block()));
                 if (block.height() > 0) {
-                    said.add("↑ " + shown.figures(end.reach(block)));
+                    said.add("↑ " + shown.figures(plan.above(end.place(), end.reach(block))));
                 }
                 block.work().ifPresent(work -> rows(work, said));
             }
