@@ -152,7 +152,7 @@ public final class RandomPieces {
         for (int i = 1; i < planned.blocks().size() && measuredNext == 0; i += 3) {
             BlockPlan block = planned.blocks().get(i);
             Unit unit = i % 2 == 0 ? Unit.CENTIMETRE : Unit.INCH;
-            Length reached = Length.of((planned.reach(block) + i - 4) / unit.millimetres() + 0.1, unit);
+            Length reached = Length.of(Math.max(0, planned.reach(block) + i - 4) / unit.millimetres() + 0.1, unit);
             measures = measures.with(new MeasuredStep(
                     "start/" + block.block().id(),
                     Optional.of(reached),
