@@ -38,6 +38,7 @@ import thrumwright.output.pdf.PdfFile;
 import thrumwright.plan.BlockPlan;
 import thrumwright.plan.Butterflies;
 import thrumwright.plan.EndPlan;
+import thrumwright.plan.Finish;
 import thrumwright.plan.Plan;
 import thrumwright.plan.Work;
 import thrumwright.plan.words.Words;
@@ -207,6 +208,15 @@ class PdfReadBackTest {
                                     work.yarn().id() + "|" + length(each, plan), butterflies.count(), Integer::sum);
                         }));
             }
+        }
+        // tassels are wrapped off the loom, after all that is woven, those of the top first: it is cut off first
+        for (EndPlan end : List.of(plan.top(), plan.start())) {
+            end.finish()
+                    .flatMap(Finish::wrapping)
+                    .ifPresent(wrapping -> counts.merge(
+                            wrapping.yarn().id() + "|" + length(wrapping.each().length(), plan),
+                            wrapping.count(),
+                            Integer::sum));
         }
         return counts.entrySet().stream()
                 .map(cut -> cut.getValue() + " ×" + cut.getKey().split("\\|", 2)[1])
