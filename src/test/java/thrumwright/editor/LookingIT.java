@@ -40,7 +40,7 @@ import thrumwright.piece.Piece;
 import thrumwright.piece.Place;
 import thrumwright.testing.WindowTest;
 
-/** Looks at the piece from far and near. */
+/** Looks at the piece from far and near, with the views unfolded below it. */
 class LookingIT {
     @RegisterExtension
     final WindowTest window = new WindowTest();
@@ -57,6 +57,7 @@ class LookingIT {
             editor = room.open(Optional.empty());
             return editor.frame();
         });
+        frame.toggleButton("views.fold").click();
         canvas = frame.robot().finder().findByName(frame.target(), "canvas", PieceCanvas.class);
         onEventThread(() -> canvas.requestFocusInWindow());
         waitFor("the keyboard at the canvas", () -> onEventThread(canvas::isFocusOwner));

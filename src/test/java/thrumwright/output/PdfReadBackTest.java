@@ -9,9 +9,11 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.OptionalInt;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
@@ -36,6 +38,7 @@ import thrumwright.output.pdf.PdfFile;
 import thrumwright.plan.BlockPlan;
 import thrumwright.plan.Butterflies;
 import thrumwright.plan.EndPlan;
+import thrumwright.plan.Finish;
 import thrumwright.plan.Plan;
 import thrumwright.plan.Work;
 import thrumwright.plan.words.Words;
@@ -116,15 +119,13 @@ class PdfReadBackTest {
     private static void assertSaysThePlan(Plan plan, Paper paper) throws IOException {
         List<String> cuts = new ArrayList<>(List.of(plan.piece().title()));
         cuts.addAll(cuts(plan));
-        assertReads(cuts, text(plan, SheetSection.CUTS, paper), plan);
-        List<String> work = new ArrayList<>(work(plan.start(), plan));
+        assertReads(cuts.stream().map(Wanted::of).toList(), text(plan, SheetSection.CUTS, paper), plan);
+        List<Wanted> work = new ArrayList<>(work(plan.start(), plan));
         work.addAll(work(plan.top(), plan));
         assertReads(work, text(plan, SheetSection.CARDS, paper), plan);
         assertThat(large(plan, paper))
                 .as("counts on the cards")
-                .isEqualTo(work.stream()
-                        .filter(text -> COUNT.matcher(text).matches())
-                        .count());
+                .isEqualTo(work.stream().mapToLong(Wanted::counts).sum());
     }
 
     /** How many runs to be read from the loom are counts of picks or rows. */
@@ -142,16 +143,55 @@ class PdfReadBackTest {
                 .collect(Collectors.joining("\n"));
     }
 
-    private static void assertReads(List<String> expected, String all, Plan plan) {
+    /** What is to be read next, in one of these orders: a card may tell a height before the row or after it, as there is room. */
+    private record Wanted(List<List<String>> orders) {
+        static Wanted of(String text) {
+            return new Wanted(List.of(List.of(text)));
+        }
+
+        static Wanted with(String height, List<String> row) {
+            List<String> before = Stream.concat(Stream.of(height), row.stream()).toList();
+            List<String> after = Stream.concat(row.stream(), Stream.of(height)).toList();
+            return new Wanted(List.of(before, after));
+        }
+
+        /** Where the order ends that is met first; empty if none is. */
+        OptionalInt end(String all, int from) {
+            return orders.stream()
+                    .map(order -> end(order, all, from))
+                    .flatMapToInt(OptionalInt::stream)
+                    .min();
+        }
+
+        private static OptionalInt end(List<String> order, String all, int from) {
+            int at = from;
+            for (String text : order) {
+                Matcher found = spread(text).matcher(all);
+                if (!found.find(at)) {
+                    return OptionalInt.empty();
+                }
+                at = found.end();
+            }
+            return OptionalInt.of(at);
+        }
+
+        long counts() {
+            return orders.get(0).stream()
+                    .filter(text -> COUNT.matcher(text).matches())
+                    .count();
+        }
+    }
+
+    private static void assertReads(List<Wanted> expected, String all, Plan plan) {
         int at = 0;
-        for (String wanted : expected) {
-            Matcher found = spread(wanted).matcher(all);
-            assertThat(found.find(at))
+        for (Wanted wanted : expected) {
+            OptionalInt end = wanted.end(all, at);
+            assertThat(end)
                     .as(
                             "“%s” in its place on the sheet of %s, after %d letters of:%n%s",
-                            wanted, plan.piece().title(), at, all)
-                    .isTrue();
-            at = found.end();
+                            wanted.orders(), plan.piece().title(), at, all)
+                    .isPresent();
+            at = end.getAsInt();
         }
     }
 
@@ -169,6 +209,15 @@ class PdfReadBackTest {
                         }));
             }
         }
+        // tassels are wrapped off the loom, after all that is woven, those of the top first: it is cut off first
+        for (EndPlan end : List.of(plan.top(), plan.start())) {
+            end.finish()
+                    .flatMap(Finish::wrapping)
+                    .ifPresent(wrapping -> counts.merge(
+                            wrapping.yarn().id() + "|" + length(wrapping.each().length(), plan),
+                            wrapping.count(),
+                            Integer::sum));
+        }
         return counts.entrySet().stream()
                 .map(cut -> cut.getValue() + " ×" + cut.getKey().split("\\|", 2)[1])
                 .toList();
@@ -184,26 +233,28 @@ class PdfReadBackTest {
      * Every block that is worked on the loom, with the height that it reaches from what its end is measured from, its first row and
      * how many there are.
      */
-    private static List<String> work(EndPlan end, Plan plan) {
+    private static List<Wanted> work(EndPlan end, Plan plan) {
         Words words = new Words(Locale.UK);
         Shown shown = plan.piece().shown();
-        List<String> said = new ArrayList<>();
+        List<Wanted> said = new ArrayList<>();
         for (BlockPlan block : end.blocks()) {
             if (!(block.block() instanceof EdgeFinish)) {
-                said.add(words.name(block.block()));
-                if (block.height() > 0) {
-                    said.add("↑ " + shown.figures(plan.above(end.place(), end.reach(block))));
-                }
-                block.work().ifPresent(work -> rows(work, said));
+                said.add(Wanted.of(words.name(block.block())));
+                List<String> rows = block.work().map(PdfReadBackTest::rows).orElse(List.of());
+                said.add(
+                        block.height() > 0
+                                ? Wanted.with("↑ " + shown.figures(plan.above(end.place(), end.reach(block))), rows)
+                                : new Wanted(List.of(rows)));
             }
         }
         return said;
     }
 
-    private static void rows(Work work, List<String> said) {
+    private static List<String> rows(Work work) {
         Row first = work.rows().get(0);
-        said.add((first.from() == Side.LEFT ? "→" : "←") + word(first, work));
-        said.add(work.rows().size() + " ×");
+        return List.of(
+                (first.from() == Side.LEFT ? "→" : "←") + word(first, work),
+                work.rows().size() + " ×");
     }
 
     /** A pick is told by the outermost end at the side where it begins: with an even warp the right one goes the other way. */

@@ -12,6 +12,11 @@ import thrumwright.yarn.Colour;
 
 /** A button in a colour field that shows its colour and lets the weaver pick another. */
 record ColourButton(Desk desk) {
+    /** Reached by Tab, unlike other buttons in fields; with the field around it large enough to be met. */
+    private static final String BUTTON = "focusable: true; toolbar.margin: 1,6,1,6";
+
+    private static final String AROUND = "margin: 3,6,3,6";
+
     void addTo(JTextField field) {
         JButton button = new JButton(new Shown(field));
         button.setName("pickColour");
@@ -23,6 +28,8 @@ record ColourButton(Desk desk) {
                 desk.takeOver();
             });
         });
+        button.putClientProperty(FlatClientProperties.STYLE, BUTTON);
+        field.putClientProperty(FlatClientProperties.STYLE, AROUND);
         field.putClientProperty(FlatClientProperties.TEXT_FIELD_TRAILING_COMPONENT, button);
     }
 

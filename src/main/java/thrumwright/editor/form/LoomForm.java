@@ -29,11 +29,11 @@ record LoomForm(Desk desk) {
         FieldPanel.Section<Piece> whole =
                 panel.about(Subject.always("loom.whole", piece -> piece, (old, piece) -> piece));
         whole.choice("loom.kind", this::kinds, piece -> piece.loom().kind().key(), LoomForm::withKind);
-        picture(panel);
         panel.prose(() -> desk.texts().say("loom-kind." + kind().key() + ".is"));
         ofKind(panel, loom);
         loom.length("loom.open", Loom::open, Loom::withOpen);
         posts(loom);
+        picture(panel);
         loom.oneOf("loom.sheds", "sheds", Sheds.values(), Loom::sheds, Loom::withSheds);
         room(panel, whole, loom);
     }

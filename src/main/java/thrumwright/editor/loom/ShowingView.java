@@ -8,6 +8,8 @@ import java.awt.event.HierarchyEvent;
 import java.awt.geom.Rectangle2D;
 import java.util.List;
 import java.util.function.Supplier;
+import javax.accessibility.AccessibleContext;
+import javax.accessibility.AccessibleRole;
 import javax.swing.JComponent;
 import thrumwright.drawing.Palette;
 import thrumwright.measure.Phrases;
@@ -51,6 +53,23 @@ final class ShowingView extends JComponent {
 
     Motion motion() {
         return motion;
+    }
+
+    @Override
+    public AccessibleContext getAccessibleContext() {
+        if (accessibleContext == null) {
+            accessibleContext = new HeardPicture();
+        }
+        return accessibleContext;
+    }
+
+    private final class HeardPicture extends AccessibleJComponent {
+        private static final long serialVersionUID = 1L;
+
+        @Override
+        public AccessibleRole getAccessibleRole() {
+            return AccessibleRole.CANVAS;
+        }
     }
 
     @Override

@@ -10,6 +10,7 @@ import thrumwright.drawing.Palette;
 import thrumwright.drawing.step.Move;
 import thrumwright.drawing.step.Slip;
 import thrumwright.drawing.step.StepPainter;
+import thrumwright.editor.edit.NewBlocks;
 import thrumwright.measure.Phrases;
 import thrumwright.measure.UnitSystem;
 import thrumwright.output.part.SlipPicture;
@@ -29,7 +30,16 @@ import thrumwright.plan.Plan;
  */
 record ShownKind(Plan plan, EndPlan end, BlockPlan block, Optional<Slip> slip) {
     static ShownKind of(Block block) {
-        End start = new End(List.of(block));
+        ShownKind alone = of(block, new End(List.of(block)));
+        return alone.block().fold().isPresent() ? of(block, onFacing(block)) : alone;
+    }
+
+    /** So that a fold has something to fold. */
+    private static End onFacing(Block fold) {
+        return new End(List.of(NewBlocks.ofKind("plain-facing", UnitSystem.METRIC), fold));
+    }
+
+    private static ShownKind of(Block block, End start) {
         Piece piece = Beginnings.empty(UnitSystem.METRIC).withStart(start).withTop(new Top.OnItsOwn(End.empty()));
         Plan plan = Plan.of(piece);
         BlockPlan planned = plan.end(Place.START).block(block.id()).orElseThrow();

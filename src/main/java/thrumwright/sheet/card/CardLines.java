@@ -54,16 +54,20 @@ final class CardLines {
     }
 
     private CardLine stop() {
+        String line = voice.above(Place.TOP, budget.stopLine());
         List<String> notes = new ArrayList<>();
-        notes.add(phrases.say(tie()));
+        notes.add(phrases.say(tie(), Map.of("line", line)));
         if (budget.left() < 0) {
             notes.add(phrases.say("design.short", Map.of("short", voice.height(-budget.left()))));
         }
-        String says = phrases.say("stop.says", Map.of("line", voice.above(Place.TOP, budget.stopLine())));
+        CardSaying name = new CardSaying(phrases.say("stop"), phrases.say("stop.says", Map.of("line", line)));
         return new CardLine(
-                Optional.of(steps(Chapter.Kind.DESIGN).get(0).number()),
-                List.of(new CardSaying(phrases.say("stop"), says), up(Place.TOP, budget.stopLine())),
-                notes);
+                Optional.of(steps(Chapter.Kind.DESIGN).get(0).number()), measured(name, budget.stopLine()), notes);
+    }
+
+    /** An arrow on the start's card is from the start's own line: where the top has another, its note alone says the height. */
+    private List<CardSaying> measured(CardSaying name, double mm) {
+        return plan.room().travels() ? List.of(name) : List.of(name, up(Place.TOP, mm));
     }
 
     private String tie() {
@@ -116,7 +120,7 @@ final class CardLines {
         String key = budget.closed() ? "ends-at" : "ends-by";
         return new CardSaying(
                 phrases.say(key, Map.of("height", voice.figures(Place.TOP, budget.stopLine()))),
-                phrases.say(key + ".says", Map.of("line", voice.height(budget.stopLine()))));
+                phrases.say(key + ".says", Map.of("line", voice.above(Place.TOP, budget.stopLine()))));
     }
 
     private List<CardLine> offLoom() {

@@ -22,7 +22,11 @@ import thrumwright.testing.Seeds;
 /** What a card says, before it is laid out. */
 class CardTest {
     private static Plan demo() throws Exception {
-        return Plan.of(PieceFile.read(BuiltIn.DEMO.text("saltmarsh-panel.json")).piece());
+        return demo("saltmarsh-panel.json");
+    }
+
+    private static Plan demo(String name) throws Exception {
+        return Plan.of(PieceFile.read(BuiltIn.DEMO.text(name)).piece());
     }
 
     private static List<String> told(Card card) {
@@ -77,6 +81,18 @@ class CardTest {
         assertThat(notes(card, 13)).contains("In the start: → under, Tide teal.");
         assertThat(notes(card, 15)).contains("In the start: ← / above.");
         assertThat(notes(card, 11)).isEmpty();
+    }
+
+    /** The start's arrows are from the lower bar and the top's from the start line: no card has both. */
+    @Test
+    void whereTheWarpTravelsTheStopLineIsToldFromTheStartLine() throws Exception {
+        Plan plan = demo("tide-runner.json");
+        CardLine stop = Card.of(plan, Place.START, Locale.UK).after().get(0);
+
+        assertThat(told(Card.of(plan, Place.TOP, Locale.UK).begin()).replace('\u00a0', ' '))
+                .endsWith("at most ↑ 100.8");
+        assertThat(told(stop)).isEqualTo("4 Stop line");
+        assertThat(stop.notes().get(0).replace('\u00a0', ' ')).contains("100.8 cm above the start line");
     }
 
     private static List<String> notes(Card card, int number) {

@@ -27,9 +27,9 @@ import thrumwright.measure.UnitSystem;
 
 /** The menus and the row of buttons. */
 public final class Menus {
-    private static final String FILE = "save save-as earlier | sheet print export";
+    private static final String FILE = "save save-as | sheet print export";
     private static final String FILE_ON = "class loom | close close-all";
-    private static final String EDIT = "undo redo history | cut copy paste duplicate delete | select-all";
+    private static final String EDIT = "undo redo history earlier | cut copy paste duplicate delete | select-all";
     private static final String BLOCK = "| shelf amount | up down | top-follows top-own"
             + " | use-structure keep-structure write-structure import-structure";
 

@@ -98,7 +98,7 @@ final class ViewTabs {
     private JComponent trailing() {
         JPanel trailing = new JPanel(new MigLayout("insets 0 12 0 4, fillx", "[grow, fill, 0::]8[]", "[grow, center]"));
         trailing.setOpaque(false);
-        trailing.add(new FindingLine(session, texts.locale(), () -> toView(0)), "wmin 0, hidemode 2");
+        trailing.add(new FindingLine(session, texts.locale(), () -> toView(0)), "w 0:0:, hidemode 2");
         fold.setName("views.fold");
         fold.putClientProperty("JButton.buttonType", "toolBarButton");
         fold.putClientProperty("FlatLaf.styleClass", "unmarked");
