@@ -56,9 +56,8 @@ record RowNotes(Graphics2D g, Showing showing) {
     private void row(Row row, int ends, double y, double each) {
         CanvasMap map = showing.map();
         boolean left = row.from() == Side.LEFT;
-        double edge = left
-                ? map.x(-map.picture().beside()) - BESIDE
-                : map.x(map.picture().span() + map.picture().beside()) + BESIDE;
+        double aside = Math.max(map.picture().beside(), map.picture().margin());
+        double edge = left ? map.x(-aside) - BESIDE : map.x(map.picture().span() + aside) + BESIDE;
         double inward = left ? 1 : -1;
         Rectangle room = showing.pictured();
         double far = edge - inward * (ARROW + BESIDE);
