@@ -32,13 +32,14 @@ record HtmlCards(Html html, SheetPages pages) {
         double height = pages.setup().height();
         html.within("div", "card", () -> {
             html.raw(String.format(
-                    Locale.ROOT,
-                    "<svg aria-hidden=\"true\" width=\"%.1fmm\" height=\"%.1fmm\" viewBox=\"0 0 %.2f %.2f\" %s>\n",
-                    width / Paper.POINTS,
-                    height / Paper.POINTS,
-                    width,
-                    height,
-                    SvgCanvas.USUAL));
+                            Locale.ROOT,
+                            "<svg aria-hidden=\"true\" width=\"%.1fmm\" height=\"%.1fmm\" viewBox=\"0 0 %.2f %.2f\" %s>",
+                            width / Paper.POINTS,
+                            height / Paper.POINTS,
+                            width,
+                            height,
+                            SvgCanvas.USUAL)
+                    + "\n");
             html.raw(SvgCanvas.painted(html.symbols(), width, height, g -> pages.paint(g, page)) + "</svg>\n");
         });
     }

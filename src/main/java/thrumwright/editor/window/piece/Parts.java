@@ -141,9 +141,8 @@ final class Parts {
     }
 
     private void stepFields(int by) {
-        fieldsWanted = across.second() + Pixels.of(by);
-        fieldsWanted = fieldsWidth();
-        across.give(fieldsWanted);
+        fieldsWanted = beside(across.second() + Pixels.of(by));
+        across.give(right.isVisible() ? fieldsWanted : 0);
     }
 
     /** As high as the views are to be now, pixels. */
@@ -179,8 +178,12 @@ final class Parts {
         if (!right.isVisible()) {
             return 0;
         }
+        return beside(fieldsWanted > 0 ? fieldsWanted : Pixels.of(FIELDS_AT_FIRST));
+    }
+
+    /** As much of a width as leaves the picture its room. */
+    private int beside(int wanted) {
         int most = across.room() - down.component().getMinimumSize().width;
-        int wanted = fieldsWanted > 0 ? fieldsWanted : Pixels.of(FIELDS_AT_FIRST);
         return Math.max(right.getMinimumSize().width, Math.min(most, wanted));
     }
 
