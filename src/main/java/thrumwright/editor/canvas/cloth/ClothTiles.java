@@ -98,8 +98,11 @@ public final class ClothTiles {
 
     private void want(ClothScene scene, Rectangle seen, GraphicsConfiguration screen) {
         if (making == null || !making.scene().same(scene)) {
-            if (making != null && !making.complete() && !making.scene().sameCloth(scene)) {
-                // while something is dragged, each picture would be out of date before it is done
+            if (making != null
+                    && !making.missing(making.seen()).isEmpty()
+                    && !making.scene().sameCloth(scene)) {
+                // while something is dragged, each picture would be out of date before it is done: this one is finished
+                workers.ask(jobs(making.seen()), screen);
                 return;
             }
             if (shown != null) {
@@ -112,11 +115,11 @@ public final class ClothTiles {
             shown = making;
         }
         boolean zooming = still.isRunning() && shown.scene().sameCloth(scene);
-        workers.ask(zooming ? List.of() : jobs(scene, seen), screen);
+        workers.ask(zooming ? List.of() : jobs(seen), screen);
     }
 
     /** What the window needs; when all lies still, what is next to the window too. */
-    private List<Job> jobs(ClothScene scene, Rectangle seen) {
+    private List<Job> jobs(Rectangle seen) {
         List<Job> jobs = new ArrayList<>();
         making.missing(seen).forEach(tile -> jobs.add(new Job(making, tile)));
         if (still.isRunning()) {
