@@ -97,7 +97,8 @@ class ContrastIT {
 
     /** What the window itself paints on one of its grounds; cloth and yarns have whatever colour they have. */
     private boolean isMark(Seen seen) {
-        boolean ofYarn = seen.painter().equals(Swatch.class.getName());
+        boolean ofYarn = seen.painter().equals(Swatch.class.getName())
+                || seen.painter().equals("thrumwright.editor.canvas.cloth.Sketch");
         return seen.painter().startsWith("thrumwright.editor.")
                 && !ofYarn
                 && !seen.tint()
