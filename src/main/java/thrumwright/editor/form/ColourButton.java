@@ -3,6 +3,8 @@ package thrumwright.editor.form;
 import com.formdev.flatlaf.FlatClientProperties;
 import java.awt.Component;
 import java.awt.Graphics;
+import java.awt.Insets;
+import java.util.Map;
 import javax.swing.Icon;
 import javax.swing.JButton;
 import javax.swing.JTextField;
@@ -13,7 +15,8 @@ import thrumwright.yarn.Colour;
 /** A button in a colour field that shows its colour and lets the weaver pick another. */
 record ColourButton(Desk desk) {
     /** Reached by Tab, unlike other buttons in fields; with the field around it large enough to be met. */
-    private static final String BUTTON = "focusable: true; toolbar.margin: 1,6,1,6";
+    private static final Map<String, Object> BUTTON =
+            Map.of("focusable", true, "toolbar.margin", new Insets(1, 6, 1, 6));
 
     private static final String AROUND = "margin: 3,6,3,6";
 
