@@ -42,6 +42,8 @@ import thrumwright.testing.WindowTest;
 
 /** Looks at the piece from far and near, with the views unfolded below it. */
 class LookingIT {
+    private static final int VK_SELVEDGES = KeyEvent.VK_1;
+
     @RegisterExtension
     final WindowTest window = new WindowTest();
 
@@ -133,14 +135,15 @@ class LookingIT {
             editor.session().select(Selection.of(Place.START, "stiff"));
             return null;
         });
-        for (int key : new int[] {KeyEvent.VK_6, KeyEvent.VK_2, KeyEvent.VK_1}) {
+        for (int key : new int[] {KeyEvent.VK_6, KeyEvent.VK_2, VK_SELVEDGES}) {
             window.press(key, KeyEvent.VK_CONTROL);
             onEventThread(() -> {
                 canvas.reveal(Place.START, "stiff");
                 return null;
             });
             double before = inWindow(Place.START, "stiff");
-            for (int picks : new int[] {20, 60, 3}) {
+            // both selvedges are fitted anew once an end has far outgrown its room
+            for (int picks : key == VK_SELVEDGES ? new int[] {8, 10, 5} : new int[] {20, 60, 3}) {
                 change(piece -> piece.withStart(piece.start()
                         .replaced(((PlainBand) piece.start().block("stiff").orElseThrow())
                                 .withAmount(new Amount.Picks(picks)))));
