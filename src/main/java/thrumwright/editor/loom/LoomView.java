@@ -4,7 +4,6 @@ import java.awt.Dimension;
 import java.awt.Font;
 import java.awt.Graphics;
 import java.awt.Graphics2D;
-import java.awt.RenderingHints;
 import java.awt.event.HierarchyEvent;
 import java.awt.geom.Rectangle2D;
 import java.util.List;
@@ -102,11 +101,7 @@ final class LoomView extends JComponent {
 
     @Override
     protected void paintComponent(Graphics g) {
-        Graphics2D page = (Graphics2D) g.create();
-        page.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
-        page.setRenderingHint(RenderingHints.KEY_TEXT_ANTIALIASING, RenderingHints.VALUE_TEXT_ANTIALIAS_ON);
-        page.setColor(palette.get().paper());
-        page.fillRect(0, 0, getWidth(), getHeight());
+        Graphics2D page = LoomPaper.cover(this, g, palette.get());
         Rectangle2D box = layout.picture();
         hand.picture()
                 .filter(picture -> layout.pictured())

@@ -3,7 +3,6 @@ package thrumwright.editor.loom;
 import java.awt.Color;
 import java.awt.Graphics;
 import java.awt.Graphics2D;
-import java.awt.RenderingHints;
 import java.awt.event.HierarchyEvent;
 import java.awt.geom.Rectangle2D;
 import java.util.List;
@@ -74,11 +73,7 @@ final class ShowingView extends JComponent {
 
     @Override
     protected void paintComponent(Graphics g) {
-        Graphics2D page = (Graphics2D) g.create();
-        page.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
-        page.setRenderingHint(RenderingHints.KEY_TEXT_ANTIALIASING, RenderingHints.VALUE_TEXT_ANTIALIAS_ON);
-        page.setColor(palette.get().paper());
-        page.fillRect(0, 0, getWidth(), getHeight());
+        Graphics2D page = LoomPaper.cover(this, g, palette.get());
         List<Boolean> sides = shown.slip().isPresent() ? List.of(true, false) : List.of(true);
         double gap = GAP * type.get().words().getSize2D();
         double wide = (getWidth() - gap * (sides.size() + 1)) / sides.size();
