@@ -168,6 +168,7 @@ final class EndFinder {
             about(Code.SEVERAL_FINISHES, finish.block(), Map.of(), repairs.severalFinishes(finish));
         }
         parts(finish);
+        end.hem().ifPresent(hem -> inside(finish, hem));
         double hanging = finish.block().length().map(Length::mm).orElse(0.0);
         finish.wrapping()
                 .filter(wrapping -> wrapping.height() >= hanging)
@@ -184,6 +185,15 @@ final class EndFinder {
                             "free", height(Math.max(0, finish.free())),
                             "more", height(finish.needed() - finish.free())),
                     repairs.freeWarp(finish));
+        }
+    }
+
+    /** A hem hides what lies between its outer edge and the fold, or in its first turn. */
+    private void inside(Finish finish, Hem hem) {
+        double hidden = hem.firstTurn().orElse(hem.cloth());
+        double reach = finish.block().beyond(piece.setting(piece.warpYarn()));
+        if (hem.folds() && hem.band().isEmpty() && finish.block().hangs() && reach > hidden) {
+            about(Code.KNOTS_OUT_OF_HEM, finish.block(), Map.of("reach", height(reach), "hidden", height(hidden)));
         }
     }
 
