@@ -11,7 +11,7 @@ import thrumwright.measure.UnitSystem;
 import thrumwright.piece.Design;
 import thrumwright.piece.End;
 import thrumwright.piece.Habits;
-import thrumwright.piece.MeasuredStep;
+import thrumwright.piece.Meant;
 import thrumwright.piece.Measures;
 import thrumwright.piece.Piece;
 import thrumwright.piece.Ticks;
@@ -56,6 +56,8 @@ final class PieceFormats {
                 TickFormats.MEASURES,
                 List.of(),
                 value -> value.measures().all());
+        var meant = piece.spare(
+                "meant", TickFormats.MEANT, List.of(), value -> value.meant().all());
         return piece.as(in -> {
             version.of(in);
             Habits own = habits.of(in).orElseGet(() -> Habits.usual(UnitSystem.METRIC));
@@ -78,16 +80,13 @@ final class PieceFormats {
                     start,
                     top.of(in).orElseGet(() -> Top.FollowsStart.withoutOrderingCords(start)),
                     new Ticks(ticks.of(in)),
-                    new Measures(measures.of(in)));
+                    new Measures(measures.of(in)),
+                    new Meant(meant.of(in)));
         });
     }
 
     private static List<Ticks.Stepped> ticked(Piece piece) {
         return piece.ticks().steps();
-    }
-
-    private static List<MeasuredStep> measured(Piece piece) {
-        return piece.measures().all();
     }
 
     static Set<String> ids(List<Yarn> yarns) {
