@@ -170,6 +170,7 @@ final class EndFinder {
             about(Code.SEVERAL_FINISHES, finish.block(), Map.of(), repairs.severalFinishes(finish));
         }
         parts(finish);
+        end.hem().ifPresent(hem -> inside(finish, hem));
         double hanging = finish.block().length().map(Length::mm).orElse(0.0);
         finish.wrapping()
                 .filter(wrapping -> wrapping.height() >= hanging)
@@ -183,6 +184,15 @@ final class EndFinder {
                     finish.block(),
                     fitting.fringe(finish),
                     fitting.fringes());
+        }
+    }
+
+    /** A hem hides what lies between its outer edge and the fold, or in its first turn. */
+    private void inside(Finish finish, Hem hem) {
+        double hidden = hem.firstTurn().orElse(hem.cloth());
+        double reach = finish.block().beyond(piece.setting(piece.warpYarn()));
+        if (hem.folds() && hem.band().isEmpty() && finish.block().hangs() && reach > hidden) {
+            about(Code.KNOTS_OUT_OF_HEM, finish.block(), Map.of("reach", height(reach), "hidden", height(hidden)));
         }
     }
 

@@ -37,6 +37,7 @@ public record Finding(
         BAND_TOO_WIDE(Severity.CAUTION),
         SLEEVE_TOO_NARROW(Severity.PROBLEM),
         HEM_SHALLOW_FOR_A_STRIP(Severity.CAUTION),
+        KNOTS_OUT_OF_HEM(Severity.CAUTION),
         SEVERAL_FOLDS(Severity.PROBLEM),
         SEVERAL_FINISHES(Severity.PROBLEM),
         HEMS_DIFFER(Severity.CAUTION),
