@@ -81,40 +81,6 @@ public record Piece(
         }
     }
 
-    /** A piece of which everything is as findings advise. */
-    public Piece(
-            String title,
-            String note,
-            Optional<MadeFor> madeFor,
-            Loom loom,
-            Warp warp,
-            List<Yarn> yarns,
-            String cordId,
-            String wasteId,
-            Design design,
-            Habits habits,
-            End start,
-            Top top,
-            Ticks ticks,
-            Measures measures) {
-        this(
-                title,
-                note,
-                madeFor,
-                loom,
-                warp,
-                yarns,
-                cordId,
-                wasteId,
-                design,
-                habits,
-                start,
-                top,
-                ticks,
-                measures,
-                Meant.NOTHING);
-    }
-
     private static List<String> usedYarns(Warp warp, String cordId, String wasteId, Design design, End start, Top top) {
         List<String> used =
                 new ArrayList<>(List.of(warp.yarnId(), cordId, wasteId, design.firstYarnId(), design.lastYarnId()));

@@ -12,6 +12,7 @@ import thrumwright.piece.Design;
 import thrumwright.piece.End;
 import thrumwright.piece.Habits;
 import thrumwright.piece.Meant;
+import thrumwright.piece.MeasuredStep;
 import thrumwright.piece.Measures;
 import thrumwright.piece.Piece;
 import thrumwright.piece.Ticks;
@@ -51,13 +52,8 @@ final class PieceFormats {
         var from = piece.needed("start", BlockFormats.END, Piece::start);
         var top = piece.optional("top", top(), value -> Optional.of(value.top()));
         var ticks = piece.spare("done", TickFormats.TICKS, List.of(), PieceFormats::ticked);
-        var measures = piece.spare(
-                "measured",
-                TickFormats.MEASURES,
-                List.of(),
-                value -> value.measures().all());
-        var meant = piece.spare(
-                "meant", TickFormats.MEANT, List.of(), value -> value.meant().all());
+        var measures = piece.spare("measured", TickFormats.MEASURES, List.of(), PieceFormats::measured);
+        var meant = piece.spare("meant", TickFormats.MEANT, List.of(), PieceFormats::meant);
         return piece.as(in -> {
             version.of(in);
             Habits own = habits.of(in).orElseGet(() -> Habits.usual(UnitSystem.METRIC));
@@ -87,6 +83,14 @@ final class PieceFormats {
 
     private static List<Ticks.Stepped> ticked(Piece piece) {
         return piece.ticks().steps();
+    }
+
+    private static List<MeasuredStep> measured(Piece piece) {
+        return piece.measures().all();
+    }
+
+    private static List<Meant.Told> meant(Piece piece) {
+        return piece.meant().all();
     }
 
     static Set<String> ids(List<Yarn> yarns) {

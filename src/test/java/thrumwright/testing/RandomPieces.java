@@ -133,7 +133,8 @@ public final class RandomPieces {
                 start,
                 top(start, yarns),
                 Ticks.NONE,
-                Measures.NONE);
+                Measures.NONE,
+                Meant.NOTHING);
         return meant(measured(onItsLoom(piece).withTicks(ticks(start))));
     }
 
