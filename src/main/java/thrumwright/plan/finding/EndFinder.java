@@ -41,12 +41,14 @@ final class EndFinder {
     private final Piece piece;
     private final EndPlan end;
     private final RepairFinder repairs;
+    private final Fitting fitting;
     private final List<Finding> found = new ArrayList<>();
 
     EndFinder(Plan plan, Place place) {
         this.piece = plan.piece();
         this.end = plan.end(place);
         this.repairs = new RepairFinder(plan, end);
+        this.fitting = new Fitting(plan);
     }
 
     List<Finding> all() {
@@ -178,13 +180,10 @@ final class EndFinder {
                         Map.of("height", height(wrapping.height()), "hanging", height(hanging))));
         if (end.loops().isEmpty() && finish.free() < finish.needed()) {
             about(
-                    Code.FREE_WARP_SHORT,
+                    finish.needed() > EdgeFinish.HANDS ? Code.FREE_WARP_SHORT : Code.FREE_WARP_SHORT_FOR_HANDS,
                     finish.block(),
-                    Map.of(
-                            "needed", height(finish.needed()),
-                            "free", height(Math.max(0, finish.free())),
-                            "more", height(finish.needed() - finish.free())),
-                    repairs.freeWarp(finish));
+                    fitting.fringe(finish),
+                    fitting.fringes());
         }
     }
 
