@@ -37,7 +37,7 @@ public record WovenEdge(Tag tag, int through, Side from, Length back) implements
         EdgeFinish.checkLength(back);
     }
 
-    /** How high the worked edge stands, mm: so many thicknesses as ends pass each, and the end itself (model). */
+    /** How high the worked edge stands, mm, more than 0: so many thicknesses as ends pass each, and the end itself (model). */
     public double height(Setting warp) {
         return (through + 1) * warp.beaten();
     }
