@@ -132,6 +132,7 @@ class DocsTest {
                             .exact();
                 case "warp in one loop" -> start.loops().orElseThrow().turn(piece.setting(piece.warpYarn()));
                 case "loops stand out" -> start.loops().orElseThrow().standOut(piece.setting(piece.warpYarn()));
+                case "loops slip" -> start.loops().orElseThrow().slip(piece.setting(piece.warpYarn()));
                 case "whole warp" ->
                     Plan.of(piece.withStart(structure.fittedTo(piece))).warpYarn();
                 default -> throw new IllegalArgumentException(row.group(3));

@@ -329,7 +329,7 @@ public final class RandomPieces {
                         random.nextInt(1, 5),
                         Hemstitching.Round.values()[random.nextInt(2)]);
             case 14 -> new WovenEdge(tag, random.nextInt(2, 9), side(), length(20, 200));
-            case 11 -> new WarpLoops(tag, WarpLoops.Held.values()[random.nextInt(4)], length(1, 12));
+            case 11 -> new WarpLoops(tag, WarpLoops.Held.values()[random.nextInt(5)], length(1, 12));
             default ->
                 new WarpFinish(tag, WarpFinish.Kind.values()[random.nextInt(4)], random.nextInt(1, 9), length(20, 200));
         };
