@@ -194,4 +194,30 @@ class HelpTest {
         assertThat(there.page().html()).contains("<a name=\"" + there.anchor() + "\">");
         assertThat(HelpTopic.CONTENTS.linked("https://example.org")).isEmpty();
     }
+
+    private static final Pattern NAMED =
+            Pattern.compile("new Modal<>\\(\\w+, \"(\\w+)\"|frame\\.setName\\(\"(\\w+)\"\\)");
+
+    /** By the names that windows and dialogs are given in the source. */
+    @Test
+    void everyWindowAndDialogHasItsPage() throws IOException {
+        Map<String, HelpTopic> met = new TreeMap<>();
+        try (Stream<Path> files = Files.walk(Path.of("src/main/java/thrumwright/editor"))) {
+            for (Path file : files.filter(Files::isRegularFile).toList()) {
+                Matcher name = NAMED.matcher(Files.readString(file));
+                while (name.find()) {
+                    String window = name.group(1) == null ? name.group(2) : name.group(1);
+                    met.put(window, HelpTopic.ofWindow(window).orElse(HelpTopic.CONTENTS));
+                }
+            }
+        }
+        met.keySet().removeAll(List.of("editor", "helpWindow"));
+        assertThat(met).hasSizeGreaterThanOrEqualTo(15);
+        met.forEach((window, topic) -> {
+            assertThat(topic).as(window).isNotEqualTo(HelpTopic.CONTENTS);
+            assertThat(topic.page().html())
+                    .as(window)
+                    .contains(topic.anchor().isEmpty() ? "<h1>" : "name=\"" + topic.anchor() + "\"");
+        });
+    }
 }
