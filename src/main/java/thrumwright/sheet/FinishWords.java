@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import thrumwright.block.EdgeFinish;
 import thrumwright.block.FinishCases;
 import thrumwright.block.KnotRows;
@@ -15,6 +16,7 @@ import thrumwright.measure.Length;
 import thrumwright.measure.Phrases;
 import thrumwright.measure.Shown;
 import thrumwright.plan.Finish;
+import thrumwright.plan.Hem;
 import thrumwright.plan.words.Words;
 
 /** What to do with the warp ends, and what to take care of. */
@@ -56,10 +58,28 @@ record FinishWords(Shown shown, Phrases phrases, Words words) {
                 .orElse("");
     }
 
-    /** The sentences' keys, in order. */
-    static List<String> keys(Finish finish) {
+    /**
+     * The sentences' keys, in order; knots that a hem hides are trimmed otherwise than a fringe.
+     *
+     * @param hem that the edge gets
+     */
+    static List<String> keys(Finish finish, Optional<Hem> hem) {
         String groups = alike(finish) ? "off.finish.groups-alike" : "off.finish.groups";
-        return finish.block().of(new Keys(groups, finish.groups().stream().anyMatch(size -> size % 2 != 0)));
+        List<String> keys =
+                finish.block().of(new Keys(groups, finish.groups().stream().anyMatch(size -> size % 2 != 0)));
+        if (!hidden(finish.block(), hem)) {
+            return keys;
+        }
+        List<String> within = new ArrayList<>(keys);
+        boolean turnedIn = hem.flatMap(Hem::firstTurn).isPresent();
+        within.set(keys.size() - 1, turnedIn ? "off.finish.turned-in" : "off.finish.in-hem");
+        return within;
+    }
+
+    /** Whether what would hang lies inside a hem; a band covers it as it is. */
+    private static boolean hidden(EdgeFinish block, Optional<Hem> hem) {
+        return block.hangs()
+                && hem.filter(one -> one.folds() && one.band().isEmpty()).isPresent();
     }
 
     /** The keys for each kind; where ends are worked in groups it begins with what says how to divide them. */
@@ -115,7 +135,10 @@ record FinishWords(Shown shown, Phrases phrases, Words words) {
         }
     }
 
-    List<String> cautions(EdgeFinish block) {
+    List<String> cautions(EdgeFinish block, Optional<Hem> hem) {
+        if (hidden(block, hem)) {
+            return List.of("caution.blades");
+        }
         return List.of(block.hangs() ? "caution.fringe" : "caution.needles");
     }
 

@@ -44,9 +44,11 @@ import thrumwright.piece.Loom;
 import thrumwright.piece.LoomKind;
 import thrumwright.piece.LoomKinds;
 import thrumwright.piece.MadeFor;
+import thrumwright.piece.Meant;
 import thrumwright.piece.MeasuredStep;
 import thrumwright.piece.Measures;
 import thrumwright.piece.Piece;
+import thrumwright.piece.Place;
 import thrumwright.piece.Sheds;
 import thrumwright.piece.Ticks;
 import thrumwright.piece.Top;
@@ -131,8 +133,24 @@ public final class RandomPieces {
                 start,
                 top(start, yarns),
                 Ticks.NONE,
-                Measures.NONE);
-        return measured(onItsLoom(piece).withTicks(ticks(start)));
+                Measures.NONE,
+                Meant.NOTHING);
+        return meant(measured(onItsLoom(piece).withTicks(ticks(start))));
+    }
+
+    /** Of every third one all colours are meant, in the start or the top. */
+    private Piece meant(Piece piece) {
+        int whose = looms.nextInt(6);
+        if (whose >= Place.values().length) {
+            return piece;
+        }
+        Place place = Place.values()[whose];
+        Meant meant = piece.meant();
+        for (Block block : piece.end(place).blocks()) {
+            meant = meant.with(new Meant.Told("other-colour", place.step(block.id())))
+                    .with(new Meant.Told("hems-differ", place.step(block.id())));
+        }
+        return piece.withMeant(meant);
     }
 
     /** Every second one is on a loom of another kind, and its sheds are made in any way. */
