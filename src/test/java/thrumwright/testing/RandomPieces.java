@@ -32,6 +32,7 @@ import thrumwright.block.Twining;
 import thrumwright.block.Use;
 import thrumwright.block.WarpFinish;
 import thrumwright.block.WarpLoops;
+import thrumwright.block.WovenEdge;
 import thrumwright.block.WrappedTassels;
 import thrumwright.measure.Length;
 import thrumwright.measure.Sett;
@@ -283,7 +284,7 @@ public final class RandomPieces {
         Lean lean = random.nextBoolean() ? Lean.S : Lean.Z;
         Optional<Shed> shed = random.nextInt(5) == 0 ? Optional.of(shed()) : Optional.empty();
         int under = random.nextInt(1, 4);
-        return switch (random.nextInt(15)) {
+        return switch (random.nextInt(16)) {
             case 0 -> new OrderingCord(tag, use(yarns), random.nextInt(1, 5), shed);
             case 1, 2 ->
                 new PlainBand(
@@ -327,6 +328,7 @@ public final class RandomPieces {
                         random.nextInt(1, 7),
                         random.nextInt(1, 5),
                         Hemstitching.Round.values()[random.nextInt(2)]);
+            case 14 -> new WovenEdge(tag, random.nextInt(2, 9), side(), length(20, 200));
             case 11 -> new WarpLoops(tag, WarpLoops.Held.values()[random.nextInt(4)], length(1, 12));
             default ->
                 new WarpFinish(tag, WarpFinish.Kind.values()[random.nextInt(4)], random.nextInt(1, 9), length(20, 200));
