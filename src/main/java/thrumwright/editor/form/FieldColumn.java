@@ -288,7 +288,7 @@ class FieldColumn extends Column {
                 String key, Supplier<List<Choice<V>>> choices, Function<T, V> get, BiFunction<T, V, T> set) {
             JComboBox<Choice<V>> box = new ChoiceBox<>();
             String label = labelled(key, box, box);
-            fields.add(new ChoiceField<>(holder, label, choices, get, set, box));
+            fields.add(new ChoiceField<>(holder, change(label), choices, get, set, box));
             tip(key, box);
             return box;
         }
