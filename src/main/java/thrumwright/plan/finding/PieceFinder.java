@@ -71,25 +71,13 @@ final class PieceFinder {
         if (left >= -0.05) {
             return;
         }
+        Fitting fitting = new Fitting(plan);
         Finding finding = budget.closed()
                 ? Finding.of(
                         Code.LOOPS_DO_NOT_FIT,
                         Map.of("short", height(-left), "stand", Value.above(plan, Place.TOP, budget.open() - left)))
-                : Finding.of(
-                        Code.DOES_NOT_FIT,
-                        Map.of(
-                                "short", height(-left),
-                                "top", height(plan.top().height()),
-                                "room", height(budget.workingRoom())));
-        found.add(finding.mendedBy(lower(-left)));
-    }
-
-    /** A design as much shorter as the piece is too high. */
-    private Optional<Repair> lower(double tooHigh) {
-        double less = tooHigh / (1 + piece.design().relaxing());
-        return new RuleLengths(piece.habits().units())
-                .down(piece.design().height().mm() - less)
-                .map(Repair.DesignHeight::new);
+                : Finding.of(Code.DOES_NOT_FIT, fitting.shares());
+        found.add(finding.mendedBy(fitting.fitting()));
     }
 
     private void hemsAlike() {
@@ -174,13 +162,13 @@ final class PieceFinder {
 
     /** Towards loops at the top there is less and less room to weave. */
     private void closingShed() {
-        plan.top().loops().ifPresent(loops -> {
-            ClosingShed shed = plan.closingShed();
+        ClosingShed shed = plan.closingShed();
+        plan.top().loops().filter(loops -> plan.linked() < shed.hands()).ifPresent(loops -> {
             Map<String, Value> values = Map.of(
-                    "hands", height(shed.hands()),
+                    "hands", height(shed.hands() - plan.linked()),
                     "opening", height(ClosingShed.BUTTERFLY),
-                    "needle", height(shed.needle()),
-                    "thin", fine(ClosingShed.opening(shed.needle())));
+                    "needle", height(Math.max(0, shed.needle() - plan.linked())),
+                    "thin", height(ClosingShed.opening(shed.needle())));
             found.add(Finding.of(Code.SHED_CLOSES, values).at(Place.TOP).about(loops));
         });
     }
