@@ -11,6 +11,7 @@ import thrumwright.block.KnotRows;
 import thrumwright.block.TurnedEnds;
 import thrumwright.block.WarpFinish;
 import thrumwright.block.WarpLoops;
+import thrumwright.block.WovenEdge;
 import thrumwright.block.WrappedTassels;
 import thrumwright.measure.Length;
 import thrumwright.measure.Phrases;
@@ -38,9 +39,14 @@ record FinishWords(Shown shown, Phrases phrases, Words words) {
         }
         if (block instanceof TurnedEnds turned) {
             values.put("over", turned.over());
-            values.put("side", words.side(turned.from()));
-            values.put("otherSide", words.side(turned.from().other()));
         }
+        if (block instanceof WovenEdge woven) {
+            values.put("through", woven.through());
+        }
+        block.begins().ifPresent(from -> {
+            values.put("side", words.side(from));
+            values.put("otherSide", words.side(from.other()));
+        });
         finish.wrapping().ifPresent(wrapping -> {
             values.put("yarn", wrapping.yarn().name());
             values.put("count", wrapping.count());
@@ -54,7 +60,11 @@ record FinishWords(Shown shown, Phrases phrases, Words words) {
     /** What to take in hand; empty if nothing. */
     String take(Finish finish) {
         return finish.wrapping()
-                .map(wrapping -> phrases.say("wrapped-tassels.take", values(finish)))
+                .map(wrapping -> {
+                    Map<String, Object> values = values(finish);
+                    values.put("yarn", words.yarn(wrapping.yarn()));
+                    return phrases.say("wrapped-tassels.take", values);
+                })
                 .orElse("");
     }
 
@@ -117,6 +127,11 @@ record FinishWords(Shown shown, Phrases phrases, Words words) {
             }
             keys.add("turned-ends.end");
             return keys;
+        }
+
+        @Override
+        public List<String> wovenEdge(WovenEdge woven) {
+            return List.of("woven-edge.lay", "woven-edge.back", "woven-edge.go-on", "turned-ends.end");
         }
 
         @Override

@@ -186,9 +186,20 @@ class FieldColumn extends Column {
     /** Adds fields about one thing. */
     final class Section<T> {
         private final Holder<T> holder;
+        private final String number;
 
         private Section(Holder<T> holder) {
+            this(holder, "");
+        }
+
+        private Section(Holder<T> holder, String number) {
             this.holder = holder;
+            this.number = number;
+        }
+
+        /** The same for fields of which the form has several alike. */
+        Section<T> numbered(int n) {
+            return new Section<>(holder, "." + n);
         }
 
         JTextField text(String key, Function<T, String> get, BiFunction<T, String, T> set) {
@@ -288,7 +299,7 @@ class FieldColumn extends Column {
             JLabel label = new FieldLabel(text);
             label.setLabelFor(field);
             tip(key, label);
-            field.setName(names + key);
+            field.setName(names + key + number);
             add(label);
             add(shown, "growx");
             return text;

@@ -87,7 +87,7 @@ class RepairEditsTest {
         Map<Code, Integer> named = new EnumMap<>(Code.class);
         Map<Code, Integer> offered = new EnumMap<>(Code.class);
         List<Piece> rare =
-                List.of(narrowWithMitres(), measured("start/stiff", "58 mm"), measured("start/waste", "18 cm"));
+                List.of(narrowWithMitres(), deep(), measured("start/stiff", "58 mm"), measured("start/waste", "18 cm"));
         int count = Seeds.of(3000, 1000);
         for (int i = 0; i < count + rare.size(); i++) {
             Plan plan = Plan.of(i < count ? pieces.next() : rare.get(i - count));
@@ -101,6 +101,12 @@ class RepairEditsTest {
         }
         assertThat(sum(offered)).as("most of what is named is offered too").isGreaterThan(sum(named) * 4 / 5);
         assertThat(offered.keySet()).containsExactlyInAnyOrderElementsOf(WITH_REPAIR);
+    }
+
+    /** Hems that are too deep and have one band alone to change are rare too. */
+    private Piece deep() {
+        PlainBand facing = (PlainBand) panel.start().block("facing").orElseThrow();
+        return withStart(panel.start().replaced(facing.withAmount(new Amount.Picks(180))));
     }
 
     /** Corners that meet are rare among random pieces. */
