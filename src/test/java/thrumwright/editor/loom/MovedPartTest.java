@@ -20,11 +20,7 @@ class MovedPartTest {
     private static final int SEEN = 12;
 
     @ParameterizedTest
-    @CsvSource({
-        "saltmarsh-panel, start/ordering",
-        "saltmarsh-panel, start/soumak",
-        "first-wave, start/waste"
-    })
+    @CsvSource({"saltmarsh-panel, start/ordering", "saltmarsh-panel, start/soumak", "first-wave, start/waste"})
     void partsMakeTheWhole(String piece, String step) throws Exception {
         LoomStage stage = onEventThread(() -> {
             LoomStage made = new LoomStage(PieceFile.read(BuiltIn.DEMO.text(piece + ".json")), SIZE);
