@@ -21,6 +21,7 @@ import org.junit.jupiter.api.Test;
 import thrumwright.block.Block;
 import thrumwright.block.OwnWords;
 import thrumwright.block.TurnedEnds;
+import thrumwright.block.WovenEdge;
 import thrumwright.block.YarnBlock;
 import thrumwright.measure.Length;
 import thrumwright.piece.Loom;
@@ -119,6 +120,10 @@ class DocsTest {
                     TurnedEnds.lengthRound(
                             piece.setting(piece.warpYarn()),
                             ((TurnedEnds) start.finish().orElseThrow().block()).over());
+                case "an end through its neighbours" ->
+                    WovenEdge.lengthThrough(
+                            piece.setting(piece.warpYarn()),
+                            ((WovenEdge) start.finish().orElseThrow().block()).through());
                 case "yarn in the header" ->
                     start.block("header")
                             .flatMap(BlockPlan::work)
@@ -191,6 +196,7 @@ class DocsTest {
         kinds.put("warp finish", "\"ends\": \"plied\", \"hanging\": \"8 cm\"");
         kinds.put("rows of knots", "\"hanging\": \"8 cm\"");
         kinds.put("turned ends", "\"hanging\": \"5 cm\"");
+        kinds.put("woven edge", "\"hanging\": \"5 cm\"");
         kinds.put("wrapped tassels", "\"of\": \"weft\", \"turns\": 8, \"hanging\": \"6 cm\"");
         kinds.put("warp loops", "\"thick\": \"3 mm\"");
         return kinds;

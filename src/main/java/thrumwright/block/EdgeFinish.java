@@ -13,7 +13,8 @@ import thrumwright.yarn.Packing;
  * What becomes of the warp ends once the piece is off the loom. It has no height in the stack; it stands at the edge that
  * stays.
  */
-public sealed interface EdgeFinish extends Block permits WarpFinish, KnotRows, TurnedEnds, WrappedTassels, WarpLoops {
+public sealed interface EdgeFinish extends Block
+        permits WarpFinish, KnotRows, TurnedEnds, WovenEdge, WrappedTassels, WarpLoops {
     /**
      * An overhand knot takes at most so many bundle diameters of each end: the tight trefoil, closed (Denne, Diao,
      * Sullivan, Geom. Topol. 10 (2006)); an upper figure for the open knot.

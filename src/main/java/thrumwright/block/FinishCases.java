@@ -12,6 +12,8 @@ public interface FinishCases<R> {
 
     R turnedEnds(TurnedEnds turnedEnds);
 
+    R wovenEdge(WovenEdge wovenEdge);
+
     R wrappedTassels(WrappedTassels wrappedTassels);
 
     R warpLoops(WarpLoops warpLoops);

@@ -23,6 +23,11 @@ public abstract class UsualCases<R> implements Cases<R>, YarnBlock.UsualYarnCase
     }
 
     @Override
+    public R wovenEdge(WovenEdge wovenEdge) {
+        return usual(wovenEdge);
+    }
+
+    @Override
     public R wrappedTassels(WrappedTassels wrappedTassels) {
         return usual(wrappedTassels);
     }

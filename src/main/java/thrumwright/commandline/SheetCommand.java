@@ -167,12 +167,18 @@ final class SheetCommand implements Callable<Integer> {
                 commands.asked("sheet"), Said.of("sheet.parts", Map.of("part", part, "known", known)));
     }
 
-    /** What the pages' setup refuses was asked wrongly. */
     private PageSetup setup() {
+        setup("--margin", PageSetup.USUAL_DISTANCE);
+        return setup("--distance", distance);
+    }
+
+    /** What the pages' setup refuses was asked wrongly, by that option. */
+    private PageSetup setup(String option, double away) {
         try {
-            return new PageSetup(paper, landscape, margin, distance);
+            return new PageSetup(paper, landscape, margin, away);
         } catch (IllegalArgumentException refusal) {
-            throw new ParameterException(commands.asked("sheet"), refusal.getMessage(), refusal);
+            String why = Said.of("asked.value", Map.of("option", option, "why", refusal.getMessage()));
+            throw new ParameterException(commands.asked("sheet"), why, refusal);
         }
     }
 }

@@ -10,7 +10,7 @@ import thrumwright.editor.look.Icons;
 import thrumwright.editor.window.piece.EditorWindow;
 
 /**
- * What a system asks of its programs outside their windows: to say what they are, to quit, to open a file that was
+ * What a system asks of its programs outside their windows: to say what they are, to be set as somebody likes, to quit, to open a file that was
  * double-clicked. Where a system has its own menu for that, as macOS has, it asks here; elsewhere nothing comes.
  */
 record SystemManners(Workroom room) {
@@ -34,6 +34,9 @@ record SystemManners(Workroom room) {
         if (desktop.isSupported(Desktop.Action.APP_ABOUT)) {
             desktop.setAboutHandler(event -> about());
         }
+        if (desktop.isSupported(Desktop.Action.APP_PREFERENCES)) {
+            desktop.setPreferencesHandler(event -> preferences());
+        }
         if (desktop.isSupported(Desktop.Action.APP_QUIT_HANDLER)) {
             desktop.setQuitHandler((event, response) -> quit(response));
         }
@@ -44,6 +47,10 @@ record SystemManners(Workroom room) {
 
     void about() {
         room.windows().stream().findFirst().ifPresent(EditorWindow::about);
+    }
+
+    void preferences() {
+        room.windows().stream().findFirst().ifPresent(EditorWindow::settings);
     }
 
     /** Whoever wants to stay with what isn't saved stays, and the system is told. */

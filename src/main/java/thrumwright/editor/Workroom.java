@@ -11,6 +11,7 @@ import thrumwright.editor.files.ReadClass;
 import thrumwright.editor.library.Library;
 import thrumwright.editor.settings.Settings;
 import thrumwright.editor.settings.Workplace;
+import thrumwright.editor.window.HelpDesk;
 import thrumwright.editor.window.piece.EditorWindow;
 import thrumwright.editor.window.piece.OtherWindows;
 import thrumwright.editor.window.piece.PieceWindow;
@@ -29,6 +30,7 @@ import thrumwright.store.keeping.Keeping;
 final class Workroom implements OtherWindows {
     private final Workplace place;
     private final List<EditorWindow> windows = new ArrayList<>();
+    private final HelpDesk help;
 
     /** A room in which nothing is kept but what is saved. */
     Workroom(Settings settings, Library library) {
@@ -43,6 +45,7 @@ final class Workroom implements OtherWindows {
     /** The same of a program that has a version. */
     Workroom(Settings settings, Library library, Locale locale, Keeping keeping, String version) {
         this.place = new Workplace(settings, library, locale, keeping, version);
+        this.help = new HelpDesk(place);
     }
 
     /** What all windows share. */
@@ -154,6 +157,11 @@ final class Workroom implements OtherWindows {
                         .isPresent())
                 .findFirst()
                 .map(PieceWindow.class::cast);
+    }
+
+    @Override
+    public HelpDesk help() {
+        return help;
     }
 
     @Override

@@ -58,7 +58,8 @@ public final class Beginnings {
                 End.empty(),
                 new Top.FollowsStart(Set.of()),
                 Ticks.NONE,
-                Measures.NONE);
+                Measures.NONE,
+                Meant.NOTHING);
     }
 
     /** What it leaves free below and above is as usual. */

@@ -30,6 +30,7 @@ import thrumwright.yarn.Yarn;
  * @param wasteId yarn of what comes out again
  * @param ticks how far it is woven
  * @param measures what was measured on the way
+ * @param meant what is wanted as it is, though a finding says otherwise
  */
 public record Piece(
         String title,
@@ -45,7 +46,8 @@ public record Piece(
         End start,
         Top top,
         Ticks ticks,
-        Measures measures) {
+        Measures measures,
+        Meant meant) {
     /** A measured ease is believed between these. */
     public static final double LEAST_EASE = -0.25;
 
@@ -61,6 +63,7 @@ public record Piece(
         Objects.requireNonNull(top);
         Objects.requireNonNull(ticks);
         Objects.requireNonNull(measures);
+        Objects.requireNonNull(meant);
         yarns = List.copyOf(yarns);
         loom.kind().check(warp.sett());
         start = start.withFinishesAtTheEdge(Place.START);
@@ -226,73 +229,92 @@ public record Piece(
 
     public Piece withTitle(String other) {
         return new Piece(
-                other, note, madeFor, loom, warp, yarns, cordId, wasteId, design, habits, start, top, ticks, measures);
+                other, note, madeFor, loom, warp, yarns, cordId, wasteId, design, habits, start, top, ticks, measures,
+                meant);
     }
 
     public Piece withNote(String other) {
         return new Piece(
-                title, other, madeFor, loom, warp, yarns, cordId, wasteId, design, habits, start, top, ticks, measures);
+                title, other, madeFor, loom, warp, yarns, cordId, wasteId, design, habits, start, top, ticks, measures,
+                meant);
     }
 
     public Piece withMadeFor(Optional<MadeFor> other) {
         return new Piece(
-                title, note, other, loom, warp, yarns, cordId, wasteId, design, habits, start, top, ticks, measures);
+                title, note, other, loom, warp, yarns, cordId, wasteId, design, habits, start, top, ticks, measures,
+                meant);
     }
 
     public Piece withLoom(Loom other) {
         return new Piece(
-                title, note, madeFor, other, warp, yarns, cordId, wasteId, design, habits, start, top, ticks, measures);
+                title, note, madeFor, other, warp, yarns, cordId, wasteId, design, habits, start, top, ticks, measures,
+                meant);
     }
 
     public Piece withWarp(Warp other) {
         return new Piece(
-                title, note, madeFor, loom, other, yarns, cordId, wasteId, design, habits, start, top, ticks, measures);
+                title, note, madeFor, loom, other, yarns, cordId, wasteId, design, habits, start, top, ticks, measures,
+                meant);
     }
 
     public Piece withYarns(List<Yarn> other) {
         return new Piece(
-                title, note, madeFor, loom, warp, other, cordId, wasteId, design, habits, start, top, ticks, measures);
+                title, note, madeFor, loom, warp, other, cordId, wasteId, design, habits, start, top, ticks, measures,
+                meant);
     }
 
     public Piece withCord(String otherId) {
         return new Piece(
-                title, note, madeFor, loom, warp, yarns, otherId, wasteId, design, habits, start, top, ticks, measures);
+                title, note, madeFor, loom, warp, yarns, otherId, wasteId, design, habits, start, top, ticks, measures,
+                meant);
     }
 
     public Piece withWaste(String otherId) {
         return new Piece(
-                title, note, madeFor, loom, warp, yarns, cordId, otherId, design, habits, start, top, ticks, measures);
+                title, note, madeFor, loom, warp, yarns, cordId, otherId, design, habits, start, top, ticks, measures,
+                meant);
     }
 
     public Piece withDesign(Design other) {
         return new Piece(
-                title, note, madeFor, loom, warp, yarns, cordId, wasteId, other, habits, start, top, ticks, measures);
+                title, note, madeFor, loom, warp, yarns, cordId, wasteId, other, habits, start, top, ticks, measures,
+                meant);
     }
 
     public Piece withHabits(Habits other) {
         return new Piece(
-                title, note, madeFor, loom, warp, yarns, cordId, wasteId, design, other, start, top, ticks, measures);
+                title, note, madeFor, loom, warp, yarns, cordId, wasteId, design, other, start, top, ticks, measures,
+                meant);
     }
 
     public Piece withStart(End other) {
         return new Piece(
-                title, note, madeFor, loom, warp, yarns, cordId, wasteId, design, habits, other, top, ticks, measures);
+                title, note, madeFor, loom, warp, yarns, cordId, wasteId, design, habits, other, top, ticks, measures,
+                meant);
     }
 
     public Piece withTop(Top other) {
         return new Piece(
-                title, note, madeFor, loom, warp, yarns, cordId, wasteId, design, habits, start, other, ticks,
-                measures);
+                title, note, madeFor, loom, warp, yarns, cordId, wasteId, design, habits, start, other, ticks, measures,
+                meant);
     }
 
     public Piece withTicks(Ticks other) {
         return new Piece(
-                title, note, madeFor, loom, warp, yarns, cordId, wasteId, design, habits, start, top, other, measures);
+                title, note, madeFor, loom, warp, yarns, cordId, wasteId, design, habits, start, top, other, measures,
+                meant);
     }
 
     public Piece withMeasures(Measures other) {
         return new Piece(
-                title, note, madeFor, loom, warp, yarns, cordId, wasteId, design, habits, start, top, ticks, other);
+                title, note, madeFor, loom, warp, yarns, cordId, wasteId, design, habits, start, top, ticks, other,
+                meant);
+    }
+
+    public Piece withMeant(Meant other) {
+        return new Piece(
+                title, note, madeFor, loom, warp, yarns, cordId, wasteId, design, habits, start, top, ticks, measures,
+                other);
     }
 
     /** Another stack for an end; a top that followed the start stands on its own from then on. */

@@ -4,17 +4,20 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import thrumwright.block.EdgeFinish;
 import thrumwright.block.FinishCases;
 import thrumwright.block.KnotRows;
 import thrumwright.block.TurnedEnds;
 import thrumwright.block.WarpFinish;
 import thrumwright.block.WarpLoops;
+import thrumwright.block.WovenEdge;
 import thrumwright.block.WrappedTassels;
 import thrumwright.measure.Length;
 import thrumwright.measure.Phrases;
 import thrumwright.measure.Shown;
 import thrumwright.plan.Finish;
+import thrumwright.plan.Hem;
 import thrumwright.plan.words.Words;
 
 /** What to do with the warp ends, and what to take care of. */
@@ -36,9 +39,14 @@ record FinishWords(Shown shown, Phrases phrases, Words words) {
         }
         if (block instanceof TurnedEnds turned) {
             values.put("over", turned.over());
-            values.put("side", words.side(turned.from()));
-            values.put("otherSide", words.side(turned.from().other()));
         }
+        if (block instanceof WovenEdge woven) {
+            values.put("through", woven.through());
+        }
+        block.begins().ifPresent(from -> {
+            values.put("side", words.side(from));
+            values.put("otherSide", words.side(from.other()));
+        });
         finish.wrapping().ifPresent(wrapping -> {
             values.put("yarn", wrapping.yarn().name());
             values.put("count", wrapping.count());
@@ -56,10 +64,28 @@ record FinishWords(Shown shown, Phrases phrases, Words words) {
                 .orElse("");
     }
 
-    /** The sentences' keys, in order. */
-    static List<String> keys(Finish finish) {
+    /**
+     * The sentences' keys, in order; knots that a hem hides are trimmed otherwise than a fringe.
+     *
+     * @param hem that the edge gets
+     */
+    static List<String> keys(Finish finish, Optional<Hem> hem) {
         String groups = alike(finish) ? "off.finish.groups-alike" : "off.finish.groups";
-        return finish.block().of(new Keys(groups, finish.groups().stream().anyMatch(size -> size % 2 != 0)));
+        List<String> keys =
+                finish.block().of(new Keys(groups, finish.groups().stream().anyMatch(size -> size % 2 != 0)));
+        if (!hidden(finish.block(), hem)) {
+            return keys;
+        }
+        List<String> within = new ArrayList<>(keys);
+        boolean turnedIn = hem.flatMap(Hem::firstTurn).isPresent();
+        within.set(keys.size() - 1, turnedIn ? "off.finish.turned-in" : "off.finish.in-hem");
+        return within;
+    }
+
+    /** Whether what would hang lies inside a hem; a band covers it as it is. */
+    private static boolean hidden(EdgeFinish block, Optional<Hem> hem) {
+        return block.hangs()
+                && hem.filter(one -> one.folds() && one.band().isEmpty()).isPresent();
     }
 
     /** The keys for each kind; where ends are worked in groups it begins with what says how to divide them. */
@@ -100,6 +126,11 @@ record FinishWords(Shown shown, Phrases phrases, Words words) {
         }
 
         @Override
+        public List<String> wovenEdge(WovenEdge woven) {
+            return List.of("woven-edge.lay", "woven-edge.back", "woven-edge.go-on", "turned-ends.end");
+        }
+
+        @Override
         public List<String> wrappedTassels(WrappedTassels tassels) {
             return List.of(
                     groups,
@@ -115,7 +146,10 @@ record FinishWords(Shown shown, Phrases phrases, Words words) {
         }
     }
 
-    List<String> cautions(EdgeFinish block) {
+    List<String> cautions(EdgeFinish block, Optional<Hem> hem) {
+        if (hidden(block, hem)) {
+            return List.of("caution.blades");
+        }
         return List.of(block.hangs() ? "caution.fringe" : "caution.needles");
     }
 

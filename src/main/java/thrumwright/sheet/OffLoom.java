@@ -242,7 +242,7 @@ final class OffLoom {
             sentences.addAll(
                     new LoopWords(plan, phrases, words).offLoom(end, end.loops().get()));
         } else {
-            sentences.addAll(own.isEmpty() ? sentences(FinishWords.keys(finish), values) : own);
+            sentences.addAll(own.isEmpty() ? sentences(FinishWords.keys(finish, end.hem()), values) : own);
         }
         steps.add(step(
                 new Named(
@@ -255,7 +255,7 @@ final class OffLoom {
                 finish.wrapping().map(Wrapping::yarn),
                 told.take(finish),
                 sentences,
-                told.cautions(block)));
+                told.cautions(block, end.hem())));
     }
 
     private void hem(EndPlan end, Hem hem) {

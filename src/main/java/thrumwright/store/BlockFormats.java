@@ -26,6 +26,7 @@ import thrumwright.block.Twining;
 import thrumwright.block.Use;
 import thrumwright.block.WarpFinish;
 import thrumwright.block.WarpLoops;
+import thrumwright.block.WovenEdge;
 import thrumwright.block.WrappedTassels;
 import thrumwright.measure.Phrase;
 import thrumwright.piece.End;
@@ -57,6 +58,7 @@ final class BlockFormats {
             warpFinish(),
             rowsOfKnots(),
             turnedEnds(),
+            wovenEdge(),
             wrappedTassels(),
             warpLoops());
 
@@ -263,6 +265,14 @@ final class BlockFormats {
         var back = turned.needed("hanging", Types.LENGTH, TurnedEnds::back);
         return turned.made(
                 in -> new TurnedEnds(turned.tag.of(in), over.of(in), bothWays.of(in), from.of(in), back.of(in)));
+    }
+
+    private static Kind<WovenEdge> wovenEdge() {
+        var woven = new OfKind<>("woven edge", WovenEdge.class);
+        var through = woven.usual("through", Types.whole(WovenEdge.LEAST, WovenEdge.MOST), 6, WovenEdge::through);
+        var from = woven.usual("from", Choices.SIDE, Side.LEFT, WovenEdge::from);
+        var back = woven.needed("hanging", Types.LENGTH, WovenEdge::back);
+        return woven.made(in -> new WovenEdge(woven.tag.of(in), through.of(in), from.of(in), back.of(in)));
     }
 
     private static Kind<WrappedTassels> wrappedTassels() {

@@ -54,6 +54,10 @@ final class Json {
             throw new FileProblem(new Phrase("file.far-too-long"), null);
         }
         String document = text.startsWith(BYTE_ORDER_MARK) ? text.substring(1) : text;
+        String begins = document.stripLeading();
+        if (!begins.isEmpty() && "{[".indexOf(begins.charAt(0)) < 0) {
+            throw problem(new Node.Spot(1, 1), new Phrase("file.begins"), null);
+        }
         try (JsonParser parser = FACTORY.createParser(document)) {
             return whole(parser);
         } catch (IOException e) {

@@ -11,6 +11,7 @@ import thrumwright.measure.UnitSystem;
 import thrumwright.piece.Design;
 import thrumwright.piece.End;
 import thrumwright.piece.Habits;
+import thrumwright.piece.Meant;
 import thrumwright.piece.MeasuredStep;
 import thrumwright.piece.Measures;
 import thrumwright.piece.Piece;
@@ -51,11 +52,8 @@ final class PieceFormats {
         var from = piece.needed("start", BlockFormats.END, Piece::start);
         var top = piece.optional("top", top(), value -> Optional.of(value.top()));
         var ticks = piece.spare("done", TickFormats.TICKS, List.of(), PieceFormats::ticked);
-        var measures = piece.spare(
-                "measured",
-                TickFormats.MEASURES,
-                List.of(),
-                value -> value.measures().all());
+        var measures = piece.spare("measured", TickFormats.MEASURES, List.of(), PieceFormats::measured);
+        var meant = piece.spare("meant", TickFormats.MEANT, List.of(), PieceFormats::meant);
         return piece.as(in -> {
             version.of(in);
             Habits own = habits.of(in).orElseGet(() -> Habits.usual(UnitSystem.METRIC));
@@ -78,7 +76,8 @@ final class PieceFormats {
                     start,
                     top.of(in).orElseGet(() -> Top.FollowsStart.withoutOrderingCords(start)),
                     new Ticks(ticks.of(in)),
-                    new Measures(measures.of(in)));
+                    new Measures(measures.of(in)),
+                    new Meant(meant.of(in)));
         });
     }
 
@@ -88,6 +87,10 @@ final class PieceFormats {
 
     private static List<MeasuredStep> measured(Piece piece) {
         return piece.measures().all();
+    }
+
+    private static List<Meant.Told> meant(Piece piece) {
+        return piece.meant().all();
     }
 
     static Set<String> ids(List<Yarn> yarns) {

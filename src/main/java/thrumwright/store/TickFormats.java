@@ -8,12 +8,13 @@ import java.util.Map;
 import java.util.Optional;
 import thrumwright.block.Amount;
 import thrumwright.measure.Phrase;
+import thrumwright.piece.Meant;
 import thrumwright.piece.MeasuredStep;
 import thrumwright.piece.Ticks;
 
 /**
  * How far a piece is woven, as it stands in a file: the steps that were begun, each with when its rows were done; and what was
- * measured of them.
+ * measured of them, and what is meant as it is.
  */
 final class TickFormats {
     static final ValueType<List<Ticks.Stepped>> TICKS =
@@ -22,7 +23,16 @@ final class TickFormats {
     static final ValueType<List<MeasuredStep>> MEASURES =
             Types.list(measured(), "step", Ticks.MOST, Optional.of(MeasuredStep::step));
 
+    static final ValueType<List<Meant.Told>> MEANT = Types.list(told(), "meant", Ticks.MOST, Optional.empty());
+
     private TickFormats() {}
+
+    private static Format<Meant.Told> told() {
+        var told = new Declared<Meant.Told>();
+        var finding = told.needed("finding", Types.id("like.text"), Meant.Told::finding);
+        var step = told.needed("id", Types.id("like.step"), Meant.Told::step);
+        return told.as(in -> new Meant.Told(finding.of(in), step.of(in)));
+    }
 
     private static Format<MeasuredStep> measured() {
         var step = new Declared<MeasuredStep>();

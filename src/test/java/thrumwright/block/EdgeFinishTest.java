@@ -83,6 +83,48 @@ class EdgeFinishTest {
         assertThat(lengths.get(3)).isCloseTo(TurnedEnds.lengthRound(warp, 1), within(1e-9));
     }
 
+    /** Through two neighbours: a quarter bend and on to the first, a space of plain weave to the second, and so at the back. */
+    @Test
+    void anEndIsWovenThroughItsNeighbours() {
+        Setting warp = new Setting(6, 4, 1, 1, 1, Optional.empty());
+        double first = Math.hypot(Math.PI / 2 + 4 - 1, 1);
+        double space = Math.hypot(2 * (Math.PI / 6 + Math.sqrt(3)), 1);
+
+        assertThat(WovenEdge.lengthThrough(warp, 2)).isCloseTo(first + space, within(1e-9));
+        assertThat(WovenEdge.lengthThrough(warp, 3)).isCloseTo(first + 2 * space + Math.PI, within(1e-9));
+    }
+
+    /** Those that set out first are passed by fewer; each lies below all that pass it. */
+    @Test
+    void wovenEndsNearTheClothAsTheyAreWoven() {
+        Setting warp = new Setting(8, 4, 1, 1, 1, Optional.empty());
+        WovenEdge woven = new WovenEdge(TAG, 3, Side.LEFT, HANGING);
+
+        List<Double> out = woven.strands(warp).stream()
+                .map(strand -> strand.legs().get(0).fromY())
+                .toList();
+
+        assertThat(out).containsExactly(3.5, 2.5, 1.5, 0.5, 0.5, 0.5, 0.5);
+        assertThat(woven.height(warp)).isEqualTo(4);
+    }
+
+    /** ‘No fringe for you!’, tuesdayweavers.blogspot.com, 2017: ‘8 inches of fringe are not too much’, through six ends. */
+    @Test
+    void aWovenEdgeKeepsTheEightInchesThatWereFoundToBeEnough() {
+        Setting warp = new Setting(72, 10 / 3.0, 0.786345, 0.786345, 0.786345, Optional.empty());
+        WovenEdge woven = new WovenEdge(TAG, 6, Side.LEFT, Length.parse("5 cm"));
+
+        assertThat(woven.freeWarp(warp)).isCloseTo(8 * 25.4, within(1e-9));
+        assertThat(WovenEdge.lengthThrough(warp, 6)).isLessThan(25.4);
+    }
+
+    @Test
+    void refusesWhatCantBeWoven() {
+        assertThatThrownBy(() -> new WovenEdge(TAG, 1, Side.LEFT, HANGING))
+                .isInstanceOf(BadMeasure.class)
+                .hasMessage("A warp end is woven through 2 to 12 neighbours, not 1.");
+    }
+
     @Test
     void refusesWhatCantBeKnotted() {
         assertThatThrownBy(() -> new KnotRows(TAG, 1, 1, false, Optional.empty(), HANGING))

@@ -49,7 +49,8 @@ class AskingTest {
             delimiter = '|',
             value = {
                 "sheet demo/first-wave.json --distance 1m7 | --distance: “1m7” is not a length; write it like “12 mm”",
-                "sheet demo/first-wave.json --distance 9 | The sheet hangs 0.4 to 2 m away",
+                "sheet demo/first-wave.json --distance 9 | --distance: The sheet hangs 0.4 to 2 m away",
+                "sheet demo/first-wave.json --margin 300 | --margin: Margins are 5 to 40 mm wide, or ¼ to 1½ in.",
                 "sheet demo/first-wave.json --margin -3 | less than nothing",
                 "sheet demo/first-wave.json --dpi fine | --dpi: “fine” is not a whole number.",
                 "sheet demo/first-wave.json --paper A9 | --paper: “A9” is none of a4, letter, a3, tabloid.",

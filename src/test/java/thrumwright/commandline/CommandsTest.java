@@ -151,13 +151,20 @@ class CommandsTest {
     }
 
     @Test
+    void anotherTextIsToldFromAPieceThatLacksSomething() {
+        assertThat(ask("The class begins at ten.", "check", "-").err())
+                .startsWith("The standard input: Line 1, column 1: this isn’t a file of Thrumwright");
+        assertThat(ask("{\"title\": ", "check", "-").err()).contains("this is not JSON");
+    }
+
+    @Test
     void inputThatIsNoTextOrWithoutEndIsRefused() {
         byte[] noText = {(byte) 0xff, '{', '}'};
         assertThat(ask(new ByteArrayInputStream(noText), "check", "-"))
                 .isEqualTo(new Answer(
                         RootCommand.FILE_TROUBLE,
                         "",
-                        "The standard input is not a text file in UTF-8; line 1 can't be read."
+                        "The standard input isn’t a file of Thrumwright, which is text; it may be a picture or a sheet. (Line 1 isn’t text in UTF-8.)"
                                 + System.lineSeparator()));
         InputStream endless = new InputStream() {
             @Override

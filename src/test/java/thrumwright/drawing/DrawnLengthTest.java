@@ -41,6 +41,7 @@ import thrumwright.block.TurnedEnds;
 import thrumwright.block.Twining;
 import thrumwright.block.Use;
 import thrumwright.block.WarpLoops;
+import thrumwright.block.WovenEdge;
 import thrumwright.block.WrappedTassels;
 import thrumwright.block.YarnBlock;
 import thrumwright.drawing.yarn.Detail;
@@ -232,6 +233,33 @@ class DrawnLengthTest {
                 holdsDrawing(warp, strands);
             }
             assertThat(turned.freeWarp(warp)).isCloseTo(2 * most + 300, EXACT);
+        }
+    }
+
+    /** The first ends are passed by fewer, so that they near the cloth by less and take no more. */
+    @Test
+    void anEndOfAWovenEdgeTakesWhatItsPathIsLong() {
+        for (int i = 0; i < CASES; i++) {
+            Setting warp = onItself();
+            Side from = random.nextBoolean() ? Side.LEFT : Side.RIGHT;
+            WovenEdge woven = new WovenEdge(Tag.of("w"), random.nextInt(2, 13), from, mm(300));
+            List<Strand> strands = woven.strands(warp);
+            assertThat(strands).hasSize(warp.ends() - 1);
+            for (int end = 0; end < strands.size(); end++) {
+                double integrated = MiddleLine.of(strands.get(end)).length();
+                assertThat(strands.get(end).length()).isCloseTo(integrated, EXACT);
+                double closed = WovenEdge.lengthThrough(warp, woven.neighbours(warp, end));
+                if (end >= woven.through()) {
+                    assertThat(closed).as("%s on %s", woven, warp).isCloseTo(integrated, EXACT);
+                } else {
+                    assertThat(closed).isGreaterThan(integrated - 1e-9);
+                }
+            }
+            assertThat(drawn(warp, strands))
+                    .isCloseTo(strands.stream().mapToDouble(Strand::length).sum(), EXACT);
+            holdsDrawing(warp, strands);
+            double most = WovenEdge.lengthThrough(warp, woven.neighbours(warp, 0));
+            assertThat(woven.freeWarp(warp)).isGreaterThan(most + 300);
         }
     }
 

@@ -39,6 +39,7 @@ import thrumwright.block.TurnedEnds;
 import thrumwright.block.Twining;
 import thrumwright.block.Use;
 import thrumwright.block.WarpFinish;
+import thrumwright.block.WovenEdge;
 import thrumwright.block.WrappedTassels;
 import thrumwright.drawing.piece.PiecePainter;
 import thrumwright.drawing.piece.PiecePicture;
@@ -332,6 +333,7 @@ class PaintersTest {
         blocks.add(new KnotRows(Tag.of("locked"), 2, 2, false, Optional.empty(), Length.parse("8 cm")));
         blocks.add(new TurnedEnds(Tag.of("turned"), 1, true, Side.LEFT, Length.parse("5 cm")));
         blocks.add(new TurnedEnds(Tag.of("turned-3"), 3, false, Side.RIGHT, Length.parse("5 cm")));
+        blocks.add(new WovenEdge(Tag.of("woven"), 5, Side.RIGHT, Length.parse("5 cm")));
         blocks.add(new WrappedTassels(Tag.of("tassels"), weft, 5, 14, Length.parse("8 cm")));
         return Plan.of(Pieces.panel().withStart(new End(blocks)));
     }

@@ -63,6 +63,17 @@ class AboutIT {
         about.requireNotVisible();
     }
 
+    @Test
+    void theSettingsAreOpenedAsTheSystemAsks() {
+        open();
+        SwingUtilities.invokeLater(() -> new SystemManners(room).preferences());
+        DialogFixture settings = window.dialog("settings");
+        settings.checkBox("settings.moving").requireSelected().click();
+        assertThat(room.place().settings().get("loom.moving")).contains("false");
+        window.press(KeyEvent.VK_ESCAPE);
+        settings.requireNotVisible();
+    }
+
     private static final class Response implements QuitResponse {
         String said = "";
 

@@ -22,6 +22,7 @@ import thrumwright.piece.Design;
 import thrumwright.piece.End;
 import thrumwright.piece.Habits;
 import thrumwright.piece.Loom;
+import thrumwright.piece.Meant;
 import thrumwright.piece.Measures;
 import thrumwright.piece.Piece;
 import thrumwright.piece.Ticks;
@@ -103,7 +104,8 @@ class HandRulesTest {
                                 Optional.empty()))),
                 new Top.FollowsStart(Set.of()),
                 Ticks.NONE,
-                Measures.NONE);
+                Measures.NONE,
+                Meant.NOTHING);
     }
 
     private static Yarn yarn(String id, Fibre fibre, Thickness thickness, Firmness firmness) {

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import thrumwright.block.EdgeFinish;
 import thrumwright.measure.Length;
 import thrumwright.measure.Sett;
 import thrumwright.measure.UnitSystem;
@@ -19,6 +20,8 @@ import thrumwright.piece.Top;
 import thrumwright.plan.HemStitch;
 import thrumwright.plan.Plan;
 import thrumwright.plan.Weight;
+import thrumwright.plan.finding.Finding;
+import thrumwright.plan.finding.Findings;
 import thrumwright.store.Structures;
 import thrumwright.testing.Pieces;
 import thrumwright.yarn.CountSystem;
@@ -113,8 +116,34 @@ class OffLoomTest {
         assertThat(step(panel, "Secure the warp ends of the start").sentences())
                 .anyMatch(sentence -> sentence.startsWith("Tie the warp ends in overhand knots"))
                 .anyMatch(sentence -> sentence.startsWith("Trim them to 7 mm beyond the knots."))
-                .anyMatch(sentence -> sentence.contains("half a Damascus edge"))
+                .anyMatch(sentence -> sentence.contains("half-Damascus edge"))
                 .noneMatch(sentence -> sentence.startsWith("Thread each warp end"));
+    }
+
+    /** Knots of the weaver's own choice lie in the first turn; they are no fringe to keep from children. */
+    @Test
+    void knotsInAHemAreTrimmedToLieInIt() {
+        Step knots = step(with("knots-in-a-hem"), "Knots in the hem at the start");
+
+        assertThat(knots.sentences())
+                .contains("Trim the ends to 0.6 cm beyond the knots: the first turn of the hem will close round them.")
+                .noneMatch(sentence -> sentence.contains("fringe"));
+        assertThat(knots.cautions()).noneMatch(caution -> caution.contains("fringes"));
+    }
+
+    /** A fringe that is longer than the hem is deep would look out of it. */
+    @Test
+    void aFringeThatAHemDoesNotHideIsTold() {
+        Piece piece = with("knots-in-a-hem");
+        EdgeFinish knots = piece.start().block("knots").orElseThrow().finish().orElseThrow();
+        Piece longer = piece.withStart(piece.start().replaced(knots.withLength(Length.parse("4 cm"))));
+
+        assertThat(codes(piece)).doesNotContain(Finding.Code.KNOTS_OUT_OF_HEM);
+        assertThat(codes(longer)).contains(Finding.Code.KNOTS_OUT_OF_HEM);
+    }
+
+    private static List<Finding.Code> codes(Piece piece) {
+        return Findings.of(Plan.of(piece)).all().stream().map(Finding::code).toList();
     }
 
     /** Nails: nothing is lashed, the loops are lifted off first, and the warp goes round in the plane of the frame. */

@@ -22,6 +22,7 @@ import thrumwright.piece.Design;
 import thrumwright.piece.End;
 import thrumwright.piece.Habits;
 import thrumwright.piece.Loom;
+import thrumwright.piece.Meant;
 import thrumwright.piece.Measures;
 import thrumwright.piece.Piece;
 import thrumwright.piece.Ticks;
@@ -58,7 +59,8 @@ public final class Pieces {
                 hemmed(),
                 new Top.FollowsStart(Set.of("ordering")),
                 Ticks.NONE,
-                Measures.NONE);
+                Measures.NONE,
+                Meant.NOTHING);
     }
 
     /** Ordering cord, waste, twining, stiff band, facing, soumak and the fold along it. */

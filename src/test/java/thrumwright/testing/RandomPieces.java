@@ -32,6 +32,7 @@ import thrumwright.block.Twining;
 import thrumwright.block.Use;
 import thrumwright.block.WarpFinish;
 import thrumwright.block.WarpLoops;
+import thrumwright.block.WovenEdge;
 import thrumwright.block.WrappedTassels;
 import thrumwright.measure.Length;
 import thrumwright.measure.Sett;
@@ -44,9 +45,11 @@ import thrumwright.piece.Loom;
 import thrumwright.piece.LoomKind;
 import thrumwright.piece.LoomKinds;
 import thrumwright.piece.MadeFor;
+import thrumwright.piece.Meant;
 import thrumwright.piece.MeasuredStep;
 import thrumwright.piece.Measures;
 import thrumwright.piece.Piece;
+import thrumwright.piece.Place;
 import thrumwright.piece.Sheds;
 import thrumwright.piece.Ticks;
 import thrumwright.piece.Top;
@@ -131,8 +134,24 @@ public final class RandomPieces {
                 start,
                 top(start, yarns),
                 Ticks.NONE,
-                Measures.NONE);
-        return measured(onItsLoom(piece).withTicks(ticks(start)));
+                Measures.NONE,
+                Meant.NOTHING);
+        return meant(measured(onItsLoom(piece).withTicks(ticks(start))));
+    }
+
+    /** Of every third one all colours are meant, in the start or the top. */
+    private Piece meant(Piece piece) {
+        int whose = looms.nextInt(6);
+        if (whose >= Place.values().length) {
+            return piece;
+        }
+        Place place = Place.values()[whose];
+        Meant meant = piece.meant();
+        for (Block block : piece.end(place).blocks()) {
+            meant = meant.with(new Meant.Told("other-colour", place.step(block.id())))
+                    .with(new Meant.Told("hems-differ", place.step(block.id())));
+        }
+        return piece.withMeant(meant);
     }
 
     /** Every second one is on a loom of another kind, and its sheds are made in any way. */
@@ -265,7 +284,7 @@ public final class RandomPieces {
         Lean lean = random.nextBoolean() ? Lean.S : Lean.Z;
         Optional<Shed> shed = random.nextInt(5) == 0 ? Optional.of(shed()) : Optional.empty();
         int under = random.nextInt(1, 4);
-        return switch (random.nextInt(15)) {
+        return switch (random.nextInt(16)) {
             case 0 -> new OrderingCord(tag, use(yarns), random.nextInt(1, 5), shed);
             case 1, 2 ->
                 new PlainBand(
@@ -309,6 +328,7 @@ public final class RandomPieces {
                         random.nextInt(1, 7),
                         random.nextInt(1, 5),
                         Hemstitching.Round.values()[random.nextInt(2)]);
+            case 14 -> new WovenEdge(tag, random.nextInt(2, 9), side(), length(20, 200));
             case 11 -> new WarpLoops(tag, WarpLoops.Held.values()[random.nextInt(4)], length(1, 12));
             default ->
                 new WarpFinish(tag, WarpFinish.Kind.values()[random.nextInt(4)], random.nextInt(1, 9), length(20, 200));

@@ -1,5 +1,6 @@
 package thrumwright.testing;
 
+import com.formdev.flatlaf.FlatSystemProperties;
 import java.awt.AWTException;
 import java.awt.Component;
 import java.awt.Container;
@@ -56,6 +57,11 @@ import thrumwright.editor.canvas.PieceCanvas;
  * and one whose window threw an exception that nobody caught fails even if all it asserted held.
  */
 public final class WindowTest implements BeforeEachCallback, AfterEachCallback {
+    static {
+        // a system's own dialog can't be driven from here
+        System.setProperty(FlatSystemProperties.USE_SYSTEM_FILE_CHOOSER, "false");
+    }
+
     private static final Path SCREENSHOTS = Path.of("target", "screenshots");
 
     /** Milliseconds between two looks at a window on a real screen. */

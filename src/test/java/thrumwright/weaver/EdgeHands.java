@@ -53,9 +53,11 @@ final class EdgeHands {
     private int pieces;
     private Side from = Side.LEFT;
     private int over;
+    private int through;
     private boolean inTurn;
     private boolean fewer;
     private boolean bothWays;
+    private boolean atBack;
     private int tails;
 
     EdgeHands(int ends) {
@@ -67,6 +69,7 @@ final class EdgeHands {
         knots();
         tassels();
         turnedEnds();
+        wovenEdge();
         when(
                 "Thread each warp end on a blunt needle and darn it back .* along its neighbour, on the wrong side\\.",
                 said -> {});
@@ -135,6 +138,26 @@ final class EdgeHands {
                     }
                     bothWays = true;
                 });
+    }
+
+    private void wovenEdge() {
+        when(
+                "Weave the (left|right) edge end as a pick across its next (\\d+) neighbours: over the first, under the second, and so on"
+                        + " by turns\\.",
+                said -> {
+                    if (side(said, 1) != from) {
+                        throw new Unclear("The work begins at the " + from + ": “" + said.group() + "”");
+                    }
+                    through = Integer.parseInt(said.group(2));
+                });
+        when("Beyond the last of them take it to the back\\.", said -> atBack = true);
+        when(
+                "Do so with every end in turn, each farther from the cloth than those that were woven before it\\.",
+                said -> inTurn = true);
+        when(
+                "Towards the other side go through as many neighbours as are left; draw the very last end back under the others with a"
+                        + " needle\\.",
+                said -> fewer = true);
     }
 
     private static Side side(Matcher said, int at) {
@@ -223,11 +246,14 @@ final class EdgeHands {
     }
 
     private List<List<Passes>> turned() {
-        if (over == 0) {
+        if (over == 0 && through == 0) {
             return List.of();
         }
         if (!inTurn || !fewer) {
             throw new Unclear("How does it go on after the first end?");
+        }
+        if (through > 0) {
+            return List.of(IntStream.range(0, ends - 1).mapToObj(this::across).toList());
         }
         List<Side> sides = bothWays ? List.of(from, from.other()) : List.of(from);
         return sides.stream()
@@ -235,6 +261,18 @@ final class EdgeHands {
                         .mapToObj(own -> round(side, own))
                         .collect(Collectors.toList()))
                 .collect(Collectors.toList());
+    }
+
+    private Passes across(int own) {
+        if (!atBack) {
+            throw new Unclear("Where do ends go that are woven through?");
+        }
+        Passes passes = new Passes();
+        int last = Math.min(through, ends - 1 - own);
+        for (int i = 1; i <= last; i++) {
+            passes.past(end(from, own + i), i % 2 != 0);
+        }
+        return passes.past(end(from, own + last), false);
     }
 
     private Passes round(Side side, int own) {

@@ -12,6 +12,7 @@ import thrumwright.block.Strand;
 import thrumwright.block.TurnedEnds;
 import thrumwright.block.WarpFinish;
 import thrumwright.block.WarpLoops;
+import thrumwright.block.WovenEdge;
 import thrumwright.block.WrappedTassels;
 import thrumwright.plan.Finish;
 
@@ -78,6 +79,27 @@ record PlannedEdge(Finish finish, Setting warp) implements FinishCases<EdgeWork>
         Leg round = strand.legs().get(1);
         if (round.toY() >= round.fromY()) {
             throw new IllegalStateException("an end comes to the back farther from the cloth than where it set out");
+        }
+        return new PegPasses(warp).passes(strand.legs()).after(neighbour);
+    }
+
+    @Override
+    public EdgeWork wovenEdge(WovenEdge woven) {
+        List<Strand> strands = woven.strands(warp);
+        boolean fromTheLeft = woven.from() == Side.LEFT;
+        return new EdgeWork(
+                List.of(),
+                1,
+                0,
+                List.of(IntStream.range(0, strands.size())
+                        .mapToObj(i -> across(strands.get(i), fromTheLeft ? i + 1 : warp.ends() - 2 - i))
+                        .toList()));
+    }
+
+    /** From an end's neighbour on, nearer to the cloth with every end that it passes. */
+    private Passes across(Strand strand, int neighbour) {
+        if (strand.legs().stream().anyMatch(leg -> leg.toY() < leg.fromY())) {
+            throw new IllegalStateException("an end leads away from the cloth");
         }
         return new PegPasses(warp).passes(strand.legs()).after(neighbour);
     }

@@ -9,6 +9,7 @@ import thrumwright.block.KnotRows;
 import thrumwright.block.TurnedEnds;
 import thrumwright.block.WarpFinish;
 import thrumwright.block.WarpLoops;
+import thrumwright.block.WovenEdge;
 import thrumwright.block.WrappedTassels;
 import thrumwright.piece.Place;
 import thrumwright.plan.EndPlan;
@@ -57,6 +58,11 @@ public record EdgePainter(EdgeView view) {
         @Override
         public Runnable turnedEnds(TurnedEnds turned) {
             return () -> new TurnedEndsPainter(view).paint(box, plan, end, turned);
+        }
+
+        @Override
+        public Runnable wovenEdge(WovenEdge woven) {
+            return () -> new WovenEdgePainter(view).paint(box, plan, end, woven);
         }
 
         @Override

@@ -12,6 +12,7 @@ import thrumwright.block.Setting;
 import thrumwright.block.TurnedEnds;
 import thrumwright.block.WarpFinish;
 import thrumwright.block.WarpLoops;
+import thrumwright.block.WovenEdge;
 import thrumwright.block.WrappedTassels;
 import thrumwright.drawing.Palette;
 import thrumwright.drawing.View;
@@ -102,6 +103,11 @@ public record HangingGroup(Graphics2D g, Palette palette, View view, Setting gro
 
         @Override
         public Consumer<FringeGroup> turnedEnds(TurnedEnds turned) {
+            return group -> {};
+        }
+
+        @Override
+        public Consumer<FringeGroup> wovenEdge(WovenEdge woven) {
             return group -> {};
         }
 

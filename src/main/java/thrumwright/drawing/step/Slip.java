@@ -12,6 +12,7 @@ import thrumwright.block.Row;
 import thrumwright.block.TurnedEnds;
 import thrumwright.block.UsualCases;
 import thrumwright.block.WarpFinish;
+import thrumwright.block.WovenEdge;
 import thrumwright.block.WrappedTassels;
 import thrumwright.piece.Place;
 import thrumwright.plan.BlockPlan;
@@ -101,6 +102,11 @@ public enum Slip {
 
         @Override
         public Optional<Slip> turnedEnds(TurnedEnds turned) {
+            return Optional.of(END_LEFT);
+        }
+
+        @Override
+        public Optional<Slip> wovenEdge(WovenEdge woven) {
             return Optional.of(END_LEFT);
         }
 

@@ -63,11 +63,14 @@ public record Edits(Phrases phrases, Words words) {
     /**
      * Puts copies of blocks in, one above the other.
      *
-     * @param slot as in {@link #add}
+     * @param slot of a top that follows the start: the blocks go into the start turned over, so that they stand there as they
+     *     are
      */
-    public Edit paste(Piece now, Slot slot, List<Block> blocks, String key) {
+    public Edit paste(Piece now, Slot slot, List<Block> copied, String key) {
         Slot own = slot.own(now);
         Place place = own.place();
+        List<Block> blocks =
+                place == slot.place() ? copied : new End(copied).mirrored().blocks();
         End end = now.end(place);
         List<Block> added = new ArrayList<>();
         for (Block block : blocks) {
@@ -224,28 +227,37 @@ public record Edits(Phrases phrases, Words words) {
                 piece -> piece.topFollows() ? piece.withTop(new Top.OnItsOwn(piece.end(Place.TOP))) : piece);
     }
 
-    /** From now on the top is the start reflected, without the blocks that it lacks now; the name says what is lost. */
+    /** From now on the top is the start reflected; the name says what it loses and gets back by that. */
     public Edit topFollows(Piece now) {
         String lost = lostByFollowing(now);
-        String name = lost.isEmpty()
-                ? phrases.say("edit.top-follows")
-                : phrases.say("edit.top-follows.losing", Map.of("lost", lost));
+        String regained = regainedByFollowing(now);
+        String name = phrases.say("edit.top-follows")
+                + (lost.isEmpty() ? "" : phrases.say("edit.top-follows.losing", Map.of("lost", lost)))
+                + (regained.isEmpty() ? "" : phrases.say("edit.top-follows.regaining", Map.of("regained", regained)));
         return Edit.of(name, piece -> TopChange.following(piece).after());
     }
 
     /** What a top of its own gives up when it follows the start again; empty if that is nothing. */
     public String lostByFollowing(Piece now) {
         TopChange change = TopChange.following(now);
-        List<String> lost = new ArrayList<>();
-        if (change.lost().size() > MOST_NAMED) {
-            lost.add(phrases.say("edit.blocks", Map.of("count", change.lost().size())));
-        } else {
-            change.lost().forEach(block -> lost.add(words.name(block)));
-        }
+        List<String> lost = some(change.lost());
         if (change.orderLost()) {
             lost.add(phrases.say("edit.top-follows.order"));
         }
         return String.join(", ", lost);
+    }
+
+    /** Which blocks of the start a top of its own gets back when it follows the start again; empty if it has them. */
+    public String regainedByFollowing(Piece now) {
+        return String.join(", ", some(TopChange.following(now).regained()));
+    }
+
+    /** Their names, or how many they are. */
+    private List<String> some(List<Block> blocks) {
+        return new ArrayList<>(
+                blocks.size() > MOST_NAMED
+                        ? List.of(phrases.say("edit.blocks", Map.of("count", blocks.size())))
+                        : blocks.stream().map(words::name).toList());
     }
 
     /** Another stack in the place of the whole start, or of a top of its own. */

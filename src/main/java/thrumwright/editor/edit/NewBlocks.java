@@ -22,6 +22,7 @@ import thrumwright.block.Twining;
 import thrumwright.block.Use;
 import thrumwright.block.WarpFinish;
 import thrumwright.block.WarpLoops;
+import thrumwright.block.WovenEdge;
 import thrumwright.block.WrappedTassels;
 import thrumwright.measure.Length;
 import thrumwright.measure.UnitSystem;
@@ -54,6 +55,7 @@ public final class NewBlocks {
                         tag("rows"), 3, 4, true, Optional.of(Length.parse(inches ? "3/4 in" : "2 cm")), fringe(inches)),
                 new WrappedTassels(tag("tassels"), Use.of(MaterialRole.WEFT), 6, 12, fringe(inches)),
                 new TurnedEnds(tag("turned"), 1, true, Side.LEFT, Length.parse(inches ? "2 in" : "5 cm")),
+                new WovenEdge(tag("woven"), 6, Side.LEFT, Length.parse(inches ? "2 in" : "5 cm")),
                 new WarpLoops(tag("loops"), WarpLoops.Held.ROD, Length.parse(inches ? "1/8 in" : "3 mm")));
     }
 

@@ -24,13 +24,27 @@ import thrumwright.plan.words.RepairWords;
 /** Turns the repairs that findings name into edits. */
 public record RepairEdits(Edits edits, RepairWords words) {
     /**
-     * What to do about a finding in one step; its name says what it does.
+     * The best to do about a finding in one step; its name says what it does.
      *
-     * @return empty if the finding names no repair, or if in this piece its repair would leave the finding or bring up
+     * @return empty if the finding names no repair, or if in this piece its repairs would leave the finding or bring up
      *     something as bad
      */
     public Optional<Edit> of(Plan plan, Finding finding) {
-        return finding.repair().map(repair -> edit(repair, plan.piece())).filter(edit -> mends(plan, finding, edit));
+        return all(plan, finding).stream().findFirst();
+    }
+
+    /** All that can be done about it in one step, each as in {@link #of}; the best first. */
+    public List<Edit> all(Plan plan, Finding finding) {
+        return finding.repairs().stream()
+                .flatMap(repair -> offered(plan, finding, repair).stream())
+                .toList();
+    }
+
+    /** What is meant no more brings its finding back, and that is what it is for. */
+    private Optional<Edit> offered(Plan plan, Finding finding, Repair repair) {
+        Edit edit = edit(repair, plan.piece());
+        boolean right = repair instanceof Repair.MeanNoMore || mends(plan, finding, edit);
+        return right ? Optional.of(edit) : Optional.empty();
     }
 
     private static boolean mends(Plan plan, Finding finding, Edit edit) {
@@ -64,8 +78,13 @@ public record RepairEdits(Edits edits, RepairWords words) {
     private Edit edit(Repair repair, Piece now) {
         Edit done = done(repair, now);
         String said = words.say(repair, now);
-        String name = said.substring(0, 1).toLowerCase(Locale.ROOT) + said.substring(1);
-        return new Edit(name, done.change(), done.selects());
+        return new Edit(uncapitalised(said), done.change(), done.selects());
+    }
+
+    /** As it stands within a sentence; “I” is I there too. */
+    private static String uncapitalised(String said) {
+        boolean name = said.length() < 2 || Character.isWhitespace(said.charAt(1));
+        return name ? said : said.substring(0, 1).toLowerCase(Locale.ROOT) + said.substring(1);
     }
 
     private Edit done(Repair repair, Piece now) {
@@ -104,6 +123,18 @@ public record RepairEdits(Edits edits, RepairWords words) {
             return piece -> piece.withDesign(piece.design().withHeight(design.height()));
         } else if (repair instanceof Repair.Clearance clearance) {
             return piece -> piece.withLoom(piece.loom().withClearance(Optional.of(clearance.clearance())));
+        } else if (repair instanceof Repair.WorkingRoom room) {
+            return piece -> piece.withLoom(piece.loom().withWorkingRoom(Optional.of(room.free())));
+        } else if (repair instanceof Repair.AsUsual) {
+            return piece ->
+                    piece.withLoom(piece.loom().withClearance(Optional.empty()).withWorkingRoom(Optional.empty()));
+        } else if (repair instanceof Repair.Fringes fringes) {
+            return change(new Repair.Clearance(fringes.clearance()))
+                    .andThen(change(new Repair.DesignHeight(fringes.height())))::apply;
+        } else if (repair instanceof Repair.Mean mean) {
+            return piece -> piece.withMeant(piece.meant().with(mean.told()));
+        } else if (repair instanceof Repair.MeanNoMore again) {
+            return piece -> piece.withMeant(piece.meant().without(again.told()));
         } else if (repair instanceof Repair.TopFollows) {
             return piece -> TopChange.following(piece).after();
         }

@@ -1,22 +1,19 @@
 package thrumwright.editor.files;
 
 import java.awt.Component;
-import java.awt.EventQueue;
 import java.awt.KeyboardFocusManager;
 import java.awt.Window;
-import java.io.File;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
-import javax.swing.JFileChooser;
 import javax.swing.JOptionPane;
-import javax.swing.filechooser.FileFilter;
-import javax.swing.filechooser.FileNameExtensionFilter;
+import thrumwright.editor.look.FileAsked;
 import thrumwright.editor.settings.Workplace;
 import thrumwright.editor.text.Texts;
 import thrumwright.output.SheetForm;
@@ -37,12 +34,13 @@ public final class Dialogs implements Questions {
         this.folder = folder;
     }
 
-    private JFileChooser chooser(String ending) {
-        JFileChooser chooser = new JFileChooser(folder.toFile());
-        chooser.setName("files");
-        String[] kinds = alike(ending).stream().map(each -> each.substring(1)).toArray(String[]::new);
-        chooser.setFileFilter(new FileNameExtensionFilter(texts.say("files." + kind(ending)), kinds));
-        return chooser;
+    private FileAsked asked(String title, String ending) {
+        List<String> endings = new ArrayList<>(List.of(ending));
+        endings.addAll(alike(ending));
+        FileAsked.Kind kind = new FileAsked.Kind(
+                texts.say("files." + kind(ending)),
+                endings.stream().distinct().map(each -> each.substring(1)).toList());
+        return FileAsked.of("files", title, Optional.of(folder), kind);
     }
 
     private static String kind(String ending) {
@@ -62,16 +60,14 @@ public final class Dialogs implements Questions {
 
     @Override
     public Optional<Path> fileToOpen() {
-        JFileChooser chooser = chooser(FileSort.PIECE.ending());
-        chooser.setDialogTitle(texts.say("files.open"));
-        if (chooser.showOpenDialog(active()) != JFileChooser.APPROVE_OPTION) {
-            return Optional.empty();
-        }
-        return Optional.of(chosen(chooser));
+        return asked(texts.say("files.open"), FileSort.PIECE.ending())
+                .dialog()
+                .open(active())
+                .map(this::chosen);
     }
 
-    private Path chosen(JFileChooser chooser) {
-        Path path = chooser.getSelectedFile().toPath();
+    private Path chosen(FileAsked.Chosen chosen) {
+        Path path = chosen.path();
         if (path.getParent() != null) {
             folder = path.getParent();
         }
@@ -80,17 +76,16 @@ public final class Dialogs implements Questions {
 
     @Override
     public Optional<Path> fileToSave(String suggestion, String ending, Function<Path, List<Path>> files) {
-        JFileChooser chooser = chooser(ending);
-        chooser.setDialogTitle(texts.say("files.save." + kind(ending)));
-        chooser.setSelectedFile(folder.resolve(suggestion + ending).toFile());
+        FileAsked.Dialog dialog =
+                asked(texts.say("files.save." + kind(ending)), ending).dialog();
         Component over = active();
-        while (chooser.showSaveDialog(over) == JFileChooser.APPROVE_OPTION) {
-            Path whole = whole(chosen(chooser), ending);
-            if (mayReplace(over, files.apply(whole))) {
-                return Optional.of(whole);
+        while (true) {
+            Optional<Path> path =
+                    dialog.save(over, suggestion).map(this::chosen).map(named -> whole(named, ending));
+            if (path.isEmpty() || mayReplace(over, files.apply(path.get()))) {
+                return path;
             }
         }
-        return Optional.empty();
     }
 
     private boolean mayReplace(Component over, List<Path> files) {
@@ -100,59 +95,28 @@ public final class Dialogs implements Questions {
 
     @Override
     public Optional<SheetTarget> sheetFile(String suggestion, SheetForm form, int pages) {
-        JFileChooser chooser = new JFileChooser(folder.toFile());
-        chooser.setName("files");
-        chooser.setDialogTitle(texts.say("files.sheet"));
-        chooser.setAcceptAllFileFilterUsed(false);
-        Map<FileFilter, SheetForm> filters = new LinkedHashMap<>();
+        Map<FileAsked.Kind, SheetForm> kinds = new LinkedHashMap<>();
         for (SheetForm each : SheetForm.values()) {
-            filters.put(
-                    new FileNameExtensionFilter(
-                            texts.name("form", each), each.ending().substring(1)),
-                    each);
+            kinds.put(FileAsked.Kind.of(texts.name("form", each), each.ending().substring(1)), each);
         }
-        filters.keySet().forEach(chooser::addChoosableFileFilter);
-        filters.forEach((filter, of) -> {
-            if (of == form) {
-                chooser.setFileFilter(filter);
-            }
-        });
-        String[] name = {suggestion};
-        chooser.addPropertyChangeListener(JFileChooser.SELECTED_FILE_CHANGED_PROPERTY, event -> {
-            if (event.getNewValue() instanceof File file && !file.isDirectory()) {
-                name[0] = withoutEnding(file.getName());
-            }
-        });
-        // the chooser forgets the name whenever another kind of file is chosen
-        chooser.addPropertyChangeListener(
-                JFileChooser.FILE_FILTER_CHANGED_PROPERTY,
-                event -> EventQueue.invokeLater(() -> suggest(chooser, name[0], filters)));
-        suggest(chooser, suggestion, filters);
+        FileAsked.Kind usual = List.copyOf(kinds.keySet()).get(form.ordinal());
+        FileAsked.Dialog dialog = new FileAsked(
+                        "files", texts.say("files.sheet"), Optional.of(folder), List.copyOf(kinds.keySet()), usual)
+                .dialog();
         Component over = active();
-        while (chooser.showDialog(over, texts.say("files.sheet.write")) == JFileChooser.APPROVE_OPTION) {
-            SheetTarget target = SheetTarget.named(chosen(chooser), filters.get(chooser.getFileFilter()));
-            if (mayReplace(over, target.files(pages))) {
-                return Optional.of(target);
+        while (true) {
+            Optional<SheetTarget> target = dialog.save(over, suggestion)
+                    .map(named -> SheetTarget.named(chosen(named), kinds.get(named.kind())));
+            if (target.isEmpty() || mayReplace(over, target.get().files(pages))) {
+                return target;
             }
         }
-        return Optional.empty();
     }
 
     /** The window that the weaver looks at. */
     private Component active() {
         Window active = KeyboardFocusManager.getCurrentKeyboardFocusManager().getActiveWindow();
         return active == null ? parent : active;
-    }
-
-    private static String withoutEnding(String name) {
-        return SheetForm.named(name)
-                .map(form -> name.substring(0, name.length() - form.ending().length()))
-                .orElse(name);
-    }
-
-    private static void suggest(JFileChooser chooser, String name, Map<FileFilter, SheetForm> filters) {
-        String ending = filters.get(chooser.getFileFilter()).ending();
-        chooser.setSelectedFile(new File(chooser.getCurrentDirectory(), name + ending));
     }
 
     @Override

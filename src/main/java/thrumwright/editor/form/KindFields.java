@@ -19,6 +19,7 @@ import thrumwright.block.Turning;
 import thrumwright.block.Twining;
 import thrumwright.block.WarpFinish;
 import thrumwright.block.WarpLoops;
+import thrumwright.block.WovenEdge;
 import thrumwright.block.WrappedTassels;
 import thrumwright.block.YarnBlock;
 import thrumwright.editor.edit.HemEdits;
@@ -172,6 +173,13 @@ record KindFields(BlockFields fields) implements Cases<Section<? extends Block>>
                 .whole("block.turned-over", TurnedEnds::over, TurnedEnds::withOver)
                 .flag("block.both-ways", TurnedEnds::bothWays, TurnedEnds::withBothWays)
                 .oneOf("block.from", "side", Side.values(), TurnedEnds::from, TurnedEnds::withFrom);
+    }
+
+    @Override
+    public Section<? extends Block> wovenEdge(WovenEdge wovenEdge) {
+        return fields.section(WovenEdge.class)
+                .whole("block.through", WovenEdge::through, WovenEdge::withThrough)
+                .oneOf("block.from", "side", Side.values(), WovenEdge::from, WovenEdge::withFrom);
     }
 
     @Override

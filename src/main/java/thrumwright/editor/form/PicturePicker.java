@@ -10,16 +10,16 @@ import java.awt.image.BufferedImage;
 import java.io.File;
 import java.io.IOException;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.Consumer;
 import javax.imageio.ImageIO;
 import javax.swing.ImageIcon;
 import javax.swing.JButton;
-import javax.swing.JFileChooser;
 import javax.swing.JLabel;
 import javax.swing.JOptionPane;
 import javax.swing.JPanel;
-import javax.swing.filechooser.FileNameExtensionFilter;
 import net.miginfocom.swing.MigLayout;
+import thrumwright.editor.look.FileAsked;
 import thrumwright.editor.look.Modal;
 import thrumwright.editor.look.Pixels;
 import thrumwright.editor.look.Prose;
@@ -32,14 +32,11 @@ record PicturePicker(Component parent, Texts texts) {
 
     /** @param taken told of the colour that was clicked */
     void ask(Consumer<Colour> taken) {
-        JFileChooser chooser = new JFileChooser();
-        chooser.setName("pictures");
-        chooser.setDialogTitle(texts.say("colour.picture.open"));
-        chooser.setFileFilter(
-                new FileNameExtensionFilter(texts.say("colour.pictures"), "png", "jpg", "jpeg", "gif", "bmp"));
-        if (chooser.showOpenDialog(parent) == JFileChooser.APPROVE_OPTION) {
-            open(chooser.getSelectedFile(), taken);
-        }
+        FileAsked.Kind kind = FileAsked.Kind.of(texts.say("colour.pictures"), "png", "jpg", "jpeg", "gif", "bmp");
+        FileAsked.of("pictures", texts.say("colour.picture.open"), Optional.empty(), kind)
+                .dialog()
+                .open(parent)
+                .ifPresent(chosen -> open(chosen.path().toFile(), taken));
     }
 
     private void open(File file, Consumer<Colour> taken) {

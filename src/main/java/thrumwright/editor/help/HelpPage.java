@@ -25,7 +25,6 @@ public record HelpPage(String file) {
 
     private static final String FOLDER = "/thrumwright/help/";
     private static final Pattern LINK = Pattern.compile("\\]\\(([^):#\\s]+)");
-    private static final int WIDEST = 620;
 
     /** All pages, as the contents name them. */
     public static List<HelpPage> all() {
@@ -51,9 +50,13 @@ public record HelpPage(String file) {
                 .orElse(file);
     }
 
-    /** All of it. */
-    public String html() {
-        return "<html><body>" + Markdown.html(text(), this::size) + "</body></html>";
+    /**
+     * All of it.
+     *
+     * @param widest how wide its pictures may be, pixels
+     */
+    public String html(int widest) {
+        return "<html><body>" + Markdown.html(text(), picture -> size(picture, widest)) + "</body></html>";
     }
 
     private String text() {
@@ -73,15 +76,15 @@ public record HelpPage(String file) {
                         .filter(page -> page.place().isPresent());
     }
 
-    /** No picture is wider than is good to read beside. */
-    private String size(String picture) {
+    /** A picture is as much larger as all else is on this screen, but no wider than there is room. */
+    private String size(String picture, int widest) {
         String path = URI.create("/" + file).resolve(picture).getPath();
         URL there = HelpPage.class.getResource(FOLDER + path.substring(1));
         if (there == null) {
             return "";
         }
         ImageIcon image = new ImageIcon(there);
-        double share = Math.min(1, (double) Pixels.of(WIDEST) / image.getIconWidth());
+        double share = Math.min(Pixels.of(1), (double) widest / image.getIconWidth());
         return "width=\"" + Math.round(image.getIconWidth() * share) + "\" height=\""
                 + Math.round(image.getIconHeight() * share) + "\"";
     }

@@ -1,7 +1,10 @@
 package thrumwright.editor.help;
 
 import java.awt.Component;
+import java.awt.Window;
+import java.util.HashMap;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -13,11 +16,14 @@ public record HelpTopic(HelpPage page, String anchor) {
     /** Where help begins. */
     public static final HelpTopic CONTENTS = new HelpTopic(HelpPage.CONTENTS, "");
 
+    /** What tells of each window, by its name. */
+    private static final Map<String, HelpTopic> WINDOWS = windows();
+
     private static final String FIELD = "field.";
     private static final String FINDING = "finding.";
 
     /**
-     * What tells about the field or finding that has the keyboard; else about a kind of block.
+     * What tells about the field or finding that has the keyboard; else about a kind of block; else about the window.
      *
      * @param focus null if nothing has it
      * @param block the kind of the block at hand (see {@code Block.key})
@@ -31,7 +37,44 @@ public record HelpTopic(HelpPage page, String anchor) {
                 return finding(name.substring(FINDING.length()));
             }
         }
-        return block.map(HelpTopic::block).orElse(CONTENTS);
+        return block.map(HelpTopic::block).orElseGet(() -> window(focus));
+    }
+
+    private static HelpTopic window(Component focus) {
+        for (Component at = focus; at != null; at = at.getParent()) {
+            Optional<HelpTopic> topic = ofWindow(String.valueOf(at.getName()));
+            if (at instanceof Window && topic.isPresent()) {
+                return topic.get();
+            }
+        }
+        return CONTENTS;
+    }
+
+    /** What tells of a window or dialog; empty if nothing does. */
+    static Optional<HelpTopic> ofWindow(String name) {
+        return Optional.ofNullable(WINDOWS.get(name));
+    }
+
+    private static Map<String, HelpTopic> windows() {
+        Map<String, HelpTopic> topics = new HashMap<>();
+        String window = "editor.md";
+        put(topics, window, "the-sheet", "sheet");
+        put(topics, window, "a-class", "class", "showing", "standings");
+        put(topics, window, "at-the-loom", "loomWindow");
+        put(topics, window, "keys", "keysWindow");
+        put(topics, window, "starting", "welcome", "begin");
+        put(topics, window, "colours", "colour", "picture");
+        put(topics, window, "structures", "useStructure", "describeStructure");
+        put(topics, window, "settings", "settings", "screen");
+        put(topics, "howto/measure.md", "", "measured");
+        put(topics, "install.md", "", "about");
+        return topics;
+    }
+
+    private static void put(Map<String, HelpTopic> topics, String page, String anchor, String... windows) {
+        for (String window : windows) {
+            topics.put(window, new HelpTopic(new HelpPage(page), anchor));
+        }
     }
 
     /** What a link on its page leads to; empty if that doesn't travel along. */

@@ -9,6 +9,7 @@ final class Markdown {
     private static final Pattern HEADING = Pattern.compile("(#{1,4}) +(.*)");
     private static final Pattern ITEM = Pattern.compile("(- |\\d+\\. )(.*)");
     private static final Pattern RULED = Pattern.compile("\\|[-|: ]+\\|");
+    private static final String SAMPLE = "blockquote";
     private static final String CODE = "```";
 
     private final StringBuilder html = new StringBuilder();
@@ -36,8 +37,8 @@ final class Markdown {
         Matcher item = ITEM.matcher(line);
         if (line.startsWith(CODE)) {
             code();
-        } else if (around.equals("pre")) {
-            html.append(Spans.escaped(line)).append('\n');
+        } else if (around.equals(SAMPLE)) {
+            sample(line);
         } else if (line.isBlank()) {
             close();
         } else if (heading.matches()) {
@@ -52,11 +53,19 @@ final class Markdown {
     }
 
     private void code() {
-        boolean ends = around.equals("pre");
+        boolean ends = around.equals(SAMPLE);
         close();
         if (!ends) {
-            open("pre");
+            open(SAMPLE);
         }
+    }
+
+    /** Lines of a sample break where there is no room for them, so that all of the page can be read without moving it. */
+    private void sample(String line) {
+        String words = line.stripLeading();
+        html.append("<code>" + "&nbsp;".repeat(line.length() - words.length()))
+                .append(Spans.escaped(words))
+                .append("</code><br>\n");
     }
 
     private void heading(int depth, String title) {

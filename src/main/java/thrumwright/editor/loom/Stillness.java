@@ -5,16 +5,16 @@ import java.util.Optional;
 import thrumwright.editor.settings.Settings;
 
 /** Whether pictures may move: as the weaver chose, else as the system asks. */
-record Stillness(Settings settings) {
+public record Stillness(Settings settings) {
     private static final String KEY = "loom.moving";
     /** What desktops with XSETTINGS say of animations; Java hands it on under that name. Others say nothing. */
     private static final String ANIMATIONS = "gnome.Gtk/EnableAnimations";
 
-    boolean moving() {
+    public boolean moving() {
         return settings.get(KEY).map(Boolean::valueOf).orElseGet(Stillness::asTheSystemAsks);
     }
 
-    void choose(boolean moving) {
+    public void choose(boolean moving) {
         settings.put(KEY, String.valueOf(moving));
     }
 

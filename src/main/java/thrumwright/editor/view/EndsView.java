@@ -75,6 +75,10 @@ public final class EndsView {
         if (!lost.isEmpty()) {
             column.add(new Prose(texts.say("ends.lost", Map.of("lost", lost))), "span 2, growx, wmin 60");
         }
+        String regained = edits.regainedByFollowing(session.shown());
+        if (!regained.isEmpty()) {
+            column.add(new Prose(texts.say("ends.regained", Map.of("regained", regained))), "span 2, growx, wmin 60");
+        }
         column.add(picture, "span 2, growx, gaptop 8, wmin 0");
         picture.show(comparison, words);
         column.revalidate();

@@ -7,8 +7,9 @@ import java.awt.event.FocusAdapter;
 import java.awt.event.FocusEvent;
 import java.awt.event.MouseAdapter;
 import java.awt.event.MouseEvent;
+import java.util.List;
 import java.util.Map;
-import java.util.Optional;
+import java.util.function.IntConsumer;
 import javax.accessibility.AccessibleContext;
 import javax.accessibility.AccessibleRole;
 import javax.swing.AbstractAction;
@@ -24,7 +25,7 @@ import thrumwright.editor.look.UnheardPicture;
 import thrumwright.editor.text.Texts;
 import thrumwright.plan.finding.Finding;
 
-/** One finding: its weight as a shape, its sentence, and a button that does the one right thing, if there is one. */
+/** One finding: its weight as a shape, its sentence, and a button for each right thing to do about it. */
 final class FindingRow extends JPanel {
     private static final long serialVersionUID = 1L;
 
@@ -33,9 +34,10 @@ final class FindingRow extends JPanel {
     /**
      * @param said the finding as a sentence
      * @param go shows the block that it is about
-     * @param mend does the repair
+     * @param repairs what can be done about it in one step
+     * @param mend does one of them, from 0
      */
-    FindingRow(Finding finding, String said, Optional<Edit> repair, Texts texts, Runnable go, Runnable mend) {
+    FindingRow(Finding finding, String said, List<Edit> repairs, Texts texts, Runnable go, IntConsumer mend) {
         super(new MigLayout("insets 5 10 5 8, wrap 2, gapy 3, fillx", "[]10[grow, fill, 60::]"));
         this.finding = finding;
         setName("finding." + finding.code());
@@ -44,7 +46,10 @@ final class FindingRow extends JPanel {
         Prose sentence = new Prose(texts.name("severity", finding.severity()) + " " + said);
         add(new UnheardPicture(new Mark(finding.severity())), "aligny top");
         add(sentence, "growx, wmin 60");
-        repair.ifPresent(edit -> add(button(edit, texts, mend), "skip 1, growx 0, wmin 0"));
+        for (int i = 0; i < repairs.size(); i++) {
+            int which = i;
+            add(button(repairs.get(i), texts, () -> mend.accept(which)), "skip 1, growx 0, wmin 0");
+        }
         getAccessibleContext().setAccessibleName(sentence.getText());
         if (finding.blockId().isPresent()) {
             goes(go, sentence);

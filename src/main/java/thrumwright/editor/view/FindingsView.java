@@ -4,7 +4,6 @@ import java.awt.Component;
 import java.awt.KeyboardFocusManager;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.stream.IntStream;
 import javax.accessibility.AccessibleContext;
@@ -39,11 +38,15 @@ public final class FindingsView {
     private List<Offer> shown = List.of();
 
     /** A finding as it is said, with what would mend it. */
-    private record Offer(Finding finding, String sentence, Optional<Edit> repair) {
+    private record Offer(Finding finding, String sentence, List<Edit> repairs) {
+        private List<String> names() {
+            return repairs.stream().map(Edit::name).toList();
+        }
+
         boolean looksLike(Offer other) {
             return RepairEdits.same(finding, other.finding)
                     && sentence.equals(other.sentence)
-                    && repair.map(Edit::name).equals(other.repair.map(Edit::name));
+                    && names().equals(other.names());
         }
     }
 
@@ -104,7 +107,7 @@ public final class FindingsView {
         List<Offer> offers = new ArrayList<>();
         FindingWords words = FindingWords.of(session.plan().piece(), texts.locale());
         for (Finding finding : session.findings().all()) {
-            offers.add(new Offer(finding, words.say(finding), repairs.of(session.plan(), finding)));
+            offers.add(new Offer(finding, words.say(finding), repairs.all(session.plan(), finding)));
         }
         if (!looksLike(offers) || list.getComponentCount() == 0) {
             shown = List.copyOf(offers);
@@ -124,7 +127,8 @@ public final class FindingsView {
             Finding finding = offer.finding();
             Runnable go = () -> go(finding);
             list.add(
-                    new FindingRow(finding, offer.sentence(), offer.repair(), texts, go, () -> mend(finding)),
+                    new FindingRow(
+                            finding, offer.sentence(), offer.repairs(), texts, go, which -> mend(finding, which)),
                     "wmin 0");
         }
         if (shown.isEmpty()) {
@@ -141,13 +145,18 @@ public final class FindingsView {
         finding.place().ifPresent(place -> finding.blockId().ifPresent(id -> session.select(Selection.of(place, id))));
     }
 
-    /** The piece may have changed since, by what was still being typed. */
-    private void mend(Finding finding) {
+    /**
+     * The piece may have changed since, by what was still being typed.
+     *
+     * @param which of what can be done about it, from 0
+     */
+    private void mend(Finding finding, int which) {
         takeOver.run();
         session.findings().all().stream()
                 .filter(now -> RepairEdits.same(now, finding))
                 .findFirst()
-                .flatMap(now -> repairs.of(session.plan(), now))
+                .flatMap(now ->
+                        repairs.all(session.plan(), now).stream().skip(which).findFirst())
                 .ifPresent(session::edit);
     }
 

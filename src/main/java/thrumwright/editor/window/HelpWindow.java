@@ -1,5 +1,6 @@
 package thrumwright.editor.window;
 
+import java.awt.Dialog;
 import java.awt.Dimension;
 import java.awt.EventQueue;
 import java.util.List;
@@ -41,6 +42,8 @@ public final class HelpWindow {
     public HelpWindow(Workplace room) {
         frame.setName("helpWindow");
         frame.setIconImages(Icons.ofProgram());
+        // a dialog that waits for an answer lets it be read meanwhile
+        frame.setModalExclusionType(Dialog.ModalExclusionType.APPLICATION_EXCLUDE);
         frame.setTitle(room.texts().say("help.title"));
         list = new JList<>(HelpPage.all().stream()
                 .map(page -> new HelpEntry(page, page.title()))

@@ -41,12 +41,14 @@ final class EndFinder {
     private final Piece piece;
     private final EndPlan end;
     private final RepairFinder repairs;
+    private final Fitting fitting;
     private final List<Finding> found = new ArrayList<>();
 
     EndFinder(Plan plan, Place place) {
         this.piece = plan.piece();
         this.end = plan.end(place);
         this.repairs = new RepairFinder(plan, end);
+        this.fitting = new Fitting(plan);
     }
 
     List<Finding> all() {
@@ -168,6 +170,7 @@ final class EndFinder {
             about(Code.SEVERAL_FINISHES, finish.block(), Map.of(), repairs.severalFinishes(finish));
         }
         parts(finish);
+        end.hem().ifPresent(hem -> inside(finish, hem));
         double hanging = finish.block().length().map(Length::mm).orElse(0.0);
         finish.wrapping()
                 .filter(wrapping -> wrapping.height() >= hanging)
@@ -177,13 +180,19 @@ final class EndFinder {
                         Map.of("height", height(wrapping.height()), "hanging", height(hanging))));
         if (end.loops().isEmpty() && finish.free() < finish.needed()) {
             about(
-                    Code.FREE_WARP_SHORT,
+                    finish.needed() > EdgeFinish.HANDS ? Code.FREE_WARP_SHORT : Code.FREE_WARP_SHORT_FOR_HANDS,
                     finish.block(),
-                    Map.of(
-                            "needed", height(finish.needed()),
-                            "free", height(Math.max(0, finish.free())),
-                            "more", height(finish.needed() - finish.free())),
-                    repairs.freeWarp(finish));
+                    fitting.fringe(finish),
+                    fitting.fringes());
+        }
+    }
+
+    /** A hem hides what lies between its outer edge and the fold, or in its first turn. */
+    private void inside(Finish finish, Hem hem) {
+        double hidden = hem.firstTurn().orElse(hem.cloth());
+        double reach = finish.block().beyond(piece.setting(piece.warpYarn()));
+        if (hem.folds() && hem.band().isEmpty() && finish.block().hangs() && reach > hidden) {
+            about(Code.KNOTS_OUT_OF_HEM, finish.block(), Map.of("reach", height(reach), "hidden", height(hidden)));
         }
     }
 

@@ -1,5 +1,6 @@
 package thrumwright.plan.finding;
 
+import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
@@ -13,15 +14,16 @@ import thrumwright.piece.Place;
  * @param place the end that it is about; empty: the whole piece
  * @param block the block that it is about, if one
  * @param values what it goes by, each with its name
- * @param repair what to do in one step, where there is one right thing to do
+ * @param repairs what to do in one step, where there is something right to do; the best first
  */
 public record Finding(
-        Code code, Optional<Place> place, Optional<Block> block, Map<String, Value> values, Optional<Repair> repair) {
+        Code code, Optional<Place> place, Optional<Block> block, Map<String, Value> values, List<Repair> repairs) {
     /** All kinds of findings. */
     public enum Code {
         TOO_THICK(Severity.PROBLEM),
         SAME_SHED(Severity.PROBLEM),
         OTHER_COLOUR(Severity.CAUTION),
+        OTHER_COLOUR_MEANT(Severity.NOTE),
         NOTHING_HOLDS(Severity.CAUTION),
         NO_WASTE(Severity.CAUTION),
         NO_STIFF_BAND(Severity.CAUTION),
@@ -35,14 +37,17 @@ public record Finding(
         BAND_TOO_WIDE(Severity.CAUTION),
         SLEEVE_TOO_NARROW(Severity.PROBLEM),
         HEM_SHALLOW_FOR_A_STRIP(Severity.CAUTION),
+        KNOTS_OUT_OF_HEM(Severity.CAUTION),
         SEVERAL_FOLDS(Severity.PROBLEM),
         SEVERAL_FINISHES(Severity.PROBLEM),
         HEMS_DIFFER(Severity.CAUTION),
+        HEMS_DIFFER_MEANT(Severity.NOTE),
         HEMS_DIFFER_FOR_A_BAR(Severity.NOTE),
         DOES_NOT_FIT(Severity.PROBLEM),
         WRAPPING_TOO_HIGH(Severity.PROBLEM),
         GROUP_TOO_SMALL(Severity.PROBLEM),
         FREE_WARP_SHORT(Severity.PROBLEM),
+        FREE_WARP_SHORT_FOR_HANDS(Severity.PROBLEM),
         FINISH_ON_LOOPS(Severity.PROBLEM),
         OUT_OF_LOOPS(Severity.CAUTION),
         LOOPS_STAND_OUT(Severity.CAUTION),
@@ -83,24 +88,37 @@ public record Finding(
         Objects.requireNonNull(place);
         Objects.requireNonNull(block);
         values = Map.copyOf(values);
-        Objects.requireNonNull(repair);
+        repairs = List.copyOf(repairs);
     }
 
     /** A finding about the whole piece. */
     static Finding of(Code code, Map<String, Value> values) {
-        return new Finding(code, Optional.empty(), Optional.empty(), values, Optional.empty());
+        return new Finding(code, Optional.empty(), Optional.empty(), values, List.of());
     }
 
     Finding at(Place where) {
-        return new Finding(code, Optional.of(where), block, values, repair);
+        return new Finding(code, Optional.of(where), block, values, repairs);
     }
 
     Finding about(Block what) {
-        return new Finding(code, place, Optional.of(what), values, repair);
+        return new Finding(code, place, Optional.of(what), values, repairs);
     }
 
     Finding mendedBy(Optional<Repair> by) {
+        return mendedBy(by.stream().toList());
+    }
+
+    Finding mendedBy(List<Repair> by) {
         return new Finding(code, place, block, values, by);
+    }
+
+    /** The same, meant so: it is only to be known. */
+    Finding meant(Code as, Repair back) {
+        return new Finding(as, place, block, values, List.of(back));
+    }
+
+    public Optional<Repair> repair() {
+        return repairs.stream().findFirst();
     }
 
     public Severity severity() {

@@ -14,7 +14,8 @@ import thrumwright.plan.finding.Finding.Code;
  * @param all the worst first
  */
 public record Findings(List<Finding> all) {
-    private static final Set<Code> OF_EACH_END = Set.of(Code.FREE_WARP_SHORT, Code.OTHER_COLOUR, Code.SAME_SHED);
+    private static final Set<Code> OF_EACH_END =
+            Set.of(Code.FREE_WARP_SHORT, Code.FREE_WARP_SHORT_FOR_HANDS, Code.OTHER_COLOUR, Code.SAME_SHED);
 
     public Findings {
         all = List.copyOf(all);
@@ -25,6 +26,7 @@ public record Findings(List<Finding> all) {
         addTop(found, new EndFinder(plan, Place.TOP).all(), plan.piece().topFollows());
         found.addAll(new PieceFinder(plan).all());
         found.addAll(GrowthFinder.all(plan.piece()));
+        found.replaceAll(finding -> MeantFinder.of(plan, finding));
         found.sort(Comparator.comparing(Finding::severity));
         return new Findings(found);
     }

@@ -71,25 +71,13 @@ final class PieceFinder {
         if (left >= -0.05) {
             return;
         }
+        Fitting fitting = new Fitting(plan);
         Finding finding = budget.closed()
                 ? Finding.of(
                         Code.LOOPS_DO_NOT_FIT,
                         Map.of("short", height(-left), "stand", Value.above(plan, Place.TOP, budget.open() - left)))
-                : Finding.of(
-                        Code.DOES_NOT_FIT,
-                        Map.of(
-                                "short", height(-left),
-                                "top", height(plan.top().height()),
-                                "room", height(budget.workingRoom())));
-        found.add(finding.mendedBy(lower(-left)));
-    }
-
-    /** A design as much shorter as the piece is too high. */
-    private Optional<Repair> lower(double tooHigh) {
-        double less = tooHigh / (1 + piece.design().relaxing());
-        return new RuleLengths(piece.habits().units())
-                .down(piece.design().height().mm() - less)
-                .map(Repair.DesignHeight::new);
+                : Finding.of(Code.DOES_NOT_FIT, fitting.shares());
+        found.add(finding.mendedBy(fitting.fitting()));
     }
 
     private void hemsAlike() {
@@ -180,7 +168,7 @@ final class PieceFinder {
                     "hands", height(shed.hands()),
                     "opening", height(ClosingShed.BUTTERFLY),
                     "needle", height(shed.needle()),
-                    "thin", fine(ClosingShed.opening(shed.needle())));
+                    "thin", height(ClosingShed.opening(shed.needle())));
             found.add(Finding.of(Code.SHED_CLOSES, values).at(Place.TOP).about(loops));
         });
     }

@@ -4,12 +4,12 @@ import java.util.List;
 import java.util.Objects;
 import thrumwright.block.Block;
 import thrumwright.measure.Length;
+import thrumwright.piece.Meant;
 import thrumwright.piece.Place;
 import thrumwright.yarn.Usage;
 
 /**
- * The one thing to do about a finding, where there is one: what it would change and to how much. Whoever edits
- * pieces does it.
+ * A thing to do about a finding: what it would change and to how much. Whoever edits pieces does it.
  */
 public sealed interface Repair {
     /** Weave a block with the yarn of the design's stripe next to it. */
@@ -70,6 +70,26 @@ public sealed interface Repair {
 
     /** Begin so far above the lower bar. */
     record Clearance(Length clearance) implements Repair {}
+
+    /** Keep so much free above the top. */
+    record WorkingRoom(Length free) implements Repair {}
+
+    /**
+     * Keep free what is usual.
+     *
+     * @param below the start, mm, 0 or more
+     * @param above the top, mm, 0 or more
+     */
+    record AsUsual(double below, double above) implements Repair {}
+
+    /** Begin so far above the lower bar, and plan the design with that height. */
+    record Fringes(Length clearance, Length height) implements Repair {}
+
+    /** Leave it as it is. */
+    record Mean(Meant.Told told) implements Repair {}
+
+    /** Tell of it again. */
+    record MeanNoMore(Meant.Told told) implements Repair {}
 
     /** Let an empty top follow the start. */
     record TopFollows() implements Repair {}

@@ -210,15 +210,6 @@ final class RepairFinder {
         });
     }
 
-    /** The start begins higher where the loom leaves room for that. */
-    Optional<Repair> freeWarp(Finish finish) {
-        double more = finish.needed() - finish.free();
-        if (end.place() == Place.TOP || plan.budget().left() < more) {
-            return Optional.empty();
-        }
-        return lengths.up(plan.budget().clearance() + more).map(Repair.Clearance::new);
-    }
-
     /** An empty top of its own beside a start that has blocks. */
     Optional<Repair> nothingHere() {
         boolean empty = end.place() == Place.TOP

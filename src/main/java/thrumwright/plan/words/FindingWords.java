@@ -59,7 +59,12 @@ public final class FindingWords {
         for (ClassFinding each : plan.findings()) {
             Finding finding = each.finding();
             List<Object> sound = List.of(
-                    finding.code(), finding.place(), finding.blockId(), finding.repair(), say(finding), each.ofClass());
+                    finding.code(),
+                    finding.place(),
+                    finding.blockId(),
+                    finding.repairs(),
+                    say(finding),
+                    each.ofClass());
             once.merge(sound, each, FindingWords::together);
         }
         return List.copyOf(once.values());

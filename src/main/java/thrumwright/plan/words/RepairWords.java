@@ -2,8 +2,10 @@ package thrumwright.plan.words;
 
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import thrumwright.measure.Length;
 import thrumwright.measure.Phrases;
+import thrumwright.measure.Shown;
 import thrumwright.piece.Piece;
 import thrumwright.piece.Place;
 import thrumwright.plan.finding.Repair;
@@ -54,6 +56,30 @@ public final class RepairWords {
             return phrases.say("design-height", Map.of("height", design.height()));
         } else if (repair instanceof Repair.Clearance clearance) {
             return phrases.say("clearance", Map.of("clearance", above(clearance.clearance(), piece)));
+        }
+        return room(repair, piece).orElseGet(() -> plain(repair));
+    }
+
+    /** What gives back some of the loom's height. */
+    private Optional<String> room(Repair repair, Piece piece) {
+        if (repair instanceof Repair.WorkingRoom room) {
+            return Optional.of(phrases.say("working-room", Map.of("free", room.free())));
+        } else if (repair instanceof Repair.AsUsual usual) {
+            Shown shown = piece.shown();
+            Map<String, ?> both = Map.of("below", shown.height(usual.below()), "above", shown.height(usual.above()));
+            return Optional.of(phrases.say("as-usual", both));
+        } else if (repair instanceof Repair.Fringes fringes) {
+            return Optional.of(phrases.say(
+                    "fringes", Map.of("clearance", above(fringes.clearance(), piece), "height", fringes.height())));
+        }
+        return Optional.empty();
+    }
+
+    private String plain(Repair repair) {
+        if (repair instanceof Repair.Mean) {
+            return phrases.say("mean");
+        } else if (repair instanceof Repair.MeanNoMore) {
+            return phrases.say("mean-no-more");
         }
         return phrases.say(repair instanceof Repair.TopFollows ? "top-follows" : "widths-of-warp");
     }

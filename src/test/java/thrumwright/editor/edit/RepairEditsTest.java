@@ -19,6 +19,7 @@ import thrumwright.block.Shed;
 import thrumwright.block.Support;
 import thrumwright.block.Tag;
 import thrumwright.block.Turning;
+import thrumwright.block.WarpFinish;
 import thrumwright.block.YarnBlock;
 import thrumwright.editor.text.Texts;
 import thrumwright.measure.Length;
@@ -46,6 +47,7 @@ class RepairEditsTest {
     private static final Set<Code> WITH_REPAIR = EnumSet.of(
             Code.SAME_SHED,
             Code.OTHER_COLOUR,
+            Code.OTHER_COLOUR_MEANT,
             Code.NOTHING_HOLDS,
             Code.NO_WASTE,
             Code.NO_STIFF_BAND,
@@ -60,8 +62,10 @@ class RepairEditsTest {
             Code.SEVERAL_FOLDS,
             Code.SEVERAL_FINISHES,
             Code.HEMS_DIFFER,
+            Code.HEMS_DIFFER_MEANT,
             Code.DOES_NOT_FIT,
             Code.FREE_WARP_SHORT,
+            Code.FREE_WARP_SHORT_FOR_HANDS,
             Code.LOOPS_DO_NOT_FIT,
             Code.NOTHING_HERE,
             Code.WIDTHS_OF_WARP,
@@ -83,20 +87,26 @@ class RepairEditsTest {
         Map<Code, Integer> named = new EnumMap<>(Code.class);
         Map<Code, Integer> offered = new EnumMap<>(Code.class);
         List<Piece> rare =
-                List.of(narrowWithMitres(), measured("start/stiff", "58 mm"), measured("start/waste", "18 cm"));
+                List.of(narrowWithMitres(), deep(), measured("start/stiff", "58 mm"), measured("start/waste", "18 cm"));
         int count = Seeds.of(3000, 1000);
         for (int i = 0; i < count + rare.size(); i++) {
             Plan plan = Plan.of(i < count ? pieces.next() : rare.get(i - count));
             for (Finding finding : Findings.of(plan).all()) {
-                finding.repair().ifPresent(repair -> named.merge(finding.code(), 1, Integer::sum));
-                repairs.of(plan, finding).ifPresent(edit -> {
+                named.merge(finding.code(), finding.repairs().size(), Integer::sum);
+                for (Edit edit : repairs.all(plan, finding)) {
                     offered.merge(finding.code(), 1, Integer::sum);
                     checkMends(plan, finding, edit);
-                });
+                }
             }
         }
         assertThat(sum(offered)).as("most of what is named is offered too").isGreaterThan(sum(named) * 4 / 5);
         assertThat(offered.keySet()).containsExactlyInAnyOrderElementsOf(WITH_REPAIR);
+    }
+
+    /** Hems that are too deep and have one band alone to change are rare too. */
+    private Piece deep() {
+        PlainBand facing = (PlainBand) panel.start().block("facing").orElseThrow();
+        return withStart(panel.start().replaced(facing.withAmount(new Amount.Picks(180))));
     }
 
     /** Corners that meet are rare among random pieces. */
@@ -238,6 +248,115 @@ class RepairEditsTest {
                 .text();
         Piece after = repaired(high, Code.DOES_NOT_FIT, "shorten the design to " + height);
         assertThat(Plan.of(after).budget().left()).isBetween(0.0, 1.0);
+    }
+
+    private static Piece high(Piece piece, String clearance, String workingRoom) {
+        return piece.withLoom(piece.loom()
+                .withClearance(Optional.of(Length.parse(clearance)))
+                .withWorkingRoom(Optional.of(Length.parse(workingRoom))));
+    }
+
+    private List<String> names(Piece piece, Code code) {
+        Plan plan = Plan.of(piece);
+        return repairs
+                .all(
+                        plan,
+                        Findings.of(plan).all().stream()
+                                .filter(found -> found.code() == code)
+                                .findFirst()
+                                .orElseThrow())
+                .stream()
+                .map(Edit::name)
+                .toList();
+    }
+
+    /** What was asked for free below and above is taken back first, down to what is usual: 10 cm and 15 cm for a hem. */
+    @Test
+    void whatIsTooHighGetsBackWhatIsLeftFree() {
+        double left = Plan.of(high(panel, "10 cm", "15 cm")).budget().left() / 10;
+        double most = Math.floor(left * 10) / 10;
+        assertThat(names(high(panel, cm(left + 12), "15 cm"), Code.DOES_NOT_FIT))
+                .first()
+                .isEqualTo("begin " + cm(most + 10) + " above the lower bar");
+        assertThat(names(high(panel, "10 cm", cm(left + 17)), Code.DOES_NOT_FIT))
+                .first()
+                .isEqualTo("keep only " + cm(most + 15) + " free above the top");
+        Piece either = high(panel, cm(left / 2 + 12), cm(left / 2 + 17));
+        assertThat(names(either, Code.DOES_NOT_FIT))
+                .hasSize(3)
+                .last()
+                .asString()
+                .startsWith("shorten the design to ");
+        Piece both = high(panel, cm(12), cm(left + 16))
+                .withDesign(panel.design()
+                        .withHeight(Length.parse(cm(panel.design().height().mm() / 10 + left - 0.2))));
+        assertThat(names(both, Code.DOES_NOT_FIT))
+                .first()
+                .isEqualTo("keep free what is usual: 10 cm below, 15 cm above");
+    }
+
+    /** Both ends get what their fringes need, and the design keeps all that is left. */
+    @Test
+    void fringesGetTheirWarpAtBothEnds() {
+        WarpFinish fringe = new WarpFinish(Tag.of("fringe"), WarpFinish.Kind.PLIED, 4, Length.parse("16 cm"));
+        End bare = panel.start().without(Set.of("fold", "facing"));
+        Piece low = high(withStart(bare.with(0, fringe)), "6 cm", "5 cm");
+        Piece high = low.withDesign(panel.design().withHeight(Length.parse("45 cm")));
+        Plan plan = Plan.of(high);
+        assertThat(plan.start().finish().orElseThrow().free()).isLessThan(210);
+        Piece after = high;
+        for (int i = 0; i < 2 && codes(after).contains(Code.FREE_WARP_SHORT); i++) {
+            after = firstRepair(after, Code.FREE_WARP_SHORT);
+        }
+        Plan mended = Plan.of(after);
+        assertThat(codes(after)).doesNotContain(Code.FREE_WARP_SHORT, Code.DOES_NOT_FIT);
+        double spare = Math.min(
+                mended.budget().left(),
+                mended.top().finish().orElseThrow().free()
+                        - mended.top().finish().orElseThrow().needed());
+        assertThat(spare).isBetween(0.0, 1.0);
+    }
+
+    private static List<Code> codes(Piece piece) {
+        return Findings.of(Plan.of(piece)).all().stream().map(Finding::code).toList();
+    }
+
+    private Piece firstRepair(Piece piece, Code code) {
+        Plan plan = Plan.of(piece);
+        return Findings.of(plan).all().stream()
+                .filter(found -> found.code() == code)
+                .flatMap(found -> repairs.of(plan, found).stream())
+                .findFirst()
+                .orElseThrow()
+                .change()
+                .apply(piece);
+    }
+
+    private static String cm(double centimetres) {
+        return Length.of(Math.round(centimetres * 10) / 10.0, thrumwright.measure.Unit.CENTIMETRE)
+                .text();
+    }
+
+    @Test
+    void anotherColourCanBeMeant() {
+        YarnBlock facing = (YarnBlock) panel.start().block("facing").orElseThrow();
+        YarnBlock other = facing.withUse(facing.use().with(new Material.OfRole(MaterialRole.WARP_CORD)));
+        Piece unlike = withStart(panel.start().replaced(other));
+        assertThat(names(unlike, Code.OTHER_COLOUR)).last().isEqualTo("I mean it like this");
+        Plan plan = Plan.of(unlike);
+        Piece meant = unlike;
+        for (Finding finding : Findings.of(plan).all()) {
+            List<Edit> all = finding.code() == Code.OTHER_COLOUR ? repairs.all(plan, finding) : List.of();
+            meant = all.isEmpty() ? meant : all.get(all.size() - 1).change().apply(meant);
+        }
+        assertThat(Findings.of(Plan.of(meant)).all())
+                .extracting(Finding::code)
+                .doesNotContain(Code.OTHER_COLOUR)
+                .contains(Code.OTHER_COLOUR_MEANT);
+        Piece again = repaired(meant, Code.OTHER_COLOUR_MEANT, "tell me of it again");
+        assertThat(Findings.of(Plan.of(again)).all())
+                .extracting(Finding::code)
+                .contains(Code.OTHER_COLOUR, Code.OTHER_COLOUR_MEANT);
     }
 
     @Test

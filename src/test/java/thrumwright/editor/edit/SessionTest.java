@@ -239,7 +239,7 @@ class SessionTest {
     }
 
     @Test
-    void aTopOnItsOwnKeepsItsBlocksAndFollowsAgainWithoutWhatItLacks() {
+    void aTopOnItsOwnKeepsItsBlocksAndFollowsAgainInFull() {
         List<String> before = ids(Place.TOP);
 
         session.edit(edits.topOnItsOwn());
@@ -247,7 +247,8 @@ class SessionTest {
         session.edit(edits.delete(session.piece(), Selection.of(Place.TOP, "stiff")));
         session.edit(edits.topFollows(session.piece()));
 
-        assertThat(session.piece().top()).isEqualTo(new Top.FollowsStart(Set.of("ordering", "stiff")));
+        assertThat(session.piece().top()).isEqualTo(new Top.FollowsStart(Set.of("ordering")));
+        assertThat(session.history().undoName()).contains("let the top follow the start, with Stiff band again");
     }
 
     private List<String> ids(Place place) {

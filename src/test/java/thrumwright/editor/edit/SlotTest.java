@@ -61,6 +61,36 @@ class SlotTest {
         assertThat(follow).isBetween(count / 6, count * 5 / 6);
     }
 
+    /** What is pasted at a top that follows the start stands there as it was copied, from wherever that was. */
+    @Test
+    void whatIsPastedAtAFollowingTopStandsThereAsItWasCopied() {
+        RandomPieces pieces = new RandomPieces(18);
+        int met = 0;
+        for (int i = 0; i < Math.max(40, Seeds.of(300)); i++) {
+            Piece piece = pieces.next();
+            List<Block> copied = piece.start().unforced().blocks().stream()
+                    .filter(block -> !(block instanceof EdgeFinish))
+                    .limit(3)
+                    .toList();
+            if (!piece.topFollows() || copied.isEmpty()) {
+                continue;
+            }
+            met++;
+            Edit edit = edits.paste(piece, new Slot(Place.TOP, 0), copied, "edit.paste");
+            Piece after = edit.change().apply(piece);
+            List<String> ids = edit.selects().orElseThrow().ids();
+            List<Block> pasted = after.end(Place.TOP).blocks().stream()
+                    .filter(block -> ids.contains(block.id()))
+                    .map(block -> block.withTag(copied.get(0).tag()))
+                    .toList();
+            assertThat(pasted)
+                    .isEqualTo(copied.stream()
+                            .map(block -> block.withTag(copied.get(0).tag()))
+                            .toList());
+        }
+        assertThat(met).isPositive();
+    }
+
     /** The ordering cord is left out of the top, and the top's outermost block stands right above it in the start. */
     @Test
     void whatIsOutermostInTheTopStandsAboveTheOrderingCordInTheStart() {

@@ -64,7 +64,7 @@ class HelpTest {
         int met = 0;
         List<String> lost = new ArrayList<>();
         for (HelpPage page : HelpPage.all()) {
-            Matcher lead = LEADS.matcher(page.html());
+            Matcher lead = LEADS.matcher(page.html(600));
             while (lead.find()) {
                 met++;
                 String to = lead.group(1);
@@ -86,7 +86,7 @@ class HelpTest {
     void pagesAreShownWithoutTheirMarks() {
         for (HelpPage page : HelpPage.all()) {
             String words =
-                    page.html().replaceAll("(?s)<(code|pre)>.*?</\\1>", "").replaceAll("<[^>]*>", "");
+                    page.html(600).replaceAll("(?s)<(code|pre)>.*?</\\1>", "").replaceAll("<[^>]*>", "");
             assertThat(words).as(page.file()).doesNotContain("**", "](", "```", "&lt;a ", "|---");
         }
     }
@@ -191,7 +191,33 @@ class HelpTest {
         assertThat(HelpTopic.of(null, Optional.empty())).isEqualTo(HelpTopic.CONTENTS);
         HelpTopic there =
                 HelpTopic.field("x").linked("../method.md#the-taut-cord").orElseThrow();
-        assertThat(there.page().html()).contains("<a name=\"" + there.anchor() + "\">");
+        assertThat(there.page().html(600)).contains("<a name=\"" + there.anchor() + "\">");
         assertThat(HelpTopic.CONTENTS.linked("https://example.org")).isEmpty();
+    }
+
+    private static final Pattern NAMED =
+            Pattern.compile("new Modal<>\\(\\w+, \"(\\w+)\"|frame\\.setName\\(\"(\\w+)\"\\)");
+
+    /** By the names that windows and dialogs are given in the source. */
+    @Test
+    void everyWindowAndDialogHasItsPage() throws IOException {
+        Map<String, HelpTopic> met = new TreeMap<>();
+        try (Stream<Path> files = Files.walk(Path.of("src/main/java/thrumwright/editor"))) {
+            for (Path file : files.filter(Files::isRegularFile).toList()) {
+                Matcher name = NAMED.matcher(Files.readString(file));
+                while (name.find()) {
+                    String window = name.group(1) == null ? name.group(2) : name.group(1);
+                    met.put(window, HelpTopic.ofWindow(window).orElse(HelpTopic.CONTENTS));
+                }
+            }
+        }
+        met.keySet().removeAll(List.of("editor", "helpWindow"));
+        assertThat(met).hasSizeGreaterThanOrEqualTo(15);
+        met.forEach((window, topic) -> {
+            assertThat(topic).as(window).isNotEqualTo(HelpTopic.CONTENTS);
+            assertThat(topic.page().html(600))
+                    .as(window)
+                    .contains(topic.anchor().isEmpty() ? "<h1>" : "name=\"" + topic.anchor() + "\"");
+        });
     }
 }

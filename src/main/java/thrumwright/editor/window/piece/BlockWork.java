@@ -30,7 +30,6 @@ record BlockWork(Session session, Edits edits, PieceCanvas canvas, Consumer<Edit
         commands.add("delete", () -> doing.accept(edits.delete(session.piece(), session.selection())), this::any);
         commands.add("up", () -> doing.accept(edits.move(session.piece(), session.selection(), 1)), this::own);
         commands.add("down", () -> doing.accept(edits.move(session.piece(), session.selection(), -1)), this::own);
-        commands.add("duplicate", this::duplicate, this::own);
         commands.add("select-all", this::selectAll);
         commands.add("select-above", () -> step(-1));
         commands.add("select-below", () -> step(1));
@@ -72,11 +71,6 @@ record BlockWork(Session session, Edits edits, PieceCanvas canvas, Consumer<Edit
 
     private Slot slot() {
         return Slot.above(session.piece(), session.selection());
-    }
-
-    private void duplicate() {
-        List<Block> blocks = session.selection().blocksIn(session.piece());
-        doing.accept(edits.paste(session.piece(), slot(), blocks, "edit.duplicate"));
     }
 
     private void selectAll() {

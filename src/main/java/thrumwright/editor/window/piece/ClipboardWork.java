@@ -35,6 +35,7 @@ record ClipboardWork(Session session, Edits edits, Texts texts, Messages message
         commands.add("copy", this::copy, this::any);
         commands.add("cut", this::cut, this::any);
         commands.add("paste", this::paste);
+        commands.add("duplicate", this::duplicate, this::any);
     }
 
     private boolean any() {
@@ -97,14 +98,23 @@ record ClipboardWork(Session session, Edits edits, Texts texts, Messages message
         long strange = blocks.stream()
                 .filter(block -> session.piece().lacksYarn(block))
                 .count();
+        if (put(blocks, "edit.paste") && strange > 0) {
+            messages.say(texts.say("clipboard.other-yarns", Map.of("count", strange)));
+        }
+    }
+
+    private void duplicate() {
+        put(session.selection().blocksIn(session.piece()), "edit.duplicate");
+    }
+
+    /** Puts blocks in above the selected ones; of a top that follows the start it is said where they went. */
+    private boolean put(List<Block> blocks, String key) {
         Slot slot = Slot.above(session.piece(), session.selection());
         boolean repeated = slot.place() == Place.TOP && session.piece().topFollows();
-        boolean done = doing.test(edits.paste(session.piece(), slot, blocks, "edit.paste"));
+        boolean done = doing.test(edits.paste(session.piece(), slot, blocks, key));
         if (done && repeated) {
             messages.say(texts.say("clipboard.into-start"));
         }
-        if (done && strange > 0) {
-            messages.say(texts.say("clipboard.other-yarns", Map.of("count", strange)));
-        }
+        return done;
     }
 }

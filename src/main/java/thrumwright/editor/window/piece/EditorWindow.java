@@ -86,7 +86,7 @@ public final class EditorWindow implements MainWindow, PieceWindow {
         Edits edits = new Edits(texts.phrases(), texts.words());
         this.desk = new Desk(session, edits, texts, place.cupboard()::stash);
         this.messages = new MessageBar(texts);
-        this.beside = new SideWindows(this, messages);
+        this.beside = new SideWindows(this, messages, windows.help());
         this.canvas = new PieceCanvas(session, texts, place.theme().palette());
         this.labels = new LabelColumn(canvas);
         this.forms = new FormTabs(desk);
@@ -377,6 +377,11 @@ public final class EditorWindow implements MainWindow, PieceWindow {
     /** Says what the program is. */
     public void about() {
         commands.run("about");
+    }
+
+    /** Opens what somebody likes to have. */
+    public void settings() {
+        commands.run("settings");
     }
 
     /** Asks somebody who has no piece yet what to begin with. */

@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.function.Consumer;
 import java.util.stream.Stream;
 import javax.swing.Box;
-import javax.swing.ButtonGroup;
 import javax.swing.JButton;
 import javax.swing.JMenu;
 import javax.swing.JMenuBar;
@@ -18,18 +17,19 @@ import javax.swing.event.MenuListener;
 import net.miginfocom.swing.MigLayout;
 import thrumwright.block.Block;
 import thrumwright.editor.edit.NewBlocks;
-import thrumwright.editor.look.Theme;
 import thrumwright.editor.settings.Workplace;
 import thrumwright.editor.text.Commands;
 import thrumwright.editor.text.Texts;
 import thrumwright.editor.window.Bars;
+import thrumwright.editor.window.LookChoice;
 import thrumwright.measure.UnitSystem;
 
 /** The menus and the row of buttons. */
 public final class Menus {
     private static final String FILE = "save save-as | sheet print export";
     private static final String FILE_ON = "class loom | close close-all";
-    private static final String EDIT = "undo redo history earlier | cut copy paste duplicate delete | select-all";
+    private static final String EDIT =
+            "undo redo history earlier | cut copy paste duplicate delete | select-all | settings";
     private static final String BLOCK = "| shelf amount | up down | top-follows top-own"
             + " | use-structure keep-structure write-structure import-structure";
 
@@ -94,22 +94,10 @@ public final class Menus {
     private JMenu looks(Workplace room) {
         JMenu looks = new JMenu(texts.say("menu.looks"));
         looks.setName("menu.looks");
-        ButtonGroup group = new ButtonGroup();
-        for (Theme theme : Theme.values()) {
-            boolean now = room.theme() == theme && !room.followsSystem();
-            looks.add(look(group, texts.name("theme", theme), now, () -> room.setTheme(theme)))
-                    .setName("theme." + theme.name());
-        }
-        looks.add(look(group, texts.say("theme.system"), room.followsSystem(), room::followSystem))
-                .setName("theme.SYSTEM");
+        LookChoice choice = new LookChoice(room, JRadioButtonMenuItem::new);
+        choice.buttons().forEach(looks::add);
+        looks.addChangeListener(event -> choice.refresh());
         return looks;
-    }
-
-    private static JMenuItem look(ButtonGroup group, String text, boolean now, Runnable choose) {
-        JRadioButtonMenuItem item = new JRadioButtonMenuItem(text, now);
-        item.addActionListener(event -> choose.run());
-        group.add(item);
-        return item;
     }
 
     /** The views below the picture, in the order of their tabs. */

@@ -3,6 +3,7 @@ package thrumwright.editor.window.piece;
 import java.nio.file.Path;
 import java.util.Optional;
 import thrumwright.editor.edit.Session;
+import thrumwright.editor.window.HelpDesk;
 
 /** All windows of pieces, as one of them knows the others. */
 public interface OtherWindows {
@@ -17,6 +18,9 @@ public interface OtherWindows {
 
     /** Says that a window is no longer there. */
     void closed(PieceWindow window);
+
+    /** Where the docs are read from all windows. */
+    HelpDesk help();
 
     /** How many windows there are. */
     int count();

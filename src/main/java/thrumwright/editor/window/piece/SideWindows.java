@@ -23,11 +23,12 @@ import thrumwright.editor.text.Commands;
 import thrumwright.editor.text.Messages;
 import thrumwright.editor.text.Texts;
 import thrumwright.editor.window.AboutDialog;
-import thrumwright.editor.window.HelpWindow;
+import thrumwright.editor.window.HelpDesk;
 import thrumwright.editor.window.KeyList;
 import thrumwright.editor.window.KeysWindow;
 import thrumwright.editor.window.MainWindow;
 import thrumwright.editor.window.MessageBar;
+import thrumwright.editor.window.SettingsDialog;
 import thrumwright.editor.window.classroom.ClassWindow;
 import thrumwright.editor.window.sheet.SheetSettings;
 import thrumwright.editor.window.sheet.SheetWindow;
@@ -39,21 +40,22 @@ import thrumwright.store.SafeFile;
 import thrumwright.store.keeping.Fingerprint;
 
 /**
- * The windows beside that of a piece: its step sheet, the view at the loom, its class, help and the list of keys, each made when it is first wanted. What
+ * The windows beside that of a piece: its step sheet, the view at the loom, its class and the list of keys, each made when it is first wanted. What
  * went wrong is told in the one where the weaver is.
  */
 final class SideWindows implements Messages {
     private final MainWindow editor;
     private final MessageBar messages;
+    private final HelpDesk desk;
     private final WhenWanted<SheetWindow> sheet = new WhenWanted<>();
-    private final WhenWanted<HelpWindow> help = new WhenWanted<>();
     private final WhenWanted<KeysWindow> keys = new WhenWanted<>();
     private final WhenWanted<LoomWindow> loom = new WhenWanted<>();
     private final WhenWanted<ClassWindow> classWindow = new WhenWanted<>();
 
     /** @param messages of the piece's own window */
-    SideWindows(MainWindow editor, MessageBar messages) {
+    SideWindows(MainWindow editor, MessageBar messages, HelpDesk desk) {
         this.editor = editor;
+        this.desk = desk;
         this.messages = messages;
     }
 
@@ -70,7 +72,9 @@ final class SideWindows implements Messages {
         commands.add("loom-page", this::writeLoomPage);
         commands.add("class", () -> classWindow().show());
         commands.add("about", () -> new AboutDialog(frame, editor.room()).show());
+        commands.add("settings", () -> new SettingsDialog(frame, editor.room(), commands.get("measure-screen")).show());
         commands.add("help", this::help);
+        desk.serve(frame);
         commands.add("keys", () -> keys(frame.getJMenuBar(), windows.getAsInt()).show());
     }
 
@@ -89,7 +93,7 @@ final class SideWindows implements Messages {
         Component focus = KeyboardFocusManager.getCurrentKeyboardFocusManager().getFocusOwner();
         Optional<String> block =
                 editor.session().selection().leadIn(editor.session().shown()).map(Block::key);
-        help.get(() -> new HelpWindow(editor.room())).show(HelpTopic.of(focus, block));
+        desk.show(HelpTopic.of(focus, block));
     }
 
     private void writeLoomPage() {
@@ -171,7 +175,6 @@ final class SideWindows implements Messages {
     }
 
     void dispose() {
-        help.made().ifPresent(HelpWindow::dispose);
         keys.made().ifPresent(KeysWindow::dispose);
         sheet.made().ifPresent(SheetWindow::dispose);
         classWindow.made().ifPresent(ClassWindow::dispose);
