@@ -178,17 +178,14 @@ public final class WindowTest implements BeforeEachCallback, AfterEachCallback {
         return fixture;
     }
 
-    /** As the library does, which then looks whether the window takes the mouse every ten milliseconds. */
+    /** As the library does, which then waits for the mouse to have been seen in it; whoever clicks there waits for that too. */
     private void showAtOnce(Frame frame) {
         GuiActionRunner.execute(() -> {
             frame.pack();
             frame.setLocation(100, 100);
             frame.setVisible(true);
         });
-        waitFor("the window to take the mouse", () -> {
-            robot.waitForIdle();
-            return robot.isReadyForInput(frame);
-        });
+        robot.waitForIdle();
     }
 
     /** The dialog of that name, as soon as it lies still. */
