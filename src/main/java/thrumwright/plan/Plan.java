@@ -3,6 +3,7 @@ package thrumwright.plan;
 import java.util.List;
 import java.util.Optional;
 import thrumwright.block.Course;
+import thrumwright.block.WarpLoops;
 import thrumwright.piece.Datum;
 import thrumwright.piece.Measures;
 import thrumwright.piece.Piece;
@@ -65,6 +66,17 @@ public record Plan(
     /** The warp, if it is closed at both ends. */
     public Optional<ClosedWarp> closedWarp() {
         return ClosedWarp.of(piece, start, top);
+    }
+
+    /**
+     * How long the warp is that is linked through the upper loops, from them to the bar beyond, mm, 0 or more; 0 where none is:
+     * as long as the shed needs, if there is room for it. The shed
+     * goes on into it.
+     */
+    public double linked() {
+        boolean linked = top.loops().filter(WarpLoops::linked).isPresent();
+        double room = budget.open() - budget.designEnds() - budget.top();
+        return linked ? Math.max(0, Math.min(room, closingShed().hands())) : 0;
     }
 
     /** How the shed closes towards loops at the top, in the last stripe's yarn. */

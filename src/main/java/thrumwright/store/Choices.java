@@ -46,7 +46,8 @@ final class Choices<T> implements ValueType<T> {
             .with("rod", WarpLoops.Held.ROD)
             .with("cord", WarpLoops.Held.CORD)
             .with("cord that stays", WarpLoops.Held.CORD_STAYS)
-            .with("nails", WarpLoops.Held.NAILS);
+            .with("nails", WarpLoops.Held.NAILS)
+            .with("linked warp", WarpLoops.Held.LINKED);
     static final Choices<Difficulty> DIFFICULTY = new Choices<Difficulty>()
             .with("first piece", Difficulty.FIRST_PIECE)
             .with("some practice", Difficulty.SOME_PRACTICE)

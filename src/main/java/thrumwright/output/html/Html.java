@@ -1,18 +1,31 @@
 package thrumwright.output.html;
 
 import java.awt.Color;
+import java.util.HashMap;
+import java.util.IdentityHashMap;
+import java.util.Map;
 import java.util.Optional;
 import thrumwright.output.page.Markup;
 import thrumwright.output.svg.SvgCanvas;
 import thrumwright.output.svg.SvgSymbols;
+import thrumwright.piece.Place;
+import thrumwright.plan.Plan;
 
 /** Writes HTML, line by line; texts are always escaped. */
 final class Html {
     private final StringBuilder text = new StringBuilder();
     private final SvgSymbols symbols = SvgSymbols.inPage();
+    private final Map<Plan, Map<Drawn, String>> drawn = new IdentityHashMap<>();
 
-    /** What stands in an SVG element, how large it is, units, and how many CSS pixels a unit is, more than 0. */
-    record Embedded(String drawing, int width, int height, double enlarged) {
+    /** A drawing of a plan: what sort, of which block in which end, and which of several. */
+    record Drawn(String sort, Optional<Place> place, String block, int index) {}
+
+    /**
+     * What stands in an SVG element, how large it is, units, and how many CSS pixels a unit is, more than 0.
+     *
+     * @param of the plan that it is drawn from
+     */
+    record Embedded(Plan of, Drawn what, String drawing, int width, int height, double enlarged) {
         private long shown(int units) {
             return Math.round(units * enlarged);
         }
@@ -21,6 +34,11 @@ final class Html {
     /** Of all drawings on the page. */
     SvgSymbols symbols() {
         return symbols;
+    }
+
+    /** What draws the same again, if it has been drawn for this very plan: many looms of a class weave the same. */
+    Optional<String> again(Plan plan, Drawn what) {
+        return Optional.ofNullable(drawn.getOrDefault(plan, Map.of()).get(what)).map(symbols::useWhole);
     }
 
     void raw(String markup) {
@@ -70,9 +88,9 @@ final class Html {
             text.append("\" height=\"").append(picture.shown(picture.height()));
             text.append("\" viewBox=\"0 0 ").append(picture.width()).append(' ').append(picture.height());
             text.append("\" ").append(SvgCanvas.USUAL).append(">\n");
-            text.append("<g id=\"")
-                    .append(symbols.figure(says, picture.width(), picture.height()))
-                    .append("\">\n");
+            String id = symbols.figure(says, picture.width(), picture.height());
+            drawn.computeIfAbsent(picture.of(), none -> new HashMap<>()).putIfAbsent(picture.what(), id);
+            text.append("<g id=\"").append(id).append("\">\n");
             text.append(picture.drawing()).append("</g></svg>\n");
             if (!caption.isEmpty()) {
                 line("figcaption", caption);

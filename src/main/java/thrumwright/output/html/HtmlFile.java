@@ -45,7 +45,7 @@ public final class HtmlFile {
         this.sheet = sheet;
         this.phrases = Phrases.of("thrumwright.sheet.steps", locale);
         this.pictureWords = new PictureWords(plan, locale);
-        this.pictures = new HtmlPictures(plan, fonts, palette, html.symbols());
+        this.pictures = new HtmlPictures(plan, fonts, palette, html);
     }
 
     /**
@@ -179,13 +179,19 @@ public final class HtmlFile {
         EndPlan end = plan.end(shown.place());
         Optional<BlockPlan> block = end.block(shown.blockId());
         block.ifPresent(each -> html.picture(pictures.step(end, each), shown.says()));
-        List<SlipPicture> slips =
-                block.map(each -> pictures.slips(end, each, phrases)).orElse(List.of());
-        if (!slips.isEmpty()) {
-            html.within(
-                    "div",
-                    "slip",
-                    () -> slips.forEach(slip -> html.picture(pictures.draw(slip), slip.says(), slip.caption())));
+        block.ifPresent(each -> slips(end, each));
+    }
+
+    private void slips(EndPlan end, BlockPlan block) {
+        List<SlipPicture> slips = pictures.slips(end, block, phrases);
+        if (slips.isEmpty()) {
+            return;
         }
+        html.within("div", "slip", () -> {
+            for (int i = 0; i < slips.size(); i++) {
+                SlipPicture slip = slips.get(i);
+                html.picture(pictures.slip(end, block, i, slip), slip.says(), slip.caption());
+            }
+        });
     }
 }

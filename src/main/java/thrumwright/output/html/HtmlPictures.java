@@ -4,6 +4,7 @@ import java.awt.Graphics2D;
 import java.awt.geom.Rectangle2D;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.Consumer;
 import thrumwright.drawing.Fonts;
 import thrumwright.drawing.Palette;
@@ -17,7 +18,6 @@ import thrumwright.output.part.EndPart;
 import thrumwright.output.part.PiecePart;
 import thrumwright.output.part.SlipPicture;
 import thrumwright.output.svg.SvgCanvas;
-import thrumwright.output.svg.SvgSymbols;
 import thrumwright.piece.Place;
 import thrumwright.plan.BlockPlan;
 import thrumwright.plan.EndPlan;
@@ -37,48 +37,58 @@ final class HtmlPictures {
 
     private final Plan plan;
     private final Palette palette;
-    private final SvgSymbols symbols;
+    private final Html html;
     private final Type type;
     private final PiecePicture picture;
 
-    /** @param symbols of all drawings on the page */
-    HtmlPictures(Plan plan, Fonts fonts, Palette palette, SvgSymbols symbols) {
+    /** @param html the page that they are drawn on */
+    HtmlPictures(Plan plan, Fonts fonts, Palette palette, Html html) {
         this.plan = plan;
         this.palette = palette;
-        this.symbols = symbols;
+        this.html = html;
         this.type = new Type(fonts, PageSetup.USUAL_DISTANCE, 1 / ENLARGED);
         this.picture = PiecePicture.of(plan);
     }
 
     Html.Embedded piece() {
-        return part(new PiecePart(picture, palette, HIGHEST));
+        return part(new Html.Drawn("piece", Optional.empty(), "", 0), new PiecePart(picture, palette, HIGHEST));
     }
 
     Html.Embedded end(Place place, Map<String, Integer> numbers) {
-        return part(new EndPart(picture, place, numbers, type, palette, HIGHEST));
+        return part(
+                new Html.Drawn("end", Optional.of(place), "", 0),
+                new EndPart(picture, place, numbers, type, palette, HIGHEST));
     }
 
     Html.Embedded step(EndPlan end, BlockPlan block) {
         Rectangle2D box = new Rectangle2D.Double(0, 0, STEP, STEP_HEIGHT);
-        return draw(STEP, STEP_HEIGHT, g -> new StepPainter(g, palette, type.body()).paint(box, plan, end, block));
+        Html.Drawn what =
+                new Html.Drawn("step", Optional.of(end.place()), block.block().id(), 0);
+        return draw(
+                what, STEP, STEP_HEIGHT, g -> new StepPainter(g, palette, type.body()).paint(box, plan, end, block));
     }
 
     List<SlipPicture> slips(EndPlan end, BlockPlan block, Phrases phrases) {
         return SlipPicture.both(plan, end, block, phrases, type, palette);
     }
 
-    Html.Embedded draw(SlipPicture slip) {
+    /** @param index which of {@link #slips} it is */
+    Html.Embedded slip(EndPlan end, BlockPlan block, int index, SlipPicture slip) {
+        Html.Drawn what =
+                new Html.Drawn("slip", Optional.of(end.place()), block.block().id(), index);
         Rectangle2D box = new Rectangle2D.Double(0.5, 0.5, SLIP - 1, SLIP_HEIGHT - 1);
-        return draw(SLIP, SLIP_HEIGHT, g -> slip.paint(g, box));
+        return draw(what, SLIP, SLIP_HEIGHT, g -> slip.paint(g, box));
     }
 
-    private Html.Embedded part(Part part) {
-        return draw(PAGE, part.height(PAGE), g -> part.paint(g, 0, 0, PAGE));
+    private Html.Embedded part(Html.Drawn what, Part part) {
+        return draw(what, PAGE, part.height(PAGE), g -> part.paint(g, 0, 0, PAGE));
     }
 
-    private Html.Embedded draw(double width, double height, Consumer<Graphics2D> painting) {
+    private Html.Embedded draw(Html.Drawn what, double width, double height, Consumer<Graphics2D> painting) {
         int wide = (int) Math.ceil(width);
         int high = (int) Math.ceil(height);
-        return new Html.Embedded(SvgCanvas.painted(symbols, wide, high, painting), wide, high, ENLARGED);
+        String drawing =
+                html.again(plan, what).orElseGet(() -> SvgCanvas.painted(html.symbols(), wide, high, painting));
+        return new Html.Embedded(plan, what, drawing, wide, high, ENLARGED);
     }
 }

@@ -99,6 +99,11 @@ public final class SvgSymbols {
         return true;
     }
 
+    /** What draws a whole drawing again, where the first stands; its name is the one that it was given. */
+    public String useWhole(String id) {
+        return "<use " + reference + "=\"#" + id + "\"/>\n";
+    }
+
     boolean knows(Object thing) {
         return symbols.containsKey(thing);
     }
