@@ -64,7 +64,7 @@ public record Piece(
         Objects.requireNonNull(ticks);
         Objects.requireNonNull(measures);
         Objects.requireNonNull(meant);
-        yarns = List.copyOf(yarns);
+        yarns = Wound.from(yarns);
         loom.kind().check(warp.sett());
         start = start.withFinishesAtTheEdge(Place.START);
         top = top instanceof Top.OnItsOwn own ? new Top.OnItsOwn(own.end().withFinishesAtTheEdge(Place.TOP)) : top;
@@ -217,9 +217,11 @@ public record Piece(
                 .orElse(nominal);
     }
 
-    /** Whether any yarn of that id is needed, so that it can't be taken away. */
+    /** Whether any yarn of that id is needed, for itself or for a bundle, so that it can't be taken away. */
     public boolean uses(String yarnId) {
-        return usedYarns(warp, cordId, wasteId, design, start, top).contains(yarnId);
+        boolean wound =
+                yarns.stream().flatMap(yarn -> yarn.bundle().stream()).anyMatch(bundle -> bundle.of(yarnId) > 0);
+        return wound || usedYarns(warp, cordId, wasteId, design, start, top).contains(yarnId);
     }
 
     /** The block of that id in an end, if it is there. */

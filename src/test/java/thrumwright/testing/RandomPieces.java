@@ -60,12 +60,14 @@ import thrumwright.piece.Warp;
 import thrumwright.plan.BlockPlan;
 import thrumwright.plan.EndPlan;
 import thrumwright.plan.Plan;
+import thrumwright.yarn.Bundle;
 import thrumwright.yarn.Colour;
 import thrumwright.yarn.CountSystem;
 import thrumwright.yarn.Fibre;
 import thrumwright.yarn.Firmness;
 import thrumwright.yarn.Sample;
 import thrumwright.yarn.Skein;
+import thrumwright.yarn.Strands;
 import thrumwright.yarn.Thickness;
 import thrumwright.yarn.Usage;
 import thrumwright.yarn.Yarn;
@@ -91,6 +93,7 @@ public final class RandomPieces {
     private int made;
     private int measuredNext;
     private int told;
+    private int wound;
 
     public RandomPieces(long seed) {
         this.random = RandomGeneratorFactory.of("L64X128MixRandom").create(seed);
@@ -139,7 +142,23 @@ public final class RandomPieces {
                 Ticks.NONE,
                 Measures.NONE,
                 Meant.NOTHING);
-        return meant(measured(onItsLoom(piece).withTicks(ticks(start))));
+        return meant(measured(onItsLoom(wound(piece)).withTicks(ticks(start))));
+    }
+
+    /** Every third weaves its first stripe with a bundle, every ninth all of its stiff parts too; not random, as above. */
+    private Piece wound(Piece piece) {
+        wound = (wound + 1) % 9;
+        if (wound % 3 != 0) {
+            return piece;
+        }
+        List<Yarn> yarns = new ArrayList<>(piece.yarns());
+        List<Strands> parts = new ArrayList<>();
+        for (Yarn yarn : yarns.subList(0, Math.min(2, yarns.size()))) {
+            parts.add(new Strands(yarn, parts.size() + 1 + wound / 3));
+        }
+        yarns.add(Yarn.wound("bundle", "Blend of " + yarns.size(), new Bundle(parts)));
+        Piece blended = piece.withYarns(yarns).withDesign(piece.design().withFirstYarn("bundle"));
+        return wound == 0 ? blended.withCord("bundle") : blended;
     }
 
     /** Of every third one all colours are meant, in the start or the top. */

@@ -89,7 +89,7 @@ public record Framing(PiecePicture picture, Room room, Zoom zoom, Place end, dou
             return whole;
         }
         double cloth = Math.max(1, room.between() - Breaking.leastBeside());
-        return Math.max(whole, cloth / (picture.span() + 2 * picture.beside()));
+        return Math.max(whole, cloth / (picture.span() + 2 * picture.tailsBeside()));
     }
 
     private double byHeight() {
