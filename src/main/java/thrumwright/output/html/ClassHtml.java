@@ -32,7 +32,7 @@ public final class ClassHtml {
     private final Html html = new Html();
 
     /** What is written for one of them. */
-    record Loom(Plan plan, StepSheet sheet, Optional<SheetPages> cards) {}
+    record OfLoom(Plan plan, StepSheet sheet, Optional<SheetPages> cards) {}
 
     private ClassHtml(WrittenClass written, IntFunction<Optional<SheetPages>> cards, Fonts fonts, Palette palette) {
         this.written = written;
@@ -99,7 +99,7 @@ public final class ClassHtml {
             lists();
             return;
         }
-        HtmlFile.write(new Loom(plan(index), own(index), cards.apply(index - 1)), html, fonts, palette, locale);
+        HtmlFile.write(new OfLoom(plan(index), own(index), cards.apply(index - 1)), html, fonts, palette, locale);
     }
 
     private StepSheet own(int index) {

@@ -64,7 +64,7 @@ public final class HtmlFile {
     }
 
     /** A sheet and its cards, if there are any, within the body of a page. */
-    static void write(ClassHtml.Loom loom, Html html, Fonts fonts, Palette palette, Locale locale) {
+    static void write(ClassHtml.OfLoom loom, Html html, Fonts fonts, Palette palette, Locale locale) {
         new HtmlFile(html, loom.plan(), loom.sheet(), fonts, palette, locale).write(loom.cards());
     }
 
