@@ -29,7 +29,11 @@ import thrumwright.editor.settings.Settings;
 import thrumwright.editor.window.piece.EditorWindow;
 import thrumwright.measure.Length;
 import thrumwright.measure.UnitSystem;
+import thrumwright.piece.Destiny;
+import thrumwright.piece.EdgeCord;
 import thrumwright.piece.End;
+import thrumwright.piece.Label;
+import thrumwright.piece.MadeFor;
 import thrumwright.piece.Piece;
 import thrumwright.piece.Place;
 import thrumwright.piece.Portion;
@@ -87,7 +91,12 @@ final class Stage {
     static Piece ofAllKinds() {
         List<Block> blocks =
                 NewBlocks.all(UnitSystem.METRIC).stream().map(Stage::wide).toList();
-        Piece panel = demo("saltmarsh-panel");
+        EdgeCord cord = new EdgeCord(EdgeCord.Along.ALL_ROUND, Length.parse("4 mm"), true);
+        Destiny destiny = Destiny.UNSAID
+                .withMadeFor(Optional.of(MadeFor.MOUNTED))
+                .withCord(Optional.of(cord))
+                .withLabel(Optional.of(new Label("Reed Room", "2026")));
+        Piece panel = demo("saltmarsh-panel").withDestiny(destiny);
         Piece piece = panel.withWarp(panel.warp().withWidth(Length.parse("6 cm")))
                 .withStart(new End(blocks))
                 .withTop(Top.FollowsStart.withoutOrderingCords(new End(blocks)));

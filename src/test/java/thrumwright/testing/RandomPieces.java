@@ -39,8 +39,11 @@ import thrumwright.measure.Sett;
 import thrumwright.measure.Unit;
 import thrumwright.measure.UnitSystem;
 import thrumwright.piece.Design;
+import thrumwright.piece.Destiny;
+import thrumwright.piece.EdgeCord;
 import thrumwright.piece.End;
 import thrumwright.piece.Habits;
+import thrumwright.piece.Label;
 import thrumwright.piece.Loom;
 import thrumwright.piece.LoomKind;
 import thrumwright.piece.LoomKinds;
@@ -120,7 +123,7 @@ public final class RandomPieces {
         Piece piece = new Piece(
                 name(),
                 random.nextBoolean() ? "" : name() + " " + name(),
-                madeFor(),
+                destiny(),
                 loom(),
                 warp(yarns),
                 yarns,
@@ -235,9 +238,18 @@ public final class RandomPieces {
     }
 
     /** One after the other, so that what else is random stays as it was. */
-    private Optional<MadeFor> madeFor() {
-        made = (made + 1) % (MadeFor.values().length + 1);
-        return made == 0 ? Optional.empty() : Optional.of(MadeFor.values()[made - 1]);
+    private Destiny destiny() {
+        made++;
+        int use = made % (MadeFor.values().length + 1);
+        Optional<MadeFor> madeFor = use == 0 ? Optional.empty() : Optional.of(MadeFor.values()[use - 1]);
+        EdgeCord cord = new EdgeCord(
+                EdgeCord.Along.values()[made % 3], Length.parse(made % 2 == 0 ? "4 mm" : "1/4 in"), made % 5 == 0);
+        return new Destiny(
+                madeFor,
+                made % 4 == 0 ? Optional.of(Length.parse(made % 8 == 0 ? "0 cm" : "2 in")) : Optional.empty(),
+                made % 5 < 2,
+                made % 7 < 3 ? Optional.of(cord) : Optional.empty(),
+                made % 3 == 0 ? Optional.of(new Label("", made % 2 == 0 ? "2026" : "")) : Optional.empty());
     }
 
     private Top top(End start, List<Yarn> yarns) {

@@ -278,9 +278,19 @@ class FieldColumn extends Column {
             return text.isBlank() ? texts.say("field.empty") : text.strip();
         }
 
+        /** Examples in it are in the piece's units. */
         private void tip(String key, JComponent field) {
-            if (texts.phrases().has("field." + key + ".tip")) {
-                field.setToolTipText(texts.phrases().unfilled("field." + key + ".tip"));
+            String tip = "field." + key + ".tip";
+            String inches = tip + ".inches";
+            if (!texts.phrases().has(tip)) {
+                return;
+            }
+            field.setToolTipText(texts.phrases().unfilled(tip));
+            if (texts.phrases().has(inches)) {
+                Field follow = () ->
+                        field.setToolTipText(texts.phrases().unfilled(units.get() == UnitSystem.INCHES ? inches : tip));
+                follow.refresh();
+                fields.add(follow);
             }
         }
 
@@ -299,7 +309,7 @@ class FieldColumn extends Column {
                 String key, Supplier<List<Choice<V>>> choices, Function<T, V> get, BiFunction<T, V, T> set) {
             JComboBox<Choice<V>> box = new ChoiceBox<>();
             String label = labelled(key, box, box);
-            fields.add(new ChoiceField<>(holder, label, choices, get, set, box));
+            fields.add(new ChoiceField<>(holder, change(label), choices, get, set, box));
             tip(key, box);
             return box;
         }
