@@ -121,6 +121,7 @@ public final class ClassHtml {
             });
         }
         heading("heading.shopping");
+        html.line("p", sheet.shoppingNote());
         html.within("ul", "", () -> sheet.shopping().forEach(line -> html.ticked("li", line.text())));
         heading("heading.cuts");
         html.line("p", sheet.cutNote());

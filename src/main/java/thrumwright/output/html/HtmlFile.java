@@ -135,6 +135,7 @@ public final class HtmlFile {
 
     private void yarns() {
         html.line("h2", phrases.say("heading.yarns"));
+        html.line("p", sheet.yarnNote());
         html.within(
                 "ul", "", () -> sheet.yarns().forEach(line -> html.coloured("li", colour(line.yarn()), line.text())));
     }
