@@ -24,7 +24,7 @@ import thrumwright.yarn.Yarn;
  *
  * @param title what the weaver calls it
  * @param note anything that the weaver wants to keep with it
- * @param madeFor what it is for; empty if nobody said so
+ * @param destiny what becomes of it off the loom
  * @param yarns all yarns, with different ids
  * @param cordId yarn of the stiff parts
  * @param wasteId yarn of what comes out again
@@ -35,7 +35,7 @@ import thrumwright.yarn.Yarn;
 public record Piece(
         String title,
         String note,
-        Optional<MadeFor> madeFor,
+        Destiny destiny,
         Loom loom,
         Warp warp,
         List<Yarn> yarns,
@@ -57,7 +57,7 @@ public record Piece(
     public Piece {
         Objects.requireNonNull(title);
         Objects.requireNonNull(note);
-        Objects.requireNonNull(madeFor);
+        Objects.requireNonNull(destiny);
         Objects.requireNonNull(loom);
         Objects.requireNonNull(habits);
         Objects.requireNonNull(top);
@@ -84,6 +84,7 @@ public record Piece(
     private static List<String> usedYarns(Warp warp, String cordId, String wasteId, Design design, End start, Top top) {
         List<String> used =
                 new ArrayList<>(List.of(warp.yarnId(), cordId, wasteId, design.firstYarnId(), design.lastYarnId()));
+        design.stripes().others().forEach(stripe -> used.add(stripe.yarnId()));
         used.addAll(ownYarns(start));
         if (top instanceof Top.OnItsOwn own) {
             used.addAll(ownYarns(own.end()));
@@ -231,17 +232,26 @@ public record Piece(
 
     public Piece withTitle(String other) {
         return new Piece(
-                other, note, madeFor, loom, warp, yarns, cordId, wasteId, design, habits, start, top, ticks, measures,
+                other, note, destiny, loom, warp, yarns, cordId, wasteId, design, habits, start, top, ticks, measures,
                 meant);
     }
 
     public Piece withNote(String other) {
         return new Piece(
-                title, other, madeFor, loom, warp, yarns, cordId, wasteId, design, habits, start, top, ticks, measures,
+                title, other, destiny, loom, warp, yarns, cordId, wasteId, design, habits, start, top, ticks, measures,
                 meant);
     }
 
+    /** What it is for; empty if nobody said so. */
+    public Optional<MadeFor> madeFor() {
+        return destiny.madeFor();
+    }
+
     public Piece withMadeFor(Optional<MadeFor> other) {
+        return withDestiny(destiny.withMadeFor(other));
+    }
+
+    public Piece withDestiny(Destiny other) {
         return new Piece(
                 title, note, other, loom, warp, yarns, cordId, wasteId, design, habits, start, top, ticks, measures,
                 meant);
@@ -249,73 +259,73 @@ public record Piece(
 
     public Piece withLoom(Loom other) {
         return new Piece(
-                title, note, madeFor, other, warp, yarns, cordId, wasteId, design, habits, start, top, ticks, measures,
+                title, note, destiny, other, warp, yarns, cordId, wasteId, design, habits, start, top, ticks, measures,
                 meant);
     }
 
     public Piece withWarp(Warp other) {
         return new Piece(
-                title, note, madeFor, loom, other, yarns, cordId, wasteId, design, habits, start, top, ticks, measures,
+                title, note, destiny, loom, other, yarns, cordId, wasteId, design, habits, start, top, ticks, measures,
                 meant);
     }
 
     public Piece withYarns(List<Yarn> other) {
         return new Piece(
-                title, note, madeFor, loom, warp, other, cordId, wasteId, design, habits, start, top, ticks, measures,
+                title, note, destiny, loom, warp, other, cordId, wasteId, design, habits, start, top, ticks, measures,
                 meant);
     }
 
     public Piece withCord(String otherId) {
         return new Piece(
-                title, note, madeFor, loom, warp, yarns, otherId, wasteId, design, habits, start, top, ticks, measures,
+                title, note, destiny, loom, warp, yarns, otherId, wasteId, design, habits, start, top, ticks, measures,
                 meant);
     }
 
     public Piece withWaste(String otherId) {
         return new Piece(
-                title, note, madeFor, loom, warp, yarns, cordId, otherId, design, habits, start, top, ticks, measures,
+                title, note, destiny, loom, warp, yarns, cordId, otherId, design, habits, start, top, ticks, measures,
                 meant);
     }
 
     public Piece withDesign(Design other) {
         return new Piece(
-                title, note, madeFor, loom, warp, yarns, cordId, wasteId, other, habits, start, top, ticks, measures,
+                title, note, destiny, loom, warp, yarns, cordId, wasteId, other, habits, start, top, ticks, measures,
                 meant);
     }
 
     public Piece withHabits(Habits other) {
         return new Piece(
-                title, note, madeFor, loom, warp, yarns, cordId, wasteId, design, other, start, top, ticks, measures,
+                title, note, destiny, loom, warp, yarns, cordId, wasteId, design, other, start, top, ticks, measures,
                 meant);
     }
 
     public Piece withStart(End other) {
         return new Piece(
-                title, note, madeFor, loom, warp, yarns, cordId, wasteId, design, habits, other, top, ticks, measures,
+                title, note, destiny, loom, warp, yarns, cordId, wasteId, design, habits, other, top, ticks, measures,
                 meant);
     }
 
     public Piece withTop(Top other) {
         return new Piece(
-                title, note, madeFor, loom, warp, yarns, cordId, wasteId, design, habits, start, other, ticks, measures,
+                title, note, destiny, loom, warp, yarns, cordId, wasteId, design, habits, start, other, ticks, measures,
                 meant);
     }
 
     public Piece withTicks(Ticks other) {
         return new Piece(
-                title, note, madeFor, loom, warp, yarns, cordId, wasteId, design, habits, start, top, other, measures,
+                title, note, destiny, loom, warp, yarns, cordId, wasteId, design, habits, start, top, other, measures,
                 meant);
     }
 
     public Piece withMeasures(Measures other) {
         return new Piece(
-                title, note, madeFor, loom, warp, yarns, cordId, wasteId, design, habits, start, top, ticks, other,
+                title, note, destiny, loom, warp, yarns, cordId, wasteId, design, habits, start, top, ticks, other,
                 meant);
     }
 
     public Piece withMeant(Meant other) {
         return new Piece(
-                title, note, madeFor, loom, warp, yarns, cordId, wasteId, design, habits, start, top, ticks, measures,
+                title, note, destiny, loom, warp, yarns, cordId, wasteId, design, habits, start, top, ticks, measures,
                 other);
     }
 

@@ -121,4 +121,22 @@ public record Plan(
     public double finishedHeight() {
         return piece.design().height().mm() + start.inFront() + top.inFront();
     }
+
+    /** The board that it is sewn to, if it is made for one. */
+    public Optional<MountingBoard> board() {
+        return piece.destiny().mounted()
+                ? Optional.of(MountingBoard.of(piece, finishedWidth(), finishedHeight()))
+                : Optional.empty();
+    }
+
+    /** Its lining, if it hangs and is to have one. */
+    public Optional<Lining> lining() {
+        boolean lined = piece.destiny().hung() && piece.destiny().lined();
+        return lined ? Optional.of(Lining.of(piece, top, finishedWidth(), finishedHeight())) : Optional.empty();
+    }
+
+    /** The cord that is sewn along its edges, if there is one. */
+    public Optional<SewnCord> sewnCord() {
+        return piece.destiny().cord().map(cord -> SewnCord.of(piece, cord, finishedWidth(), finishedHeight()));
+    }
 }

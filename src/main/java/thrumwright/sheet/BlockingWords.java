@@ -39,7 +39,8 @@ final class BlockingWords {
                 .anyMatch(hem -> hem.cloth() > 0);
     }
 
-    private Set<Fibre> fibres() {
+    /** Those of the yarns that stay. */
+    Set<Fibre> fibres() {
         Piece piece = plan.piece();
         Set<Fibre> fibres = EnumSet.copyOf(piece.warpYarn().fibres());
         for (Place place : Place.values()) {

@@ -74,6 +74,9 @@ final class OffLoom {
         for (EndPlan end : ends) {
             end.hem().filter(Hem::folds).ifPresent(hem -> hem(end, hem));
         }
+        for (SewnOnWords.Told sewn : new SewnOnWords(plan, phrases).steps()) {
+            addTitled(Step.offLoom(sewn.key()), sewn.titleKey(), sewn.values(), sewn.keys(), sewn.cautions());
+        }
         DestinyWords destiny = new DestinyWords(plan, phrases, words);
         addTitled(Step.offLoom("last"), destiny.titleKey(), destiny.values(), destiny.keys(), destiny.cautions());
         return steps;

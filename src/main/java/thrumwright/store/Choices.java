@@ -13,6 +13,7 @@ import thrumwright.block.WarpLoops;
 import thrumwright.measure.Phrase;
 import thrumwright.measure.UnitSystem;
 import thrumwright.piece.Difficulty;
+import thrumwright.piece.EdgeCord;
 import thrumwright.piece.Habits;
 import thrumwright.piece.LoomKind;
 import thrumwright.piece.MadeFor;
@@ -58,6 +59,10 @@ final class Choices<T> implements ValueType<T> {
             .with("framed", MadeFor.FRAMED)
             .with("floor or table", MadeFor.FLOOR_OR_TABLE)
             .with("sample", MadeFor.SAMPLE);
+    static final Choices<EdgeCord.Along> ALONG = new Choices<EdgeCord.Along>()
+            .with("ends", EdgeCord.Along.ENDS)
+            .with("sides", EdgeCord.Along.SIDES)
+            .with("all round", EdgeCord.Along.ALL_ROUND);
     static final Choices<Fibre> FIBRE = new Choices<Fibre>()
             .with("cotton", Fibre.COTTON)
             .with("wool", Fibre.WOOL)

@@ -29,9 +29,15 @@ import thrumwright.editor.settings.Settings;
 import thrumwright.editor.window.piece.EditorWindow;
 import thrumwright.measure.Length;
 import thrumwright.measure.UnitSystem;
+import thrumwright.piece.Destiny;
+import thrumwright.piece.EdgeCord;
 import thrumwright.piece.End;
+import thrumwright.piece.Label;
+import thrumwright.piece.MadeFor;
 import thrumwright.piece.Piece;
 import thrumwright.piece.Place;
+import thrumwright.piece.Portion;
+import thrumwright.piece.Stripes;
 import thrumwright.piece.Top;
 import thrumwright.store.BuiltIn;
 import thrumwright.store.FileProblem;
@@ -85,21 +91,28 @@ final class Stage {
     static Piece ofAllKinds() {
         List<Block> blocks =
                 NewBlocks.all(UnitSystem.METRIC).stream().map(Stage::wide).toList();
-        Piece panel = demo("saltmarsh-panel");
+        EdgeCord cord = new EdgeCord(EdgeCord.Along.ALL_ROUND, Length.parse("4 mm"), true);
+        Destiny destiny = Destiny.UNSAID
+                .withMadeFor(Optional.of(MadeFor.MOUNTED))
+                .withCord(Optional.of(cord))
+                .withLabel(Optional.of(new Label("Reed Room", "2026")));
+        Piece panel = demo("saltmarsh-panel").withDestiny(destiny);
         Piece piece = panel.withWarp(panel.warp().withWidth(Length.parse("6 cm")))
                 .withStart(new End(blocks))
                 .withTop(Top.FollowsStart.withoutOrderingCords(new End(blocks)));
         return wound(piece.withTop(new Top.OnItsOwn(piece.end(Place.TOP))));
     }
 
-    /** With a yarn more, of strands of two others. */
+    /** With a yarn more, of strands of two others, and what the design is told to have. */
     private static Piece wound(Piece piece) {
         List<Yarn> yarns = new ArrayList<>(piece.yarns());
         yarns.add(Yarn.wound(
                 BUNDLE,
                 "Tide and mud",
                 new Bundle(List.of(new Strands(piece.yarn("tide"), 3), new Strands(piece.yarn("mud"), 2)))));
-        return piece.withYarns(yarns);
+        Stripes stripes = new Stripes(
+                Optional.of(Portion.parse("25 %")), List.of(new Stripes.Stripe("mud", Portion.parse("10 %"))));
+        return piece.withYarns(yarns).withDesign(piece.design().withStripes(stripes));
     }
 
     /** Soumak that leaves a choice for every of its numbers, and a fold with everything that it can have. */

@@ -39,8 +39,11 @@ import thrumwright.measure.Sett;
 import thrumwright.measure.Unit;
 import thrumwright.measure.UnitSystem;
 import thrumwright.piece.Design;
+import thrumwright.piece.Destiny;
+import thrumwright.piece.EdgeCord;
 import thrumwright.piece.End;
 import thrumwright.piece.Habits;
+import thrumwright.piece.Label;
 import thrumwright.piece.Loom;
 import thrumwright.piece.LoomKind;
 import thrumwright.piece.LoomKinds;
@@ -50,7 +53,9 @@ import thrumwright.piece.MeasuredStep;
 import thrumwright.piece.Measures;
 import thrumwright.piece.Piece;
 import thrumwright.piece.Place;
+import thrumwright.piece.Portion;
 import thrumwright.piece.Sheds;
+import thrumwright.piece.Stripes;
 import thrumwright.piece.Ticks;
 import thrumwright.piece.Top;
 import thrumwright.piece.Warp;
@@ -118,7 +123,7 @@ public final class RandomPieces {
         Piece piece = new Piece(
                 name(),
                 random.nextBoolean() ? "" : name() + " " + name(),
-                madeFor(),
+                destiny(),
                 loom(),
                 warp(yarns),
                 yarns,
@@ -139,7 +144,19 @@ public final class RandomPieces {
                 Ticks.NONE,
                 Measures.NONE,
                 Meant.NOTHING);
-        return meant(measured(onItsLoom(wound(piece)).withTicks(ticks(start))));
+        return meant(measured(onItsLoom(striped(wound(piece))).withTicks(ticks(start))));
+    }
+
+    /** Of every fourth it is told how much of the design is woven in which yarn; not random, as above. */
+    private static Piece striped(Piece piece) {
+        if (piece.yarns().size() % 4 != 3) {
+            return piece;
+        }
+        Design design = piece.design();
+        Stripes.Stripe other = new Stripes.Stripe(piece.yarns().get(1).id(), Portion.parse("12.5 %"));
+        boolean inches = piece.habits().units() == UnitSystem.INCHES;
+        Optional<Portion> first = inches ? Optional.of(Portion.parse("1/4 in")) : Optional.empty();
+        return piece.withDesign(design.withStripes(new Stripes(first, List.of(other))));
     }
 
     /** Every third weaves its first stripe with a bundle, every ninth all of its stiff parts too; not random, as above. */
@@ -221,9 +238,18 @@ public final class RandomPieces {
     }
 
     /** One after the other, so that what else is random stays as it was. */
-    private Optional<MadeFor> madeFor() {
-        made = (made + 1) % (MadeFor.values().length + 1);
-        return made == 0 ? Optional.empty() : Optional.of(MadeFor.values()[made - 1]);
+    private Destiny destiny() {
+        made++;
+        int use = made % (MadeFor.values().length + 1);
+        Optional<MadeFor> madeFor = use == 0 ? Optional.empty() : Optional.of(MadeFor.values()[use - 1]);
+        EdgeCord cord = new EdgeCord(
+                EdgeCord.Along.values()[made % 3], Length.parse(made % 2 == 0 ? "4 mm" : "1/4 in"), made % 5 == 0);
+        return new Destiny(
+                madeFor,
+                made % 4 == 0 ? Optional.of(Length.parse(made % 8 == 0 ? "0 cm" : "2 in")) : Optional.empty(),
+                made % 5 < 2,
+                made % 7 < 3 ? Optional.of(cord) : Optional.empty(),
+                made % 3 == 0 ? Optional.of(new Label("", made % 2 == 0 ? "2026" : "")) : Optional.empty());
     }
 
     private Top top(End start, List<Yarn> yarns) {

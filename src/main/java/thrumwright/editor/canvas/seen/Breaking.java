@@ -56,7 +56,7 @@ record Breaking(PiecePicture picture, Room room, Zoom.Breaks breaks, double scal
             return new Outside(picture.margin(), picture.margin(), POST, scale);
         }
         Outside noted = beside(CanvasMap.ROW_NOTES / scale);
-        boolean enough = room.between() - 2 * noted.pixels() >= NOTED * room.between();
+        boolean enough = breaks != Zoom.Breaks.MIDDLE || room.between() - 2 * noted.pixels() >= NOTED * room.between();
         return enough && CanvasMap.close(picture, scale) ? noted : beside(0);
     }
 
