@@ -27,7 +27,9 @@ import thrumwright.measure.Length;
 import thrumwright.piece.Loom;
 import thrumwright.piece.MeasuredStep;
 import thrumwright.piece.Piece;
+import thrumwright.piece.Portion;
 import thrumwright.piece.Sheds;
+import thrumwright.piece.Stripes;
 import thrumwright.piece.Structure;
 import thrumwright.plan.BlockPlan;
 import thrumwright.plan.Cut;
@@ -190,6 +192,23 @@ class DocsTest {
         assertThat(tide.beaten()).isCloseTo(1.05, within(1e-9));
         assertThat(PieceFile.read(new PieceFile(read, Unknown.none()).text()).piece())
                 .isEqualTo(read);
+    }
+
+    /** What is said of the design's yarns in docs/files.md, put into the piece there. */
+    @Test
+    void theDesignsYarnsInTheDocsAreRead() throws IOException, FileProblem {
+        String files = Files.readString(Path.of("docs/files.md"));
+        Matcher row = Pattern.compile("\\| `design.firstPart`.*?`\"(8 cm)\"`.*?`others`.*?`(\\[.*?\\])`")
+                .matcher(files);
+        assertThat(row.find()).isTrue();
+        String piece = blocks("docs/files.md", "json").get(0);
+        String told = "\"design\": {\"firstPart\": \"" + row.group(1) + "\", \"others\": " + row.group(2) + ", ";
+        Stripes stripes = PieceFile.read(piece.replace("\"design\": {", told))
+                .piece()
+                .design()
+                .stripes();
+        assertThat(stripes.first().orElseThrow().of(250)).isCloseTo(0.32, within(1e-9));
+        assertThat(stripes.others()).containsExactly(new Stripes.Stripe("mud", Portion.parse("10 %")));
     }
 
     /** Every kind of loom in docs/files.md is read as it stands there, and written again. */

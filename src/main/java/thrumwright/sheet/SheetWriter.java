@@ -54,7 +54,16 @@ final class SheetWriter {
 
     StepSheet sheet() {
         List<Chapter> chapters = new ChapterWriter(plan, phrases, words, locale).chapters();
-        return new StepSheet(piece.title(), name, facts(), findings(), cutNote(), cuts(chapters), yarns(), chapters);
+        return new StepSheet(
+                piece.title(),
+                name,
+                facts(),
+                findings(),
+                cutNote(),
+                cuts(chapters),
+                new YarnLines(piece, phrases, words).design(List.of(plan)),
+                yarns(),
+                chapters);
     }
 
     private List<Fact> facts() {

@@ -54,7 +54,9 @@ import thrumwright.piece.MeasuredStep;
 import thrumwright.piece.Measures;
 import thrumwright.piece.Piece;
 import thrumwright.piece.Place;
+import thrumwright.piece.Portion;
 import thrumwright.piece.Sheds;
+import thrumwright.piece.Stripes;
 import thrumwright.piece.Ticks;
 import thrumwright.piece.Top;
 import thrumwright.piece.Warp;
@@ -144,7 +146,19 @@ public final class RandomPieces {
                 Ticks.NONE,
                 Measures.NONE,
                 Meant.NOTHING);
-        return meant(measured(onItsLoom(wound(piece)).withTicks(ticks(start))));
+        return meant(measured(onItsLoom(striped(wound(piece))).withTicks(ticks(start))));
+    }
+
+    /** Of every fourth it is told how much of the design is woven in which yarn; not random, as above. */
+    private static Piece striped(Piece piece) {
+        if (piece.yarns().size() % 4 != 3) {
+            return piece;
+        }
+        Design design = piece.design();
+        Stripes.Stripe other = new Stripes.Stripe(piece.yarns().get(1).id(), Portion.parse("12.5 %"));
+        boolean inches = piece.habits().units() == UnitSystem.INCHES;
+        Optional<Portion> first = inches ? Optional.of(Portion.parse("1/4 in")) : Optional.empty();
+        return piece.withDesign(design.withStripes(new Stripes(first, List.of(other))));
     }
 
     /** Every third weaves its first stripe with a bundle, every ninth all of its stiff parts too; not random, as above. */

@@ -63,9 +63,9 @@ public final class HtmlFile {
         return html.toString();
     }
 
-    /** A sheet, within the body of a page. */
-    static void write(Html html, Plan plan, StepSheet sheet, Fonts fonts, Palette palette, Locale locale) {
-        new HtmlFile(html, plan, sheet, fonts, palette, locale).write(Optional.empty());
+    /** A sheet and its cards, if there are any, within the body of a page. */
+    static void write(ClassHtml.OfLoom loom, Html html, Fonts fonts, Palette palette, Locale locale) {
+        new HtmlFile(html, loom.plan(), loom.sheet(), fonts, palette, locale).write(loom.cards());
     }
 
     private void write(Optional<SheetPages> cards) {
@@ -135,6 +135,7 @@ public final class HtmlFile {
 
     private void yarns() {
         html.line("h2", phrases.say("heading.yarns"));
+        html.line("p", sheet.yarnNote());
         html.within(
                 "ul", "", () -> sheet.yarns().forEach(line -> html.coloured("li", colour(line.yarn()), line.text())));
     }
