@@ -196,7 +196,8 @@ final class OffLoom {
         if (end.finish().isPresent()) {
             finish(end, end.finish().get(), values);
         } else {
-            List<String> keys = new ArrayList<>(endsKeys(end, plan.piece().warp().ends()));
+            List<String> keys =
+                    new ArrayList<>(endsKeys(end, plan.piece().warp().ends()));
             end.hem().flatMap(Hem::band).ifPresent(band -> values.put("ends", shown.height(band.ends())));
             out(end, "off.ends.out").ifPresent(key -> keys.add(0, key));
             addTitled(Step.offLoom("ends", end.place()), "off.ends", values, keys, endsCautions(keys));
