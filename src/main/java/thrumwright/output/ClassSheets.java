@@ -16,10 +16,13 @@ import thrumwright.output.page.SheetPages;
 import thrumwright.output.page.SheetSource;
 import thrumwright.output.page.Stopped;
 import thrumwright.output.pdf.PdfFile;
+import thrumwright.plan.Plan;
 import thrumwright.plan.finding.ClassPlan;
 import thrumwright.sheet.ClassText;
 import thrumwright.sheet.PlainText;
 import thrumwright.sheet.SheetMark;
+import thrumwright.sheet.WarpingSheet;
+import thrumwright.sheet.WarpingText;
 import thrumwright.sheet.WrittenClass;
 
 /**
@@ -52,7 +55,8 @@ public record ClassSheets(ClassPlan plan, SheetLook look, Supplier<Fonts> fonts,
                 }
                 progress.reached(pages.count(), pages.count());
             }
-            case HTML -> files.take(name, SheetFiles.text(ClassHtml.of(written(), fonts.get(), palette(), progress)));
+            case HTML ->
+                files.take(name, SheetFiles.text(ClassHtml.of(written(), warping(), fonts.get(), palette(), progress)));
             case TEXT -> {
                 WrittenClass written = written();
                 StringBuilder text = new StringBuilder();
@@ -85,8 +89,9 @@ public record ClassSheets(ClassPlan plan, SheetLook look, Supplier<Fonts> fonts,
         }
         List<String> names = names(form, name);
         WrittenClass written = written();
-        IntFunction<String> texts =
-                form == SheetForm.HTML ? i -> ClassHtml.one(written, i, fonts.get(), palette()) : i -> text(written, i);
+        IntFunction<String> texts = form == SheetForm.HTML
+                ? i -> ClassHtml.one(written, i, warping(), fonts.get(), palette())
+                : i -> text(written, i);
         for (int i = 0; i < names.size(); i++) {
             progress.reached(i, names.size());
             String text = texts.apply(i);
@@ -185,6 +190,12 @@ public record ClassSheets(ClassPlan plan, SheetLook look, Supplier<Fonts> fonts,
         if (index == 0) {
             return ClassText.of(written.lists(), locale);
         }
-        return PlainText.of(written.loom(index - 1), Phrases.of("thrumwright.sheet.steps", locale));
+        String sheet = PlainText.of(written.loom(index - 1), Phrases.of("thrumwright.sheet.steps", locale));
+        Plan loom = plan.plans().get(index - 1);
+        return warping() ? sheet + "\n" + WarpingText.of(WarpingSheet.of(loom, locale)) : sheet;
+    }
+
+    private boolean warping() {
+        return look.sections().contains(SheetSection.WARPING);
     }
 }

@@ -20,6 +20,7 @@ import thrumwright.yarn.Yarn;
 /** The sheets of a class as pages for a browser. */
 public final class ClassHtml {
     private final ClassPlan plan;
+    private final boolean warping;
     private final Fonts fonts;
     private final Palette palette;
     private final Locale locale;
@@ -27,7 +28,8 @@ public final class ClassHtml {
     private final WrittenClass written;
     private final Html html = new Html();
 
-    private ClassHtml(WrittenClass written, Fonts fonts, Palette palette) {
+    private ClassHtml(WrittenClass written, boolean warping, Fonts fonts, Palette palette) {
+        this.warping = warping;
         this.written = written;
         this.plan = written.plan();
         this.fonts = fonts;
@@ -39,10 +41,12 @@ public final class ClassHtml {
     /**
      * All of them as one page.
      *
+     * @param warping whether each says how the warp is put on
      * @throws Stopped if the work is asked to stop
      */
-    public static String of(WrittenClass written, Fonts fonts, Palette palette, Progress progress) throws Stopped {
-        ClassHtml file = new ClassHtml(written, fonts, palette);
+    public static String of(WrittenClass written, boolean warping, Fonts fonts, Palette palette, Progress progress)
+            throws Stopped {
+        ClassHtml file = new ClassHtml(written, warping, fonts, palette);
         int all = 1 + written.plan().plans().size();
         HtmlFrame.begin(file.html, written.lists().title(), file.mark());
         for (int i = 0; i < all; i++) {
@@ -55,9 +59,13 @@ public final class ClassHtml {
         return file.html.toString();
     }
 
-    /** One of them: at 0 the lists, from 1 on those of the looms. */
-    public static String one(WrittenClass written, int index, Fonts fonts, Palette palette) {
-        ClassHtml file = new ClassHtml(written, fonts, palette);
+    /**
+     * One of them: at 0 the lists, from 1 on those of the looms.
+     *
+     * @param warping whether it says how the warp is put on
+     */
+    public static String one(WrittenClass written, int index, boolean warping, Fonts fonts, Palette palette) {
+        ClassHtml file = new ClassHtml(written, warping, fonts, palette);
         if (index == 0) {
             HtmlFrame.begin(file.html, written.lists().title(), file.mark());
         } else {
@@ -78,7 +86,7 @@ public final class ClassHtml {
             lists();
             return;
         }
-        HtmlFile.write(html, plan(index), own(index), fonts, palette, locale);
+        HtmlFile.write(html, plan(index), own(index), warping, fonts, palette, locale);
     }
 
     private StepSheet own(int index) {

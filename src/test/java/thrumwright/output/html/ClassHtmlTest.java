@@ -28,7 +28,11 @@ class ClassHtmlTest {
                 .toList();
         ClassSet set = new ClassSet("Three alike", Pieces.panel(), List.of(), members);
         String html = ClassHtml.of(
-                new WrittenClass(ClassPlan.of(set), Locale.UK), Fonts.load(), Palette.onPaper(), Progress.UNWATCHED);
+                new WrittenClass(ClassPlan.of(set), Locale.UK),
+                false,
+                Fonts.load(),
+                Palette.onPaper(),
+                Progress.UNWATCHED);
         return List.of(html.split("<section class=\"sheet\">"));
     }
 
