@@ -7,14 +7,12 @@ import java.awt.event.HierarchyEvent;
 import java.awt.geom.Rectangle2D;
 import java.util.List;
 import java.util.function.Supplier;
-import javax.accessibility.AccessibleContext;
-import javax.accessibility.AccessibleRole;
-import javax.swing.JComponent;
 import thrumwright.drawing.Palette;
+import thrumwright.editor.look.HeardPicture;
 import thrumwright.measure.Phrases;
 
 /** A kind of block, large: right and wrong beside each other, both moving, each with what it is below. */
-final class ShowingView extends JComponent {
+final class ShowingView extends HeardPicture {
     private static final long serialVersionUID = 1L;
 
     /** Room round the pictures and between them, as a share of the height of type. */
@@ -52,23 +50,6 @@ final class ShowingView extends JComponent {
 
     Motion motion() {
         return motion;
-    }
-
-    @Override
-    public AccessibleContext getAccessibleContext() {
-        if (accessibleContext == null) {
-            accessibleContext = new HeardPicture();
-        }
-        return accessibleContext;
-    }
-
-    private final class HeardPicture extends AccessibleJComponent {
-        private static final long serialVersionUID = 1L;
-
-        @Override
-        public AccessibleRole getAccessibleRole() {
-            return AccessibleRole.CANVAS;
-        }
     }
 
     @Override

@@ -67,10 +67,9 @@ public final class HtmlFile {
         return html.toString();
     }
 
-    /** A sheet, within the body of a page, with how the warp is put on or without. */
-    static void write(
-            Html html, Plan plan, StepSheet sheet, boolean warping, Fonts fonts, Palette palette, Locale locale) {
-        new HtmlFile(html, plan, sheet, fonts, palette, locale).write(warping, Optional.empty());
+    /** A sheet and its cards, if there are any, within the body of a page. */
+    static void write(ClassHtml.OfLoom loom, Html html, Fonts fonts, Palette palette, Locale locale) {
+        new HtmlFile(html, loom.plan(), loom.sheet(), fonts, palette, locale).write(loom.warping(), loom.cards());
     }
 
     private void write(boolean warping, Optional<SheetPages> cards) {
