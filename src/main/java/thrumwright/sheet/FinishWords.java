@@ -28,6 +28,7 @@ record FinishWords(Shown shown, Phrases phrases, Words words) {
         Map<String, Object> values = new HashMap<>();
         values.put("groups", finish.groups().size());
         values.put("sizes", sizes(finish));
+        values.put("all", finish.groups().stream().mapToInt(Integer::intValue).sum());
         values.put("hanging", shown.cut(block.length().map(Length::mm).orElse(0.0)));
         values.put("needed", shown.cut(finish.needed()));
         values.put("ends", block.endsPerGroup());
@@ -74,7 +75,8 @@ record FinishWords(Shown shown, Phrases phrases, Words words) {
      * @param hem that the edge gets
      */
     static List<String> keys(Finish finish, Optional<Hem> hem) {
-        String groups = alike(finish) ? "off.finish.groups-alike" : "off.finish.groups";
+        String several = alike(finish) ? "off.finish.groups-alike" : "off.finish.groups";
+        String groups = finish.groups().size() == 1 ? "off.finish.one" : several;
         List<String> keys =
                 finish.block().of(new Keys(groups, finish.groups().stream().anyMatch(size -> size % 2 != 0)));
         if (!hidden(finish.block(), hem)) {
