@@ -18,10 +18,13 @@ import thrumwright.output.page.SheetPages;
 import thrumwright.output.page.SheetSource;
 import thrumwright.output.page.Stopped;
 import thrumwright.output.pdf.PdfFile;
+import thrumwright.plan.Plan;
 import thrumwright.plan.finding.ClassPlan;
 import thrumwright.sheet.ClassText;
 import thrumwright.sheet.PlainText;
 import thrumwright.sheet.SheetMark;
+import thrumwright.sheet.WarpingSheet;
+import thrumwright.sheet.WarpingText;
 import thrumwright.sheet.WrittenClass;
 
 /**
@@ -56,7 +59,7 @@ public record ClassSheets(ClassPlan plan, SheetLook look, Supplier<Fonts> fonts,
             }
             case HTML -> {
                 Fonts loaded = fonts.get();
-                String html = ClassHtml.of(written(), cards(loaded), loaded, palette(), progress);
+                String html = ClassHtml.of(written(), warping(), cards(loaded), loaded, palette(), progress);
                 files.take(name, SheetFiles.text(html));
             }
             case TEXT -> {
@@ -103,7 +106,7 @@ public record ClassSheets(ClassPlan plan, SheetLook look, Supplier<Fonts> fonts,
     private IntFunction<String> html(WrittenClass written) {
         Fonts loaded = fonts.get();
         IntFunction<Optional<SheetPages>> cards = cards(loaded);
-        return i -> ClassHtml.one(written, cards, i, loaded, palette());
+        return i -> ClassHtml.one(written, warping(), cards, i, loaded, palette());
     }
 
     /** Those of each loom, from 0; none if they aren't wanted. */
@@ -206,6 +209,12 @@ public record ClassSheets(ClassPlan plan, SheetLook look, Supplier<Fonts> fonts,
         if (index == 0) {
             return ClassText.of(written.lists(), locale);
         }
-        return PlainText.of(written.loom(index - 1), Phrases.of("thrumwright.sheet.steps", locale));
+        String sheet = PlainText.of(written.loom(index - 1), Phrases.of("thrumwright.sheet.steps", locale));
+        Plan loom = plan.plans().get(index - 1);
+        return warping() ? sheet + "\n" + WarpingText.of(WarpingSheet.of(loom, locale)) : sheet;
+    }
+
+    private boolean warping() {
+        return look.sections().contains(SheetSection.WARPING);
     }
 }

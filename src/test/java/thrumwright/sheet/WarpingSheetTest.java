@@ -62,6 +62,20 @@ class WarpingSheetTest {
     }
 
     @Test
+    void itIsTextToo() {
+        for (LoomKind kind : LoomKinds.all(PANEL)) {
+            Piece piece = on(kind.key());
+            WarpingSheet sheet = WarpingSheet.of(Plan.of(piece), Locale.UK);
+            String text = WarpingText.of(sheet);
+            assertThat(text.lines()).allMatch(line -> line.length() <= 80);
+            String words = text.replaceAll("\\s+", " ");
+            assertThat(words).startsWith(sheet.title());
+            sheet.steps().forEach(step -> assertThat(words).contains(step.number() + " " + step.title() + " "));
+            assertThat(words).contains(sheet.counted());
+        }
+    }
+
+    @Test
     void marksAreCountedInInchesOrTwoCentimetres() {
         assertThat(WarpMarks.of(PANEL).ends()).containsOnly(6).hasSize(12);
         Piece inches = PANEL.withHabits(Habits.usual(UnitSystem.INCHES))

@@ -23,6 +23,7 @@ import thrumwright.yarn.Yarn;
 /** The sheets of a class as pages for a browser. */
 public final class ClassHtml {
     private final ClassPlan plan;
+    private final boolean warping;
     private final Fonts fonts;
     private final Palette palette;
     private final Locale locale;
@@ -32,9 +33,15 @@ public final class ClassHtml {
     private final Html html = new Html();
 
     /** What is written for one of them. */
-    record OfLoom(Plan plan, StepSheet sheet, Optional<SheetPages> cards) {}
+    record OfLoom(Plan plan, StepSheet sheet, boolean warping, Optional<SheetPages> cards) {}
 
-    private ClassHtml(WrittenClass written, IntFunction<Optional<SheetPages>> cards, Fonts fonts, Palette palette) {
+    private ClassHtml(
+            WrittenClass written,
+            boolean warping,
+            IntFunction<Optional<SheetPages>> cards,
+            Fonts fonts,
+            Palette palette) {
+        this.warping = warping;
         this.written = written;
         this.cards = cards;
         this.plan = written.plan();
@@ -47,17 +54,19 @@ public final class ClassHtml {
     /**
      * All of them as one page.
      *
+     * @param warping whether each says how the warp is put on
      * @param cards of a loom, from 0, which are drawn on the page, and printed on pages of their own; empty for none
      * @throws Stopped if the work is asked to stop
      */
     public static String of(
             WrittenClass written,
+            boolean warping,
             IntFunction<Optional<SheetPages>> cards,
             Fonts fonts,
             Palette palette,
             Progress progress)
             throws Stopped {
-        ClassHtml file = new ClassHtml(written, cards, fonts, palette);
+        ClassHtml file = new ClassHtml(written, warping, cards, fonts, palette);
         int all = 1 + written.plan().plans().size();
         HtmlFrame.begin(file.html, written.lists().title(), file.mark(), file.style(0));
         for (int i = 0; i < all; i++) {
@@ -70,10 +79,19 @@ public final class ClassHtml {
         return file.html.toString();
     }
 
-    /** One of them: at 0 the lists, from 1 on those of the looms. */
+    /**
+     * One of them: at 0 the lists, from 1 on those of the looms.
+     *
+     * @param warping whether it says how the warp is put on
+     */
     public static String one(
-            WrittenClass written, IntFunction<Optional<SheetPages>> cards, int index, Fonts fonts, Palette palette) {
-        ClassHtml file = new ClassHtml(written, cards, fonts, palette);
+            WrittenClass written,
+            boolean warping,
+            IntFunction<Optional<SheetPages>> cards,
+            int index,
+            Fonts fonts,
+            Palette palette) {
+        ClassHtml file = new ClassHtml(written, warping, cards, fonts, palette);
         if (index == 0) {
             HtmlFrame.begin(file.html, written.lists().title(), file.mark());
         } else {
@@ -99,7 +117,8 @@ public final class ClassHtml {
             lists();
             return;
         }
-        HtmlFile.write(new OfLoom(plan(index), own(index), cards.apply(index - 1)), html, fonts, palette, locale);
+        HtmlFile.write(
+                new OfLoom(plan(index), own(index), warping, cards.apply(index - 1)), html, fonts, palette, locale);
     }
 
     private StepSheet own(int index) {

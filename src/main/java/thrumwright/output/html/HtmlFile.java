@@ -37,8 +37,10 @@ public final class HtmlFile {
     private final HtmlPictures pictures;
     private final Palette palette;
     private final Html html;
+    private final Locale locale;
 
     private HtmlFile(Html html, Plan plan, StepSheet sheet, Fonts fonts, Palette palette, Locale locale) {
+        this.locale = locale;
         this.html = html;
         this.plan = plan;
         this.palette = palette;
@@ -51,28 +53,33 @@ public final class HtmlFile {
     /**
      * The whole page.
      *
+     * @param warping whether it says how the warp is put on
      * @param cards that are drawn on it, and printed on pages of their own; empty for none
      */
-    public static String of(Plan plan, Optional<SheetPages> cards, Fonts fonts, Palette palette, Locale locale) {
+    public static String of(
+            Plan plan, boolean warping, Optional<SheetPages> cards, Fonts fonts, Palette palette, Locale locale) {
         Html html = new Html();
         StepSheet sheet = StepSheet.of(plan, locale);
         String style = cards.map(HtmlCards::style).orElse("");
         HtmlFrame.begin(html, sheet.title(), SheetMark.of(plan, sheet, locale), style);
-        new HtmlFile(html, plan, sheet, fonts, palette, locale).write(cards);
+        new HtmlFile(html, plan, sheet, fonts, palette, locale).write(warping, cards);
         HtmlFrame.end(html);
         return html.toString();
     }
 
     /** A sheet and its cards, if there are any, within the body of a page. */
     static void write(ClassHtml.OfLoom loom, Html html, Fonts fonts, Palette palette, Locale locale) {
-        new HtmlFile(html, loom.plan(), loom.sheet(), fonts, palette, locale).write(loom.cards());
+        new HtmlFile(html, loom.plan(), loom.sheet(), fonts, palette, locale).write(loom.warping(), loom.cards());
     }
 
-    private void write(Optional<SheetPages> cards) {
+    private void write(boolean warping, Optional<SheetPages> cards) {
         html.line("h1", sheet.title());
         facts();
         html.picture(pictures.piece(), pictureWords.piece());
         findings();
+        if (warping) {
+            new HtmlWarping(html, pictures).write(plan, locale);
+        }
         cuts();
         yarns();
         int before = html.length();

@@ -3,6 +3,7 @@ package thrumwright.output.html;
 import java.awt.Graphics2D;
 import java.awt.geom.Rectangle2D;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
@@ -15,8 +16,11 @@ import thrumwright.output.page.PageSetup;
 import thrumwright.output.page.Part;
 import thrumwright.output.page.Type;
 import thrumwright.output.part.EndPart;
+import thrumwright.output.part.MarkedBarPart;
+import thrumwright.output.part.PartMaker;
 import thrumwright.output.part.PiecePart;
 import thrumwright.output.part.SlipPicture;
+import thrumwright.output.part.WarpWayPart;
 import thrumwright.output.svg.SvgCanvas;
 import thrumwright.piece.Place;
 import thrumwright.plan.BlockPlan;
@@ -52,6 +56,21 @@ final class HtmlPictures {
 
     Html.Embedded piece() {
         return part(new Html.Drawn("piece", Optional.empty(), "", 0), new PiecePart(picture, palette, HIGHEST));
+    }
+
+    /** The way of the warp. */
+    Html.Embedded way(Locale locale) {
+        return part(new Html.Drawn("way", Optional.empty(), "", 0), new WarpWayPart(plan.piece(), warping(locale)));
+    }
+
+    /** The bar with its marks, between which ends are counted. */
+    Html.Embedded marked(Locale locale) {
+        return part(
+                new Html.Drawn("marked", Optional.empty(), "", 0), new MarkedBarPart(plan.piece(), warping(locale)));
+    }
+
+    private PartMaker warping(Locale locale) {
+        return new PartMaker(type, palette, Phrases.of("thrumwright.sheet.warping", locale));
     }
 
     Html.Embedded end(Place place, Map<String, Integer> numbers) {
