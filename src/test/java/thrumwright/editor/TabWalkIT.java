@@ -21,6 +21,7 @@ import javax.swing.RootPaneContainer;
 import javax.swing.SwingUtilities;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.RegisterExtension;
+import thrumwright.editor.canvas.PieceCanvas;
 import thrumwright.editor.look.Theme;
 import thrumwright.testing.WindowTest;
 
@@ -193,6 +194,9 @@ class TabWalkIT {
      */
     private Optional<FocusSeen> seen(String state, Optional<FocusSeen> before, JComponent component) {
         stage.run(component::requestFocus);
+        if (component instanceof PieceCanvas canvas) {
+            waitForCloth(canvas);
+        }
         long end = System.currentTimeMillis() + PATIENCE;
         Optional<FocusSeen> seen = Optional.empty();
         while (seen.isEmpty() && System.currentTimeMillis() < end) {
@@ -201,6 +205,16 @@ class TabWalkIT {
                     () -> component.isFocusOwner() ? Optional.of(changed(state, before, component)) : Optional.empty());
         }
         return seen;
+    }
+
+    /** In a new theme it still has its old colours for a while, on which the new frame needn't stand out. */
+    private void waitForCloth(PieceCanvas canvas) {
+        WindowTest.waitFor(
+                "the cloth in its colours",
+                () -> stage.ask(() -> {
+                    FocusSeen.of(canvas);
+                    return canvas.sharp();
+                }));
     }
 
     private FocusSeen changed(String state, Optional<FocusSeen> before, JComponent component) {
