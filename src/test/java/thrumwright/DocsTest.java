@@ -128,6 +128,12 @@ class DocsTest {
                     WovenEdge.lengthThrough(
                             piece.setting(piece.warpYarn()),
                             ((WovenEdge) start.finish().orElseThrow().block()).through());
+                case "yarn in the slit band" ->
+                    start.block("slits")
+                            .flatMap(BlockPlan::work)
+                            .orElseThrow()
+                            .cut()
+                            .exact();
                 case "yarn in the header" ->
                     start.block("header")
                             .flatMap(BlockPlan::work)
@@ -233,6 +239,7 @@ class DocsTest {
             kinds.put(kind, "\"of\": \"weft\"");
         }
         kinds.put("plain band", "\"of\": \"weft\", \"picks\": 3");
+        kinds.put("slit band", "\"of\": \"weft\", \"picks\": 3");
         kinds.put("hem fold", "\"bar\": \"15 mm\"");
         kinds.put("open warp", "\"height\": \"8 mm\"");
         kinds.put("warp finish", "\"ends\": \"plied\", \"hanging\": \"8 cm\"");

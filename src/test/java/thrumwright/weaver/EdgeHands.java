@@ -30,6 +30,7 @@ final class EdgeHands {
             "Put the end through the loop’s bend\\.",
             "Pull the short tail until the loop has pulled it half way under the wrapping, and cut both tails off"
                     + " close\\.",
+            "When the hem is folded, turn knots and ends in under it, towards the fold\\.",
             "Draw it snug against the edge\\.",
             "All ends hang at the back now\\.",
             "Darn each of them .* back along its neighbour, on the wrong side, and trim what is left\\.",
