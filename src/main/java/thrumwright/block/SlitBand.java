@@ -151,7 +151,6 @@ public record SlitBand(Tag tag, Use use, int endsPerPart, Amount amount, Optiona
                 "slit-band.begin",
                 "slit-band.shed",
                 weaving(setting),
-                "slit-band.turn",
                 "plain.arc",
                 "slit-band.why",
                 "slit-band.end");
@@ -167,6 +166,11 @@ public record SlitBand(Tag tag, Use use, int endsPerPart, Amount amount, Optiona
     @Override
     public String key() {
         return "slit-band";
+    }
+
+    @Override
+    public String family() {
+        return "plain";
     }
 
     @Override

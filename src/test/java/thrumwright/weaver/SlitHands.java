@@ -18,19 +18,15 @@ final class SlitHands extends PickHands {
     SlitHands(int ends) {
         super(ends);
         when("Part the warp into (\\d+) parts, from the left: (.*)\\.", this::part);
-        lets("Each has a length of yarn of its own, and none crosses into another part\\.");
+        when("Each has a length of yarn of its own, which turns back at the slits\\.", said -> turns = true);
         when("In each part begin at its (left|right)\\.", said -> begin(side(said.group(1))));
-        when("Leave a tail of .* hanging there, between the parts at the back\\.", said -> tails(begins()));
+        when("Leave a tail of .* hanging there, at the back\\.", said -> tails(begins()));
         when(
                 "Take all parts through one shed, one after the other, as if they were one pick\\.",
                 said -> oneShed = true);
-        when(
-                "At a slit each yarn turns round the last end of its part and comes back in the next shed\\.",
-                said -> turns = true);
-        lets("Don’t draw it in\\.");
-        lets("The slits let it lie flat without drawing the sides in; they are not sewn up\\.");
+        lets("The slits are not sewn up\\.");
         when("Each yarn ends at the (left|right) of its part\\.", said -> finish(side(said.group(1))));
-        when("Leave a tail of .* there, between the parts at the back\\.", said -> tails(finishes()));
+        when("Leave a tail of .* there, at the back\\.", said -> tails(finishes()));
     }
 
     private void tails(Side side) {

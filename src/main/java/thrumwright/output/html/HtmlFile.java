@@ -20,6 +20,7 @@ import thrumwright.sheet.CutLine;
 import thrumwright.sheet.Fact;
 import thrumwright.sheet.PictureWords;
 import thrumwright.sheet.RowLine;
+import thrumwright.sheet.Sewn;
 import thrumwright.sheet.SheetMark;
 import thrumwright.sheet.Step;
 import thrumwright.sheet.StepSheet;
@@ -166,6 +167,7 @@ public final class HtmlFile {
     private void step(Step step) {
         html.ticked("h3", step.number() + " " + step.title());
         step.picture().ifPresent(this::picture);
+        Sewn.of(step.kind()).ifPresent(sewn -> html.picture(pictures.sewn(sewn, sewn.says(locale)), sewn.says(locale)));
         if (!step.take().isEmpty()) {
             html.line("p", "take", step.take());
         }

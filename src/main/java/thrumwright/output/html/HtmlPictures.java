@@ -10,6 +10,7 @@ import java.util.function.Consumer;
 import thrumwright.drawing.Fonts;
 import thrumwright.drawing.Palette;
 import thrumwright.drawing.piece.PiecePicture;
+import thrumwright.drawing.piece.SewnPicture;
 import thrumwright.drawing.step.StepPainter;
 import thrumwright.measure.Phrases;
 import thrumwright.output.page.PageSetup;
@@ -26,6 +27,7 @@ import thrumwright.piece.Place;
 import thrumwright.plan.BlockPlan;
 import thrumwright.plan.EndPlan;
 import thrumwright.plan.Plan;
+import thrumwright.sheet.Sewn;
 
 /** The drawings of a sheet for a browser. */
 final class HtmlPictures {
@@ -85,6 +87,14 @@ final class HtmlPictures {
                 new Html.Drawn("step", Optional.of(end.place()), block.block().id(), 0);
         return draw(
                 what, STEP, STEP_HEIGHT, g -> new StepPainter(g, palette, type.body()).paint(box, plan, end, block));
+    }
+
+    /** What is sewn to the piece, or it to something. */
+    Html.Embedded sewn(Sewn sewn, String says) {
+        Rectangle2D box = new Rectangle2D.Double(0, 0, STEP, STEP_HEIGHT);
+        Html.Drawn what = new Html.Drawn("sewn-" + sewn, Optional.empty(), "", 0);
+        return draw(
+                what, STEP, STEP_HEIGHT, g -> new SewnPicture(plan, sewn, says).paint(g, palette, type.body(), box));
     }
 
     List<SlipPicture> slips(EndPlan end, BlockPlan block, Phrases phrases) {
