@@ -67,6 +67,7 @@ public record HelpTopic(HelpPage page, String anchor) {
         put(topics, window, "structures", "useStructure", "describeStructure");
         put(topics, window, "settings", "settings", "screen");
         put(topics, "howto/measure.md", "", "measured");
+        put(topics, "howto/samples.md", "", "samples");
         put(topics, "install.md", "", "about");
         return topics;
     }
