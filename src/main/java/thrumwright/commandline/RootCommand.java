@@ -37,6 +37,7 @@ public final class RootCommand implements Runnable {
         COMMANDS.put("check", CheckCommand::new);
         COMMANDS.put("structures", StructuresCommand::new);
         COMMANDS.put("begin", BeginCommand::new);
+        COMMANDS.put("samples", SamplesCommand::new);
     }
 
     /** Answered without looking at the commands. */

@@ -120,12 +120,10 @@ final class YarnLines {
         if (total.inWarp() > 0) {
             uses.add(phrases.say("use.warp"));
         }
-        for (Plan plan : plans) {
-            plan.piece().yarns().stream()
-                    .filter(yarn -> yarn.strandsOf(total.yarn().id()) > 0)
-                    .flatMap(yarn -> Stream.of(plan.start(), plan.top()).flatMap(end -> end.taking(yarn).stream()))
-                    .forEach(block -> uses.add(words.name(block).toLowerCase(Locale.ROOT)));
-        }
+        plans.stream()
+                .flatMap(plan -> Stream.of(plan.start(), plan.top()))
+                .flatMap(end -> end.taking(total.yarn()).stream())
+                .forEach(block -> uses.add(words.name(block).toLowerCase(Locale.ROOT)));
         if (total.inDesign() > 0) {
             uses.add(phrases.say("use.design", Map.of("length", shown.total(total.inDesign()))));
         }

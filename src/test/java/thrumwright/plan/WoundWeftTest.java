@@ -155,6 +155,15 @@ class WoundWeftTest {
                 .doesNotContain("Blend");
     }
 
+    /** What a strand is used for is what its bundle is used for. */
+    @Test
+    void aStrandIsTakenByWhatItsBundleIsWovenInto() {
+        Plan plan = Plan.of(panel());
+        assertThat(plan.start().taking(plan.piece().yarn("silt")))
+                .isNotEmpty()
+                .isEqualTo(plan.start().taking(plan.piece().yarn("weft")));
+    }
+
     @Test
     void theSheetSaysEachStrand() {
         StepSheet sheet = StepSheet.of(Plan.of(panel()), Locale.UK);

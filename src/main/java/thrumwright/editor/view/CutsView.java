@@ -84,7 +84,7 @@ public final class CutsView {
         JLabel title = new JLabel(texts.say("cuts.yarns"));
         title.setFont(UIManager.getFont("semibold.font"));
         column.add(title, "span 2, gap 10 10 10 3");
-        column.add(new Prose(note).in("Thrumwright.quiet"), "span 2, wmin 60, gap 10 10 0 3");
+        column.add(new Prose(note).in("Thrumwright.quiet"), "span 2, growx, wmin 60, gap 10 10 0 3");
         for (YarnLine line : totals) {
             JComponent colour = line.yarn()
                     .<JComponent>map(yarn -> new UnheardPicture(new Swatch(yarn.colour())))
