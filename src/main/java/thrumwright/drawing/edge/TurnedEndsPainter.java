@@ -89,7 +89,7 @@ final class TurnedEndsPainter {
             turning.remove(LEFT);
         }
         List<Stretch> all = Stretches.of(in.warp(), turning, false, Detail.FINE);
-        if (in.turned().fringe() && in.lastRow(row)) {
+        if (in.turned().fringe() && row == in.turned().rows() - 1) {
             shade(in)
                     .drawTogether(
                             turning.stream().map(strand -> hanging(in, strand)).toList());
