@@ -41,6 +41,8 @@ import thrumwright.store.ClassFile;
 import thrumwright.store.FileProblem;
 import thrumwright.store.PieceFile;
 import thrumwright.store.StructureFile;
+import thrumwright.store.Unknown;
+import thrumwright.yarn.Yarn;
 
 /** What the docs say is so. */
 class DocsTest {
@@ -132,6 +134,7 @@ class DocsTest {
                             .exact();
                 case "warp in one loop" -> start.loops().orElseThrow().turn(piece.setting(piece.warpYarn()));
                 case "loops stand out" -> start.loops().orElseThrow().standOut(piece.setting(piece.warpYarn()));
+                case "loops slip" -> start.loops().orElseThrow().slip(piece.setting(piece.warpYarn()));
                 case "whole warp" ->
                     Plan.of(piece.withStart(structure.fittedTo(piece))).warpYarn();
                 default -> throw new IllegalArgumentException(row.group(3));
@@ -161,6 +164,26 @@ class DocsTest {
                 .isEmpty();
         assertThat(StructureFile.read(examples.get(2)).structure().end().blocks())
                 .hasSize(2);
+    }
+
+    /** The bundle in docs/files.md, put among the yarns of the piece there, with a yarn for its other strands. */
+    @Test
+    void theBundleInTheDocsIsRead() throws IOException, FileProblem {
+        String piece = blocks("docs/files.md", "json").get(0);
+        String bundle = blocks("docs/files.md", "text").stream()
+                .filter(text -> text.contains("wound"))
+                .findFirst()
+                .orElseThrow();
+        String foam =
+                "{\"id\": \"foam\", \"colour\": \"#e0e4e0\", \"fibre\": \"wool\", \"thickness\": {\"diameter\": \"1 mm\"}}";
+        Piece read = PieceFile.read(piece.replace("\"yarns\": [", "\"yarns\": [" + bundle + ", " + foam + ", "))
+                .piece();
+        Yarn tide = read.yarn("tide");
+        assertThat(tide.strandsOf("mud")).isEqualTo(3);
+        assertThat(tide.strandsOf("foam")).isEqualTo(2);
+        assertThat(tide.beaten()).isCloseTo(1.05, within(1e-9));
+        assertThat(PieceFile.read(new PieceFile(read, Unknown.none()).text()).piece())
+                .isEqualTo(read);
     }
 
     /** Every kind of loom in docs/files.md is read as it stands there, and written again. */

@@ -28,7 +28,9 @@ public record WarpLoops(Tag tag, Held round, Length thick) implements EdgeFinish
         /** A cord across the loom that stays in the edge. */
         CORD_STAYS,
         /** A row of nails, one for each loop. */
-        NAILS;
+        NAILS,
+        /** A jig’s bar, drawn out before anything is woven: another warp is linked through the loops and leads on to the loom. */
+        LINKED;
 
         /** Whether it lies across the whole warp. */
         public boolean across() {
@@ -50,8 +52,13 @@ public record WarpLoops(Tag tag, Held round, Length thick) implements EdgeFinish
     }
 
     /** From the middle of what they lie round to the warp's own middle line, mm. */
-    private double radius(double warp) {
-        return (thick.mm() + warp) / 2;
+    private static double radius(double thick, double warp) {
+        return (thick + warp) / 2;
+    }
+
+    /** Whether another warp is linked through the loops. */
+    public boolean linked() {
+        return round == Held.LINKED;
     }
 
     /**
@@ -62,24 +69,40 @@ public record WarpLoops(Tag tag, Held round, Length thick) implements EdgeFinish
      * @param warp any yarn on its warp
      */
     public double turn(Setting warp) {
-        double half = Math.PI * radius(warp.warp());
+        return turn(warp, thick.mm());
+    }
+
+    private double turn(Setting warp, double thick) {
+        double half = Math.PI * radius(thick, warp.warp());
         return round.across()
                 ? Math.hypot(half, warp.spacing())
-                : half + Math.abs(warp.spacing() - 2 * radius(warp.warp()));
+                : half + Math.abs(warp.spacing() - 2 * radius(thick, warp.warp()));
     }
 
     /** The way of one loop round a rod or a cord, seen along it, and along it as its climb. */
     public Strand strand(Setting warp) {
-        Visit half = Visit.of(0, radius(warp.warp()), Sense.CLOCKWISE);
+        Visit half = Visit.of(0, radius(thick.mm(), warp.warp()), Sense.CLOCKWISE);
         return new Strand(List.of(Leg.climbing(Route.of(List.of(half), Route.FRONT, Route.BACK), 0, warp.spacing())));
     }
 
     /**
      * How far the loops stand out from the cloth when what they lay round is gone, mm: half of what is left of their warp
-     * when they lead straight from end to end. 0 where it stays.
+     * when they lead straight from end to end. 0 where it stays. A linked warp is taken to be as thick as the warp.
      */
     public double standOut(Setting warp) {
-        return round.comesOut() ? Math.max(0, (turn(warp) + thick.mm() - warp.spacing()) / 2) : 0;
+        return round.comesOut() ? standOut(warp, linked() ? warp.warp() : thick.mm()) : 0;
+    }
+
+    private double standOut(Setting warp, double thick) {
+        return Math.max(0, (turn(warp, thick) + thick - warp.spacing()) / 2);
+    }
+
+    /**
+     * How far linked loops slip outwards when the jig’s bar is drawn out and they hang in the other warp, mm, 0 or more: so much more
+     * can be woven at this end. 0 for all others.
+     */
+    public double slip(Setting warp) {
+        return linked() ? Math.max(0, standOut(warp, thick.mm()) - standOut(warp, warp.warp())) : 0;
     }
 
     /** Loops between neighbouring ends: those at the start join the second end with the third, and so on. */

@@ -22,6 +22,7 @@ import thrumwright.plan.YarnTotal;
 import thrumwright.plan.finding.Finding;
 import thrumwright.plan.finding.Findings;
 import thrumwright.plan.words.FindingWords;
+import thrumwright.yarn.Yarn;
 
 /** A plan as plain values for other programs; described in docs/commandline.md. Lengths in mm, masses in g. */
 final class PlanJson {
@@ -120,6 +121,7 @@ final class PlanJson {
     private static Map<String, Object> wrapping(Wrapping wrapping) {
         Map<String, Object> json = new LinkedHashMap<>();
         json.put("yarn", wrapping.yarn().id());
+        strands(json, wrapping.yarn());
         json.put("height", wrapping.height());
         json.put("count", wrapping.count());
         json.put("exact", wrapping.each().exact());
@@ -139,6 +141,7 @@ final class PlanJson {
     private static void work(Map<String, Object> json, Work work) {
         json.put("comesOut", work.block().use().comesOut());
         json.put("yarn", work.yarn().id());
+        strands(json, work.yarn());
         json.put("exact", work.cut().exact());
         json.put("ease", work.cut().ease());
         work.toCut().ifPresentOrElse(cut -> cut(json, cut), () -> noCut(json));
@@ -151,6 +154,15 @@ final class PlanJson {
         json.put(
                 "rows",
                 listed.stream().map(row -> row(row, work.setting().ends())).toList());
+    }
+
+    /** How many strands of which yarn each length is wound from, if it is several. */
+    private static void strands(Map<String, Object> json, Yarn yarn) {
+        yarn.bundle().ifPresent(bundle -> {
+            Map<String, Object> strands = new LinkedHashMap<>();
+            bundle.parts().forEach(part -> strands.put(part.yarn().id(), part.count()));
+            json.put("strands", strands);
+        });
     }
 
     private static void cut(Map<String, Object> json, Cut cut) {

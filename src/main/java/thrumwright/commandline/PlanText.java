@@ -131,7 +131,7 @@ public final class PlanText {
     private String work(Work work) {
         String rows = Said.of("plan.rows", "rows", work.rows().size());
         String way = Said.of("plan.way", Map.of("from", words.side(work.begins()), "to", words.side(work.ends())));
-        String yarn = work.yarn().name();
+        String yarn = words.yarn(work.yarn());
         return pad(rows, 10)
                 + pad(way, 16)
                 + work.toCut().map(cut -> cut(cut, yarn)).orElseGet(() -> goesOn(work, yarn));

@@ -37,7 +37,7 @@ public final class Beginnings {
         return new Piece(
                 "",
                 "",
-                Optional.empty(),
+                Destiny.UNSAID,
                 inches ? loom("36 in", "7/8 in", "1 1/4 in") : loom("90 cm", "22 mm", "30 mm"),
                 new Warp(Length.parse(inches ? "10 in" : "25 cm"), Sett.parse(inches ? "8/in" : "3/cm"), "cord"),
                 List.of(

@@ -24,7 +24,7 @@ import thrumwright.yarn.Yarn;
  *
  * @param title what the weaver calls it
  * @param note anything that the weaver wants to keep with it
- * @param madeFor what it is for; empty if nobody said so
+ * @param destiny what becomes of it off the loom
  * @param yarns all yarns, with different ids
  * @param cordId yarn of the stiff parts
  * @param wasteId yarn of what comes out again
@@ -35,7 +35,7 @@ import thrumwright.yarn.Yarn;
 public record Piece(
         String title,
         String note,
-        Optional<MadeFor> madeFor,
+        Destiny destiny,
         Loom loom,
         Warp warp,
         List<Yarn> yarns,
@@ -57,14 +57,14 @@ public record Piece(
     public Piece {
         Objects.requireNonNull(title);
         Objects.requireNonNull(note);
-        Objects.requireNonNull(madeFor);
+        Objects.requireNonNull(destiny);
         Objects.requireNonNull(loom);
         Objects.requireNonNull(habits);
         Objects.requireNonNull(top);
         Objects.requireNonNull(ticks);
         Objects.requireNonNull(measures);
         Objects.requireNonNull(meant);
-        yarns = List.copyOf(yarns);
+        yarns = Wound.from(yarns);
         loom.kind().check(warp.sett());
         start = start.withFinishesAtTheEdge(Place.START);
         top = top instanceof Top.OnItsOwn own ? new Top.OnItsOwn(own.end().withFinishesAtTheEdge(Place.TOP)) : top;
@@ -217,9 +217,11 @@ public record Piece(
                 .orElse(nominal);
     }
 
-    /** Whether any yarn of that id is needed, so that it can't be taken away. */
+    /** Whether any yarn of that id is needed, for itself or for a bundle, so that it can't be taken away. */
     public boolean uses(String yarnId) {
-        return usedYarns(warp, cordId, wasteId, design, start, top).contains(yarnId);
+        boolean wound =
+                yarns.stream().flatMap(yarn -> yarn.bundle().stream()).anyMatch(bundle -> bundle.of(yarnId) > 0);
+        return wound || usedYarns(warp, cordId, wasteId, design, start, top).contains(yarnId);
     }
 
     /** The block of that id in an end, if it is there. */
@@ -229,17 +231,26 @@ public record Piece(
 
     public Piece withTitle(String other) {
         return new Piece(
-                other, note, madeFor, loom, warp, yarns, cordId, wasteId, design, habits, start, top, ticks, measures,
+                other, note, destiny, loom, warp, yarns, cordId, wasteId, design, habits, start, top, ticks, measures,
                 meant);
     }
 
     public Piece withNote(String other) {
         return new Piece(
-                title, other, madeFor, loom, warp, yarns, cordId, wasteId, design, habits, start, top, ticks, measures,
+                title, other, destiny, loom, warp, yarns, cordId, wasteId, design, habits, start, top, ticks, measures,
                 meant);
     }
 
+    /** What it is for; empty if nobody said so. */
+    public Optional<MadeFor> madeFor() {
+        return destiny.madeFor();
+    }
+
     public Piece withMadeFor(Optional<MadeFor> other) {
+        return withDestiny(destiny.withMadeFor(other));
+    }
+
+    public Piece withDestiny(Destiny other) {
         return new Piece(
                 title, note, other, loom, warp, yarns, cordId, wasteId, design, habits, start, top, ticks, measures,
                 meant);
@@ -247,73 +258,73 @@ public record Piece(
 
     public Piece withLoom(Loom other) {
         return new Piece(
-                title, note, madeFor, other, warp, yarns, cordId, wasteId, design, habits, start, top, ticks, measures,
+                title, note, destiny, other, warp, yarns, cordId, wasteId, design, habits, start, top, ticks, measures,
                 meant);
     }
 
     public Piece withWarp(Warp other) {
         return new Piece(
-                title, note, madeFor, loom, other, yarns, cordId, wasteId, design, habits, start, top, ticks, measures,
+                title, note, destiny, loom, other, yarns, cordId, wasteId, design, habits, start, top, ticks, measures,
                 meant);
     }
 
     public Piece withYarns(List<Yarn> other) {
         return new Piece(
-                title, note, madeFor, loom, warp, other, cordId, wasteId, design, habits, start, top, ticks, measures,
+                title, note, destiny, loom, warp, other, cordId, wasteId, design, habits, start, top, ticks, measures,
                 meant);
     }
 
     public Piece withCord(String otherId) {
         return new Piece(
-                title, note, madeFor, loom, warp, yarns, otherId, wasteId, design, habits, start, top, ticks, measures,
+                title, note, destiny, loom, warp, yarns, otherId, wasteId, design, habits, start, top, ticks, measures,
                 meant);
     }
 
     public Piece withWaste(String otherId) {
         return new Piece(
-                title, note, madeFor, loom, warp, yarns, cordId, otherId, design, habits, start, top, ticks, measures,
+                title, note, destiny, loom, warp, yarns, cordId, otherId, design, habits, start, top, ticks, measures,
                 meant);
     }
 
     public Piece withDesign(Design other) {
         return new Piece(
-                title, note, madeFor, loom, warp, yarns, cordId, wasteId, other, habits, start, top, ticks, measures,
+                title, note, destiny, loom, warp, yarns, cordId, wasteId, other, habits, start, top, ticks, measures,
                 meant);
     }
 
     public Piece withHabits(Habits other) {
         return new Piece(
-                title, note, madeFor, loom, warp, yarns, cordId, wasteId, design, other, start, top, ticks, measures,
+                title, note, destiny, loom, warp, yarns, cordId, wasteId, design, other, start, top, ticks, measures,
                 meant);
     }
 
     public Piece withStart(End other) {
         return new Piece(
-                title, note, madeFor, loom, warp, yarns, cordId, wasteId, design, habits, other, top, ticks, measures,
+                title, note, destiny, loom, warp, yarns, cordId, wasteId, design, habits, other, top, ticks, measures,
                 meant);
     }
 
     public Piece withTop(Top other) {
         return new Piece(
-                title, note, madeFor, loom, warp, yarns, cordId, wasteId, design, habits, start, other, ticks, measures,
+                title, note, destiny, loom, warp, yarns, cordId, wasteId, design, habits, start, other, ticks, measures,
                 meant);
     }
 
     public Piece withTicks(Ticks other) {
         return new Piece(
-                title, note, madeFor, loom, warp, yarns, cordId, wasteId, design, habits, start, top, other, measures,
+                title, note, destiny, loom, warp, yarns, cordId, wasteId, design, habits, start, top, other, measures,
                 meant);
     }
 
     public Piece withMeasures(Measures other) {
         return new Piece(
-                title, note, madeFor, loom, warp, yarns, cordId, wasteId, design, habits, start, top, ticks, other,
+                title, note, destiny, loom, warp, yarns, cordId, wasteId, design, habits, start, top, ticks, other,
                 meant);
     }
 
     public Piece withMeant(Meant other) {
         return new Piece(
-                title, note, madeFor, loom, warp, yarns, cordId, wasteId, design, habits, start, top, ticks, measures,
+                title, note, destiny, loom, warp, yarns, cordId, wasteId, design, habits, start, top, ticks, measures,
                 other);
     }
 

@@ -27,7 +27,12 @@ public record Stash(List<Loom> looms, List<Yarn> yarns) {
     /** With the loom and the yarns of a piece, as they are in it, in front of all others. */
     public Stash with(Piece piece) {
         return new Stash(
-                joined(List.of(piece.loom()), looms, Loom::name), numbered(joined(piece.yarns(), yarns, Yarn::name)));
+                joined(List.of(piece.loom()), looms, Loom::name), numbered(joined(single(piece), yarns, Yarn::name)));
+    }
+
+    /** A bundle is wound anew for each piece; its strands' yarns are kept. */
+    private static List<Yarn> single(Piece piece) {
+        return piece.yarns().stream().filter(yarn -> yarn.bundle().isEmpty()).toList();
     }
 
     private static <T> List<T> joined(List<T> first, List<T> then, Function<T, String> name) {

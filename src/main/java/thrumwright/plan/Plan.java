@@ -3,6 +3,7 @@ package thrumwright.plan;
 import java.util.List;
 import java.util.Optional;
 import thrumwright.block.Course;
+import thrumwright.block.WarpLoops;
 import thrumwright.piece.Datum;
 import thrumwright.piece.Measures;
 import thrumwright.piece.Piece;
@@ -67,6 +68,17 @@ public record Plan(
         return ClosedWarp.of(piece, start, top);
     }
 
+    /**
+     * How long the warp is that is linked through the upper loops, from them to the bar beyond, mm, 0 or more; 0 where none is:
+     * as long as the shed needs, if there is room for it. The shed
+     * goes on into it.
+     */
+    public double linked() {
+        boolean linked = top.loops().filter(WarpLoops::linked).isPresent();
+        double room = budget.open() - budget.designEnds() - budget.top();
+        return linked ? Math.max(0, Math.min(room, closingShed().hands())) : 0;
+    }
+
     /** How the shed closes towards loops at the top, in the last stripe's yarn. */
     public ClosingShed closingShed() {
         return ClosingShed.of(piece.stripe(Place.TOP));
@@ -108,5 +120,23 @@ public record Plan(
     /** Finished height without fringes, mm, more than 0: the design off the loom and what both ends show in front. */
     public double finishedHeight() {
         return piece.design().height().mm() + start.inFront() + top.inFront();
+    }
+
+    /** The board that it is sewn to, if it is made for one. */
+    public Optional<MountingBoard> board() {
+        return piece.destiny().mounted()
+                ? Optional.of(MountingBoard.of(piece, finishedWidth(), finishedHeight()))
+                : Optional.empty();
+    }
+
+    /** Its lining, if it hangs and is to have one. */
+    public Optional<Lining> lining() {
+        boolean lined = piece.destiny().hung() && piece.destiny().lined();
+        return lined ? Optional.of(Lining.of(piece, top, finishedWidth(), finishedHeight())) : Optional.empty();
+    }
+
+    /** The cord that is sewn along its edges, if there is one. */
+    public Optional<SewnCord> sewnCord() {
+        return piece.destiny().cord().map(cord -> SewnCord.of(piece, cord, finishedWidth(), finishedHeight()));
     }
 }

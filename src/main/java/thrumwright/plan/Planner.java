@@ -54,12 +54,15 @@ record Planner(Piece piece, Measures measures) {
                 .orElse(ends * room.perEnd());
     }
 
+    /** A bundle is told by the yarns of its strands. */
     private List<YarnTotal> totals(EndPlan start, EndPlan top, LoomRoom room) {
         List<YarnTotal> totals = new ArrayList<>();
         for (Yarn yarn : piece.yarns()) {
-            boolean warp = yarn.id().equals(piece.warp().yarnId());
-            double inWarp = warp ? warpYarn(piece, start, top, room) : 0;
-            YarnTotal total = new YarnTotal(yarn, inWarp, start.cut(yarn) + top.cut(yarn));
+            double inWarp = piece.warpYarn().strandsOf(yarn.id()) * warpYarn(piece, start, top, room);
+            double inEnds = piece.yarns().stream()
+                    .mapToDouble(cut -> cut.strandsOf(yarn.id()) * (start.cut(cut) + top.cut(cut)))
+                    .sum();
+            YarnTotal total = new YarnTotal(yarn, inWarp, inEnds);
             if (total.length() > 0) {
                 totals.add(total);
             }

@@ -3,7 +3,7 @@ package thrumwright.plan;
 import thrumwright.yarn.Yarn;
 
 /**
- * How much of one yarn the warp and both ends take; the design itself is the weaver's.
+ * How much of one yarn the warp and both ends take, by itself and as strands of bundles; the design itself is the weaver's.
  *
  * @param inWarp mm
  * @param inEnds mm, as cut

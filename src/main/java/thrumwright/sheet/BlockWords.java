@@ -48,7 +48,7 @@ final class BlockWords {
     private String take(Work work, Cut cut) {
         Butterflies butterflies = cut.butterflies();
         Map<String, Object> values = new HashMap<>();
-        values.put("yarn", work.yarn().name());
+        values.put("yarn", words.yarn(work.yarn()));
         values.put("cut", shown.cut(cut.length()));
         values.put("widths", shown.halves(cut.widths()));
         values.put("of", phrases.say(widthsOf(piece)));

@@ -39,20 +39,21 @@ final class BlockingWords {
                 .anyMatch(hem -> hem.cloth() > 0);
     }
 
-    private Set<Fibre> fibres() {
+    /** Those of the yarns that stay. */
+    Set<Fibre> fibres() {
         Piece piece = plan.piece();
-        Set<Fibre> fibres = EnumSet.of(piece.warpYarn().fibre());
+        Set<Fibre> fibres = EnumSet.copyOf(piece.warpYarn().fibres());
         for (Place place : Place.values()) {
-            fibres.add(piece.stripe(place).fibre());
+            fibres.addAll(piece.stripe(place).fibres());
         }
         for (EndPlan end : List.of(plan.start(), plan.top())) {
-            end.blocks().stream().filter(BlockPlan::stays).forEach(block -> fibres.add(fibre(block)));
+            end.blocks().stream().filter(BlockPlan::stays).forEach(block -> fibres.addAll(fibres(block)));
         }
         return fibres;
     }
 
-    private static Fibre fibre(BlockPlan block) {
-        return block.work().orElseThrow().yarn().fibre();
+    private static Set<Fibre> fibres(BlockPlan block) {
+        return block.work().orElseThrow().yarn().fibres();
     }
 
     List<String> keys() {

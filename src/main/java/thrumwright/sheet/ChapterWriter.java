@@ -226,8 +226,7 @@ final class ChapterWriter {
         stop.add(said(stopKey(), Map.of("line", heights.at(Place.TOP, budget.stopLine()))));
         if (budget.closed() && budget.left() >= 0) {
             stop.add(said(
-                    LoopWords.onNails(plan.top()) ? "design.left.closed-nails" : "design.left.closed",
-                    Map.of("left", shown.height(budget.left()))));
+                    "design.left.closed" + LoopWords.way(plan.top()), Map.of("left", shown.height(budget.left()))));
         } else if (budget.left() >= 0) {
             stop.add(said(
                     "design.left",

@@ -12,6 +12,7 @@ import thrumwright.measure.Shown;
 import thrumwright.piece.Piece;
 import thrumwright.plan.Plan;
 import thrumwright.plan.finding.ClassPlan;
+import thrumwright.plan.words.Words;
 import thrumwright.yarn.Yarn;
 
 /** Gathers the cuts of all looms of a class: equal lengths of one yarn are cut together. */
@@ -25,6 +26,7 @@ final class ClassCuts {
     private final ClassPlan plan;
     private final MemberNames names;
     private final Phrases phrases;
+    private final Words words;
     private final Shown shown;
 
     /**
@@ -46,11 +48,12 @@ final class ClassCuts {
     /** By what is cut, then the length, then what it is for: how many for each member. */
     private final Map<Stuff, Map<Long, Map<String, Map<Integer, Integer>>>> gathered = new LinkedHashMap<>();
 
-    ClassCuts(WrittenClass written, MemberNames names, Phrases phrases) {
+    ClassCuts(WrittenClass written, MemberNames names, Phrases phrases, Words words) {
         this.written = written;
         this.plan = written.plan();
         this.names = names;
         this.phrases = phrases;
+        this.words = words;
         this.shown = plan.set().piece().shown();
     }
 
@@ -62,7 +65,7 @@ final class ClassCuts {
         List<ClassSheet.Cuts> all = new ArrayList<>();
         for (Yarn yarn : piece.yarns()) {
             if (gathered.containsKey(Stuff.of(yarn))) {
-                all.add(cuts(Optional.of(yarn), yarn.name(), gathered.get(Stuff.of(yarn))));
+                all.add(cuts(Optional.of(yarn), words.yarn(yarn), gathered.get(Stuff.of(yarn))));
             }
         }
         gathered.forEach((stuff, lengths) ->

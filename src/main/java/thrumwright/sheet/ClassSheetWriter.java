@@ -64,7 +64,8 @@ final class ClassSheetWriter {
             }
         });
         Phrases steps = Phrases.of("thrumwright.sheet.steps", locale);
-        YarnLines yarns = new YarnLines(piece, steps, new Words(locale));
+        Words words = new Words(locale);
+        YarnLines yarns = new YarnLines(piece, steps, words);
         return new ClassSheet(
                 ClassSheet.title(plan.set(), locale),
                 facts,
@@ -74,7 +75,7 @@ final class ClassSheetWriter {
                                 yarns.bands(plan.plans()).stream())
                         .toList(),
                 SheetWriter.cutNote(plan.plans(), steps),
-                new ClassCuts(written, names, phrases).all(),
+                new ClassCuts(written, names, phrases, words).all(),
                 columns,
                 looms);
     }

@@ -9,6 +9,7 @@ import thrumwright.yarn.Yarn;
  *
  * @param yarn to cut; empty for a band of cloth
  * @param what to cut, in words
+ * @param strands of which each length consists, in words; empty if it is a yarn by itself
  * @param role the part that the yarn plays; empty for a yarn of the block's own
  * @param use what it is for
  * @param step the number of the step that takes it
@@ -22,6 +23,7 @@ public record CutLine(
         String blockId,
         Optional<Yarn> yarn,
         String what,
+        String strands,
         String role,
         String use,
         int step,
@@ -32,6 +34,11 @@ public record CutLine(
     /** “6½ ×”, or empty. */
     public String times() {
         return widths.isEmpty() ? "" : widths + " ×";
+    }
+
+    /** What to cut, and of a bundle its strands. */
+    public String whatAndStrands() {
+        return strands.isEmpty() ? what : what + " (" + strands + ")";
     }
 
     /** What to cut, and the part it plays. */

@@ -7,11 +7,8 @@ import java.util.Map;
 import java.util.Optional;
 import thrumwright.measure.Phrases;
 import thrumwright.measure.Shown;
-import thrumwright.measure.Unit;
-import thrumwright.measure.UnitSystem;
 import thrumwright.piece.MadeFor;
 import thrumwright.plan.Hem;
-import thrumwright.plan.HemStitch;
 import thrumwright.plan.Plan;
 import thrumwright.plan.Weight;
 import thrumwright.plan.words.Words;
@@ -58,7 +55,12 @@ final class DestinyWords {
     }
 
     private List<String> mounting() {
-        List<String> keys = new ArrayList<>(List.of("off.mount.board", "off.mount.pin", "off.mount.sew"));
+        List<String> keys = new ArrayList<>(List.of(
+                plan.board().orElseThrow().hides() ? "off.mount.board-hidden" : "off.mount.board",
+                "off.mount.cover",
+                "off.mount.pin",
+                "off.mount.sew",
+                "off.mount.thread"));
         if (madeFor == MadeFor.FRAMED) {
             keys.add("off.frame.gap");
         }
@@ -80,12 +82,17 @@ final class DestinyWords {
         if (madeFor == MadeFor.HUNG) {
             return hanging.values();
         }
-        double margin = shown.system() == UnitSystem.INCHES ? Unit.INCH.millimetres() : 25;
         Map<String, Object> values = new HashMap<>();
-        values.put("margin", shown.height(margin));
-        values.put("boardWidth", shown.cut(plan.finishedWidth() + 2 * margin));
-        values.put("boardHeight", shown.cut(plan.finishedHeight() + 2 * margin));
-        values.put("spacing", shown.height(HemStitch.spacing(shown.system())));
+        plan.board().ifPresent(board -> {
+            values.putAll(SewnOnWords.seam(plan, 2 * (plan.finishedWidth() + plan.finishedHeight())));
+            values.put("margin", shown.height(board.border()));
+            values.put("less", shown.height(plan.finishedWidth() - board.width()));
+            values.put("boardWidth", shown.cut(board.width()));
+            values.put("boardHeight", shown.cut(board.height()));
+            values.put("turnover", shown.height(board.turnover()));
+            values.put("coverWidth", shown.cut(board.coverWidth()));
+            values.put("coverHeight", shown.cut(board.coverHeight()));
+        });
         values.put("weight", shown.mass(Weight.of(plan).total()));
         values.put("times", HangingWords.TIMES);
         values.put("clear", shown.height(CLEAR));

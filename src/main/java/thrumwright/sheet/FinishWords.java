@@ -60,7 +60,11 @@ record FinishWords(Shown shown, Phrases phrases, Words words) {
     /** What to take in hand; empty if nothing. */
     String take(Finish finish) {
         return finish.wrapping()
-                .map(wrapping -> phrases.say("wrapped-tassels.take", values(finish)))
+                .map(wrapping -> {
+                    Map<String, Object> values = values(finish);
+                    values.put("yarn", words.yarn(wrapping.yarn()));
+                    return phrases.say("wrapped-tassels.take", values);
+                })
                 .orElse("");
     }
 

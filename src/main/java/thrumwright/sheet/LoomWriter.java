@@ -64,7 +64,15 @@ final class LoomWriter {
     private String cut(CutLine cut) {
         return phrases.say(
                 cut.count() == 1 ? "cut.one" : "cut.several",
-                Map.of("what", cut.what(), "count", cut.count(), "length", cut.length(), "widths", cut.widths()));
+                Map.of(
+                        "what",
+                        cut.whatAndStrands(),
+                        "count",
+                        cut.count(),
+                        "length",
+                        cut.length(),
+                        "widths",
+                        cut.widths()));
     }
 
     private List<LoomStep.LoomRow> rows(Work work) {

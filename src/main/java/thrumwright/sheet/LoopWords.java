@@ -63,6 +63,10 @@ final class LoopWords {
         } else {
             sentences.add(said("warp-loops.fix-one", values));
         }
+        linking(Place.START).ifPresent(sentences::addAll);
+        if (closed.isPresent()) {
+            linking(Place.TOP).ifPresent(sentences::addAll);
+        }
         sentences.add(said("warp-loops.begin", values));
         return sentences;
     }
@@ -78,27 +82,66 @@ final class LoopWords {
                                     Place.TOP,
                                     plan.budget().designEnds() + plan.top().height()));
             sentences.add(said("warp-loops.fix-top", values));
+            linking(Place.TOP).ifPresent(sentences::addAll);
         }
         sentences.add(said("warp-loops.pack", values));
         return sentences;
     }
 
+    /** How loops that were wound on a jig come to hang in another warp. */
+    private Optional<List<Sentence>> linking(Place place) {
+        return plan.end(place).loops().filter(WarpLoops::linked).map(loops -> {
+            int ends = plan.piece().warp().ends();
+            int count = WarpLoops.loops(ends, place == Place.START);
+            double slip = loops.slip(plan.piece().setting(plan.piece().warpYarn()));
+            double far = place == Place.START ? plan.budget().clearance() : plan.linked();
+            Map<String, Object> values = Map.of(
+                    "loops", count,
+                    "far", shown.height(far),
+                    "length", shown.total(2 * count * far),
+                    "slip", shown.height(slip));
+            List<Sentence> sentences = new ArrayList<>();
+            String link = "warp-loops.link-" + (place == Place.START ? "start" : "top");
+            sentences.add(said(link, values));
+            sentences.add(said(link + (slip > UNSEEN ? ".slip" : ".taut"), values));
+            return sentences;
+        });
+    }
+
     /** How to go on where the shed closes towards the upper loops; said before that begins, in the design. */
     List<Sentence> closing() {
         ClosingShed shed = plan.closingShed();
+        double beyond = plan.linked();
+        if (beyond >= shed.hands()) {
+            return List.of(said("warp-loops.open", Map.of()));
+        }
         double loops = plan.budget().designEnds() + plan.top().height();
         double begins = plan.budget().clearance();
         HeightWords heights = new HeightWords(plan, phrases);
         Map<String, Object> values = Map.of(
-                "line", heights.at(Place.TOP, Math.max(begins, loops - shed.hands())),
-                "needleLine", heights.at(Place.TOP, Math.max(begins, loops - shed.needle())),
-                "needle", shown.height(Math.min(loops - begins, shed.needle())));
-        return List.of(said("warp-loops.fill", values), said("warp-loops.needle", values));
+                "line", heights.at(Place.TOP, Math.max(begins, loops + beyond - shed.hands())),
+                "needleLine", heights.at(Place.TOP, Math.max(begins, loops + beyond - shed.needle())),
+                "needle", shown.height(Math.min(loops - begins, Math.max(0, shed.needle() - beyond))));
+        Sentence low = said("warp-loops.fill", values);
+        return beyond >= shed.needle() ? List.of(low) : List.of(low, said("warp-loops.needle", values));
     }
 
     /** Nails go through each loop singly: yarn runs round them in the plane of the frame, and nothing is lashed. */
     static boolean onNails(EndPlan end) {
         return end.loops().filter(loops -> !loops.round().across()).isPresent();
+    }
+
+    /** What the key of a sentence ends with where it depends on how the loops are held. */
+    static String way(EndPlan end) {
+        if (onNails(end)) {
+            return "-nails";
+        }
+        return linked(end) ? "-linked" : "";
+    }
+
+    /** Another warp, linked through the loops, holds them on the loom. */
+    static boolean linked(EndPlan end) {
+        return end.loops().filter(WarpLoops::linked).isPresent();
     }
 
     /** What to do off the loom. */
@@ -113,7 +156,7 @@ final class LoopWords {
                                 + loops.round().name().toLowerCase(Locale.ROOT).replace('_', '-'),
                 values));
         Setting warp = plan.piece().setting(plan.piece().warpYarn());
-        if (loops.standOut(warp) > UNSEEN) {
+        if (!loops.linked() && loops.standOut(warp) > UNSEEN) {
             values.put("out", shown.fine(loops.standOut(warp)));
             sentences.add(said("off.loops.ease", values));
         }

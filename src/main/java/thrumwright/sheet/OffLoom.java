@@ -74,6 +74,9 @@ final class OffLoom {
         for (EndPlan end : ends) {
             end.hem().filter(Hem::folds).ifPresent(hem -> hem(end, hem));
         }
+        for (SewnOnWords.Told sewn : new SewnOnWords(plan, phrases).steps()) {
+            addTitled(Step.offLoom(sewn.key()), sewn.titleKey(), sewn.values(), sewn.keys(), sewn.cautions());
+        }
         DestinyWords destiny = new DestinyWords(plan, phrases, words);
         addTitled(Step.offLoom("last"), destiny.titleKey(), destiny.values(), destiny.keys(), destiny.cautions());
         return steps;
@@ -81,7 +84,13 @@ final class OffLoom {
 
     private void cut() {
         if (plan.closedWarp().isPresent()) {
-            addTitled(Step.offLoom("lift"), "off.lift", Map.of(), lifting(), List.of());
+            List<String> keys = lifting();
+            addTitled(
+                    Step.offLoom("lift"),
+                    "off.lift",
+                    Map.of(),
+                    keys,
+                    keys.contains("off.lift.linked") ? List.of("caution.blades") : List.of());
             return;
         }
         List<Sentence> sentences = new ArrayList<>();
@@ -117,16 +126,23 @@ final class OffLoom {
                 .findFirst();
     }
 
-    /** Loops are lifted off nails before anything else; what else they lie round is unlashed and comes along. */
+    /** Loops are lifted off nails before anything else; what else they lie round is unlashed and comes along, a linked warp is cut. */
     private List<String> lifting() {
-        long nails =
-                Stream.of(plan.start(), plan.top()).filter(LoopWords::onNails).count();
-        if (nails == 2) {
-            return List.of("off.lift.nails", "off.lift.lay");
+        List<String> keys = new ArrayList<>();
+        List<EndPlan> ends = List.of(plan.start(), plan.top());
+        long nails = ends.stream().filter(LoopWords::onNails).count();
+        long linked = ends.stream().filter(LoopWords::linked).count();
+        if (nails > 0) {
+            keys.add("off.lift.nails");
         }
-        return nails == 1
-                ? List.of("off.lift.nails", "off.lift.closed-one", "off.lift.flat")
-                : List.of("off.lift.closed", "off.lift.flat");
+        if (linked > 0) {
+            keys.add("off.lift.linked");
+        }
+        if (nails + linked < 2) {
+            keys.add(nails + linked == 1 ? "off.lift.closed-one" : "off.lift.closed");
+        }
+        keys.add(nails == 2 ? "off.lift.lay" : "off.lift.flat");
+        return keys;
     }
 
     /** With loops at one end, at the other only. */

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import thrumwright.block.Material;
 import thrumwright.block.TakesYarn;
@@ -29,6 +30,7 @@ import thrumwright.plan.finding.Findings;
 import thrumwright.plan.words.FindingWords;
 import thrumwright.plan.words.HeightWords;
 import thrumwright.plan.words.Words;
+import thrumwright.yarn.Yarn;
 
 /** Writes a sheet from a plan: first the chapters, then the lists that refer to their steps. */
 final class SheetWriter {
@@ -166,11 +168,19 @@ final class SheetWriter {
         Piece piece = plans.get(0).piece();
         Shown shown = piece.shown();
         boolean tied = plans.stream().anyMatch(SheetWriter::ties);
-        return phrases.say(
+        String note = phrases.say(
                 tied ? "cut.note.tied" : "cut.note",
                 Map.of(
                         "tail", shown.cut(piece.habits().tail().mm()),
                         "tie", shown.cut(piece.habits().tie().mm())));
+        return plans.stream().anyMatch(SheetWriter::winds) ? phrases.say("cut.note.wound", Map.of("note", note)) : note;
+    }
+
+    /** Whether something of it is cut from a bundle. */
+    private static boolean winds(Plan plan) {
+        return plan.piece().yarns().stream()
+                .filter(yarn -> yarn.bundle().isPresent())
+                .anyMatch(yarn -> plan.start().cut(yarn) + plan.top().cut(yarn) > 0);
     }
 
     private static boolean ties(Plan plan) {
@@ -216,6 +226,7 @@ final class SheetWriter {
                 Optional.empty(),
                 words.band(band.width(), band.thickness(), shown),
                 "",
+                "",
                 use,
                 step,
                 1,
@@ -230,20 +241,22 @@ final class SheetWriter {
                 finish.block().id(),
                 Optional.of(wrapping.yarn()),
                 wrapping.yarn().name(),
+                strands(wrapping.yarn()),
                 finish.block().takesYarn().map(this::role).orElse(""),
                 words.name(finish.block()),
                 step,
                 wrapping.count(),
                 shown.cut(wrapping.each().length()),
                 shown.halves(wrapping.each().widths()),
-                "");
+                eachStrand(wrapping.yarn(), wrapping.each().length()).orElse(""));
     }
 
     private CutLine cut(Place place, Work work, Cut cut, int step) {
         Butterflies butterflies = cut.butterflies();
         String together = butterflies.count() == work.block().together() ? "cut.strands" : "cut.shared";
-        String shared =
-                butterflies.count() == 1 ? "" : phrases.say(together, Map.of("length", shown.cut(cut.length())));
+        Optional<String> shared = butterflies.count() == 1
+                ? Optional.empty()
+                : Optional.of(phrases.say(together, Map.of("length", shown.cut(cut.length()))));
         double each = butterflies.count() == 1 ? cut.length() : butterflies.each();
         double widths = butterflies.count() == 1 ? cut.widths() : Decimals.roundedUp(each / piece.reference(), 0.5);
         return new CutLine(
@@ -251,13 +264,27 @@ final class SheetWriter {
                 work.block().id(),
                 Optional.of(work.yarn()),
                 work.yarn().name(),
+                strands(work.yarn()),
                 role(work.block()),
                 new LengthWords(phrases, words).all(work),
                 step,
                 butterflies.count(),
                 shown.cut(each),
                 shown.halves(widths),
-                shared);
+                Stream.concat(eachStrand(work.yarn(), each).stream(), shared.stream())
+                        .collect(Collectors.joining("; ")));
+    }
+
+    private String strands(Yarn yarn) {
+        return yarn.bundle().map(words::strands).orElse("");
+    }
+
+    /** “5 strands of Silt, each 2.40 m”, of a bundle. */
+    private Optional<String> eachStrand(Yarn yarn, double mm) {
+        return yarn.bundle().map(bundle -> {
+            String key = bundle.strands() == 1 ? "cut.strand" : "cut.each-strand";
+            return phrases.say(key, Map.of("strands", words.strands(bundle), "length", shown.cut(mm)));
+        });
     }
 
     private String role(TakesYarn block) {

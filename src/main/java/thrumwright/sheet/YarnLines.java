@@ -6,6 +6,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import thrumwright.measure.Decimals;
 import thrumwright.measure.Length;
 import thrumwright.measure.Phrases;
@@ -89,10 +90,12 @@ final class YarnLines {
         if (total.inWarp() > 0) {
             uses.add(phrases.say("use.warp"));
         }
-        plans.stream()
-                .flatMap(plan -> List.of(plan.start(), plan.top()).stream())
-                .flatMap(end -> end.taking(total.yarn()).stream())
-                .forEach(block -> uses.add(words.name(block).toLowerCase(Locale.ROOT)));
+        for (Plan plan : plans) {
+            plan.piece().yarns().stream()
+                    .filter(yarn -> yarn.strandsOf(total.yarn().id()) > 0)
+                    .flatMap(yarn -> Stream.of(plan.start(), plan.top()).flatMap(end -> end.taking(yarn).stream()))
+                    .forEach(block -> uses.add(words.name(block).toLowerCase(Locale.ROOT)));
+        }
         return uses;
     }
 }

@@ -13,6 +13,7 @@ import thrumwright.block.WarpLoops;
 import thrumwright.measure.Phrase;
 import thrumwright.measure.UnitSystem;
 import thrumwright.piece.Difficulty;
+import thrumwright.piece.EdgeCord;
 import thrumwright.piece.Habits;
 import thrumwright.piece.LoomKind;
 import thrumwright.piece.MadeFor;
@@ -46,7 +47,8 @@ final class Choices<T> implements ValueType<T> {
             .with("rod", WarpLoops.Held.ROD)
             .with("cord", WarpLoops.Held.CORD)
             .with("cord that stays", WarpLoops.Held.CORD_STAYS)
-            .with("nails", WarpLoops.Held.NAILS);
+            .with("nails", WarpLoops.Held.NAILS)
+            .with("linked warp", WarpLoops.Held.LINKED);
     static final Choices<Difficulty> DIFFICULTY = new Choices<Difficulty>()
             .with("first piece", Difficulty.FIRST_PIECE)
             .with("some practice", Difficulty.SOME_PRACTICE)
@@ -57,6 +59,10 @@ final class Choices<T> implements ValueType<T> {
             .with("framed", MadeFor.FRAMED)
             .with("floor or table", MadeFor.FLOOR_OR_TABLE)
             .with("sample", MadeFor.SAMPLE);
+    static final Choices<EdgeCord.Along> ALONG = new Choices<EdgeCord.Along>()
+            .with("ends", EdgeCord.Along.ENDS)
+            .with("sides", EdgeCord.Along.SIDES)
+            .with("all round", EdgeCord.Along.ALL_ROUND);
     static final Choices<Fibre> FIBRE = new Choices<Fibre>()
             .with("cotton", Fibre.COTTON)
             .with("wool", Fibre.WOOL)

@@ -21,6 +21,11 @@ class Declared<T> {
         V of(Fields in) throws FileProblem;
     }
 
+    /** All fields declared so far. */
+    final Set<String> names() {
+        return Set.copyOf(names);
+    }
+
     /** What makes an object of its fields. */
     interface Maker<T> {
         T of(Fields in) throws FileProblem;

@@ -30,6 +30,7 @@ final class Fields {
     /** The ids of the yarns that a document has, once they are known; before, or where it has none of its own, any will do. */
     private static final class Yarns {
         private Optional<Set<String>> ids = Optional.empty();
+        private final Set<String> bundles = new HashSet<>();
     }
 
     /** Where an object stands in its document, to be said to the reader. */
@@ -63,6 +64,32 @@ final class Fields {
     /** From here on, only these are ids of yarns. */
     void yarnsAre(Set<String> ids) {
         yarns.ids = Optional.of(ids);
+    }
+
+    /**
+     * The same for those in a list of yarns that is still to be read.
+     *
+     * @param bundle the field that a bundle has
+     */
+    void yarnsIn(String list, String bundle) {
+        Set<String> ids = new HashSet<>();
+        yarns.bundles.clear();
+        List<Node> items = object.fields().get(list) instanceof Node.Arr array ? array.items() : List.of();
+        for (Node item : items) {
+            if (item instanceof Node.Obj yarn && yarn.fields().get("id") instanceof Node.Text id) {
+                ids.add(id.value());
+                Optional.ofNullable(yarn.fields().get(bundle)).ifPresent(there -> yarns.bundles.add(id.value()));
+            }
+        }
+        yarnsAre(ids);
+    }
+
+    /** That id, if it isn't that of a bundle. */
+    String strand(String name, String id) throws FileProblem {
+        if (yarns.bundles.contains(id)) {
+            throw problem(name, new Phrase("file.strand-of-bundle", Map.of("id", id)), null);
+        }
+        return id;
     }
 
     /** That id, if there is a yarn that has it. */

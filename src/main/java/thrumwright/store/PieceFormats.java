@@ -42,7 +42,7 @@ final class PieceFormats {
         var version = piece.version("thrumwright", PieceFile.VERSION, "piece");
         var title = piece.needed("title", Types.text("like.title"), Piece::title);
         var note = piece.spare("note", Types.text("like.text"), "", Piece::note);
-        var madeFor = piece.optional("for", Choices.MADE_FOR, Piece::madeFor);
+        var destiny = piece.together(DestinyFormats.DESTINY, Piece::destiny);
         var loom = piece.needed("loom", LoomFormats.LOOM, Piece::loom);
         var warped = piece.needed("warp", LoomFormats.WARP, Piece::warp);
         var yarns = piece.needed("yarns", YarnFormats.YARNS, Piece::yarns);
@@ -65,7 +65,7 @@ final class PieceFormats {
             return new Piece(
                     title.of(in),
                     note.of(in),
-                    madeFor.of(in),
+                    destiny.of(in),
                     loom.of(in),
                     warp,
                     all,

@@ -23,6 +23,10 @@ final class Types {
             (in, name, node) -> in.yarn(name, string(in, name, node, new Phrase("like.yarn"))),
             Node.Text::of);
 
+    /** The id of one of the yarns that is no bundle. */
+    static final ValueType<String> STRAND = new Single<>(
+            new Phrase("like.yarn"), (in, name, node) -> in.strand(name, YARN.read(in, name)), Node.Text::of);
+
     static final ValueType<Boolean> FLAG = single(new Phrase("like.flag"), Types::flag, Node.Flag::of);
 
     static final ValueType<List<String>> TEXTS = new Single<>(

@@ -2,11 +2,17 @@ package thrumwright.store;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.function.Function;
+import thrumwright.measure.Length;
 import thrumwright.measure.Phrase;
+import thrumwright.yarn.Bundle;
 import thrumwright.yarn.Colour;
+import thrumwright.yarn.Fibre;
 import thrumwright.yarn.Firmness;
 import thrumwright.yarn.Sample;
 import thrumwright.yarn.Skein;
+import thrumwright.yarn.Strands;
 import thrumwright.yarn.Thickness;
 import thrumwright.yarn.Usage;
 import thrumwright.yarn.Yarn;
@@ -14,37 +20,120 @@ import thrumwright.yarn.Yarn;
 /** How yarns stand in a file. */
 final class YarnFormats {
     static final int MOST_YARNS = 200;
+    private static final int MOST_PARTS = 20;
+    private static final ValueType<List<Strands>> PARTS =
+            Types.list(strands(), "strands", MOST_PARTS, Optional.empty());
 
     private static final ValueType<Integer> PICKS = Types.whole(1, 100_000);
-    static final ValueType<List<Yarn>> YARNS = Types.list(yarn(), "yarn", MOST_YARNS, Optional.of(Yarn::id));
+    private static final ValueType<Colour> COLOUR = Types.parsed("like.colour", Colour::parse, Colour::text);
+    private static final String WOUND = "wound";
+    static final ValueType<List<Yarn>> YARNS =
+            new Resolved(Types.list(yarn(), "yarn", MOST_YARNS, Optional.of(Yarn::id)));
 
     private YarnFormats() {}
+
+    /** Yarns of which some are bundles of others, wherever in the list those stand. */
+    private record Resolved(ValueType<List<Yarn>> list) implements ValueType<List<Yarn>> {
+        @Override
+        public Phrase like() {
+            return list.like();
+        }
+
+        @Override
+        public List<Yarn> read(Fields in, String name) throws FileProblem {
+            in.yarnsIn(name, WOUND);
+            List<Yarn> all = list.read(in, name);
+            return all.stream()
+                    .map(yarn -> yarn.woundFrom(part -> all.stream()
+                            .filter(other -> other.id().equals(part.id()))
+                            .findFirst()
+                            .orElseThrow()))
+                    .toList();
+        }
+
+        @Override
+        public Node node(List<Yarn> value, Unknown around, String name) {
+            return list.node(value, around, name);
+        }
+    }
 
     private static Format<Yarn> yarn() {
         var yarn = new Declared<Yarn>();
         var id = yarn.needed("id", Types.id("like.yarn-id"), Yarn::id);
         var name = yarn.optional("name", Types.text("like.yarn-name"), value -> Optional.of(value.name()));
-        var colour = yarn.needed("colour", Types.parsed("like.colour", Colour::parse, Colour::text), Yarn::colour);
-        var fibre = yarn.needed("fibre", Choices.FIBRE, Yarn::fibre);
-        var thickness = yarn.needed("thickness", thickness(), Yarn::thickness);
-        var firmness = yarn.usual("firmness", Choices.FIRMNESS, Firmness.SOFT, Yarn::firmness);
+        var wound = yarn.optional(WOUND, PARTS, value -> value.bundle().map(Bundle::parts));
+        var colour = alone(yarn, "colour", COLOUR, Yarn::colour);
+        var fibre = alone(yarn, "fibre", Choices.FIBRE, Yarn::fibre);
+        var thickness = alone(yarn, "thickness", thickness(), Yarn::thickness);
+        var firmness = yarn.optional("firmness", Choices.FIRMNESS, value -> single(value, Yarn::firmness));
         var sample = yarn.optional("sample", sample(), Yarn::sample);
         var stock = yarn.optional("stock", Types.LENGTH, Yarn::stock);
         var used = yarn.optional("used", usage(), Yarn::usage);
         var also = yarn.optional("also", thickness(), Yarn::alsoTold);
         var skein = yarn.optional("skein", Types.parsed("like.skein", Skein::parse, Skein::text), Yarn::skein);
-        return yarn.as(in -> new Yarn(
-                id.of(in),
-                name.of(in).orElse(id.of(in)),
-                colour.of(in),
-                fibre.of(in),
-                thickness.of(in),
-                firmness.of(in),
-                sample.of(in),
-                stock.of(in),
-                used.of(in),
-                also.of(in),
-                skein.of(in)));
+        Set<String> names = yarn.names();
+        return yarn.as(in -> {
+            String called = name.of(in).orElse(id.of(in));
+            Optional<List<Strands>> parts = wound.of(in);
+            if (parts.isPresent()) {
+                Yarn bundle = bundle(id.of(in), called, parts.get(), sample.of(in), used.of(in));
+                in.without(names, WOUND);
+                return bundle;
+            }
+            return new Yarn(
+                    id.of(in),
+                    called,
+                    colour.of(in),
+                    fibre.of(in),
+                    thickness.of(in),
+                    firmness.of(in).orElse(Firmness.SOFT),
+                    sample.of(in),
+                    stock.of(in),
+                    used.of(in),
+                    also.of(in),
+                    skein.of(in));
+        });
+    }
+
+    private static Yarn bundle(
+            String id, String name, List<Strands> parts, Optional<Sample> sample, Optional<Usage> used) {
+        Yarn bare = Yarn.wound(id, name, new Bundle(parts));
+        return new Yarn(
+                id,
+                name,
+                bare.colour(),
+                bare.fibre(),
+                bare.thickness(),
+                bare.firmness(),
+                sample,
+                Optional.empty(),
+                used,
+                Optional.empty(),
+                Optional.empty());
+    }
+
+    /** What is said of a yarn that is no bundle; of a bundle its strands say it. */
+    private static <V> Declared.Entry<V> alone(
+            Declared<Yarn> yarn, String name, ValueType<V> type, Function<Yarn, V> kept) {
+        yarn.optional(name, type, value -> single(value, kept));
+        return in -> in.needed(name, type);
+    }
+
+    private static <V> Optional<V> single(Yarn yarn, Function<Yarn, V> kept) {
+        return yarn.bundle().isPresent() ? Optional.empty() : Optional.of(kept.apply(yarn));
+    }
+
+    /** The yarn of a strand is only known by its id until all have been read. */
+    private static Format<Strands> strands() {
+        var strands = new Declared<Strands>();
+        var yarn = strands.needed("yarn", Types.STRAND, part -> part.yarn().id());
+        var count = strands.needed("strands", Types.whole(1, Strands.MOST), Strands::count);
+        return strands.as(in -> new Strands(unknown(yarn.of(in)), count.of(in)));
+    }
+
+    private static Yarn unknown(String id) {
+        Thickness any = new Thickness.Measured(Length.parse("1 mm"));
+        return new Yarn(id, id, new Colour(0), Fibre.WOOL, any, Firmness.SOFT);
     }
 
     private static Format<Sample> sample() {

@@ -28,6 +28,34 @@ public record Colour(int rgb) {
         return new Colour(Integer.parseInt(text.substring(1), 16));
     }
 
+    /**
+     * Several as one from afar: the mean of their light, not of their numbers.
+     *
+     * @param weights how much there is of each, more than 0 in all
+     */
+    static Colour blended(Map<Colour, Double> weights) {
+        double all = weights.values().stream().mapToDouble(Double::doubleValue).sum();
+        int rgb = 0;
+        for (int shift = 16; shift >= 0; shift -= 8) {
+            int by = shift;
+            double light = weights.entrySet().stream()
+                    .mapToDouble(each -> light(each.getKey().rgb >> by & 0xff) * each.getValue())
+                    .sum();
+            rgb |= (int) Math.round(255 * encoded(light / all)) << shift;
+        }
+        return new Colour(rgb);
+    }
+
+    /** IEC 61966-2-1 (sRGB). */
+    private static double light(int value) {
+        double share = value / 255.0;
+        return share <= 0.04045 ? share / 12.92 : Math.pow((share + 0.055) / 1.055, 2.4);
+    }
+
+    private static double encoded(double light) {
+        return light <= 0.0031308 ? 12.92 * light : 1.055 * Math.pow(light, 1 / 2.4) - 0.055;
+    }
+
     public String text() {
         return String.format(Locale.ROOT, "#%06x", rgb);
     }

@@ -9,7 +9,7 @@ import thrumwright.measure.Length;
 import thrumwright.measure.UnitSystem;
 
 /** What the weaver knows of a yarn's thickness, and the relaxed diameter that follows. */
-public sealed interface Thickness {
+public sealed interface Thickness permits Thickness.Measured, Thickness.Wraps, Thickness.Counted, Bundle {
     /** The most plies that a count may name. */
     int MOST_PLIES = Packing.MOST;
     /** The share of a hard single's section that is fibre (Peirce). */

@@ -1,13 +1,18 @@
 package thrumwright.yarn;
 
+import java.util.EnumSet;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
+import java.util.function.UnaryOperator;
 import thrumwright.measure.BadMeasure;
 import thrumwright.measure.Length;
+import thrumwright.measure.Refused;
 
 /**
- * A yarn or cord on the weaver's shelf.
+ * A yarn or cord on the weaver's shelf, or a {@link Bundle} of strands that is woven as one. Colour, fibre and firmness of a
+ * bundle are those of its strands; how much there is of it, and how it is sold, is asked of their yarns.
  *
  * @param id the name by which the piece refers to it; unique in a piece
  * @param name what the weaver calls it
@@ -50,6 +55,49 @@ public record Yarn(
         if (id.isBlank()) {
             throw new IllegalArgumentException("a yarn needs an id");
         }
+        if (thickness instanceof Bundle bundle) {
+            if (bundle.of(id) > 0) {
+                throw new Refused("wound.itself", Map.of("yarn", name));
+            }
+            colour = bundle.colour();
+            fibre = bundle.fibre();
+            firmness = bundle.firmness();
+            stock = Optional.empty();
+            alsoTold = Optional.empty();
+            skein = Optional.empty();
+        }
+    }
+
+    /** Several strands as one weft. */
+    public static Yarn wound(String id, String name, Bundle bundle) {
+        return new Yarn(id, name, bundle.colour(), bundle.fibre(), bundle, bundle.firmness());
+    }
+
+    /** What it is wound from, if it is several strands. */
+    public Optional<Bundle> bundle() {
+        return thickness instanceof Bundle bundle ? Optional.of(bundle) : Optional.empty();
+    }
+
+    /** How many strands of a yarn one length of this one takes, 0 or more: 1 of itself, if it is no bundle. */
+    public int strandsOf(String yarnId) {
+        return bundle().map(bundle -> bundle.of(yarnId)).orElse(yarnId.equals(id) ? 1 : 0);
+    }
+
+    /** What it is made of: one fibre, or those of its strands. */
+    public Set<Fibre> fibres() {
+        Set<Fibre> fibres = EnumSet.of(fibre);
+        bundle().ifPresent(bundle ->
+                bundle.parts().forEach(part -> fibres.add(part.yarn().fibre())));
+        return fibres;
+    }
+
+    /** The same bundle with the yarns as they are now; any other yarn as it is. */
+    public Yarn woundFrom(UnaryOperator<Yarn> now) {
+        return bundle().map(bundle -> bundle.parts().stream()
+                        .map(part -> part.of(now.apply(part.yarn())))
+                        .toList())
+                .map(parts -> withThickness(new Bundle(parts)))
+                .orElse(this);
     }
 
     /** Of which nothing more is known. */
@@ -80,7 +128,7 @@ public record Yarn(
 
     /** What the beaten thickness would be without a sample, mm, above 0. */
     public double beatenByFirmness() {
-        return firmness.share() * diameter();
+        return bundle().map(Bundle::share).orElse(firmness.share()) * diameter();
     }
 
     /** Mass per length, g/km, above 0. */
@@ -88,9 +136,11 @@ public record Yarn(
         return thickness.tex(fibre, firmness);
     }
 
-    /** The number of plies to draw: those of the count, else two. */
+    /** The number of plies to draw: those of the count or the strands of a bundle, else two. */
     public int plies() {
-        return thickness instanceof Thickness.Counted counted ? counted.plies() : 2;
+        return thickness instanceof Thickness.Counted counted
+                ? counted.plies()
+                : bundle().map(Bundle::strands).orElse(2);
     }
 
     public Yarn withColour(Colour other) {

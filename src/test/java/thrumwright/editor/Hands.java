@@ -76,7 +76,7 @@ final class Hands {
                     canvas().map().view()));
             alike[0] = now.equals(before[0]) ? alike[0] + 1 : 0;
             before[0] = now;
-            return alike[0] >= 5;
+            return alike[0] >= 2;
         });
     }
 

@@ -11,6 +11,7 @@ import java.util.concurrent.Callable;
 import java.util.function.Predicate;
 import javax.swing.AbstractButton;
 import javax.swing.JComponent;
+import javax.swing.JList;
 import javax.swing.JTabbedPane;
 import org.assertj.swing.core.Robot;
 import org.assertj.swing.edt.GuiActionRunner;
@@ -28,7 +29,11 @@ import thrumwright.editor.settings.Settings;
 import thrumwright.editor.window.piece.EditorWindow;
 import thrumwright.measure.Length;
 import thrumwright.measure.UnitSystem;
+import thrumwright.piece.Destiny;
+import thrumwright.piece.EdgeCord;
 import thrumwright.piece.End;
+import thrumwright.piece.Label;
+import thrumwright.piece.MadeFor;
 import thrumwright.piece.Piece;
 import thrumwright.piece.Place;
 import thrumwright.piece.Top;
@@ -38,12 +43,17 @@ import thrumwright.store.PieceFile;
 import thrumwright.store.Unknown;
 import thrumwright.store.keeping.Keeping;
 import thrumwright.testing.WindowTest;
+import thrumwright.yarn.Bundle;
+import thrumwright.yarn.Strands;
+import thrumwright.yarn.Yarn;
 
 /**
  * The window brought into every state that it has: each view, each form, the form of each kind of block. What is new
  * there is met without another line here.
  */
 final class Stage {
+    private static final String BUNDLE = "bundle";
+
     private final FrameFixture frame;
     private Workroom room;
     private EditorWindow editor;
@@ -79,11 +89,26 @@ final class Stage {
     static Piece ofAllKinds() {
         List<Block> blocks =
                 NewBlocks.all(UnitSystem.METRIC).stream().map(Stage::wide).toList();
-        Piece panel = demo("saltmarsh-panel");
+        EdgeCord cord = new EdgeCord(EdgeCord.Along.ALL_ROUND, Length.parse("4 mm"), true);
+        Destiny destiny = Destiny.UNSAID
+                .withMadeFor(Optional.of(MadeFor.MOUNTED))
+                .withCord(Optional.of(cord))
+                .withLabel(Optional.of(new Label("Reed Room", "2026")));
+        Piece panel = demo("saltmarsh-panel").withDestiny(destiny);
         Piece piece = panel.withWarp(panel.warp().withWidth(Length.parse("6 cm")))
                 .withStart(new End(blocks))
                 .withTop(Top.FollowsStart.withoutOrderingCords(new End(blocks)));
-        return piece.withTop(new Top.OnItsOwn(piece.end(Place.TOP)));
+        return wound(piece.withTop(new Top.OnItsOwn(piece.end(Place.TOP))));
+    }
+
+    /** With a yarn more, of strands of two others. */
+    private static Piece wound(Piece piece) {
+        List<Yarn> yarns = new ArrayList<>(piece.yarns());
+        yarns.add(Yarn.wound(
+                BUNDLE,
+                "Tide and mud",
+                new Bundle(List.of(new Strands(piece.yarn("tide"), 3), new Strands(piece.yarn("mud"), 2)))));
+        return piece.withYarns(yarns);
     }
 
     /** Soumak that leaves a choice for every of its numbers, and a fold with everything that it can have. */
@@ -162,6 +187,29 @@ final class Stage {
             select(Place.START, block.id());
             state.accept("form of " + block.key());
         }
+        if (chooseBundle()) {
+            state.accept("form of a yarn of several strands");
+        }
+    }
+
+    /** Whether the piece has one; it is chosen among the yarns then. */
+    private boolean chooseBundle() {
+        List<Yarn> yarns = ask(() -> session().piece().yarns());
+        int at = yarns.stream().map(Yarn::id).toList().indexOf(BUNDLE);
+        if (at < 0) {
+            return false;
+        }
+        JTabbedPane tabs = tabs("forms");
+        for (int i = 0; i < ask(tabs::getTabCount); i++) {
+            int tab = i;
+            run(() -> tabs.setSelectedIndex(tab));
+            List<JList> lists = ask(() -> all(form(), JList.class, list -> "yarns".equals(list.getName())));
+            if (!lists.isEmpty()) {
+                run(() -> lists.get(0).setSelectedIndex(at));
+                return true;
+            }
+        }
+        return false;
     }
 
     private void eachTab(String name, java.util.function.Consumer<String> state) {

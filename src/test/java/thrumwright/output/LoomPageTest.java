@@ -1,6 +1,7 @@
 package thrumwright.output;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import java.net.URI;
 import java.nio.file.Files;
@@ -15,6 +16,7 @@ import org.junit.jupiter.api.io.TempDir;
 import thrumwright.drawing.Palette;
 import thrumwright.output.html.LoomPage;
 import thrumwright.plan.Plan;
+import thrumwright.plan.StepMeasure;
 import thrumwright.sheet.LoomSheet;
 import thrumwright.sheet.LoomStep;
 import thrumwright.store.BuiltIn;
@@ -100,6 +102,51 @@ class LoomPageTest {
                 .strip();
     }
 
+    /** By hand: what came 3 mm higher than planned brings all that follows in the start 3 mm higher. */
+    @Test
+    void whatIsMeasuredIsTypedHereAndItsConsequenceIsSaidAtOnce() throws Exception {
+        URI file = Files.writeString(folder.resolve("wave.html"), page()).toUri();
+        try (Browser browser = browser()) {
+            browser.size(390, 844);
+            browser.open(file);
+            while (browser.run("document.getElementById('measure').hidden").equals("true")) {
+                browser.run("document.getElementById('done').click()");
+            }
+            browser.run("document.querySelector('summary').click()");
+            String step = browser.run("(window.step = [...document.querySelectorAll('section[data-reach]')]"
+                    + ".find(s => s.querySelector('h1').textContent === document.querySelector('h2').textContent),"
+                    + " step.dataset.key)");
+            double planned = Double.parseDouble(browser.run("step.dataset.reach"));
+            assertThat(StepMeasure.of(plan(), step).reach()).as(step).isPresent();
+            assertThat(StepMeasure.of(plan(), step).reach().orElseThrow()).isCloseTo(planned, within(0.01));
+            assertThat(typed(browser, "height", Math.round(planned) + 3 + " mm"))
+                    .contains("it came 3 mm higher");
+            assertThat(typed(browser, "height", "tall")).contains("“tall” is no length above 0");
+            assertThat(typed(browser, "height", Math.round(planned) + 3 + "mm")).contains("3 mm higher");
+            double wide = Double.parseDouble(browser.run("step.dataset.width"));
+            assertThat(typed(browser, "width", String.valueOf((wide - 8) / 10))).contains("8 mm narrower than planned");
+            String next = "[...document.querySelectorAll('section[data-part=start]')]"
+                    + ".filter(s => s !== step).map(s => s.querySelector('.reach').textContent).join('|')";
+            assertThat(browser.run(next)).contains("As measured before: to ");
+            browser.run("document.getElementById('height').dispatchEvent(new KeyboardEvent('keydown',"
+                    + " {key: ' ', bubbles: true}))");
+            String stands = stands(browser);
+            browser.open(file);
+            assertThat(stands(browser)).as("a space in a field ticks nothing").isEqualTo(stands);
+            assertThat(browser.run("document.getElementById('height').value"))
+                    .isEqualTo(Math.round(planned) + 3 + "mm");
+            assertThat(browser.run("document.querySelector('aside div').textContent"))
+                    .contains("3 mm higher");
+            assertThat(browser.told("Runtime.exceptionThrown")).isEmpty();
+        }
+    }
+
+    private static String typed(Browser browser, String field, String text) throws Exception {
+        return browser.run("(() => { const field = document.getElementById('" + field + "'); field.value = '" + text
+                + "'; field.dispatchEvent(new Event('input', {bubbles: true}));"
+                + " return document.querySelector('aside div').textContent; })()");
+    }
+
     /** A finger needs 12 mm; phones have about 160 CSS pixels to the inch (from memory), so 76 of them. */
     @Test
     void targetsAreLargeAndWordsStandOutOnBothScreensInLightAndDark() throws Exception {
@@ -113,10 +160,14 @@ class LoomPageTest {
                             "{\"features\":[{\"name\":\"prefers-color-scheme\",\"value\":\"" + scheme + "\"}]}");
                     browser.open(file);
                     browser.run("document.getElementById('done').click()");
+                    browser.run("document.querySelector('details').open = true");
                     assertThat(browser.run("document.documentElement.scrollWidth"))
                             .isEqualTo(String.valueOf(size[0]));
-                    assertThat(Double.parseDouble(browser.run("Math.min(...[...document.querySelectorAll('button')]"
-                                    + ".map(b => b.getBoundingClientRect()).flatMap(r => [r.width, r.height]))")))
+                    assertThat(
+                                    Double.parseDouble(
+                                            browser.run(
+                                                    "Math.min(...[...document.querySelectorAll('button,summary,input')].filter(b => b.offsetParent)"
+                                                            + ".map(b => b.getBoundingClientRect()).flatMap(r => [r.width, r.height]))")))
                             .isGreaterThanOrEqualTo(76);
                     assertThat(Double.parseDouble(browser.run(CONTRAST))).isGreaterThanOrEqualTo(7);
                 }
@@ -125,14 +176,15 @@ class LoomPageTest {
     }
 
     /** The least contrast of what is shown, as WCAG 2 defines it. */
-    private static final String CONTRAST = "Math.min(...[...document.querySelectorAll('h1,p,li,span,button')]"
-            + ".filter(e => e.offsetParent && e.textContent.trim()).map(e => {"
-            + " const lum = c => { const v = c.match(/[\\d.]+/g).slice(0, 3).map(x => x / 255)"
-            + ".map(x => x <= 0.04045 ? x / 12.92 : ((x + 0.055) / 1.055) ** 2.4);"
-            + " return 0.2126 * v[0] + 0.7152 * v[1] + 0.0722 * v[2]; };"
-            + " let b = e; while (getComputedStyle(b).backgroundColor === 'rgba(0, 0, 0, 0)') b = b.parentElement;"
-            + " const one = lum(getComputedStyle(e).color), two = lum(getComputedStyle(b).backgroundColor);"
-            + " return (Math.max(one, two) + 0.05) / (Math.min(one, two) + 0.05); }))";
+    private static final String CONTRAST =
+            "Math.min(...[...document.querySelectorAll('h1,p,li,span,button,summary,label')]"
+                    + ".filter(e => e.offsetParent && e.textContent.trim()).map(e => {"
+                    + " const lum = c => { const v = c.match(/[\\d.]+/g).slice(0, 3).map(x => x / 255)"
+                    + ".map(x => x <= 0.04045 ? x / 12.92 : ((x + 0.055) / 1.055) ** 2.4);"
+                    + " return 0.2126 * v[0] + 0.7152 * v[1] + 0.0722 * v[2]; };"
+                    + " let b = e; while (getComputedStyle(b).backgroundColor === 'rgba(0, 0, 0, 0)') b = b.parentElement;"
+                    + " const one = lum(getComputedStyle(e).color), two = lum(getComputedStyle(b).backgroundColor);"
+                    + " return (Math.max(one, two) + 0.05) / (Math.min(one, two) + 0.05); }))";
 
     /** Where somebody asks for no motion, a row is seen whole and still. */
     @Test

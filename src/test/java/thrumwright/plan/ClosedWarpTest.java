@@ -16,6 +16,7 @@ import thrumwright.block.Use;
 import thrumwright.block.WarpFinish;
 import thrumwright.block.WarpLoops;
 import thrumwright.measure.Length;
+import thrumwright.measure.Unit;
 import thrumwright.piece.Design;
 import thrumwright.piece.End;
 import thrumwright.piece.Piece;
@@ -136,6 +137,40 @@ class ClosedWarpTest {
         assertThat(up).isCloseTo(15.07, within(0.01));
         assertThat(plan.closingShed().hands()).isCloseTo(149.26, within(0.01));
         assertThat(plan.closingShed().needle()).isCloseTo(39.80, within(0.01));
+    }
+
+    /**
+     * S. Martin Maffei, ‘Four selvedge warping’: with another warp linked in above, the weaving goes ‘to the top of the middle
+     * warp’ in a shed. By hand as in docs/method.md.
+     */
+    @Test
+    void aLinkedWarpKeepsTheShedOpen() {
+        Piece linked = closed(loops(WarpLoops.Held.LINKED, "5 mm"), heading());
+        Plan planned = Plan.of(linked);
+        Setting warp = linked.setting(linked.warpYarn());
+
+        assertThat(codes(closed)).contains(Code.SHED_CLOSES);
+        assertThat(codes(linked)).doesNotContain(Code.SHED_CLOSES, Code.LOOPS_STAND_OUT);
+        assertThat(planned.linked()).isEqualTo(planned.closingShed().hands());
+        assertThat(planned.top().loops().orElseThrow().slip(warp)).isCloseTo(4.872908, within(1e-5));
+        assertThat(plan.linked()).isZero();
+        assertThat(plan.top().loops().orElseThrow().slip(warp)).isZero();
+    }
+
+    /** Close below the upper bar there is no room for a linked warp that would keep the shed open. */
+    @Test
+    void aShortLinkedWarpLeavesTheShedToClose() {
+        Piece linked = closed(loops(WarpLoops.Held.LINKED, "5 mm"), heading());
+        Plan planned = Plan.of(linked);
+        double more = planned.budget().open()
+                - planned.budget().designEnds()
+                - planned.budget().top()
+                - 50;
+        Piece high = linked.withDesign(
+                linked.design().withHeight(Length.of(linked.design().height().mm() + more, Unit.MILLIMETRE)));
+
+        assertThat(Plan.of(high).linked()).isCloseTo(50, within(1e-3));
+        assertThat(codes(high)).contains(Code.SHED_CLOSES);
     }
 
     /** With one end open the warp isn't wound in one length, and takes what it takes on the loom. */

@@ -19,6 +19,7 @@ import thrumwright.measure.Length;
 import thrumwright.measure.Sett;
 import thrumwright.measure.UnitSystem;
 import thrumwright.piece.Design;
+import thrumwright.piece.Destiny;
 import thrumwright.piece.End;
 import thrumwright.piece.Habits;
 import thrumwright.piece.Loom;
@@ -64,7 +65,7 @@ class HandRulesTest {
         return new Piece(
                 "Rules",
                 "",
-                Optional.empty(),
+                Destiny.UNSAID,
                 new Loom(
                         "Small pipe loom",
                         Length.parse("30 in"),

@@ -59,7 +59,10 @@ final class AnsweredRobot implements InvocationHandler {
     }
 
     private void waitForTheAnswer() {
-        PureJavaScreen.handOver();
-        screen.waitForIdle();
+        if (PureJavaScreen.isAskedFor()) {
+            PureJavaScreen.waitForTheAnswer();
+        } else {
+            screen.waitForIdle();
+        }
     }
 }

@@ -19,6 +19,7 @@ import thrumwright.measure.Length;
 import thrumwright.measure.Sett;
 import thrumwright.measure.UnitSystem;
 import thrumwright.piece.Design;
+import thrumwright.piece.Destiny;
 import thrumwright.piece.End;
 import thrumwright.piece.Habits;
 import thrumwright.piece.Loom;
@@ -38,7 +39,7 @@ public final class Pieces {
         return new Piece(
                 "Worked panel",
                 "",
-                Optional.empty(),
+                Destiny.UNSAID,
                 new Loom(
                         "Pipe loom",
                         Length.parse("70 cm"),

@@ -1,11 +1,13 @@
 package thrumwright.testing;
 
+import java.awt.Toolkit;
 import java.lang.reflect.Field;
 import java.lang.reflect.Method;
 import java.util.Collection;
 import java.util.concurrent.LinkedBlockingQueue;
 import java.util.concurrent.locks.LockSupport;
 import java.util.stream.Stream;
+import org.assertj.swing.edt.GuiActionRunner;
 import org.junit.platform.launcher.LauncherSession;
 import org.junit.platform.launcher.LauncherSessionListener;
 
@@ -33,14 +35,30 @@ public final class PureJavaScreen implements LauncherSessionListener {
         return System.getProperty(SIZE) != null;
     }
 
-    /** Waits until the windows on this screen have been given all that the mouse and the keys did; does nothing on another. */
-    static void handOver() {
-        if (isAskedFor()) {
-            // in this order: what is no longer there may still be on its way to a window
-            while (!(done().isEmpty() && Pump.waitsForMore())) {
-                LockSupport.parkNanos(100_000);
-            }
+    /**
+     * Waits until the windows on this screen have been given all that the mouse and the keys did, and have nothing left to
+     * do. The toolkit's own waiting would sleep for ten milliseconds at least, since it can't know when a screen has no
+     * more to tell; this one is asked.
+     */
+    static void waitForTheAnswer() {
+        int quiet = 0;
+        while (quiet < 2) {
+            boolean calm = handOver();
+            calm &= GuiActionRunner.execute(
+                    () -> Toolkit.getDefaultToolkit().getSystemEventQueue().peekEvent() == null);
+            quiet = calm ? quiet + 1 : 0;
         }
+    }
+
+    /** @return whether all had been handed over already */
+    private static boolean handOver() {
+        boolean calm = true;
+        // in this order: what is no longer there may still be on its way to a window
+        while (!(done().isEmpty() && Pump.waitsForMore())) {
+            LockSupport.parkNanos(100_000);
+            calm = false;
+        }
+        return calm;
     }
 
     /** The thread that hands events over, found when the screen is first used. */

@@ -39,8 +39,11 @@ import thrumwright.measure.Sett;
 import thrumwright.measure.Unit;
 import thrumwright.measure.UnitSystem;
 import thrumwright.piece.Design;
+import thrumwright.piece.Destiny;
+import thrumwright.piece.EdgeCord;
 import thrumwright.piece.End;
 import thrumwright.piece.Habits;
+import thrumwright.piece.Label;
 import thrumwright.piece.Loom;
 import thrumwright.piece.LoomKind;
 import thrumwright.piece.LoomKinds;
@@ -57,12 +60,14 @@ import thrumwright.piece.Warp;
 import thrumwright.plan.BlockPlan;
 import thrumwright.plan.EndPlan;
 import thrumwright.plan.Plan;
+import thrumwright.yarn.Bundle;
 import thrumwright.yarn.Colour;
 import thrumwright.yarn.CountSystem;
 import thrumwright.yarn.Fibre;
 import thrumwright.yarn.Firmness;
 import thrumwright.yarn.Sample;
 import thrumwright.yarn.Skein;
+import thrumwright.yarn.Strands;
 import thrumwright.yarn.Thickness;
 import thrumwright.yarn.Usage;
 import thrumwright.yarn.Yarn;
@@ -88,6 +93,7 @@ public final class RandomPieces {
     private int made;
     private int measuredNext;
     private int told;
+    private int wound;
 
     public RandomPieces(long seed) {
         this.random = RandomGeneratorFactory.of("L64X128MixRandom").create(seed);
@@ -115,7 +121,7 @@ public final class RandomPieces {
         Piece piece = new Piece(
                 name(),
                 random.nextBoolean() ? "" : name() + " " + name(),
-                madeFor(),
+                destiny(),
                 loom(),
                 warp(yarns),
                 yarns,
@@ -136,7 +142,23 @@ public final class RandomPieces {
                 Ticks.NONE,
                 Measures.NONE,
                 Meant.NOTHING);
-        return meant(measured(onItsLoom(piece).withTicks(ticks(start))));
+        return meant(measured(onItsLoom(wound(piece)).withTicks(ticks(start))));
+    }
+
+    /** Every third weaves its first stripe with a bundle, every ninth all of its stiff parts too; not random, as above. */
+    private Piece wound(Piece piece) {
+        wound = (wound + 1) % 9;
+        if (wound % 3 != 0) {
+            return piece;
+        }
+        List<Yarn> yarns = new ArrayList<>(piece.yarns());
+        List<Strands> parts = new ArrayList<>();
+        for (Yarn yarn : yarns.subList(0, Math.min(2, yarns.size()))) {
+            parts.add(new Strands(yarn, parts.size() + 1 + wound / 3));
+        }
+        yarns.add(Yarn.wound("bundle", "Blend of " + yarns.size(), new Bundle(parts)));
+        Piece blended = piece.withYarns(yarns).withDesign(piece.design().withFirstYarn("bundle"));
+        return wound == 0 ? blended.withCord("bundle") : blended;
     }
 
     /** Of every third one all colours are meant, in the start or the top. */
@@ -202,9 +224,18 @@ public final class RandomPieces {
     }
 
     /** One after the other, so that what else is random stays as it was. */
-    private Optional<MadeFor> madeFor() {
-        made = (made + 1) % (MadeFor.values().length + 1);
-        return made == 0 ? Optional.empty() : Optional.of(MadeFor.values()[made - 1]);
+    private Destiny destiny() {
+        made++;
+        int use = made % (MadeFor.values().length + 1);
+        Optional<MadeFor> madeFor = use == 0 ? Optional.empty() : Optional.of(MadeFor.values()[use - 1]);
+        EdgeCord cord = new EdgeCord(
+                EdgeCord.Along.values()[made % 3], Length.parse(made % 2 == 0 ? "4 mm" : "1/4 in"), made % 5 == 0);
+        return new Destiny(
+                madeFor,
+                made % 4 == 0 ? Optional.of(Length.parse(made % 8 == 0 ? "0 cm" : "2 in")) : Optional.empty(),
+                made % 5 < 2,
+                made % 7 < 3 ? Optional.of(cord) : Optional.empty(),
+                made % 3 == 0 ? Optional.of(new Label("", made % 2 == 0 ? "2026" : "")) : Optional.empty());
     }
 
     private Top top(End start, List<Yarn> yarns) {
@@ -329,7 +360,7 @@ public final class RandomPieces {
                         random.nextInt(1, 5),
                         Hemstitching.Round.values()[random.nextInt(2)]);
             case 14 -> new WovenEdge(tag, random.nextInt(2, 9), side(), length(20, 200));
-            case 11 -> new WarpLoops(tag, WarpLoops.Held.values()[random.nextInt(4)], length(1, 12));
+            case 11 -> new WarpLoops(tag, WarpLoops.Held.values()[random.nextInt(5)], length(1, 12));
             default ->
                 new WarpFinish(tag, WarpFinish.Kind.values()[random.nextInt(4)], random.nextInt(1, 9), length(20, 200));
         };

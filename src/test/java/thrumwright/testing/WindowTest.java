@@ -15,6 +15,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.Callable;
 import java.util.concurrent.CopyOnWriteArrayList;
+import java.util.concurrent.TimeUnit;
 import java.util.stream.Stream;
 import javax.swing.JComponent;
 import javax.swing.RepaintManager;
@@ -22,6 +23,7 @@ import javax.swing.SwingUtilities;
 import org.assertj.swing.core.Robot;
 import org.assertj.swing.edt.FailOnThreadViolationRepaintManager;
 import org.assertj.swing.edt.GuiActionRunner;
+import org.assertj.swing.exception.WaitTimedOutError;
 import org.assertj.swing.finder.JFileChooserFinder;
 import org.assertj.swing.finder.JOptionPaneFinder;
 import org.assertj.swing.finder.WindowFinder;
@@ -31,7 +33,6 @@ import org.assertj.swing.fixture.JFileChooserFixture;
 import org.assertj.swing.fixture.JOptionPaneFixture;
 import org.assertj.swing.fixture.JTextComponentFixture;
 import org.assertj.swing.image.ScreenshotTaker;
-import org.assertj.swing.timing.Condition;
 import org.assertj.swing.timing.Pause;
 import org.junit.jupiter.api.extension.AfterEachCallback;
 import org.junit.jupiter.api.extension.BeforeEachCallback;
@@ -63,11 +64,11 @@ public final class WindowTest implements BeforeEachCallback, AfterEachCallback {
 
     private static final Path SCREENSHOTS = Path.of("target", "screenshots");
 
-    /** Milliseconds between two looks at a window. */
-    private static final long STILL_EVERY = PureJavaScreen.isAskedFor() ? 10 : 40;
+    /** Milliseconds between two looks at a window on a real screen. */
+    private static final long STILL_EVERY = 40;
 
     /** How many looks it must have stayed the same: a screen of its own moves nothing later. */
-    private static final int STILL_FOR = PureJavaScreen.isAskedFor() ? 2 : 6;
+    private static final int STILL_FOR = PureJavaScreen.isAskedFor() ? 1 : 6;
 
     /** Milliseconds in which a thing must have come, on a machine that has very much else to do. */
     static final int PATIENCE = 120_000;
@@ -112,18 +113,21 @@ public final class WindowTest implements BeforeEachCallback, AfterEachCallback {
 
     /** Waits until something holds that is still on its way; fails if it does not come. */
     public static void waitFor(String what, Callable<Boolean> there) {
-        Pause.pause(
-                new Condition(what) {
-                    @Override
-                    public boolean test() {
-                        try {
-                            return there.call();
-                        } catch (Exception e) {
-                            throw new AssertionError(what, e);
-                        }
-                    }
-                },
-                PATIENCE);
+        long end = System.nanoTime() + TimeUnit.MILLISECONDS.toNanos(PATIENCE);
+        for (long pause = 1; !holds(what, there); pause = Math.min(2 * pause, 16)) {
+            if (System.nanoTime() > end) {
+                throw new WaitTimedOutError("Timed out waiting for " + what);
+            }
+            Pause.pause(pause);
+        }
+    }
+
+    private static boolean holds(String what, Callable<Boolean> there) {
+        try {
+            return there.call();
+        } catch (Exception e) {
+            throw new AssertionError(what, e);
+        }
     }
 
     /** Presses a key in the window that has the keyboard, with others held down, and waits for the answer. */
@@ -164,9 +168,24 @@ public final class WindowTest implements BeforeEachCallback, AfterEachCallback {
     /** Makes a frame on the event thread, shows it in its own size and waits until it is there. */
     public FrameFixture show(Callable<? extends Frame> maker) {
         Frame frame = GuiActionRunner.execute(maker::call);
-        FrameFixture fixture = new FrameFixture(robot, frame).show();
+        FrameFixture fixture = new FrameFixture(robot, frame);
+        if (PureJavaScreen.isAskedFor()) {
+            showAtOnce(frame);
+        } else {
+            fixture.show();
+        }
         settle(frame);
         return fixture;
+    }
+
+    /** As the library does, which then waits for the mouse to have been seen in it; whoever clicks there waits for that too. */
+    private void showAtOnce(Frame frame) {
+        GuiActionRunner.execute(() -> {
+            frame.pack();
+            frame.setLocation(100, 100);
+            frame.setVisible(true);
+        });
+        robot.waitForIdle();
     }
 
     /** The dialog of that name, as soon as it lies still. */
@@ -216,20 +235,19 @@ public final class WindowTest implements BeforeEachCallback, AfterEachCallback {
     private void waitUntilStill(Window window) {
         Object[] before = new Object[1];
         int[] alike = new int[1];
-        Pause.pause(
-                new Condition("the window to lie still") {
-                    @Override
-                    public boolean test() {
-                        Pause.pause(STILL_EVERY);
-                        Object now = GuiActionRunner.execute(
-                                () -> List.of(window.isShowing(), window.getBounds(), window.getLocationOnScreen()));
-                        boolean sharp = GuiActionRunner.execute(() -> sharp(window));
-                        alike[0] = now.equals(before[0]) && sharp ? alike[0] + 1 : 0;
-                        before[0] = now;
-                        return alike[0] >= STILL_FOR;
-                    }
-                },
-                PATIENCE);
+        waitFor("the window to lie still", () -> {
+            if (PureJavaScreen.isAskedFor()) {
+                robot.waitForIdle();
+            } else {
+                Pause.pause(STILL_EVERY);
+            }
+            Object now = onEventThread(() -> sharp(window)
+                    ? List.of(window.isShowing(), window.getBounds(), window.getLocationOnScreen())
+                    : window);
+            alike[0] = now.equals(before[0]) && now != window ? alike[0] + 1 : 0;
+            before[0] = now;
+            return alike[0] >= STILL_FOR;
+        });
         robot.waitForIdle();
     }
 
@@ -266,18 +284,15 @@ public final class WindowTest implements BeforeEachCallback, AfterEachCallback {
 
     /** A question that is closed unanswered may be asked again; left open, it would keep every later test from its window. */
     private static void closeWhatOpensAgain() {
-        Pause.pause(new Condition("all windows to be closed") {
-            @Override
-            public boolean test() {
-                return GuiActionRunner.execute(() -> {
+        waitFor(
+                "all windows to be closed",
+                () -> onEventThread(() -> {
                     List<Window> open = Stream.of(Window.getWindows())
                             .filter(Window::isShowing)
                             .toList();
                     open.forEach(Window::dispose);
                     return open.isEmpty();
-                });
-            }
-        });
+                }));
     }
 
     /** The toolkit knows closed windows for a while yet, and the look of the next test would dress all that is in them. */

@@ -33,6 +33,7 @@ final class EdgeHands {
             "All ends hang at the back now\\.",
             "Darn each of them .* back along its neighbour, on the wrong side, and trim what is left\\.",
             "Draw the (?:rod|cord) out sideways.*\\.",
+            "Draw the linked warp out of the loops, thread by thread\\.",
             "The cord stays in the loops\\.",
             "Cut it a hand longer than the edge at both sides and darn its ends back along the selvedges\\.",
             "Lift the loops off the nails with a blunt needle, .*\\.",

@@ -45,13 +45,12 @@ public record LoopPen(Graphics2D g, Palette palette, View view, Setting warp, Ya
      * @param thick how thick that is, mm, 0 or more
      */
     public void draw(Place place, WarpLoops.Held round, double thick) {
-        int first = 0;
-        int last = warp.ends() - 1;
-        Rectangle2D visible = g.getClipBounds();
-        if (visible != null) {
-            first = Math.max(first, (int) Math.floor(view.clothX(visible.getMinX()) / warp.spacing()) - 2);
-            last = Math.min(last, (int) Math.ceil(view.clothX(visible.getMaxX()) / warp.spacing()) + 2);
+        if (round == WarpLoops.Held.LINKED) {
+            new LinkPen(this).draw(place);
+            return;
         }
+        int first = firstSeen();
+        int last = lastSeen();
         List<Stretch> loops = new ArrayList<>();
         List<Stretch> inFront = new ArrayList<>();
         List<Double> nails = new ArrayList<>();
@@ -81,6 +80,19 @@ public record LoopPen(Graphics2D g, Palette palette, View view, Setting warp, Ya
         pen.drawTogether(inFront);
     }
 
+    int firstSeen() {
+        Rectangle2D visible = g.getClipBounds();
+        return visible == null ? 0 : Math.max(0, (int) Math.floor(view.clothX(visible.getMinX()) / warp.spacing()) - 2);
+    }
+
+    int lastSeen() {
+        Rectangle2D visible = g.getClipBounds();
+        int last = warp.ends() - 1;
+        return visible == null
+                ? last
+                : Math.min(last, (int) Math.ceil(view.clothX(visible.getMaxX()) / warp.spacing()) + 2);
+    }
+
     /** From its end in front, round below, to the next end behind. */
     private Stretch rounded(int end, double thick) {
         double left = end * warp.spacing();
@@ -93,7 +105,7 @@ public record LoopPen(Graphics2D g, Palette palette, View view, Setting warp, Ya
     }
 
     /** Both ends lead to a nail between them, and half round it. */
-    private Stretch roundNail(int end, double thick) {
+    Stretch roundNail(int end, double thick) {
         double middle = (end + 0.5) * warp.spacing();
         double radius = (thick + warp.warp()) / 2;
         double down = thick / 2;
@@ -135,7 +147,7 @@ public record LoopPen(Graphics2D g, Palette palette, View view, Setting warp, Ya
         inFront.add(line(new double[] {x - d, x, x + d}, new double[] {knot + 0.5 * d, knot, knot - 0.5 * d}));
     }
 
-    private Stretch line(double[] x, double[] down) {
+    Stretch line(double[] x, double[] down) {
         double[] y = new double[down.length];
         for (int i = 0; i < y.length; i++) {
             y[i] = outward * down[i];

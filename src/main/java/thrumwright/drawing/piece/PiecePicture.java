@@ -164,12 +164,20 @@ public final class PiecePicture {
     }
 
     private double yarnBeside() {
-        double farthest = tails.values().stream()
+        return Math.max(tailsBeside(), 2.5 * ground().spacing() + 1);
+    }
+
+    /** How far tails reach to either side of the warp, and a little air, mm, more than 0. */
+    public double tailsBeside() {
+        return Math.max(0.5 * ground().spacing(), farthestTail()) + 1;
+    }
+
+    private double farthestTail() {
+        return tails.values().stream()
                 .flatMap(List::stream)
                 .mapToDouble(Tail::reach)
                 .max()
                 .orElse(0);
-        return Math.max(farthest, 2.5 * ground().spacing()) + 1;
     }
 
     /** How far tails hang below an end's lowest line, mm. */

@@ -70,6 +70,17 @@ public record Move(StepScene whole, List<ClothPainter.PlacedBlock> ground, Yarn 
     }
 
     /**
+     * What of the picture in a box is different once more of a row's yarn is laid in; all else may stay as it was painted.
+     *
+     * @param row of the picture, from 0
+     * @param before share of that row's yarn that was laid in, 0 to 1
+     * @param now as before, later
+     */
+    public Rectangle2D changed(Rectangle2D box, int row, double before, double now) {
+        return new MovedPart(this, box, row).between(before, now);
+    }
+
+    /**
      * Where a row's yarn has passed from front to back or the other way, one share of its length after the other; the last
      * is 1.
      *

@@ -44,6 +44,11 @@ public record StepPainter(Graphics2D g, Palette palette, Font font, PictureLabel
     /** Length of an arrow, and what is free beside it, in half widths of its head. */
     private static final double ARROW = 3.4;
 
+    /** The arrow at a tip of yarn: half the width of its head, in distances between warp ends, and its length in those. */
+    static final double TIP = 0.16;
+
+    static final double TIP_LONG = 2.4;
+
     private static final double AIR = 0.9;
     /** Of the box's height: the size of letters at most. */
     private static final double LETTERS = 0.11;
@@ -65,10 +70,15 @@ public record StepPainter(Graphics2D g, Palette palette, Font font, PictureLabel
         within(box, painter -> {
             // without its number: the picture's row stands for every row that is worked like it
             HandWay hand = HandWay.in(box, painter.g, palette, null);
-            View view = withArrow(box, view(box, move.whole(), hand), move.whole());
+            View view = moving(box, move);
             painter.work(box, view, hand, move, scene);
             move.tips(scene).forEach(tip -> painter.tip(view, scene, tip));
         });
+    }
+
+    /** How a move lies in a box. */
+    static View moving(Rectangle2D box, Move move) {
+        return withArrow(box, view(box, move.whole(), HandWay.in(box, null, null, null)), move.whole());
     }
 
     /** Raised, if need be, so that the arrow below a cord that is tied to posts is seen in a low box, too. */
@@ -79,10 +89,11 @@ public record StepPainter(Graphics2D g, Palette palette, Font font, PictureLabel
 
     /** The way of the hand, where a yarn is being laid in. */
     private void tip(View view, StepScene scene, YarnPath.Tip tip) {
-        double size = view.length(0.16 * scene.setting().spacing());
+        double size = view.length(TIP * scene.setting().spacing());
         double x = view.x(tip.x());
         double y = view.y(tip.y());
-        new HandWay(g, palette, null, size).straight(x, y, x + 2.4 * size * tip.dx(), y - 2.4 * size * tip.dy(), 0);
+        new HandWay(g, palette, null, size)
+                .straight(x, y, x + TIP_LONG * size * tip.dx(), y - TIP_LONG * size * tip.dy(), 0);
     }
 
     /**

@@ -1,7 +1,10 @@
 package thrumwright.drawing.yarn;
 
 import java.awt.Color;
+import java.util.List;
 import thrumwright.drawing.Palette;
+import thrumwright.yarn.Bundle;
+import thrumwright.yarn.Colour;
 import thrumwright.yarn.Yarn;
 
 /** A yarn and how its colour is drawn. */
@@ -16,7 +19,19 @@ record DyedYarn(Yarn yarn, Tint tint) {
     }
 
     Color colour(Palette palette) {
-        Color own = palette.yarn(yarn.colour());
+        return tinted(yarn.colour(), palette);
+    }
+
+    /** The colours of a bundle's strands, one for each; none where all are alike. */
+    List<Color> strands(Palette palette) {
+        List<Color> all = yarn.bundle().map(Bundle::colours).orElse(List.of()).stream()
+                .map(colour -> tinted(colour, palette))
+                .toList();
+        return all.stream().distinct().count() > 1 ? all : List.of();
+    }
+
+    private Color tinted(Colour colour, Palette palette) {
+        Color own = palette.yarn(colour);
         return switch (tint) {
             case FULL -> own;
             case PALE -> Palette.mixed(own, palette.paper(), 0.45);

@@ -1,6 +1,7 @@
 package thrumwright.drawing.yarn;
 
 import java.awt.geom.Path2D;
+import java.util.List;
 
 /**
  * Short slanted strokes across a yarn, where one ply passes under the next. Yarns are drawn as plied to the left (S):
@@ -12,10 +13,20 @@ final class PlyMarks {
     /** How much of the yarn must stand out for a mark to be seen. */
     private static final double LIT = 0.3;
 
-    private PlyMarks() {}
+    private final List<Path2D> strokes;
+    private int next;
+
+    /** @param strokes that take the marks by turns */
+    PlyMarks(List<Path2D> strokes) {
+        this.strokes = strokes;
+    }
+
+    List<Path2D> strokes() {
+        return strokes;
+    }
 
     /** @param seen +1 from the front, −1 for a picture that is to be mirrored */
-    static void add(Path2D strokes, Spine spine, int plies, int seen) {
+    void add(Spine spine, int plies, int seen) {
         double apart = apart(spine.thickest(), plies);
         double carried = apart / 2;
         for (int i = 1; i <= spine.last(); i++) {
@@ -31,7 +42,13 @@ final class PlyMarks {
                     double ny = between(spine.ny(), i, share);
                     double half = between(spine.width(), i, share) * REACH;
                     double unit = Math.max(1e-9, Math.hypot(nx, ny));
-                    mark(strokes, x + dx * share, y + dy * share, -ny / unit, nx / unit, seen * half);
+                    mark(
+                            strokes.get(next++ % strokes.size()),
+                            x + dx * share,
+                            y + dy * share,
+                            -ny / unit,
+                            nx / unit,
+                            seen * half);
                 }
             }
             carried -= length;

@@ -32,13 +32,18 @@ record YarnPainter(Palette palette, Face face) {
     }
 
     YarnPen pen(Graphics2D g, View view, DyedYarn yarn) {
-        return new YarnPen(g, view, yarn.colour(palette), yarn.plies(), face);
+        return new YarnPen(g, view, yarn.colour(palette), yarn.plies(), face).blending(yarn.strands(palette));
     }
 
     YarnPen behind(Graphics2D g, View view, BlockPicture picture) {
         DyedYarn yarn = picture.yarn();
-        Color shaded = Palette.mixed(yarn.colour(palette), Color.BLACK, SHADE);
-        return YarnPen.inTheShade(g, view, Palette.mixed(shaded, palette.paper(), 0.08), yarn.plies(), face);
+        List<Color> strands = yarn.strands(palette).stream().map(this::shaded).toList();
+        return YarnPen.inTheShade(g, view, shaded(yarn.colour(palette)), yarn.plies(), face)
+                .blending(strands);
+    }
+
+    private Color shaded(Color yarn) {
+        return Palette.mixed(Palette.mixed(yarn, Color.BLACK, SHADE), palette.paper(), 0.08);
     }
 
     /** The stretches that can be seen. */

@@ -19,6 +19,11 @@ public final class YarnPen {
     /** So many points of an outline, at most, are round its ends if they aren't curves. */
     private static final int ROUND_ENDS = 8;
 
+    /** How wide a strand of a bundle shows, as a share of the bundle (a model: for the eye). */
+    private static final double STRAND = 0.24;
+
+    private static final double BLEND_FROM = 2.5;
+
     private static final double SOFT_FROM = 6;
     private static final double RIDGE_FROM = 2.2;
     private static final double RIM_FROM = 1.1;
@@ -29,6 +34,7 @@ public final class YarnPen {
     private final Tone tone;
     private final int plies;
     private final Face face;
+    private final List<Color> strands;
 
     /**
      * The shades of one yarn.
@@ -48,21 +54,27 @@ public final class YarnPen {
         }
     }
 
-    private YarnPen(Graphics2D g, View view, Tone tone, int plies, Face face) {
+    private YarnPen(Graphics2D g, View view, Tone tone, int plies, Face face, List<Color> strands) {
         this.g = g;
         this.view = view;
         this.tone = tone;
         this.plies = plies;
         this.face = face;
+        this.strands = strands;
     }
 
     public YarnPen(Graphics2D g, View view, Color colour, int plies, Face face) {
-        this(g, view, Tone.of(colour, true), plies, face);
+        this(g, view, Tone.of(colour, true), plies, face, List.of());
     }
 
     /** A pen for what lies in the shade behind the warp. */
     public static YarnPen inTheShade(Graphics2D g, View view, Color colour, int plies, Face face) {
-        return new YarnPen(g, view, Tone.of(colour, false), plies, face);
+        return new YarnPen(g, view, Tone.of(colour, false), plies, face, List.of());
+    }
+
+    /** A pen for a yarn of strands of several colours, one for each strand; of none, for a yarn of one colour. */
+    YarnPen blending(List<Color> colours) {
+        return new YarnPen(g, view, tone, plies, face, List.copyOf(colours));
     }
 
     /** One above the other: each is drawn whole before the next. */
@@ -96,7 +108,7 @@ public final class YarnPen {
         } else if (tone.lit() && seen >= RIDGE_FROM) {
             ridge(spines, thickest);
         }
-        if (seen >= PLY_FROM) {
+        if (seen >= (strands.isEmpty() ? PLY_FROM : BLEND_FROM)) {
             ply(spines, thickest);
         }
     }
@@ -135,10 +147,28 @@ public final class YarnPen {
     }
 
     private void ply(List<Spine> spines, double thickest) {
-        Path2D strokes = new Path2D.Double();
-        spines.forEach(spine -> PlyMarks.add(strokes, spine, plies, face.slant()));
-        g.setColor(tone.ply());
-        g.setStroke(new BasicStroke((float) (thickest * 0.055), BasicStroke.CAP_ROUND, BasicStroke.JOIN_ROUND));
+        if (!strands.isEmpty()) {
+            blend(spines, thickest);
+            return;
+        }
+        PlyMarks marks = new PlyMarks(List.of(new Path2D.Double()));
+        spines.forEach(spine -> marks.add(spine, plies, face.slant()));
+        stroke(marks.strokes().get(0), tone.ply(), 0.055 * thickest);
+    }
+
+    /** Each strand comes up in turn, in its own colour. */
+    private void blend(List<Spine> spines, double thickest) {
+        PlyMarks marks = new PlyMarks(
+                strands.stream().<Path2D>map(strand -> new Path2D.Double()).toList());
+        spines.forEach(spine -> marks.add(spine, Math.max(2, plies), face.slant()));
+        for (int i = 0; i < strands.size(); i++) {
+            stroke(marks.strokes().get(i), strands.get(i), STRAND * thickest);
+        }
+    }
+
+    private void stroke(Path2D strokes, Color colour, double thick) {
+        g.setColor(colour);
+        g.setStroke(new BasicStroke((float) thick, BasicStroke.CAP_ROUND, BasicStroke.JOIN_ROUND));
         g.draw(strokes);
     }
 }

@@ -133,8 +133,8 @@ public final class AmountEntry {
             session.piece()
                     .block(place, entered.id())
                     .filter(now -> !field.getText().strip().equals(Amounts.text(now)))
-                    .map(now -> Amounts.with(now, field.getText(), session.piece(), place))
-                    .ifPresent(then -> session.edit(edits.amount(place, then)));
+                    .ifPresent(now -> session.edit(
+                            edits.amount(place, now, Amounts.with(now, field.getText(), session.piece(), place))));
             close();
         } catch (IllegalArgumentException e) {
             refuse(e.getMessage());

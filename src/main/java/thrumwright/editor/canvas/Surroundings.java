@@ -14,6 +14,8 @@ import thrumwright.plan.Plan;
 final class Surroundings {
     /** In a narrower window the picture needs the room of the rules, pixels. */
     private static final int NARROW = 500;
+    /** Rules that would take more of the window's width aren't shown. */
+    private static final double MOST = 0.55;
     /** Between the picture and its rule, pixels. */
     private static final int AIR = 6;
 
@@ -45,7 +47,8 @@ final class Surroundings {
         if (widths == null || !widths.isOf(plan)) {
             widths = RuleWidths.of(plan, texts, canvas::getFontMetrics);
         }
-        return Optional.of(widths);
+        boolean room = widths.notes() + widths.rule() <= MOST * scrolling.window().width;
+        return room ? Optional.of(widths) : Optional.empty();
     }
 
     /** The room for the picture of a plan. */

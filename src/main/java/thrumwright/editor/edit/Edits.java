@@ -38,6 +38,15 @@ public record Edits(Phrases phrases, Words words) {
         return Edit.of(named("edit.amount", changed), piece -> replaced(piece, place, changed));
     }
 
+    /** The same, told from what to what. */
+    public Edit amount(Place place, Block before, Block changed) {
+        Map<String, ?> fromTo =
+                Map.of("block", words.name(changed), "was", Amounts.text(before), "is", Amounts.text(changed));
+        return Edit.of(
+                phrases.say("edit.amount.from-to", fromTo),
+                amount(place, changed).change());
+    }
+
     /** The same piece with a changed block; a following top keeps following. */
     public Piece replaced(Piece piece, Place place, Block changed) {
         checkOwn(piece, place);

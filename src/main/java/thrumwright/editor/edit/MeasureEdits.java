@@ -22,6 +22,7 @@ public record MeasureEdits(Edits edits) {
                 .flatMap(hem -> nextToFold(end)
                         .map(block -> edits.amount(
                                 place,
+                                block.block(),
                                 Amounts.ofHeight(
                                         block.block(),
                                         Math.max(0.1, block.height() + wanted.mm() - hem.depth()),

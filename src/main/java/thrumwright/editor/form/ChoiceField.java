@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.BiFunction;
+import java.util.function.BinaryOperator;
 import java.util.function.Function;
 import java.util.function.Supplier;
 import javax.swing.DefaultListCellRenderer;
@@ -15,7 +16,7 @@ import thrumwright.editor.look.Quiet;
 /** A field to choose from a list. */
 final class ChoiceField<T, V> implements Field {
     private final Holder<T> holder;
-    private final String label;
+    private final BinaryOperator<String> label;
     private final Supplier<List<Choice<V>>> choices;
     private final Function<T, V> get;
     private final BiFunction<T, V, T> set;
@@ -24,7 +25,7 @@ final class ChoiceField<T, V> implements Field {
 
     ChoiceField(
             Holder<T> holder,
-            String label,
+            BinaryOperator<String> label,
             Supplier<List<Choice<V>>> choices,
             Function<T, V> get,
             BiFunction<T, V, T> set,
@@ -56,8 +57,19 @@ final class ChoiceField<T, V> implements Field {
         if (quiet.now() || component.getSelectedIndex() < 0) {
             return;
         }
-        V value = component.getItemAt(component.getSelectedIndex()).value();
-        holder.change(label, part -> set.apply(part, value), null);
+        Choice<V> chosen = component.getItemAt(component.getSelectedIndex());
+        V value = chosen.value();
+        holder.change(label.apply(before(), chosen.text()), part -> set.apply(part, value), null);
+    }
+
+    /** What is chosen in the piece, in words. */
+    private String before() {
+        Optional<V> value = holder.value().map(get);
+        return choices.get().stream()
+                .filter(choice -> value.filter(choice.value()::equals).isPresent())
+                .map(Choice::text)
+                .findFirst()
+                .orElse("");
     }
 
     @Override

@@ -186,9 +186,20 @@ class FieldColumn extends Column {
     /** Adds fields about one thing. */
     final class Section<T> {
         private final Holder<T> holder;
+        private final String number;
 
         private Section(Holder<T> holder) {
+            this(holder, "");
+        }
+
+        private Section(Holder<T> holder, String number) {
             this.holder = holder;
+            this.number = number;
+        }
+
+        /** The same for fields of which the form has several alike. */
+        Section<T> numbered(int n) {
+            return new Section<>(holder, "." + n);
         }
 
         JTextField text(String key, Function<T, String> get, BiFunction<T, String, T> set) {
@@ -267,9 +278,19 @@ class FieldColumn extends Column {
             return text.isBlank() ? texts.say("field.empty") : text.strip();
         }
 
+        /** Examples in it are in the piece's units. */
         private void tip(String key, JComponent field) {
-            if (texts.phrases().has("field." + key + ".tip")) {
-                field.setToolTipText(texts.phrases().unfilled("field." + key + ".tip"));
+            String tip = "field." + key + ".tip";
+            String inches = tip + ".inches";
+            if (!texts.phrases().has(tip)) {
+                return;
+            }
+            field.setToolTipText(texts.phrases().unfilled(tip));
+            if (texts.phrases().has(inches)) {
+                Field follow = () ->
+                        field.setToolTipText(texts.phrases().unfilled(units.get() == UnitSystem.INCHES ? inches : tip));
+                follow.refresh();
+                fields.add(follow);
             }
         }
 
@@ -278,7 +299,7 @@ class FieldColumn extends Column {
             JLabel label = new FieldLabel(text);
             label.setLabelFor(field);
             tip(key, label);
-            field.setName(names + key);
+            field.setName(names + key + number);
             add(label);
             add(shown, "growx");
             return text;
@@ -288,7 +309,7 @@ class FieldColumn extends Column {
                 String key, Supplier<List<Choice<V>>> choices, Function<T, V> get, BiFunction<T, V, T> set) {
             JComboBox<Choice<V>> box = new ChoiceBox<>();
             String label = labelled(key, box, box);
-            fields.add(new ChoiceField<>(holder, label, choices, get, set, box));
+            fields.add(new ChoiceField<>(holder, change(label), choices, get, set, box));
             tip(key, box);
             return box;
         }

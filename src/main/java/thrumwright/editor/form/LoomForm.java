@@ -156,7 +156,8 @@ record LoomForm(Desk desk) {
                         wanted
                                 ? piece.loom().leavingAsUsual()
                                 : new RoomWords(desk.texts().locale()).typed(piece)));
-        panel.prose(() -> new RoomWords(desk.texts().locale()).of(desk.session().plan()));
+        panel.advice(
+                () -> new RoomWords(desk.texts().locale()).of(desk.session().plan()));
         panel.shownWhile(() -> !usual.test(desk.session().piece()), () -> {
             loom.lengthOrNone("loom.clearance", Loom::clearance, Loom::withClearance);
             loom.lengthOrNone("loom.room", Loom::workingRoom, Loom::withWorkingRoom);

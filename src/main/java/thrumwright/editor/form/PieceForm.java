@@ -10,7 +10,6 @@ import thrumwright.measure.Sett;
 import thrumwright.measure.UnitSystem;
 import thrumwright.piece.Design;
 import thrumwright.piece.Habits;
-import thrumwright.piece.MadeFor;
 import thrumwright.piece.Piece;
 import thrumwright.piece.Warp;
 
@@ -26,7 +25,7 @@ record PieceForm(Desk desk) {
         FieldPanel.Section<Piece> whole = panel.about(Subject.always("piece", piece -> piece, (piece, other) -> other));
         whole.text("title", Piece::title, (piece, typed) -> piece.withTitle(typed.strip()));
         whole.lines("note", Piece::note, Piece::withNote);
-        whole.oneOrNone("for", "made-for", "choice.unknown", MadeFor.values(), Piece::madeFor, Piece::withMadeFor);
+        new DestinyForm(desk).addTo(panel);
         design(panel);
         panel.heading("heading.top");
         new TopFields(desk).addTo(panel);

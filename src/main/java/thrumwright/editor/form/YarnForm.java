@@ -1,6 +1,7 @@
 package thrumwright.editor.form;
 
 import java.awt.Component;
+import java.awt.KeyboardFocusManager;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -18,6 +19,7 @@ import javax.swing.JPanel;
 import javax.swing.JPopupMenu;
 import javax.swing.JScrollPane;
 import javax.swing.ListSelectionModel;
+import javax.swing.SwingUtilities;
 import net.miginfocom.swing.MigLayout;
 import thrumwright.editor.edit.Edit;
 import thrumwright.editor.look.Quiet;
@@ -26,11 +28,13 @@ import thrumwright.measure.BadMeasure;
 import thrumwright.measure.Length;
 import thrumwright.measure.UnitSystem;
 import thrumwright.piece.Piece;
+import thrumwright.yarn.Bundle;
 import thrumwright.yarn.Colour;
 import thrumwright.yarn.Fibre;
 import thrumwright.yarn.Firmness;
 import thrumwright.yarn.Sample;
 import thrumwright.yarn.Skein;
+import thrumwright.yarn.Strands;
 import thrumwright.yarn.Thickness;
 import thrumwright.yarn.Usage;
 import thrumwright.yarn.Yarn;
@@ -45,6 +49,7 @@ final class YarnForm {
     private final JPanel whole = new JPanel(new MigLayout("insets 0, wrap 1, fillx, gapy 0", "[grow, fill]"));
     private Optional<Panels> panels = Optional.empty();
     private String chosen = "";
+    private int shownParts;
     private final Quiet quiet = new Quiet();
 
     /** The materials above the list, and the fields of the chosen yarn below it. */
@@ -97,6 +102,10 @@ final class YarnForm {
         if (!yarns.equals(List.copyOf(java.util.Collections.list(model.elements())))) {
             quiet.during(() -> fill(yarns));
         }
+        if (shownParts != parts()) {
+            rebuildWhereItWas();
+            return;
+        }
         panels.ifPresent(shown -> {
             shown.fields().refresh();
             shown.materials().refresh();
@@ -117,8 +126,31 @@ final class YarnForm {
         }
     }
 
+    /** How many fields for strands the chosen yarn needs. */
+    private int parts() {
+        return known(desk.session().shown(), chosen).map(StrandFields::parts).orElse(0);
+    }
+
+    /** The keyboard stays where it was, if there is such a field still. */
+    private void rebuildWhereItWas() {
+        Component owner = KeyboardFocusManager.getCurrentKeyboardFocusManager().getFocusOwner();
+        boolean here = owner != null && SwingUtilities.isDescendingFrom(owner, whole);
+        String name = here ? String.valueOf(owner.getName()) : "";
+        rebuild();
+        focus(name);
+    }
+
+    private void focus(String name) {
+        for (Component each : panels.orElseThrow().fields().getComponents()) {
+            if (name.equals(each.getName())) {
+                each.requestFocusInWindow();
+            }
+        }
+    }
+
     private void rebuild() {
         whole.removeAll();
+        shownParts = parts();
         FieldPanel materials = new FieldPanel(desk);
         materials.heading("heading.materials");
         FieldPanel.Section<Piece> parts =
@@ -157,6 +189,9 @@ final class YarnForm {
         buttons.add(add);
         buttons.add(remove);
         buttons.add(shelf, "newline, span 2");
+        JButton wind = button("yarns.wind", "windYarn", this::wind);
+        wind.setToolTipText(desk.texts().say("yarns.wind.tip"));
+        buttons.add(wind, "newline, span 2");
         return buttons;
     }
 
@@ -200,11 +235,20 @@ final class YarnForm {
 
     /** A new yarn has no name of its own yet. */
     private void takeName() {
-        for (Component each : panels.orElseThrow().fields().getComponents()) {
-            if ("field.yarn.name".equals(each.getName())) {
-                each.requestFocusInWindow();
-            }
-        }
+        focus("field.yarn.name");
+    }
+
+    /** Two strands of the chosen yarn, or of the first that can be a strand. */
+    private void wind() {
+        Piece piece = desk.session().piece();
+        List<Yarn> single = StrandFields.single(piece);
+        Yarn strand = single.stream()
+                .filter(yarn -> yarn.id().equals(chosen))
+                .findFirst()
+                .orElse(single.get(0));
+        Bundle two = new Bundle(List.of(new Strands(strand, 2)));
+        add(Yarn.wound("new", desk.texts().say("yarns.wound", Map.of("yarn", strand.name())), two));
+        takeName();
     }
 
     private void add(Yarn kept) {
@@ -236,15 +280,24 @@ final class YarnForm {
 
     private void yarn(FieldPanel panel) {
         String id = chosen;
-        FieldPanel.Section<Yarn> yarn = panel.about(new Subject<>(
+        Subject<Yarn> subject = new Subject<>(
                 "yarn/" + id,
                 known(desk.session().shown(), id).map(Yarn::name).orElse(""),
                 piece -> known(piece, id),
                 (piece, other) -> piece.withYarns(piece.yarns().stream()
                         .map(known -> known.id().equals(id) ? other : known)
-                        .toList())));
-        looks(yarn);
-        measures(yarn);
+                        .toList()));
+        FieldPanel.Section<Yarn> yarn = panel.about(subject);
+        yarn.text("yarn.name", Yarn::name, (part, typed) -> part.withName(typed.strip()));
+        if (shownParts > 0) {
+            new StrandFields(desk, subject).addTo(panel);
+            woven(yarn);
+        } else {
+            looks(yarn);
+            measures(yarn);
+            woven(yarn);
+            sold(yarn);
+        }
         panel.prose(() -> said(id, (piece, known) -> MeasuredWords.yarn(piece, known, desk.texts())));
         panel.heading("heading.advice");
         panel.advice(() -> known(desk.session().shown(), id)
@@ -263,7 +316,6 @@ final class YarnForm {
     }
 
     private void looks(FieldPanel.Section<Yarn> yarn) {
-        yarn.text("yarn.name", Yarn::name, (part, typed) -> part.withName(typed.strip()));
         new ColourButton(desk)
                 .addTo(yarn.text(
                         "yarn.colour",
@@ -283,6 +335,10 @@ final class YarnForm {
                 (part, typed) ->
                         part.withAlsoTold(typed.isBlank() ? Optional.empty() : Optional.of(thickness(part, typed))));
         yarn.oneOf("yarn.firmness", "firmness", Firmness.values(), Yarn::firmness, Yarn::withFirmness);
+    }
+
+    /** What was measured in cloth. */
+    private void woven(FieldPanel.Section<Yarn> yarn) {
         yarn.measure(
                 "yarn.sample",
                 part -> part.sample().map(YarnForm::sample).orElse(""),
@@ -291,6 +347,9 @@ final class YarnForm {
                 "yarn.used",
                 part -> part.usage().map(YarnForm::usage).orElse(""),
                 (part, typed) -> part.withUsage(usage(typed)));
+    }
+
+    private void sold(FieldPanel.Section<Yarn> yarn) {
         yarn.lengthOrNone("yarn.stock", Yarn::stock, Yarn::withStock);
         yarn.measure(
                 "yarn.skein",

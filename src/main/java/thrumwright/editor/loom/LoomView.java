@@ -4,6 +4,7 @@ import java.awt.Dimension;
 import java.awt.Font;
 import java.awt.Graphics;
 import java.awt.Graphics2D;
+import java.awt.Rectangle;
 import java.awt.event.HierarchyEvent;
 import java.awt.geom.Rectangle2D;
 import java.util.List;
@@ -32,7 +33,7 @@ final class LoomView extends JComponent {
         this.motion = new Motion(
                 moving,
                 () -> isShowing() && hand.moves() && layout.pictured(),
-                () -> repaint(layout.picture().getBounds()));
+                (before, now) -> repaint(changed(before, now)));
         setName("loom.view");
         addHierarchyListener(event -> {
             if ((event.getChangeFlags() & HierarchyEvent.SHOWING_CHANGED) != 0) {
@@ -78,6 +79,18 @@ final class LoomView extends JComponent {
     void setPace(UnaryOperator<Pace> change) {
         motion.set(change);
         repaint();
+    }
+
+    /** Where another picture is to be painted once the yarn is laid in from one share of the row to another, pixels. */
+    Rectangle changed(double before, double now) {
+        Rectangle2D box = layout.picture();
+        Rectangle part = hand.picture()
+                .map(picture -> picture.changed(box, hand.row(), before, now))
+                .orElse(box)
+                .getBounds();
+        // letters and lines are smoothed a little beyond where they are
+        part.grow(2, 2);
+        return part.intersection(box.getBounds());
     }
 
     /** Stops at the next crossing. */

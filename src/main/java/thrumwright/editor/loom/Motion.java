@@ -13,18 +13,28 @@ final class Motion {
 
     private final Timer timer = new Timer(FRAME, event -> moveOn());
     private final BooleanSupplier seen;
-    private final Runnable repaint;
+    private final Moved moved;
     private Pace pace;
     private long before;
 
+    /** Is told when there is more to be seen. */
+    @FunctionalInterface
+    interface Moved {
+        /**
+         * @param before share of the row that was to be seen, 0 to 1
+         * @param now what is to be seen; less where it begins again
+         */
+        void from(double before, double now);
+    }
+
     /**
      * @param seen whether there is anything to be seen that can move
-     * @param repaint paints what moves
+     * @param moved paints what moves
      */
-    Motion(boolean moving, BooleanSupplier seen, Runnable repaint) {
+    Motion(boolean moving, BooleanSupplier seen, Moved moved) {
         this.pace = Pace.usual(moving);
         this.seen = seen;
-        this.repaint = repaint;
+        this.moved = moved;
         timer.setCoalesce(true);
     }
 
@@ -58,7 +68,7 @@ final class Motion {
         pace = pace.after((now - before) / NANOS);
         before = now;
         if (laid != pace.shown()) {
-            repaint.run();
+            moved.from(laid, pace.shown());
         }
     }
 }

@@ -31,7 +31,7 @@ final class ShowingView extends JComponent {
         this.type = type;
         this.palette = palette;
         this.phrases = phrases;
-        this.motion = new Motion(moving, () -> isShowing() && shown.moves(), this::repaint);
+        this.motion = new Motion(moving, () -> isShowing() && shown.moves(), (before, now) -> repaint());
         setName("showing.view");
         addHierarchyListener(event -> {
             if ((event.getChangeFlags() & HierarchyEvent.SHOWING_CHANGED) != 0) {

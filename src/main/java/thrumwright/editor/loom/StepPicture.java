@@ -39,6 +39,12 @@ record StepPicture(Plan plan, EndPlan end, BlockPlan block, Optional<Move> move)
                 () -> new StepPainter(g, palette, font).paint(box, plan, end, block));
     }
 
+    /** What of it in a box is different once the yarn of a row is laid in from one share to another. */
+    Rectangle2D changed(Rectangle2D box, int row, double before, double now) {
+        return move.map(moving -> moving.changed(box, moving.shows(row), before, now))
+                .orElse(box);
+    }
+
     /** Where the yarn of a row passes from front to back; nothing but the whole row where nothing moves. */
     List<Double> crossings(int row) {
         return move.map(moving -> moving.crossings(moving.shows(row))).orElse(List.of(1.0));

@@ -138,7 +138,8 @@ public final class CutsView {
                 JTable all, Object value, boolean selected, boolean focused, int row, int column) {
             super.getTableCellRendererComponent(all, value, selected, focused, row, column);
             CutLine line = (CutLine) value;
-            setText(line.what());
+            setText(line.whatAndStrands());
+            setToolTipText(line.strands().isEmpty() ? null : line.shared());
             setIcon(line.yarn().map(yarn -> new Swatch(yarn.colour())).orElse(null));
             return this;
         }

@@ -22,7 +22,8 @@ import thrumwright.sheet.LoomStep;
 import thrumwright.sheet.Step;
 
 /**
- * The steps as one page for a phone or a tablet beside the loom: large, one row at a time, its ticks kept by the browser. It
+ * The steps as one page for a phone or a tablet beside the loom: large, one row at a time, its ticks and what is
+ * measured kept by the browser. It
  * needs no network and asks for none, and the browser is told to allow none. Without its script it is a plain list.
  */
 public final class LoomPage {
@@ -63,6 +64,7 @@ public final class LoomPage {
         html.line("p", phrases.say("done.text"));
         html.raw("</section>\n");
         html.raw("</main>\n");
+        new LoomMeasures(sheet.plan(), phrases, html).panel();
         buttons();
         html.raw("<script>" + script + "</script>\n</body>\n</html>\n");
     }
@@ -79,7 +81,8 @@ public final class LoomPage {
     private void step(int index) {
         LoomStep step = sheet.steps().get(index);
         html.raw("<section class=\"step\" data-key=\""
-                + Markup.escaped(step.step().key()) + "\" data-count=\"" + step.count() + "\">\n");
+                + Markup.escaped(step.step().key()) + "\" data-count=\"" + step.count() + "\"");
+        html.raw(new LoomMeasures(sheet.plan(), phrases, html).of(step.step().key()) + ">\n");
         html.line("p", "part", step.part());
         html.within("div", "words", () -> step.opening().forEach(sentence -> html.line("p", sentence)));
         html.line("h1", step.title());

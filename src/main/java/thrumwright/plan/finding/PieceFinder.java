@@ -162,12 +162,12 @@ final class PieceFinder {
 
     /** Towards loops at the top there is less and less room to weave. */
     private void closingShed() {
-        plan.top().loops().ifPresent(loops -> {
-            ClosingShed shed = plan.closingShed();
+        ClosingShed shed = plan.closingShed();
+        plan.top().loops().filter(loops -> plan.linked() < shed.hands()).ifPresent(loops -> {
             Map<String, Value> values = Map.of(
-                    "hands", height(shed.hands()),
+                    "hands", height(shed.hands() - plan.linked()),
                     "opening", height(ClosingShed.BUTTERFLY),
-                    "needle", height(shed.needle()),
+                    "needle", height(Math.max(0, shed.needle() - plan.linked())),
                     "thin", height(ClosingShed.opening(shed.needle())));
             found.add(Finding.of(Code.SHED_CLOSES, values).at(Place.TOP).about(loops));
         });

@@ -31,7 +31,9 @@ public record Advice(Topic topic, double value, String sentence, String source) 
         /** Depth of a hem as it comes out, mm. */
         HEM_DEPTH,
         /** Height of a heading of scrap yarn, mm. */
-        SCRAP_HEADING
+        SCRAP_HEADING,
+        /** What a loom leaves of a warp end, mm. */
+        FREE_WARP
     }
 
     public Advice {

@@ -22,29 +22,28 @@ public record RoomWords(Phrases phrases) {
     }
 
     /** What is as usual, each with what it is for; nothing where all is said by the weaver. */
-    public String of(Plan plan) {
+    public List<Advice> of(Plan plan) {
         Loom loom = plan.piece().loom();
         UsualRoom usual = plan.room().usual();
         Shown shown = plan.piece().shown();
-        List<String> said = new ArrayList<>();
+        List<Advice> said = new ArrayList<>();
         if (loom.clearance().isEmpty()) {
-            said.add(said(
-                    "room.below." + usual.below().why(),
-                    shown.height(usual.below().mm())));
+            double below = usual.below().mm();
+            said.add(said("room.below." + usual.below().why(), below, shown.height(below)));
         }
         if (loom.workingRoom().isEmpty() && !plan.budget().closed()) {
-            said.add(said(
-                    "room.above." + usual.above().why(),
-                    shown.height(usual.above().mm())));
+            double above = usual.above().mm();
+            said.add(said("room.above." + usual.above().why(), above, shown.height(above)));
         }
         if (loom.warpPerEnd().isEmpty()) {
-            said.add(said("room.end." + loom.kind().key(), shown.cut(usual.perEnd())));
+            said.add(said("room.end." + loom.kind().key(), usual.perEnd(), shown.cut(usual.perEnd())));
         }
-        return String.join(" ", said);
+        return said;
     }
 
-    private String said(String key, String length) {
-        return phrases.say(key, Map.of("length", length));
+    private Advice said(String key, double mm, String length) {
+        String sentence = phrases.say(key, Map.of("length", length));
+        return new Advice(Advice.Topic.FREE_WARP, mm, sentence, phrases.say(key + ".source"));
     }
 
     /** The loom with all that is usual as if it were typed. */

@@ -1,5 +1,6 @@
 package thrumwright.plan.words;
 
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
@@ -12,6 +13,8 @@ import thrumwright.block.WarpLoops;
 import thrumwright.measure.Phrases;
 import thrumwright.measure.Shown;
 import thrumwright.piece.Place;
+import thrumwright.yarn.Bundle;
+import thrumwright.yarn.Yarn;
 
 /** What things are called. */
 public final class Words {
@@ -72,6 +75,28 @@ public final class Words {
      */
     public String band(double width, double thickness, Shown shown) {
         return phrases.say("band", Map.of("width", shown.height(width), "thick", shown.fine(thickness)));
+    }
+
+    /** What a yarn is called; of a bundle its strands besides: “Grey blend (3 strands of Slate and 2 of Mist)”. */
+    public String yarn(Yarn yarn) {
+        return yarn.bundle()
+                .map(bundle -> phrases.say("yarn.wound", Map.of("yarn", yarn.name(), "strands", strands(bundle))))
+                .orElse(yarn.name());
+    }
+
+    /** “3 strands of Slate and 2 strands of Mist”. */
+    public String strands(Bundle bundle) {
+        List<String> parts = bundle.parts().stream()
+                .map(part -> phrases.say(
+                        "strands",
+                        Map.of("count", part.count(), "yarn", part.yarn().name())))
+                .toList();
+        String all = parts.get(0);
+        for (int i = 1; i < parts.size(); i++) {
+            String key = i == parts.size() - 1 ? "strands.last" : "strands.next";
+            all = phrases.say(key, Map.of("before", all, "next", parts.get(i)));
+        }
+        return all;
     }
 
     /** What warp loops lie round: “a rod of 3 mm” or “a row of nails of 2 mm, one for each loop”. */

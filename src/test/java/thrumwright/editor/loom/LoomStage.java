@@ -2,6 +2,7 @@ package thrumwright.editor.loom;
 
 import java.awt.Dimension;
 import java.awt.Graphics2D;
+import java.awt.Rectangle;
 import java.awt.image.BufferedImage;
 import java.time.LocalDateTime;
 import java.util.Locale;
@@ -21,6 +22,7 @@ public final class LoomStage {
     private final Weaving weaving;
     private final AtHand hand;
     private final LoomView view;
+    private int painted;
 
     public LoomStage(PieceFile piece, Dimension size) {
         Texts texts = Texts.of(Locale.UK);
@@ -49,6 +51,16 @@ public final class LoomStage {
         }
     }
 
+    /** Where the picture is, pixels. */
+    Rectangle all() {
+        return view.laidOut().picture().getBounds();
+    }
+
+    /** How many pixels the last picture painted. */
+    int painted() {
+        return painted;
+    }
+
     /** Lets the yarn go in, or stops it. */
     public void turn() {
         view.setPace(Pace::turned);
@@ -63,11 +75,17 @@ public final class LoomStage {
         return view.pace().shown();
     }
 
-    /** Lays in as much more as in some seconds and paints what has changed, as a timer would let it. */
+    /**
+     * Lays in as much more as in some seconds and paints what has changed, as a timer would let it; a row that is laid in
+     * begins again at once, since a timer paints nothing while it rests.
+     */
     public void frame(BufferedImage window, double seconds) {
-        view.setPace(pace -> new Pace(pace.laid(), pace.speed(), true).after(seconds));
+        double before = laid();
+        view.setPace(pace -> new Pace(before < 1 ? pace.laid() : 0, pace.speed(), true).after(seconds));
         Graphics2D g = window.createGraphics();
-        g.setClip(view.laidOut().picture().getBounds());
+        Rectangle part = view.changed(before, laid());
+        painted = part.width * part.height;
+        g.setClip(part);
         view.paint(g);
         g.dispose();
     }

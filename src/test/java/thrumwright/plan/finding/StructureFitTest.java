@@ -42,7 +42,7 @@ class StructureFitTest {
         assertThat(fit.freeWarp()).isEqualTo(150);
         assertThat(fit.warp()).isCloseTo(153.145381, within(1e-4));
         assertThat(fit.worst()).contains(Severity.PROBLEM);
-        assertThat(fit.findings().get(0).code()).isEqualTo(Finding.Code.FREE_WARP_SHORT);
+        assertThat(fit.findings().get(0).code()).isEqualTo(Finding.Code.FREE_WARP_SHORT_FOR_HANDS);
     }
 
     @Test

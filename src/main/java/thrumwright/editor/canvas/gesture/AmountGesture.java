@@ -36,7 +36,7 @@ final class AmountGesture implements Gesture {
     }
 
     private Edit edit() {
-        return edits.amount(taken.place(), changed);
+        return edits.amount(taken.place(), taken.plan().block(), changed);
     }
 
     @Override

@@ -20,6 +20,12 @@ public final class LabelPainter {
     /** So many lines lie too close for their edges to be smoothed in the time there is. */
     private static final int DENSE = 40;
 
+    /** So many lines may be as steep as they come. */
+    private static final int FEW = 20;
+
+    /** Steeper lines lie on their neighbours, as so many times as high as they are wide. */
+    private static final double STEEP = 4;
+
     private final Graphics2D g;
     private final LabelList list;
     private final Selection selection;
@@ -62,7 +68,14 @@ public final class LabelPainter {
         // a line to a row that can't be seen leads nowhere
         List<LabelRow> led =
                 seen.stream().filter(row -> sighting.sees(row.target())).toList();
-        leaders(led.stream().filter(row -> !selected(row)).toList(), width, faint, 1, led.size() > DENSE);
+        leaders(
+                led.stream()
+                        .filter(row -> !selected(row) && followed(row, width, led.size()))
+                        .toList(),
+                width,
+                faint,
+                1,
+                led.size() > DENSE);
         Color strong = UIManager.getColor("Thrumwright.selected");
         leaders(led.stream().filter(this::selected).toList(), width, strong, 2, led.size() > DENSE);
         g.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
@@ -120,6 +133,12 @@ public final class LabelPainter {
 
     private boolean selected(LabelRow row) {
         return row.spot().filter(spot -> selection.has(spot.place(), spot.id())).isPresent();
+    }
+
+    /** Whether an eye can follow its line: many steep ones would only be a dark patch. */
+    private boolean followed(LabelRow row, int width, int among) {
+        double high = Math.abs(row.target() + sighting.by() - row.y());
+        return among <= FEW || high <= STEEP * (width - list.width());
     }
 
     /** Lines from labels to their blocks, all at once, since each by itself takes long. */

@@ -32,6 +32,7 @@ public final class CanvasRules {
     private final CanvasMap map;
     private final Rectangle seen;
     private final FontMetrics metrics;
+    private final List<Double> numbers = new ArrayList<>();
     private final LineNames names;
     /** The edge of the rule. */
     private final double left;
@@ -124,11 +125,17 @@ public final class CanvasRules {
     private void stroke(Division.Stroke stroke, double y) {
         g.setColor(showing.palette().faint());
         Hair.level(g, left, left + (stroke.numbered() ? STROKE : STROKE - 4), y, 1);
-        if (stroke.numbered() && !names.crosses(y, metrics)) {
+        if (stroke.numbered() && !names.crosses(y, metrics) && free(y)) {
+            numbers.add(y);
             g.setColor(showing.palette().ink());
             g.drawString(
                     stroke.number(), (float) left + RuleWidths.NUMBERS, (float) (y + metrics.getAscent() / 2.0 - 1));
         }
+    }
+
+    /** Whether no number lies there yet: where much is left out the heights of both sides meet. */
+    private boolean free(double y) {
+        return numbers.stream().noneMatch(other -> Math.abs(other - y) < metrics.getHeight());
     }
 
     /** From the cloth to the rule and on to their names. */

@@ -6,6 +6,7 @@ import java.awt.Graphics2D;
 import java.awt.Rectangle;
 import java.awt.geom.Ellipse2D;
 import java.util.List;
+import java.util.Optional;
 import thrumwright.block.Passing;
 import thrumwright.block.Row;
 import thrumwright.block.Side;
@@ -30,16 +31,22 @@ record RowNotes(Graphics2D g, Showing showing) {
     private static final double DOT = 2.2;
 
     void paint() {
-        if (!showing.map().close()) {
+        if (showing.map().notes().isEmpty()) {
             return;
         }
+        double aside = showing.map().notes().getAsDouble();
         g.setFont(g.getFont().deriveFont(g.getFont().getSize2D() - 1));
         for (BlockSpot spot : showing.map().spots()) {
-            spot.plan().work().ifPresent(work -> rows(spot, work));
+            spot.plan().work().filter(work -> !crossed(work, aside)).ifPresent(work -> rows(spot, work, aside));
         }
     }
 
-    private void rows(BlockSpot spot, Work work) {
+    /** A cord to the posts lies where the notes would stand, unless they stand beyond the posts. */
+    private boolean crossed(Work work, double aside) {
+        return work.block().tied() && aside < showing.map().picture().margin();
+    }
+
+    private void rows(BlockSpot spot, Work work, double aside) {
         List<Row> rows = work.rows();
         double each = spot.high() / Math.max(1, rows.size());
         if (each < LOWEST) {
@@ -48,15 +55,13 @@ record RowNotes(Graphics2D g, Showing showing) {
         for (int i = 0; i < rows.size(); i++) {
             double y = spot.bottom() - (i + 0.5) * each;
             if (y > showing.seen().getMinY() - each && y < showing.seen().getMaxY() + each) {
-                row(rows.get(i), work.setting().ends(), y, each);
+                row(rows.get(i).meets(work.setting().ends()), rows.get(i).from() == Side.LEFT, y, each, aside);
             }
         }
     }
 
-    private void row(Row row, int ends, double y, double each) {
+    private void row(Optional<Passing> meets, boolean left, double y, double each, double aside) {
         CanvasMap map = showing.map();
-        boolean left = row.from() == Side.LEFT;
-        double aside = Math.max(map.picture().beside(), map.picture().margin());
         double edge = left ? map.x(-aside) - BESIDE : map.x(map.picture().span() + aside) + BESIDE;
         double inward = left ? 1 : -1;
         Rectangle room = showing.pictured();
@@ -66,7 +71,7 @@ record RowNotes(Graphics2D g, Showing showing) {
             return;
         }
         new Arrow(g, showing.palette()).level(edge - inward * ARROW, edge, y, HEAD);
-        row.meets(ends).ifPresent(passing -> {
+        meets.ifPresent(passing -> {
             if (each >= g.getFontMetrics().getAscent()) {
                 words(passing, far, y, left);
             } else {

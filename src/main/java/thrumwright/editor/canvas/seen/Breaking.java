@@ -19,6 +19,9 @@ record Breaking(PiecePicture picture, Room room, Zoom.Breaks breaks, double scal
 
     private static final double BY_AN_END = 12;
 
+    /** Rows have notes where so much of the width is left for the cloth. */
+    private static final double NOTED = 0.55;
+
     /** How much of a post is shown, pixels. */
     private static final double POST = 16;
 
@@ -52,9 +55,24 @@ record Breaking(PiecePicture picture, Room room, Zoom.Breaks breaks, double scal
         if (whole()) {
             return new Outside(picture.margin(), picture.margin(), POST, scale);
         }
-        double notes = CanvasMap.close(picture, scale) ? CanvasMap.ROW_NOTES / scale : 0;
-        double next = picture.beside() + notes;
-        return new Outside(Math.max(picture.margin(), next), next, POST, scale);
+        Outside noted = beside(CanvasMap.ROW_NOTES / scale);
+        boolean enough = breaks != Zoom.Breaks.MIDDLE || room.between() - 2 * noted.pixels() >= NOTED * room.between();
+        return enough && CanvasMap.close(picture, scale) ? noted : beside(0);
+    }
+
+    /**
+     * Notes of rows stand next to what hangs there; where the posts are near, outside them.
+     *
+     * @param notes room for them, mm, 0 or more
+     */
+    private Outside beside(double notes) {
+        double next = picture.tailsBeside() + notes;
+        Outside apart = new Outside(picture.margin(), next, POST, scale);
+        if (apart.broken()) {
+            return apart;
+        }
+        double length = Math.max(picture.margin(), picture.tailsBeside()) + notes;
+        return new Outside(length, length, POST, scale);
     }
 
     /** What the whole width takes, pixels. */

@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import thrumwright.drawing.View;
 import thrumwright.drawing.piece.PiecePicture;
 import thrumwright.piece.Place;
@@ -80,14 +81,24 @@ public record CanvasMap(PiecePicture picture, View view, Axes axes, List<BlockSp
         return picture.plan().piece().warp().spacing() * scale >= CLOSE;
     }
 
-    public boolean close() {
-        return close(picture, scale());
+    /** How far beside the cloth rows have their notes, mm; empty where there is no room for them. */
+    public OptionalDouble notes() {
+        boolean apart = !together(picture.margin());
+        double aside = apart ? picture.tailsBeside() : Math.max(picture.tailsBeside(), picture.margin());
+        return close(picture, scale()) && together(aside + ROW_NOTES / scale())
+                ? OptionalDouble.of(aside)
+                : OptionalDouble.empty();
+    }
+
+    /** Whether nothing is left out from the cloth's left edge to there, mm beside it. */
+    private boolean together(double beside) {
+        return Math.abs(axes.across().pixel(0) - axes.across().pixel(-beside) - beside * scale()) < 0.5;
     }
 
     /** The left edge of all that is drawn, pixels of the canvas, any sign. */
     public double left() {
         double outermost = x(-picture.margin());
-        return close() ? Math.min(outermost, x(-picture.beside()) - ROW_NOTES) : outermost;
+        return notes().stream().map(aside -> x(-aside) - ROW_NOTES).reduce(outermost, Math::min);
     }
 
     /** From the cloth, mm right of the first warp end (either sign), to pixels of the canvas. */

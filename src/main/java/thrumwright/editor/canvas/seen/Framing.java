@@ -36,6 +36,8 @@ public record Framing(PiecePicture picture, Room room, Zoom zoom, Place end, dou
     private static final double LEAST_END = 12;
     /** Less of the window's height filled with cloth is too little to be read. */
     private static final double READ = 0.6;
+    /** So much of the width is cloth where both selvedges are looked at. */
+    private static final double LEAST_CLOTH = 0.3;
     /** A picture that should be so many times larger or smaller is fitted anew. */
     private static final double LARGER = 2;
 
@@ -75,7 +77,13 @@ public record Framing(PiecePicture picture, Room room, Zoom zoom, Place end, dou
     }
 
     private double bothSelvedges() {
-        return Math.max(LEGIBLE / spacing(), byHeight());
+        return Math.max(LEGIBLE / spacing(), Math.min(byHeight(), byTails()));
+    }
+
+    /** In a narrow window tails leave some room to the cloth. */
+    private double byTails() {
+        double tails = (1 - LEAST_CLOTH) * room.between() - Breaking.leastBeside() - Outside.GAP;
+        return Math.max(0, tails) / (2 * picture.tailsBeside());
     }
 
     private double oneEnd() {
@@ -89,7 +97,7 @@ public record Framing(PiecePicture picture, Room room, Zoom zoom, Place end, dou
             return whole;
         }
         double cloth = Math.max(1, room.between() - Breaking.leastBeside());
-        return Math.max(whole, cloth / (picture.span() + 2 * picture.beside()));
+        return Math.max(whole, cloth / (picture.span() + 2 * picture.tailsBeside()));
     }
 
     private double byHeight() {

@@ -7,7 +7,7 @@ package thrumwright.editor.canvas.seen;
  */
 public record Zoom(Fit fit, double scale, Breaks breaks) {
     /** The least and the greatest scale, pixels per mm. */
-    public static final double LEAST = 0.2;
+    public static final double LEAST = 0.04;
 
     public static final double MOST = 60;
 

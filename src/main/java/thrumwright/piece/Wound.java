@@ -1,0 +1,29 @@
+package thrumwright.piece;
+
+import java.util.List;
+import java.util.Map;
+import thrumwright.measure.Refused;
+import thrumwright.yarn.Yarn;
+
+/** Bundles among yarns. */
+final class Wound {
+    private Wound() {}
+
+    /**
+     * The same yarns, each bundle with its strands' yarns as they are among them now.
+     *
+     * @throws Refused if the yarn of a strand isn't there, or is a bundle
+     */
+    static List<Yarn> from(List<Yarn> yarns) {
+        return yarns.stream()
+                .map(yarn -> yarn.woundFrom(part -> among(yarns, part, yarn)))
+                .toList();
+    }
+
+    private static Yarn among(List<Yarn> yarns, Yarn part, Yarn bundle) {
+        return yarns.stream()
+                .filter(yarn -> yarn.id().equals(part.id()))
+                .findFirst()
+                .orElseThrow(() -> new Refused("wound.missing", Map.of("yarn", part.name(), "bundle", bundle.name())));
+    }
+}

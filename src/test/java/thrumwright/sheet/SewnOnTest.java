@@ -1,0 +1,133 @@
+package thrumwright.sheet;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.function.UnaryOperator;
+import org.junit.jupiter.api.Test;
+import thrumwright.measure.Length;
+import thrumwright.piece.Destiny;
+import thrumwright.piece.EdgeCord;
+import thrumwright.piece.Label;
+import thrumwright.piece.MadeFor;
+import thrumwright.piece.Piece;
+import thrumwright.plan.Plan;
+import thrumwright.store.FileProblem;
+import thrumwright.store.PieceFile;
+import thrumwright.store.Unknown;
+import thrumwright.testing.Pieces;
+
+/** The steps in which something is sewn to a finished piece. */
+class SewnOnTest {
+    private static List<Step> steps(Piece piece) {
+        List<Chapter> chapters = StepSheet.of(Plan.of(piece), Locale.UK).chapters();
+        return chapters.get(chapters.size() - 1).steps();
+    }
+
+    private static Step step(Piece piece, String title) {
+        return steps(piece).stream()
+                .filter(step -> step.title().equals(title))
+                .findFirst()
+                .orElseThrow(() -> new AssertionError("no step “" + title + "”"));
+    }
+
+    private static Piece panel(MadeFor madeFor, UnaryOperator<Destiny> with) {
+        Piece panel = Pieces.panel();
+        return panel.withDestiny(with.apply(panel.destiny().withMadeFor(Optional.of(madeFor))));
+    }
+
+    private static Destiny labelled(Destiny destiny) {
+        return destiny.withLabel(Optional.of(new Label("Reed Room", "2026")));
+    }
+
+    @Test
+    void nobodyMeetsThemBeforeAsking() {
+        assertThat(steps(Pieces.panel()))
+                .extracting(Step::title)
+                .doesNotContain("Line it", "Sew on a label", "Sew a cord along the edge");
+        assertThat(Pieces.panel().destiny()).isEqualTo(Destiny.UNSAID);
+    }
+
+    @Test
+    void aLiningSaysWhereItIsSewnAndWhatStaysOpen() {
+        Step step = step(panel(MadeFor.HUNG, destiny -> destiny.withLined(true)), "Line it");
+
+        assertThat(step.sentences())
+                .anyMatch(said -> said.startsWith("Cut a lining of washed cotton, 25 cm wide and "))
+                .anyMatch(said -> said.contains("1 cm below the top edge, and 1 cm inside both sides"))
+                .anyMatch(said -> said.startsWith("Sew down its top edge and both sides, a stitch every 7 mm"))
+                .anyMatch(said -> said.startsWith("Its lower edge stays open"));
+        assertThat(step.cautions()).anyMatch(caution -> caution.startsWith("Needles and pins"));
+    }
+
+    /** The label is on what is seen of the back. */
+    @Test
+    void aLabelSaysMakerYearSizeFibresAndCare() {
+        String label = String.join(
+                " ",
+                step(panel(MadeFor.HUNG, SewnOnTest::labelled), "Sew on a label")
+                        .sentences());
+        assertThat(label)
+                .contains("Worked panel · woven by Reed Room · 2026 · 24 cm wide, ", " · cotton, wool · Dust gently")
+                .contains("sew it to the back");
+        assertThat(step(panel(MadeFor.MOUNTED, SewnOnTest::labelled), "Sew on a label")
+                        .sentences())
+                .anyMatch(said -> said.contains("the back of the board"));
+        assertThat(step(panel(MadeFor.FLOOR_OR_TABLE, SewnOnTest::labelled), "Sew on a label")
+                        .sentences())
+                .anyMatch(said -> said.contains("Shake out."));
+        Piece blank = panel(MadeFor.SAMPLE, destiny -> destiny.withLabel(Optional.of(new Label("", ""))));
+        assertThat(step(blank, "Sew on a label").sentences())
+                .anyMatch(said -> said.contains("woven by ____________ · year ______"));
+    }
+
+    @Test
+    void aCordSaysWhatToCutAndHowItGoesRoundCorners() {
+        EdgeCord round = new EdgeCord(EdgeCord.Along.ALL_ROUND, Length.parse("4 mm"), true);
+        Step step =
+                step(panel(MadeFor.HUNG, destiny -> destiny.withCord(Optional.of(round))), "Sew a cord along the edge");
+
+        assertThat(step.sentences())
+                .anyMatch(
+                        said -> said.matches("Make a braid 4 mm thick: lay \\d+ strands of .* together, .* each\\..*"))
+                .anyMatch(said -> said.contains("Round the corners"))
+                .anyMatch(said -> said.startsWith("Where it meets its beginning, tuck 2 cm"));
+        EdgeCord ends = new EdgeCord(EdgeCord.Along.ENDS, Length.parse("4 mm"), false);
+        assertThat(step(
+                                panel(MadeFor.HUNG, destiny -> destiny.withCord(Optional.of(ends))),
+                                "Sew a cord along the edge")
+                        .sentences())
+                .contains("It must be 28 cm long, and there are two of them.")
+                .anyMatch(said ->
+                        said.matches("In all that takes .* m of .*, beside the yarn that is listed for the ends\\."))
+                .anyMatch(said -> said.startsWith("Lay one along the bottom edge and one along the top edge"));
+    }
+
+    @Test
+    void aBoardSaysItsCoverItsStitchesAndItsNeedle() {
+        Piece framed = panel(MadeFor.FRAMED, destiny -> destiny.withBorder(Optional.of(Length.parse("5 cm"))));
+        assertThat(step(framed, "Mount it on a board and frame it").sentences())
+                .anyMatch(said -> said.startsWith("Take a stiff board 34 cm by ") && said.contains("about 5 cm more"))
+                .anyMatch(said -> said.startsWith("Cut washed cloth 44 cm by "))
+                .anyMatch(said -> said.contains("A curved needle"));
+        Piece hides = panel(MadeFor.MOUNTED, destiny -> destiny.withBorder(Optional.of(Length.parse("0 cm"))));
+        assertThat(step(hides, "Mount it on a board").sentences())
+                .anyMatch(said -> said.contains("6 mm less than the piece each way"));
+    }
+
+    @Test
+    void theFileKeepsItAll() throws FileProblem {
+        Destiny all = labelled(new Destiny(
+                Optional.of(MadeFor.MOUNTED),
+                Optional.of(Length.parse("2 in")),
+                true,
+                Optional.of(new EdgeCord(EdgeCord.Along.SIDES, Length.parse("1/4 in"), true)),
+                Optional.empty()));
+        for (Destiny destiny : List.of(all, all.withMadeFor(Optional.empty()), Destiny.UNSAID)) {
+            String text = new PieceFile(Pieces.panel().withDestiny(destiny), Unknown.none()).text();
+            assertThat(PieceFile.read(text).piece().destiny()).isEqualTo(destiny);
+        }
+    }
+}
