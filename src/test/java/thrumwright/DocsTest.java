@@ -27,7 +27,9 @@ import thrumwright.measure.Length;
 import thrumwright.piece.Loom;
 import thrumwright.piece.MeasuredStep;
 import thrumwright.piece.Piece;
+import thrumwright.piece.Portion;
 import thrumwright.piece.Sheds;
+import thrumwright.piece.Stripes;
 import thrumwright.piece.Structure;
 import thrumwright.plan.BlockPlan;
 import thrumwright.plan.Cut;
@@ -126,6 +128,12 @@ class DocsTest {
                     WovenEdge.lengthThrough(
                             piece.setting(piece.warpYarn()),
                             ((WovenEdge) start.finish().orElseThrow().block()).through());
+                case "yarn in the slit band" ->
+                    start.block("slits")
+                            .flatMap(BlockPlan::work)
+                            .orElseThrow()
+                            .cut()
+                            .exact();
                 case "yarn in the header" ->
                     start.block("header")
                             .flatMap(BlockPlan::work)
@@ -186,6 +194,23 @@ class DocsTest {
                 .isEqualTo(read);
     }
 
+    /** What is said of the design's yarns in docs/files.md, put into the piece there. */
+    @Test
+    void theDesignsYarnsInTheDocsAreRead() throws IOException, FileProblem {
+        String files = Files.readString(Path.of("docs/files.md"));
+        Matcher row = Pattern.compile("\\| `design.firstPart`.*?`\"(8 cm)\"`.*?`others`.*?`(\\[.*?\\])`")
+                .matcher(files);
+        assertThat(row.find()).isTrue();
+        String piece = blocks("docs/files.md", "json").get(0);
+        String told = "\"design\": {\"firstPart\": \"" + row.group(1) + "\", \"others\": " + row.group(2) + ", ";
+        Stripes stripes = PieceFile.read(piece.replace("\"design\": {", told))
+                .piece()
+                .design()
+                .stripes();
+        assertThat(stripes.first().orElseThrow().of(250)).isCloseTo(0.32, within(1e-9));
+        assertThat(stripes.others()).containsExactly(new Stripes.Stripe("mud", Portion.parse("10 %")));
+    }
+
     /** Every kind of loom in docs/files.md is read as it stands there, and written again. */
     @Test
     void theKindsOfLoomInTheDocsAreRead() throws IOException, FileProblem {
@@ -214,6 +239,7 @@ class DocsTest {
             kinds.put(kind, "\"of\": \"weft\"");
         }
         kinds.put("plain band", "\"of\": \"weft\", \"picks\": 3");
+        kinds.put("slit band", "\"of\": \"weft\", \"picks\": 3");
         kinds.put("hem fold", "\"bar\": \"15 mm\"");
         kinds.put("open warp", "\"height\": \"8 mm\"");
         kinds.put("warp finish", "\"ends\": \"plied\", \"hanging\": \"8 cm\"");

@@ -3,7 +3,7 @@ package thrumwright.block;
 import java.util.List;
 
 /** A block of plain weave: picks over and under the ends by turns, each in a shed. */
-public sealed interface PlainWeave extends YarnBlock permits OrderingCord, PlainBand, SpreadHeader {
+public sealed interface PlainWeave extends YarnBlock permits OrderingCord, PlainBand, SlitBand, SpreadHeader {
     @Override
     default boolean plainWeave() {
         return true;

@@ -138,6 +138,26 @@ public sealed interface YarnBlock extends TakesYarn permits PlainWeave, Twining,
         return 1;
     }
 
+    /** Into how many lengths its yarn is cut, each with tails of its own, 1 or more. */
+    default int lengths(Setting setting) {
+        return together();
+    }
+
+    /** What the longest of them takes before ease and tails, mm, more than 0. */
+    default double lengthOfEach(Setting setting) {
+        return length(setting);
+    }
+
+    /** Whether its lengths lie side by side, each across a part of the warp. */
+    default boolean inParts() {
+        return false;
+    }
+
+    /** The same as a picture of so few ends shows it, 2 or more: one that is divided is divided there too. */
+    default YarnBlock onFew(int ends) {
+        return this;
+    }
+
     /** Number of passes across the warp, 1 or more. */
     default int rowCount(Setting setting) {
         return extent().orElseThrow().picks(setting.beaten());
@@ -205,6 +225,8 @@ public sealed interface YarnBlock extends TakesYarn permits PlainWeave, Twining,
 
         R plainBand(PlainBand plainBand);
 
+        R slitBand(SlitBand slitBand);
+
         R spreadHeader(SpreadHeader spreadHeader);
 
         R twining(Twining twining);
@@ -233,6 +255,11 @@ public sealed interface YarnBlock extends TakesYarn permits PlainWeave, Twining,
         @Override
         default R plainBand(PlainBand plainBand) {
             return usual(plainBand);
+        }
+
+        @Override
+        default R slitBand(SlitBand slitBand) {
+            return usual(slitBand);
         }
 
         @Override

@@ -9,6 +9,7 @@ import thrumwright.block.YarnBlock;
 import thrumwright.plan.BlockPlan;
 import thrumwright.plan.Budget;
 import thrumwright.plan.Cut;
+import thrumwright.plan.DesignWeft;
 import thrumwright.plan.EndPlan;
 import thrumwright.plan.Finish;
 import thrumwright.plan.Hem;
@@ -44,6 +45,7 @@ final class PlanJson {
         json.put("budget", budget(plan.budget()));
         json.put("start", end(plan.start()));
         json.put("top", end(plan.top()));
+        json.put("design", design(DesignWeft.of(plan.piece())));
         json.put("yarns", plan.totals().stream().map(PlanJson::total).toList());
         FindingWords words = FindingWords.of(plan.piece(), Locale.UK);
         json.put(
@@ -51,6 +53,23 @@ final class PlanJson {
                 Findings.of(plan).all().stream()
                         .map(finding -> finding(finding, words))
                         .toList());
+        return json;
+    }
+
+    private static Map<String, Object> design(DesignWeft weft) {
+        Map<String, Object> json = new LinkedHashMap<>();
+        json.put("told", weft.told());
+        json.put("grams", weft.grams());
+        json.put("yarns", weft.parts().stream().map(PlanJson::part).toList());
+        return json;
+    }
+
+    private static Map<String, Object> part(DesignWeft.Covered part) {
+        Map<String, Object> json = new LinkedHashMap<>();
+        json.put("yarn", part.yarn().id());
+        strands(json, part.yarn());
+        json.put("share", part.share());
+        json.put("length", part.length());
         return json;
     }
 
@@ -198,6 +217,7 @@ final class PlanJson {
         json.put("yarn", total.yarn().id());
         json.put("inWarp", total.inWarp());
         json.put("inEnds", total.inEnds());
+        json.put("inDesign", total.inDesign());
         json.put("grams", total.grams());
         return json;
     }

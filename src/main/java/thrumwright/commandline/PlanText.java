@@ -52,7 +52,11 @@ public final class PlanText {
         line(Said.of("plan.yarns"));
         for (YarnTotal total : plan.totals()) {
             String length = pad(shown.total(total.length()), 10);
-            line(INDENT + pad(total.yarn().name(), 24) + length + shown.mass(total.grams()));
+            line(INDENT
+                    + pad(total.yarn().name(), 24)
+                    + length
+                    + pad(shown.mass(total.grams()), total.inDesign() > 0 ? 10 : 0)
+                    + (total.inDesign() > 0 ? Said.of("plan.in-design", "length", shown.total(total.inDesign())) : ""));
         }
         findings(Findings.of(plan).all());
     }

@@ -80,7 +80,8 @@ public final class RootCommand implements Runnable {
                         new LoomCommand(this),
                         new CheckCommand(this),
                         new StructuresCommand(this),
-                        new BeginCommand(this))
+                        new BeginCommand(this),
+                        new SamplesCommand(this))
                 .forEach(line::addSubcommand);
         line.setResourceBundle(ResourceBundle.getBundle(USAGE, Locale.ROOT));
         line.getCommandSpec().versionProvider(() -> new String[] {"Thrumwright " + version});

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import thrumwright.drawing.Fonts;
 import thrumwright.drawing.Palette;
+import thrumwright.drawing.piece.SewnPicture;
 import thrumwright.measure.Phrases;
 import thrumwright.output.page.EvenPages;
 import thrumwright.output.page.PageSetup;
@@ -82,7 +83,9 @@ record BookletPages(Booklet booklet, Plan plan, String title, PageSetup setup, P
         List<String> heads = entry.heads().stream()
                 .map(head -> head.numbers() + "  " + head.title())
                 .toList();
-        KindPictures pictures = KindPictures.of(plan, new StageWords(plan, locale), entry.pictures(), make);
+        KindPictures pictures = entry.sewn()
+                .map(sewn -> KindPictures.of(new SewnPicture(plan, sewn, sewn.says(locale)), make))
+                .orElseGet(() -> KindPictures.of(plan, new StageWords(plan, locale), entry.pictures(), make));
         return new KindPart(heads, pictures, List.copyOf(words), make);
     }
 }

@@ -20,6 +20,7 @@ import thrumwright.output.part.FactPart;
 import thrumwright.output.part.SpacePart;
 import thrumwright.output.part.TableRowPart;
 import thrumwright.output.part.TickedPart;
+import thrumwright.output.part.TogetherPart;
 import thrumwright.output.part.YarnHeadingPart;
 import thrumwright.output.part.YarnPart;
 import thrumwright.sheet.ClassSheet;
@@ -83,8 +84,13 @@ public final class ClassLayout {
     private void shopping() {
         List<YarnLine> lines = sheet.shopping();
         for (int i = 0; i < lines.size(); i++) {
-            addUnder("heading.shopping", i, new TickedPart(new YarnPart(lines.get(i), "", type, palette), palette));
+            Part line = new TickedPart(new YarnPart(lines.get(i), "", type, palette), palette);
+            addUnder("heading.shopping", i, i == 0 ? new TogetherPart(List.of(shoppingNote(), line)) : line);
         }
+    }
+
+    private Part shoppingNote() {
+        return new TextPart(sheet.shoppingNote(), type.small(), palette.faint());
     }
 
     /** The first of several parts together with their heading. */

@@ -2,8 +2,10 @@ package thrumwright.output;
 
 import java.io.IOException;
 import java.io.OutputStream;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.function.IntFunction;
 import java.util.function.Supplier;
 import java.util.stream.IntStream;
@@ -16,10 +18,13 @@ import thrumwright.output.page.SheetPages;
 import thrumwright.output.page.SheetSource;
 import thrumwright.output.page.Stopped;
 import thrumwright.output.pdf.PdfFile;
+import thrumwright.plan.Plan;
 import thrumwright.plan.finding.ClassPlan;
 import thrumwright.sheet.ClassText;
 import thrumwright.sheet.PlainText;
 import thrumwright.sheet.SheetMark;
+import thrumwright.sheet.WarpingSheet;
+import thrumwright.sheet.WarpingText;
 import thrumwright.sheet.WrittenClass;
 
 /**
@@ -52,7 +57,11 @@ public record ClassSheets(ClassPlan plan, SheetLook look, Supplier<Fonts> fonts,
                 }
                 progress.reached(pages.count(), pages.count());
             }
-            case HTML -> files.take(name, SheetFiles.text(ClassHtml.of(written(), fonts.get(), palette(), progress)));
+            case HTML -> {
+                Fonts loaded = fonts.get();
+                String html = ClassHtml.of(written(), warping(), cards(loaded), loaded, palette(), progress);
+                files.take(name, SheetFiles.text(html));
+            }
             case TEXT -> {
                 WrittenClass written = written();
                 StringBuilder text = new StringBuilder();
@@ -85,14 +94,29 @@ public record ClassSheets(ClassPlan plan, SheetLook look, Supplier<Fonts> fonts,
         }
         List<String> names = names(form, name);
         WrittenClass written = written();
-        IntFunction<String> texts =
-                form == SheetForm.HTML ? i -> ClassHtml.one(written, i, fonts.get(), palette()) : i -> text(written, i);
+        IntFunction<String> texts = form == SheetForm.HTML ? html(written) : i -> text(written, i);
         for (int i = 0; i < names.size(); i++) {
             progress.reached(i, names.size());
             String text = texts.apply(i);
             files.take(names.get(i), SheetFiles.text(text));
         }
         progress.reached(names.size(), names.size());
+    }
+
+    private IntFunction<String> html(WrittenClass written) {
+        Fonts loaded = fonts.get();
+        IntFunction<Optional<SheetPages>> cards = cards(loaded);
+        return i -> ClassHtml.one(written, warping(), cards, i, loaded, palette());
+    }
+
+    /** Those of each loom, from 0; none if they aren't wanted. */
+    private IntFunction<Optional<SheetPages>> cards(Fonts loaded) {
+        if (!look.sections().contains(SheetSection.CARDS)) {
+            return loom -> Optional.empty();
+        }
+        SheetSource all =
+                printed(new ClassPages(plan, look.setup(), EnumSet.of(SheetSection.CARDS), loaded, palette(), locale));
+        return loom -> Optional.of(all.sheet(loom + 1));
     }
 
     private <E extends Exception> void eachOnPages(
@@ -185,6 +209,12 @@ public record ClassSheets(ClassPlan plan, SheetLook look, Supplier<Fonts> fonts,
         if (index == 0) {
             return ClassText.of(written.lists(), locale);
         }
-        return PlainText.of(written.loom(index - 1), Phrases.of("thrumwright.sheet.steps", locale));
+        String sheet = PlainText.of(written.loom(index - 1), Phrases.of("thrumwright.sheet.steps", locale));
+        Plan loom = plan.plans().get(index - 1);
+        return warping() ? sheet + "\n" + WarpingText.of(WarpingSheet.of(loom, locale)) : sheet;
+    }
+
+    private boolean warping() {
+        return look.sections().contains(SheetSection.WARPING);
     }
 }

@@ -42,7 +42,7 @@ import thrumwright.yarn.Yarn;
  * @param own what a class's booklet leaves to this loom
  */
 record CutPages(StepSheet sheet, List<Booklet.Own> own, Plan plan, PageSetup setup, Palette palette, Locale locale) {
-    private static final double SPACE = 8;
+    private static final double SPACE = 6;
     /** Height of the picture as a share of the page. */
     private static final double LARGEST = 0.26;
 
@@ -110,7 +110,7 @@ record CutPages(StepSheet sheet, List<Booklet.Own> own, Plan plan, PageSetup set
             lists.addAll(findings(make, pages));
         }
         under(lists, List.of(make.chapter("heading.cuts"), make.small(sheet.cutNote())), cuts(make));
-        under(lists, List.of(make.chapter("heading.yarns")), yarns(make));
+        under(lists, List.of(make.chapter("heading.yarns"), make.body(sheet.yarnNote())), yarns(make));
         under(lists, List.of(make.chapter("own.title")), own(make));
         return lists;
     }

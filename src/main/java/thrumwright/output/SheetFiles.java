@@ -17,6 +17,8 @@ import thrumwright.output.pdf.PdfFile;
 import thrumwright.plan.Plan;
 import thrumwright.sheet.PlainText;
 import thrumwright.sheet.StepSheet;
+import thrumwright.sheet.WarpingSheet;
+import thrumwright.sheet.WarpingText;
 
 /**
  * Writes a step sheet in any of its forms.
@@ -76,7 +78,11 @@ public record SheetFiles(Plan plan, SheetLook look, Supplier<Fonts> fonts, Local
     }
 
     private String html() {
-        return HtmlFile.of(plan, cards(), fonts.get(), look.palette(plan), locale);
+        return HtmlFile.of(plan, warping(), cards(), fonts.get(), look.palette(plan), locale);
+    }
+
+    private boolean warping() {
+        return look.sections().contains(SheetSection.WARPING);
     }
 
     private Optional<SheetPages> cards() {
@@ -109,7 +115,8 @@ public record SheetFiles(Plan plan, SheetLook look, Supplier<Fonts> fonts, Local
     }
 
     private String plainText() {
-        return PlainText.of(StepSheet.of(plan, locale), Phrases.of("thrumwright.sheet.steps", locale));
+        String sheet = PlainText.of(StepSheet.of(plan, locale), Phrases.of("thrumwright.sheet.steps", locale));
+        return warping() ? sheet + "\n" + WarpingText.of(WarpingSheet.of(plan, locale)) : sheet;
     }
 
     /** A text that is made in one go. */

@@ -39,7 +39,7 @@ record WarpingPages(WarpingSheet sheet, Plan plan, PageSetup setup, Palette pale
         pages.add(make.section(sheet.title()));
         sheet.facts().forEach(fact -> pages.add(new FactPart(fact, type, palette)));
         pages.add(new SpacePart(SPACE));
-        pages.add(Structured.figure(sheet.way(), new WarpWayPart(plan.piece(), palette)));
+        pages.add(Structured.figure(sheet.way(), new WarpWayPart(plan.piece(), make)));
         pages.add(Structured.figure(sheet.counted(), new MarkedBarPart(plan.piece(), make)));
         EvenPages even = new EvenPages(pages);
         sheet.steps().forEach(step -> even.add(step(step, make)));

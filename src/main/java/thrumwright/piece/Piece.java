@@ -84,6 +84,7 @@ public record Piece(
     private static List<String> usedYarns(Warp warp, String cordId, String wasteId, Design design, End start, Top top) {
         List<String> used =
                 new ArrayList<>(List.of(warp.yarnId(), cordId, wasteId, design.firstYarnId(), design.lastYarnId()));
+        design.stripes().others().forEach(stripe -> used.add(stripe.yarnId()));
         used.addAll(ownYarns(start));
         if (top instanceof Top.OnItsOwn own) {
             used.addAll(ownYarns(own.end()));

@@ -19,9 +19,10 @@ import thrumwright.piece.Habits;
 public record Cut(double exact, double ease, double hanging, double length, double widths, Butterflies butterflies) {
     static Cut of(YarnBlock block, Setting setting, Habits habits, double easing, double reference) {
         double hanging = 2 * (block.tied() ? habits.tie() : habits.tail()).mm();
-        Cut whole = of(block.length(setting), hanging, habits, easing, reference);
+        Cut whole = of(block.lengthOfEach(setting), hanging, habits, easing, reference);
         Cut one = block.joins() ? whole.shared(habits) : whole;
-        return block.together() == 1 ? one : one.times(block.together(), reference);
+        int lengths = block.lengths(setting);
+        return lengths == 1 ? one : one.times(lengths, reference);
     }
 
     /** One length of a yarn for several blocks, with the turns between them, one ease and two tails. */

@@ -102,13 +102,17 @@ public record EndPlan(
         return index < 0 ? Optional.empty() : Optional.of(blocks.get(index));
     }
 
-    /** The blocks that take yarn of that sort, from the lowest to the highest. */
+    /** The blocks that take yarn of that sort, by itself or as a strand, from the lowest to the highest. */
     public List<Block> taking(Yarn yarn) {
         return blocks.stream()
                 .map(BlockPlan::block)
                 .filter(block ->
-                        yarnOf(block.id()).filter(own -> same(own, yarn)).isPresent())
+                        yarnOf(block.id()).filter(own -> takes(own, yarn)).isPresent())
                 .toList();
+    }
+
+    private static boolean takes(Yarn own, Yarn yarn) {
+        return same(own, yarn) || own.strandsOf(yarn.id()) > 0;
     }
 
     /** A class may hold more of a yarn than one of its pieces says. */

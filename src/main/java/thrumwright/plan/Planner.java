@@ -56,13 +56,17 @@ record Planner(Piece piece, Measures measures) {
 
     /** A bundle is told by the yarns of its strands. */
     private List<YarnTotal> totals(EndPlan start, EndPlan top, LoomRoom room) {
+        DesignWeft design = DesignWeft.of(piece);
         List<YarnTotal> totals = new ArrayList<>();
         for (Yarn yarn : piece.yarns()) {
             double inWarp = piece.warpYarn().strandsOf(yarn.id()) * warpYarn(piece, start, top, room);
             double inEnds = piece.yarns().stream()
                     .mapToDouble(cut -> cut.strandsOf(yarn.id()) * (start.cut(cut) + top.cut(cut)))
                     .sum();
-            YarnTotal total = new YarnTotal(yarn, inWarp, inEnds);
+            double inDesign = design.parts().stream()
+                    .mapToDouble(part -> part.yarn().strandsOf(yarn.id()) * part.length())
+                    .sum();
+            YarnTotal total = new YarnTotal(yarn, inWarp, inEnds, inDesign);
             if (total.length() > 0) {
                 totals.add(total);
             }

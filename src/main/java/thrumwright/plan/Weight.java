@@ -2,13 +2,11 @@ package thrumwright.plan;
 
 import java.util.List;
 import java.util.stream.Stream;
-import thrumwright.piece.Piece;
-import thrumwright.piece.Place;
 import thrumwright.yarn.Yarn;
 
 /**
- * About how heavy the finished piece is, in grams, by the lengths of its yarns. The design is taken to be woven half in the
- * first and half in the last stripe's yarn (model), since only the weaver knows the rest.
+ * About how heavy the finished piece is, in grams, by the lengths of its yarns. The design is as it was told, else half in the
+ * first and half in the last stripe's yarn (model).
  *
  * @param warp that stays, with its fringes
  * @param ends what stays of both ends, with what tassels are wrapped with
@@ -17,7 +15,7 @@ import thrumwright.yarn.Yarn;
  */
 public record Weight(double warp, double ends, double design, double bands) {
     public static Weight of(Plan plan) {
-        return new Weight(warp(plan), ends(plan), design(plan.piece()), bands(plan));
+        return new Weight(warp(plan), ends(plan), DesignWeft.of(plan.piece()).grams(), bands(plan));
     }
 
     /** The whole piece, in grams, 0 or more. */
@@ -66,16 +64,6 @@ public record Weight(double warp, double ends, double design, double bands) {
 
     private static double wrapped(Wrapping wrapping) {
         return grams(wrapping.count() * laidIn(wrapping.each()), wrapping.yarn());
-    }
-
-    private static double design(Piece piece) {
-        double grams = 0;
-        for (Place place : Place.values()) {
-            Yarn weft = piece.stripe(place);
-            int picks = (int) Math.max(1, Math.round(piece.design().heightOnLoom() / 2 / weft.beaten()));
-            grams += grams(piece.setting(weft).plain(picks) * (1 + piece.ease(weft)), weft);
-        }
-        return grams;
     }
 
     private static double grams(double mm, Yarn yarn) {

@@ -1,6 +1,7 @@
 package thrumwright.plan;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import thrumwright.block.Passing;
@@ -82,6 +83,12 @@ public record Work(YarnBlock block, Yarn yarn, Setting setting, List<Row> rows, 
             return List.of(ends(), ends());
         }
         List<Side> tails = new ArrayList<>();
+        if (block.inParts()) {
+            int parts = block.lengths(setting);
+            tails.addAll(Collections.nCopies(parts, begins()));
+            tails.addAll(Collections.nCopies(parts, ends()));
+            return tails;
+        }
         if (oneLength.before().isEmpty()) {
             tails.add(begins());
         }

@@ -8,6 +8,7 @@ import java.util.Optional;
 import thrumwright.block.Lean;
 import thrumwright.block.Row;
 import thrumwright.block.Side;
+import thrumwright.block.SlitBand;
 import thrumwright.measure.Phrases;
 import thrumwright.measure.Shown;
 import thrumwright.piece.Piece;
@@ -56,8 +57,9 @@ final class BlockWords {
         values.put("each", shown.cut(butterflies.each()));
         values.put("goesOn", lengthWords.goesOn(work));
         values.put("overlap", shown.cut(piece.habits().overlap().mm()));
-        values.put("strands", work.block().together());
-        values.put("share", butterflies.count() / work.block().together());
+        int lengths = work.block().lengths(work.setting());
+        values.put("strands", lengths);
+        values.put("share", butterflies.count() / lengths);
         return phrases.say(taken(work, butterflies.count()), values);
     }
 
@@ -65,7 +67,10 @@ final class BlockWords {
         if (count == 1) {
             return "take.one";
         }
-        int strands = work.block().together();
+        int strands = work.block().lengths(work.setting());
+        if (strands > 1 && work.block().inParts()) {
+            return count == strands ? "take.parts" : "take.parts-shared";
+        }
         if (strands > 1) {
             return count == strands ? "take.strands" : "take.strands-shared";
         }
@@ -80,7 +85,7 @@ final class BlockWords {
     /** What to do, in order. */
     List<Sentence> sentences(Work work) {
         List<String> keys = new ArrayList<>(lengthWords.told(work));
-        if (work.oneLength().cut().butterflies().count() > work.block().together()) {
+        if (work.oneLength().cut().butterflies().count() > work.block().lengths(work.setting())) {
             keys.add("butterfly.join");
         }
         if (!work.block().joins()
@@ -139,6 +144,11 @@ final class BlockWords {
         Map<String, Integer> counts = work.block().counts();
         values.putAll(counts);
         values.put("gauge", shown.height(work.setting().gauge()));
+        if (work.block() instanceof SlitBand slits) {
+            List<Integer> parts = slits.parts(work.setting().ends());
+            values.put("parts", parts.size());
+            values.put("sizes", new GroupWords(phrases).sizes(parts));
+        }
         Optional.ofNullable(counts.get("group")).ifPresent(size -> groups(size, work, values));
         Optional.ofNullable(counts.get("under")).ifPresent(size -> {
             int under = Math.min(size, work.setting().ends());

@@ -11,8 +11,8 @@ import thrumwright.measure.Shown;
 import thrumwright.measure.Unit;
 import thrumwright.measure.UnitSystem;
 import thrumwright.piece.Piece;
-import thrumwright.piece.Place;
 import thrumwright.plan.BlockPlan;
+import thrumwright.plan.DesignWeft;
 import thrumwright.plan.EndPlan;
 import thrumwright.plan.Hem;
 import thrumwright.plan.Plan;
@@ -43,8 +43,8 @@ final class BlockingWords {
     Set<Fibre> fibres() {
         Piece piece = plan.piece();
         Set<Fibre> fibres = EnumSet.copyOf(piece.warpYarn().fibres());
-        for (Place place : Place.values()) {
-            fibres.addAll(piece.stripe(place).fibres());
+        for (DesignWeft.Covered part : DesignWeft.of(piece).parts()) {
+            fibres.addAll(part.yarn().fibres());
         }
         for (EndPlan end : List.of(plan.start(), plan.top())) {
             end.blocks().stream().filter(BlockPlan::stays).forEach(block -> fibres.addAll(fibres(block)));

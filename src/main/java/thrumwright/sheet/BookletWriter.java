@@ -48,7 +48,11 @@ final class BookletWriter {
         List<Step> shown =
                 steps.stream().filter(some -> !some.isEmpty()).findFirst().orElseThrow();
         BookletEntry entry = new BookletEntry(
-                heads(shown), kind.equals(FOLD) ? List.of() : pictures(shown), telling.sentences(), cautions(shown));
+                heads(shown),
+                kind.equals(FOLD) ? List.of() : pictures(shown),
+                Sewn.of(kind),
+                telling.sentences(),
+                cautions(shown));
         for (int sheet = 0; sheet < own.size(); sheet++) {
             own.get(sheet).addAll(telling.own(sheet));
         }

@@ -15,6 +15,7 @@ import thrumwright.yarn.Yarn;
  * @param facts the piece, and all that is alike on every loom
  * @param findings what the teacher should know before beginning, in plain sentences
  * @param shopping what each yarn comes to over all looms
+ * @param shoppingNote how much of the design that holds
  * @param cutNote what all cuts include
  * @param cuts what to cut together, yarn by yarn
  * @param columns what the table of looms tells of each: a number, a name, and what differs
@@ -25,6 +26,7 @@ public record ClassSheet(
         List<Fact> facts,
         List<String> findings,
         List<YarnLine> shopping,
+        String shoppingNote,
         String cutNote,
         List<Cuts> cuts,
         List<String> columns,

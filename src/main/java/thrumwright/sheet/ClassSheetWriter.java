@@ -74,6 +74,7 @@ final class ClassSheetWriter {
                                 plan.totals().stream().map(total -> yarns.line(total, plan.plans(), true)),
                                 yarns.bands(plan.plans()).stream())
                         .toList(),
+                yarns.design(plan.plans()),
                 SheetWriter.cutNote(plan.plans(), steps),
                 new ClassCuts(written, names, phrases, words).all(),
                 columns,

@@ -32,6 +32,7 @@ public final class ClassText {
             sheet.findings().forEach(finding -> lines.wrapped(finding, "  • ", "    "));
         }
         heading("heading.shopping");
+        lines.wrapped(sheet.shoppingNote(), INDENT, INDENT);
         sheet.shopping().forEach(line -> lines.wrapped("☐ " + line.text(), INDENT, FURTHER));
         heading("heading.cuts");
         lines.wrapped(sheet.cutNote(), INDENT, INDENT);

@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
+import thrumwright.measure.Phrases;
 
 /**
  * Equal lengths of equal yarn, cut in one go.
@@ -38,5 +40,32 @@ public record CutGroup(List<CutLine> lines) {
     /** The numbers of the steps that take them. */
     public List<Integer> steps() {
         return lines.stream().map(CutLine::step).toList();
+    }
+
+    /**
+     * What is said of some of its lines beside what they are for: whose it is, unless it is said of all.
+     *
+     * @param phrases of the step sheet
+     */
+    public List<String> remarks(Phrases phrases) {
+        Map<String, List<Integer>> said = new LinkedHashMap<>();
+        for (CutLine line : lines) {
+            if (!line.shared().isEmpty()) {
+                said.computeIfAbsent(line.shared(), remark -> new ArrayList<>()).add(line.step());
+            }
+        }
+        return said.entrySet().stream()
+                .map(each -> each.getValue().size() == lines.size()
+                        ? each.getKey()
+                        : phrases.say(
+                                "cut.of-steps",
+                                Map.of(
+                                        "count", each.getValue().size(),
+                                        "steps",
+                                                each.getValue().stream()
+                                                        .map(String::valueOf)
+                                                        .collect(Collectors.joining(", ")),
+                                        "said", each.getKey())))
+                .toList();
     }
 }

@@ -7,6 +7,8 @@ import java.util.Map;
 import java.util.Optional;
 import thrumwright.measure.Phrases;
 import thrumwright.measure.Shown;
+import thrumwright.measure.Unit;
+import thrumwright.measure.UnitSystem;
 import thrumwright.piece.MadeFor;
 import thrumwright.plan.Hem;
 import thrumwright.plan.Plan;
@@ -17,6 +19,10 @@ import thrumwright.plan.words.Words;
 final class DestinyWords {
     /** How far glass stays from the weaving, mm (common practice, no source). */
     private static final double CLEAR = 5;
+    /** How much larger a frame is inside than the board, mm: room for its cloth (common practice, no source). */
+    private static final double PLAY = 3;
+    /** An underlay ends so far inside the piece on every side, mm, in inches one (common practice, no source). */
+    private static final double UNDER = 25;
 
     private final Plan plan;
     private final Shown shown;
@@ -62,6 +68,7 @@ final class DestinyWords {
                 "off.mount.sew",
                 "off.mount.thread"));
         if (madeFor == MadeFor.FRAMED) {
+            keys.add("off.frame.rebate");
             keys.add("off.frame.gap");
         }
         keys.add("off.mount.weight");
@@ -89,10 +96,17 @@ final class DestinyWords {
             values.put("less", shown.height(plan.finishedWidth() - board.width()));
             values.put("boardWidth", shown.cut(board.width()));
             values.put("boardHeight", shown.cut(board.height()));
+            values.put("play", shown.height(PLAY));
+            values.put("frameWidth", shown.cut(board.width() + PLAY));
+            values.put("frameHeight", shown.cut(board.height() + PLAY));
             values.put("turnover", shown.height(board.turnover()));
             values.put("coverWidth", shown.cut(board.coverWidth()));
             values.put("coverHeight", shown.cut(board.coverHeight()));
         });
+        double under = shown.system() == UnitSystem.INCHES ? Unit.INCH.millimetres() : UNDER;
+        values.put("under", shown.height(under));
+        values.put("underWidth", shown.cut(Math.max(0, plan.finishedWidth() - 2 * under)));
+        values.put("underHeight", shown.cut(Math.max(0, plan.finishedHeight() - 2 * under)));
         values.put("weight", shown.mass(Weight.of(plan).total()));
         values.put("times", HangingWords.TIMES);
         values.put("clear", shown.height(CLEAR));

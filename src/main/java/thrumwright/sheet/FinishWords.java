@@ -27,7 +27,8 @@ record FinishWords(Shown shown, Phrases phrases, Words words) {
         EdgeFinish block = finish.block();
         Map<String, Object> values = new HashMap<>();
         values.put("groups", finish.groups().size());
-        values.put("sizes", sizes(finish));
+        values.put("sizes", new GroupWords(phrases).sizes(finish.groups()));
+        values.put("all", finish.groups().stream().mapToInt(Integer::intValue).sum());
         values.put("hanging", shown.cut(block.length().map(Length::mm).orElse(0.0)));
         values.put("needed", shown.cut(finish.needed()));
         values.put("ends", block.endsPerGroup());
@@ -74,7 +75,8 @@ record FinishWords(Shown shown, Phrases phrases, Words words) {
      * @param hem that the edge gets
      */
     static List<String> keys(Finish finish, Optional<Hem> hem) {
-        String groups = alike(finish) ? "off.finish.groups-alike" : "off.finish.groups";
+        String several = alike(finish) ? "off.finish.groups-alike" : "off.finish.groups";
+        String groups = finish.groups().size() == 1 ? "off.finish.one" : several;
         List<String> keys =
                 finish.block().of(new Keys(groups, finish.groups().stream().anyMatch(size -> size % 2 != 0)));
         if (!hidden(finish.block(), hem)) {
@@ -158,23 +160,6 @@ record FinishWords(Shown shown, Phrases phrases, Words words) {
     }
 
     private static boolean alike(Finish finish) {
-        return finish.groups().stream().distinct().count() == 1;
-    }
-
-    /** “3 ends each”, or from the left “2 of 5 ends, then 20 of 4 ends, then 2 of 5 ends”. */
-    private String sizes(Finish finish) {
-        List<Integer> groups = finish.groups();
-        if (alike(finish)) {
-            return phrases.say("sizes.alike", Map.of("ends", groups.get(0)));
-        }
-        List<String> runs = new ArrayList<>();
-        int from = 0;
-        for (int to = 1; to <= groups.size(); to++) {
-            if (to == groups.size() || !groups.get(to).equals(groups.get(from))) {
-                runs.add(phrases.say("sizes", Map.of("count", to - from, "ends", groups.get(from))));
-                from = to;
-            }
-        }
-        return String.join(phrases.say("list.then"), runs);
+        return GroupWords.alike(finish.groups());
     }
 }

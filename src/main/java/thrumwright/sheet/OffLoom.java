@@ -196,14 +196,16 @@ final class OffLoom {
         if (end.finish().isPresent()) {
             finish(end, end.finish().get(), values);
         } else {
-            List<String> keys = new ArrayList<>(endsKeys(end));
+            List<String> keys =
+                    new ArrayList<>(endsKeys(end, plan.piece().warp().ends()));
             end.hem().flatMap(Hem::band).ifPresent(band -> values.put("ends", shown.height(band.ends())));
             out(end, "off.ends.out").ifPresent(key -> keys.add(0, key));
             addTitled(Step.offLoom("ends", end.place()), "off.ends", values, keys, endsCautions(keys));
         }
     }
 
-    private static List<String> endsKeys(EndPlan end) {
+    /** @param ends of the warp; few are knotted all together */
+    private static List<String> endsKeys(EndPlan end, int ends) {
         if (end.hem().flatMap(Hem::band).isPresent()) {
             return List.of("off.ends.band");
         }
@@ -211,7 +213,7 @@ final class OffLoom {
             return List.of("off.ends.darn-open", "off.ends.trim-open", "off.ends.darning");
         }
         String within = end.hem().get().firstTurn().isPresent() ? "off.ends.turned-in" : "off.ends.trim";
-        return List.of("off.ends.knot", within, "off.ends.else", "off.ends.darning");
+        return List.of(ends < 4 ? "off.ends.knot-all" : "off.ends.knot", within, "off.ends.else", "off.ends.darning");
     }
 
     private static List<String> endsCautions(List<String> keys) {

@@ -31,6 +31,7 @@ public final class PlainText {
         lines.wrapped(sheet.cutNote(), "  ", "  ");
         sheet.cuts().forEach(this::cut);
         lines.heading(phrases.say("heading.yarns"), '-');
+        lines.wrapped(sheet.yarnNote(), "  ", "  ");
         for (YarnLine line : sheet.yarns()) {
             lines.wrapped(line.text(), "  ", "      ");
         }

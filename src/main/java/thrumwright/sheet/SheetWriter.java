@@ -54,7 +54,16 @@ final class SheetWriter {
 
     StepSheet sheet() {
         List<Chapter> chapters = new ChapterWriter(plan, phrases, words, locale).chapters();
-        return new StepSheet(piece.title(), name, facts(), findings(), cutNote(), cuts(chapters), yarns(), chapters);
+        return new StepSheet(
+                piece.title(),
+                name,
+                facts(),
+                findings(),
+                cutNote(),
+                cuts(chapters),
+                new YarnLines(piece, phrases, words).design(List.of(plan)),
+                yarns(),
+                chapters);
     }
 
     private List<Fact> facts() {
@@ -253,7 +262,9 @@ final class SheetWriter {
 
     private CutLine cut(Place place, Work work, Cut cut, int step) {
         Butterflies butterflies = cut.butterflies();
-        String together = butterflies.count() == work.block().together() ? "cut.strands" : "cut.shared";
+        int lengths = work.block().lengths(work.setting());
+        String alone = work.block().inParts() ? "cut.parts" : "cut.strands";
+        String together = butterflies.count() == lengths ? alone : "cut.shared";
         Optional<String> shared = butterflies.count() == 1
                 ? Optional.empty()
                 : Optional.of(phrases.say(together, Map.of("length", shown.cut(cut.length()))));

@@ -14,6 +14,7 @@ import thrumwright.plan.Plan;
  * @param findings what the weaver should know before beginning, in plain sentences
  * @param cutNote what all cuts include
  * @param cuts what to cut, in the order of use
+ * @param yarnNote how much of the design that holds
  * @param yarns what each yarn comes to
  * @param chapters start, design, top, off the loom; none is empty
  */
@@ -24,6 +25,7 @@ public record StepSheet(
         List<String> findings,
         String cutNote,
         List<CutLine> cuts,
+        String yarnNote,
         List<YarnLine> yarns,
         List<Chapter> chapters) {
     public StepSheet {

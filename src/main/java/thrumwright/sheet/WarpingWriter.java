@@ -13,6 +13,7 @@ import thrumwright.piece.Piece;
 import thrumwright.piece.Pitch;
 import thrumwright.piece.Sheds;
 import thrumwright.plan.Plan;
+import thrumwright.plan.words.Words;
 
 /** Writes how a warp is put on: what is counted, then the steps that this kind of loom asks for. */
 final class WarpingWriter {
@@ -23,6 +24,7 @@ final class WarpingWriter {
     private final Piece piece;
     private final LoomKind kind;
     private final Shown shown;
+    private final Locale locale;
     private final Phrases phrases;
     private final Map<String, Object> values;
 
@@ -31,6 +33,7 @@ final class WarpingWriter {
         this.piece = plan.piece();
         this.kind = piece.loom().kind();
         this.shown = piece.shown();
+        this.locale = locale;
         this.phrases = Phrases.of("thrumwright.sheet.warping", locale);
         this.values = values();
     }
@@ -51,7 +54,7 @@ final class WarpingWriter {
         all.put("piece", piece.title());
         all.put("ends", ends);
         all.put("pairs", (ends + 1) / 2);
-        all.put("yarn", piece.warpYarn().name());
+        all.put("yarn", new Words(locale).yarn(piece.warpYarn()));
         all.put("sett", shown.typed(piece.warp().sett().text()));
         all.put("width", shown.cut(piece.warp().nominalWidth()));
         all.put("open", shown.height(piece.loom().open().mm()));

@@ -6,6 +6,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import thrumwright.measure.Decimals;
 import thrumwright.measure.Length;
@@ -15,6 +16,7 @@ import thrumwright.measure.Unit;
 import thrumwright.measure.UnitSystem;
 import thrumwright.piece.Piece;
 import thrumwright.plan.BandTotal;
+import thrumwright.plan.DesignWeft;
 import thrumwright.plan.Plan;
 import thrumwright.plan.YarnTotal;
 import thrumwright.plan.words.Words;
@@ -58,6 +60,34 @@ final class YarnLines {
                 .toList();
     }
 
+    /** What the designs of some plans of one piece are reckoned to take: as it was told, or what is assumed. */
+    String design(List<Plan> plans) {
+        List<String> notes =
+                plans.stream().map(Plan::piece).map(this::design).distinct().toList();
+        boolean told = plans.get(0).piece().design().stripes().told();
+        return notes.size() == 1 ? notes.get(0) : phrases.say(told ? "design.class-told" : "design.class");
+    }
+
+    private String design(Piece piece) {
+        DesignWeft weft = DesignWeft.of(piece);
+        List<DesignWeft.Covered> parts = weft.parts();
+        if (weft.told()) {
+            String told = parts.stream()
+                    .map(part -> phrases.say(
+                            "design.part",
+                            Map.of(
+                                    "share", shown.decimals(100 * part.share(), 0),
+                                    "yarn", part.yarn().name())))
+                    .collect(Collectors.joining(phrases.say("design.comma")));
+            return phrases.say("design.told", Map.of("parts", told));
+        }
+        return phrases.say(
+                parts.size() == 1 ? "design.assumed-one" : "design.assumed",
+                Map.of(
+                        "first", parts.get(0).yarn().name(),
+                        "last", parts.get(parts.size() - 1).yarn().name()));
+    }
+
     /** What is in stock needn't be bought; the rest in whole tens of metres or yards. */
     private String buy(YarnTotal total) {
         double stock = total.yarn().stock().map(Length::mm).orElse(0.0);
@@ -90,11 +120,12 @@ final class YarnLines {
         if (total.inWarp() > 0) {
             uses.add(phrases.say("use.warp"));
         }
-        for (Plan plan : plans) {
-            plan.piece().yarns().stream()
-                    .filter(yarn -> yarn.strandsOf(total.yarn().id()) > 0)
-                    .flatMap(yarn -> Stream.of(plan.start(), plan.top()).flatMap(end -> end.taking(yarn).stream()))
-                    .forEach(block -> uses.add(words.name(block).toLowerCase(Locale.ROOT)));
+        plans.stream()
+                .flatMap(plan -> Stream.of(plan.start(), plan.top()))
+                .flatMap(end -> end.taking(total.yarn()).stream())
+                .forEach(block -> uses.add(words.name(block).toLowerCase(Locale.ROOT)));
+        if (total.inDesign() > 0) {
+            uses.add(phrases.say("use.design", Map.of("length", shown.total(total.inDesign()))));
         }
         return uses;
     }

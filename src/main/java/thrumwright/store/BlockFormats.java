@@ -18,6 +18,7 @@ import thrumwright.block.OrderingCord;
 import thrumwright.block.OwnWords;
 import thrumwright.block.PlainBand;
 import thrumwright.block.Side;
+import thrumwright.block.SlitBand;
 import thrumwright.block.Soumak;
 import thrumwright.block.SpreadHeader;
 import thrumwright.block.Tag;
@@ -48,6 +49,7 @@ final class BlockFormats {
     private static final List<Kind<?>> KINDS = List.of(
             orderingCord(),
             plainBand(),
+            slitBand(),
             spreadHeader(),
             twining(),
             soumak(),
@@ -172,6 +174,15 @@ final class BlockFormats {
         var use = band.together(USE, PlainBand::use);
         var first = band.optional("first", Choices.SHED, PlainBand::firstShed);
         return band.made(in -> new PlainBand(band.tag.of(in), use.of(in), purpose.of(in), amount.of(in), first.of(in)));
+    }
+
+    private static Kind<SlitBand> slitBand() {
+        var band = new OfKind<>("slit band", SlitBand.class);
+        var part = band.usual("part", Types.whole(SlitBand.LEAST, SlitBand.MOST), 30, SlitBand::endsPerPart);
+        var amount = band.together(AMOUNT, SlitBand::amount);
+        var use = band.together(USE, SlitBand::use);
+        var first = band.optional("first", Choices.SHED, SlitBand::firstShed);
+        return band.made(in -> new SlitBand(band.tag.of(in), use.of(in), part.of(in), amount.of(in), first.of(in)));
     }
 
     private static Kind<SpreadHeader> spreadHeader() {

@@ -15,6 +15,8 @@ import thrumwright.piece.Meant;
 import thrumwright.piece.MeasuredStep;
 import thrumwright.piece.Measures;
 import thrumwright.piece.Piece;
+import thrumwright.piece.Portion;
+import thrumwright.piece.Stripes;
 import thrumwright.piece.Ticks;
 import thrumwright.piece.Top;
 import thrumwright.piece.Warp;
@@ -22,6 +24,9 @@ import thrumwright.yarn.Yarn;
 
 /** How a piece stands in a file. */
 final class PieceFormats {
+    private static final ValueType<Portion> PORTION = Types.parsed("like.portion", Portion::parse, Portion::text);
+    private static final ValueType<List<Stripes.Stripe>> OTHERS =
+            Types.list(other(), "other", Stripes.MOST, Optional.empty());
     static final Format<Piece> PIECE = piece();
 
     private PieceFormats() {}
@@ -112,10 +117,23 @@ final class PieceFormats {
         var lastPick = design.spare(
                 "lastPick", lastPick(), LastPick.UNKNOWN, value -> new LastPick(value.lastShed(), value.lastSide()));
         var relaxing = design.spare("relaxing", Types.number(0, 0.5), 0.0, Design::relaxing);
+        var part =
+                design.optional("firstPart", PORTION, value -> value.stripes().first());
+        var others = design.spare(
+                "others", OTHERS, List.of(), value -> value.stripes().others());
         return design.as(in -> {
             LastPick pick = lastPick.of(in);
-            return new Design(height.of(in), first.of(in), last.of(in), pick.shed(), pick.side(), relaxing.of(in));
+            Stripes stripes = new Stripes(part.of(in), others.of(in));
+            return new Design(
+                    height.of(in), first.of(in), last.of(in), pick.shed(), pick.side(), relaxing.of(in), stripes);
         });
+    }
+
+    private static Format<Stripes.Stripe> other() {
+        var other = new Declared<Stripes.Stripe>();
+        var yarn = other.needed("yarn", Types.YARN, Stripes.Stripe::yarnId);
+        var part = other.needed("part", PORTION, Stripes.Stripe::part);
+        return other.as(in -> new Stripes.Stripe(yarn.of(in), part.of(in)));
     }
 
     private static Format<LastPick> lastPick() {

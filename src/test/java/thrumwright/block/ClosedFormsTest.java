@@ -22,6 +22,7 @@ class ClosedFormsTest {
             strings = {
                 "ordering cord",
                 "plain band",
+                "slit band",
                 "spread header",
                 "twining",
                 "soumak",
@@ -65,6 +66,7 @@ class ClosedFormsTest {
             strings = {
                 "ordering cord",
                 "plain band",
+                "slit band",
                 "spread header",
                 "twining",
                 "soumak",
@@ -109,6 +111,7 @@ class ClosedFormsTest {
         return switch (kind) {
             case "ordering cord" -> new OrderingCord(tag, use, rows, shed);
             case "plain band" -> new PlainBand(tag, use, PlainBand.Purpose.PLAIN, new Amount.Picks(rows), shed);
+            case "slit band" -> new SlitBand(tag, use, random.nextInt(2, 40), new Amount.Picks(rows), shed);
             case "spread header" -> new SpreadHeader(tag, use, rows, random.nextInt(1, 13), shed);
             case "twining" -> new Twining(tag, use, rows, random.nextInt(1, 6), lean, random.nextBoolean());
             case "soumak" ->

@@ -100,6 +100,14 @@ class WorkedPanelTest {
         assertLength(pairs, cord, 960.037 + 36 * WorkedPanel.SPACING, 1.573);
     }
 
+    /** Two parts of 36 ends: 6 (72 − 2) · 3.824581 + 2 · 5 · 2.978850. */
+    @Test
+    void aBandWithASlit() {
+        Amount six = new Amount.Picks(6);
+        SlitBand band = new SlitBand(Tag.of("s"), Use.of(MaterialRole.WEFT), 30, six, Optional.empty());
+        assertLength(band, weft, 1636.112, 6);
+    }
+
     /** 18 groups: 18 (8.418 + 2) + 3 · 54 · 3.333 + 17 · 4.316 + 3.446. */
     @Test
     void hemstitching() {

@@ -151,6 +151,23 @@ class CommandsTest {
     }
 
     @Test
+    void severalStructuresAreTriedOnOneWarp() {
+        String file = folder.resolve("samples.thrum").toString();
+        assertThat(ask("", "samples", "folded-hem", "knotted-fringe", "--units", "inches", "-o", file)
+                        .code())
+                .isZero();
+        assertThat(ask("", "check", file).code()).isZero();
+        assertThat(ask("", "sheet", file, "--as", "text").out()).contains("Cut below sample 2", "Sample warp: 2 edges");
+        assertThat(ask("", "samples", "folded-hem", "closed-warp").err()).startsWith("“Closed warp");
+        assertThat(ask("", "samples", "folded-hem", "plied-fringe", "--on", file, "--width", "6 in")
+                        .out())
+                .contains("\"6 in\"");
+        assertThat(ask("", "samples", "folded-hem", "plied-fringe", "--width", "wide")
+                        .code())
+                .isEqualTo(RootCommand.ASKED_WRONGLY);
+    }
+
+    @Test
     void anotherTextIsToldFromAPieceThatLacksSomething() {
         assertThat(ask("The class begins at ten.", "check", "-").err())
                 .startsWith("The standard input: Line 1, column 1: this isn’t a file of Thrumwright");

@@ -64,6 +64,9 @@ class HostileFilesTest {
             Files.writeString(path, file.getValue());
             command.add(path.toString());
         }
+        if (!whole()) {
+            command.add(1, "-XX:TieredStopAtLevel=1");
+        }
         int drawn = whole() ? files.size() : FEW;
         command.add(command.indexOf(folder.toString()) + 1, Integer.toString(drawn));
         Process child = new ProcessBuilder(command).redirectErrorStream(true).start();

@@ -33,6 +33,7 @@ import thrumwright.block.Posts;
 import thrumwright.block.Row;
 import thrumwright.block.Setting;
 import thrumwright.block.Side;
+import thrumwright.block.SlitBand;
 import thrumwright.block.Soumak;
 import thrumwright.block.SpreadHeader;
 import thrumwright.block.Strand;
@@ -70,6 +71,7 @@ class DrawnLengthTest {
             strings = {
                 "ordering cord",
                 "plain band",
+                "slit band",
                 "spread header",
                 "twining",
                 "soumak",
@@ -96,6 +98,7 @@ class DrawnLengthTest {
             strings = {
                 "ordering cord",
                 "plain band",
+                "slit band",
                 "spread header",
                 "twining",
                 "soumak",
@@ -324,6 +327,7 @@ class DrawnLengthTest {
             case "ordering cord" -> new OrderingCord(tag, WEFT, rows, Optional.empty());
             case "plain band" ->
                 new PlainBand(tag, WEFT, PlainBand.Purpose.PLAIN, new Amount.Picks(rows), Optional.empty());
+            case "slit band" -> new SlitBand(tag, WEFT, random.nextInt(2, 9), new Amount.Picks(rows), Optional.empty());
             case "spread header" -> new SpreadHeader(tag, WEFT, rows, random.nextInt(1, 13), Optional.empty());
             case "twining" -> new Twining(tag, WEFT, rows, random.nextInt(1, 6), lean, random.nextBoolean());
             case "soumak" ->

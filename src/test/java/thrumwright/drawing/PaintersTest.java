@@ -1,6 +1,7 @@
 package thrumwright.drawing;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.fail;
 import static org.assertj.core.api.Assertions.within;
 
 import java.awt.Color;
@@ -158,15 +159,17 @@ class PaintersTest {
             paint(g, picture, palette, 2.6);
         });
         int different = 0;
+        int outside = 0;
         for (int y = 0; y < 500; y++) {
             for (int x = 0; x < 900; x++) {
                 if (!region.contains(x, y)) {
-                    assertThat(part.getRGB(x, y) & 0xffffff).isEqualTo(MAGENTA);
+                    outside += (part.getRGB(x, y) & 0xffffff) == MAGENTA ? 0 : 1;
                 } else if (distance(part.getRGB(x, y), whole.getRGB(x, y)) > 12) {
                     different++;
                 }
             }
         }
+        assertThat(outside).isZero();
         assertThat(different).isLessThan(region.width * region.height / 500);
     }
 
@@ -247,9 +250,9 @@ class PaintersTest {
                     for (int y = 0; y < 200; y++) {
                         for (int x = 0; x < 300; x++) {
                             if ((image.getRGB(x, y) & 0xffffff) != MAGENTA) {
-                                assertThat(box.contains(x, y))
-                                        .as("%s at %d, %d", block.block().id(), x, y)
-                                        .isTrue();
+                                if (!box.contains(x, y)) {
+                                    fail("%s at %d, %d", block.block().id(), x, y);
+                                }
                                 inside++;
                             }
                         }

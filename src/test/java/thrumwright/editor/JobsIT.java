@@ -12,6 +12,7 @@ import java.util.List;
 import java.util.Optional;
 import javax.swing.JComboBox;
 import javax.swing.JComponent;
+import javax.swing.text.JTextComponent;
 import org.assertj.swing.core.Robot;
 import org.assertj.swing.fixture.DialogFixture;
 import org.assertj.swing.fixture.FrameFixture;
@@ -184,6 +185,27 @@ class JobsIT {
         assertThat(onEventThread(() ->
                         room.place().cupboard().stash().looms().get(0).open().text()))
                 .isEqualTo("80 cm");
+    }
+
+    /** The kind of loom is chosen with the rest, in words and with a picture, and no other field is there for it. */
+    @Test
+    void aPieceOnNails() {
+        open();
+        key(KeyEvent.VK_N, KeyEvent.VK_CONTROL);
+        DialogFixture begin = window.dialog("begin");
+        assertThat(onEventThread(() -> robot.finder()
+                        .findAll(begin.target(), each -> each instanceof JComboBox && each.isShowing())
+                        .size()))
+                .as("boxes in the dialog")
+                .isEqualTo(3);
+        choose("begin.loom", "nails");
+        assertThat(onEventThread(() ->
+                        ((JTextComponent) robot.finder().findByName(begin.target(), "begin.kind.about")).getText()))
+                .isEqualTo("Round nails at a fixed pitch.");
+        type("folded hem");
+        click(begin.button("beginWithIt").target());
+        waitFor("the new piece", () -> piece().loom().kind().key().equals("nails"));
+        assertThat(piece().start().blocks()).isNotEmpty();
     }
 
     @Test

@@ -36,6 +36,8 @@ import thrumwright.piece.Label;
 import thrumwright.piece.MadeFor;
 import thrumwright.piece.Piece;
 import thrumwright.piece.Place;
+import thrumwright.piece.Portion;
+import thrumwright.piece.Stripes;
 import thrumwright.piece.Top;
 import thrumwright.store.BuiltIn;
 import thrumwright.store.FileProblem;
@@ -101,14 +103,16 @@ final class Stage {
         return wound(piece.withTop(new Top.OnItsOwn(piece.end(Place.TOP))));
     }
 
-    /** With a yarn more, of strands of two others. */
+    /** With a yarn more, of strands of two others, and what the design is told to have. */
     private static Piece wound(Piece piece) {
         List<Yarn> yarns = new ArrayList<>(piece.yarns());
         yarns.add(Yarn.wound(
                 BUNDLE,
                 "Tide and mud",
                 new Bundle(List.of(new Strands(piece.yarn("tide"), 3), new Strands(piece.yarn("mud"), 2)))));
-        return piece.withYarns(yarns);
+        Stripes stripes = new Stripes(
+                Optional.of(Portion.parse("25 %")), List.of(new Stripes.Stripe("mud", Portion.parse("10 %"))));
+        return piece.withYarns(yarns).withDesign(piece.design().withStripes(stripes));
     }
 
     /** Soumak that leaves a choice for every of its numbers, and a fold with everything that it can have. */

@@ -1,6 +1,7 @@
 package thrumwright.editor;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 import static thrumwright.testing.WindowTest.onEventThread;
 import static thrumwright.testing.WindowTest.waitFor;
 
@@ -30,7 +31,7 @@ class WindingIT {
     private EditorWindow editor;
     private Hands hands;
 
-    private void open() {
+    private void open(String tab) {
         window.show(() -> {
             Workroom room = Rooms.forgetful();
             editor = room.open(Optional.empty());
@@ -39,7 +40,7 @@ class WindingIT {
         hands = new Hands(window, editor);
         onEventThread(() -> {
             JTabbedPane forms = hands.find("forms", JTabbedPane.class);
-            forms.setSelectedIndex(forms.indexOfTab("Yarns"));
+            forms.setSelectedIndex(forms.indexOfTab(tab));
             return null;
         });
         hands.settle();
@@ -92,7 +93,7 @@ class WindingIT {
 
     @Test
     void aBlendIsWoundAndWoven() {
-        open();
+        open("Yarns");
         Piece before = piece();
         hands.clickRow("yarns", 1);
         assertThat(shown("field.yarn.strand.1"))
@@ -125,6 +126,35 @@ class WindingIT {
         assertThat(bundle().parts()).hasSize(1);
         hands.ctrl(KeyEvent.VK_Z);
         assertThat(bundle().parts()).hasSize(2);
+    }
+
+    @Test
+    void theDesignsYarnsAreToldByWhoeverAsks() {
+        open("Piece");
+        assertThat(shown("field.design.first-part")).isFalse();
+        assertThat(shown("field.design.other.1")).isFalse();
+        hands.click("stripes");
+        assertThat(shown("field.design.other-part.1")).isFalse();
+
+        fillAndTake("field.design.first-part", "8");
+        choose("field.design.other.1", "Creek mud");
+        assertThat(shown("field.design.other-part.1")).isTrue();
+        assertThat(shown("field.design.other.2")).isTrue();
+        fillAndTake("field.design.other-part.1", "12 %");
+        assertThat(piece().design().stripes().share(piece().design().height().mm()))
+                .isCloseTo(80 / piece().design().height().mm() + 0.12, within(1e-9));
+
+        fill("field.design.first-part", "95 %");
+        waitFor("the reason", () -> shown("field.design.first-part.reason"));
+        assertThat(onEventThread(() -> hands.find("field.design.first-part.reason", JTextComponent.class)
+                        .getText()))
+                .startsWith("That makes 107 % of a design ");
+        hands.key(KeyEvent.VK_ESCAPE);
+        assertThat(piece().design().stripes().first().orElseThrow().text()).isEqualTo("8 cm");
+
+        choose("field.design.other.1", "none");
+        assertThat(piece().design().stripes().others()).isEmpty();
+        assertThat(shown("field.design.other-part.1")).isFalse();
     }
 
     private void itIsCutStrandByStrand() {

@@ -131,7 +131,7 @@ public final class AnyBytes {
     }
 
     private static void pages(Plan plan) {
-        HtmlFile.of(plan, Optional.empty(), FONTS, Palette.onPaper(), Locale.UK);
+        HtmlFile.of(plan, false, Optional.empty(), FONTS, Palette.onPaper(), Locale.UK);
         try {
             PdfFile.write(
                     SheetLayout.of(plan, PageSetup.usual(Paper.A4), FONTS, Palette.onPaper(), Locale.UK),

@@ -105,7 +105,7 @@ class SheetLookTest {
         SheetPages pages = new SheetLook(setup, true).layOut(Plan.of(Pieces.panel()), fonts, Locale.UK);
         assertThat(pages.words(0))
                 .startsWith("Worked panel\n")
-                .contains("Cut first", "195 cm", "This line must be 100 mm long.");
+                .contains("Cut first", "195 cm", "This must be 100 mm long;");
         for (int page = 0; page < pages.count(); page++) {
             assertThat(pages.words(page).lines()).as("page %d", page + 1).hasSizeGreaterThan(2);
         }

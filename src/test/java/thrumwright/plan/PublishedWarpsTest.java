@@ -50,7 +50,7 @@ class PublishedWarpsTest {
     }
 
     /**
-     * A rug of 3 × 5 ft takes about ¾ lb of warp (common practice, no source): carpet warp of 1,600 yd/lb [project] at 12 ends an inch
+     * A rug of 3 × 5 ft takes about ¾ lb of warp (P. Collingwood's figure, as quoted in 'How much yarn do you need to weave a rug'): carpet warp of 1,600 yd/lb [project] at 12 ends an inch
      * ('Mad City Mike', 2011), the rug's height and 24 in [scanlin] an end, and a tenth of a pound left over.
      */
     @Test

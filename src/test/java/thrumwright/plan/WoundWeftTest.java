@@ -72,7 +72,7 @@ class WoundWeftTest {
         assertThat(plan.totals()).noneMatch(total -> total.yarn().bundle().isPresent());
     }
 
-    /** Whatever is cut and warped weighs as much as all yarns that are told together. */
+    /** Whatever is cut, warped and woven in the design weighs as much as all yarns that are told together. */
     @Test
     void theWeightsOfTheYarnsAreThatOfAllThatIsCut() {
         RandomPieces pieces = new RandomPieces(417);
@@ -83,7 +83,9 @@ class WoundWeftTest {
             double cut = plan.piece().yarns().stream()
                     .mapToDouble(yarn -> cutOf(plan, yarn.id()) * yarn.tex())
                     .sum();
-            double all = (cut + plan.warpYarn() * plan.piece().warpYarn().tex()) / 1e6;
+            double design = DesignWeft.of(plan.piece()).grams();
+            double all =
+                    design + (cut + plan.warpYarn() * plan.piece().warpYarn().tex()) / 1e6;
             assertThat(told).isCloseTo(all, within(1e-9 * all));
             wound += plan.piece().yarns().stream()
                             .anyMatch(yarn -> yarn.bundle().isPresent() && cutOf(plan, yarn.id()) > 0)
@@ -151,6 +153,15 @@ class WoundWeftTest {
                 .extracting(Yarn::name)
                 .contains("Silt", "Mist")
                 .doesNotContain("Blend");
+    }
+
+    /** What a strand is used for is what its bundle is used for. */
+    @Test
+    void aStrandIsTakenByWhatItsBundleIsWovenInto() {
+        Plan plan = Plan.of(panel());
+        assertThat(plan.start().taking(plan.piece().yarn("silt")))
+                .isNotEmpty()
+                .isEqualTo(plan.start().taking(plan.piece().yarn("weft")));
     }
 
     @Test

@@ -142,7 +142,7 @@ class ClassSheetTest {
         ClassSheet sheet = sheet(set(stocked, ClassMember.named("Asta"), ClassMember.named("Bo")));
         assertThat(sheet.shopping().get(0).text())
                 .contains("warp, ordering cord")
-                .endsWith(", since 100 m are there; what the design takes comes on top.");
+                .endsWith(", since 100 m are there.");
         assertThat(sheet.findings()).singleElement().asString().startsWith("There isn't enough Cotton cord");
     }
 

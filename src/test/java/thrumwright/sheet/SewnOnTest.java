@@ -111,10 +111,19 @@ class SewnOnTest {
         assertThat(step(framed, "Mount it on a board and frame it").sentences())
                 .anyMatch(said -> said.startsWith("Take a stiff board 34 cm by ") && said.contains("about 5 cm more"))
                 .anyMatch(said -> said.startsWith("Cut washed cloth 44 cm by "))
+                .anyMatch(said -> said.startsWith("Board and cloth need a frame that is 34.3 cm by "))
                 .anyMatch(said -> said.contains("A curved needle"));
         Piece hides = panel(MadeFor.MOUNTED, destiny -> destiny.withBorder(Optional.of(Length.parse("0 cm"))));
         assertThat(step(hides, "Mount it on a board").sentences())
                 .anyMatch(said -> said.contains("6 mm less than the piece each way"));
+    }
+
+    @Test
+    void anUnderlayIsSmallerThanARug() {
+        assertThat(step(panel(MadeFor.FLOOR_OR_TABLE, destiny -> destiny), "Lay it down")
+                        .sentences())
+                .anyMatch(said -> said.contains("an underlay that doesn’t slip, 19 cm by ")
+                        && said.contains("2.5 cm less than the piece on every side"));
     }
 
     @Test

@@ -7,8 +7,10 @@ import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
+import thrumwright.cord.PathSection;
 import thrumwright.drawing.loom.WarpWay;
 import thrumwright.measure.Length;
+import thrumwright.measure.Phrases;
 import thrumwright.measure.Sett;
 import thrumwright.measure.UnitSystem;
 import thrumwright.piece.Habits;
@@ -62,6 +64,20 @@ class WarpingSheetTest {
     }
 
     @Test
+    void itIsTextToo() {
+        for (LoomKind kind : LoomKinds.all(PANEL)) {
+            Piece piece = on(kind.key());
+            WarpingSheet sheet = WarpingSheet.of(Plan.of(piece), Locale.UK);
+            String text = WarpingText.of(sheet);
+            assertThat(text.lines()).allMatch(line -> line.length() <= 80);
+            String words = text.replaceAll("\\s+", " ");
+            assertThat(words).startsWith(sheet.title());
+            sheet.steps().forEach(step -> assertThat(words).contains(step.number() + " " + step.title() + " "));
+            assertThat(words).contains(sheet.counted());
+        }
+    }
+
+    @Test
     void marksAreCountedInInchesOrTwoCentimetres() {
         assertThat(WarpMarks.of(PANEL).ends()).containsOnly(6).hasSize(12);
         Piece inches = PANEL.withHabits(Habits.usual(UnitSystem.INCHES))
@@ -100,6 +116,40 @@ class WarpingSheetTest {
         double eight = WarpWay.of(new LoomKind.BarToBar()).cord().length();
         assertThat(eight).isGreaterThan(2 * Math.sqrt(100 * 100 - 14 * 14));
         assertThat(drawn).isCloseTo(200 + Math.PI * 7, within(1e-9));
+    }
+
+    /** Between notched boards every end stands upright, from the notch below to the notch above, and turns behind the board. */
+    @Test
+    void notchesHoldUprightEnds() {
+        WarpWay way = WarpWay.of(LoomKinds.of("notches", PANEL));
+        List<PathSection> runs = way.cord().sections().stream()
+                .filter(PathSection.Run.class::isInstance)
+                .toList();
+        List<Double> notches = way.boards().get(0).notches();
+        assertThat(runs).hasSameSizeAs(notches);
+        for (int i = 0; i < runs.size(); i++) {
+            PathSection.Spot from = runs.get(i).at(0);
+            PathSection.Spot to = runs.get(i).at(1);
+            assertThat(from.x()).isCloseTo(notches.get(i), within(1e-9));
+            assertThat(to.x()).isCloseTo(notches.get(i), within(1e-9));
+            assertThat(List.of(from.z(), to.z()))
+                    .containsExactlyInAnyOrder(
+                            way.boards().get(0).bottom(), way.boards().get(1).bottom());
+        }
+    }
+
+    /** Whatever is seen in the picture is named, in words that are there. */
+    @Test
+    void thePictureSaysWhatIsWhat() {
+        Phrases words = Phrases.of("thrumwright.sheet.warping", Locale.UK);
+        for (LoomKind kind : LoomKinds.all(PANEL)) {
+            assertThat(WarpWay.of(kind).names()).as(kind.key()).hasSizeGreaterThanOrEqualTo(2);
+            WarpWay.of(kind)
+                    .names()
+                    .forEach(name -> assertThat(words.has("way." + name.key()))
+                            .as(name.key())
+                            .isTrue());
+        }
     }
 
     /** A pick over the left edge end goes into the open shed; without sheds nothing is said of them. */

@@ -9,6 +9,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Objects;
 import javax.imageio.ImageIO;
+import thrumwright.output.Pictures;
 
 /**
  * Pictures against pictures that somebody looked at and liked. Run with {@code -Dgolden.accept=true} to take the new ones;
@@ -42,11 +43,14 @@ public final class Golden {
                 new BufferedImage(picture.getWidth(), picture.getHeight(), BufferedImage.TYPE_INT_RGB);
         int differing = 0;
         for (int y = 0; y < picture.getHeight(); y++) {
+            int[] seen = Pictures.row(picture, y);
+            int[] wanted = Pictures.row(liked, y);
             for (int x = 0; x < picture.getWidth(); x++) {
-                boolean same = shade(picture.getRGB(x, y), liked.getRGB(x, y)) <= SAME_SHADE;
+                boolean same = shade(seen[x], wanted[x]) <= SAME_SHADE;
                 differing += same ? 0 : 1;
-                difference.setRGB(x, y, same ? 0xffffff : 0xcc0000);
+                seen[x] = same ? 0xffffff : 0xcc0000;
             }
+            difference.setRGB(0, y, picture.getWidth(), 1, seen, 0, picture.getWidth());
         }
         if (differing > 0) {
             File folder = Files.createDirectories(Path.of("target/golden")).toFile();

@@ -22,6 +22,7 @@ import thrumwright.block.OrderingCord;
 import thrumwright.block.PlainBand;
 import thrumwright.block.Shed;
 import thrumwright.block.Side;
+import thrumwright.block.SlitBand;
 import thrumwright.block.Soumak;
 import thrumwright.block.SpreadHeader;
 import thrumwright.block.Support;
@@ -53,7 +54,9 @@ import thrumwright.piece.MeasuredStep;
 import thrumwright.piece.Measures;
 import thrumwright.piece.Piece;
 import thrumwright.piece.Place;
+import thrumwright.piece.Portion;
 import thrumwright.piece.Sheds;
+import thrumwright.piece.Stripes;
 import thrumwright.piece.Ticks;
 import thrumwright.piece.Top;
 import thrumwright.piece.Warp;
@@ -91,6 +94,7 @@ public final class RandomPieces {
     private final RandomGenerator looms;
 
     private int made;
+    private int slits;
     private int measuredNext;
     private int told;
     private int wound;
@@ -142,7 +146,19 @@ public final class RandomPieces {
                 Ticks.NONE,
                 Measures.NONE,
                 Meant.NOTHING);
-        return meant(measured(onItsLoom(wound(piece)).withTicks(ticks(start))));
+        return meant(measured(onItsLoom(striped(wound(piece))).withTicks(ticks(start))));
+    }
+
+    /** Of every fourth it is told how much of the design is woven in which yarn; not random, as above. */
+    private static Piece striped(Piece piece) {
+        if (piece.yarns().size() % 4 != 3) {
+            return piece;
+        }
+        Design design = piece.design();
+        Stripes.Stripe other = new Stripes.Stripe(piece.yarns().get(1).id(), Portion.parse("12.5 %"));
+        boolean inches = piece.habits().units() == UnitSystem.INCHES;
+        Optional<Portion> first = inches ? Optional.of(Portion.parse("1/4 in")) : Optional.empty();
+        return piece.withDesign(design.withStripes(new Stripes(first, List.of(other))));
     }
 
     /** Every third weaves its first stripe with a bundle, every ninth all of its stiff parts too; not random, as above. */
@@ -318,14 +334,14 @@ public final class RandomPieces {
         return switch (random.nextInt(16)) {
             case 0 -> new OrderingCord(tag, use(yarns), random.nextInt(1, 5), shed);
             case 1, 2 ->
-                new PlainBand(
+                slit(new PlainBand(
                         tag,
                         use(yarns),
                         PlainBand.Purpose.values()[random.nextInt(4)],
                         random.nextBoolean()
                                 ? new Amount.Picks(random.nextInt(1, 40))
                                 : new Amount.Height(length(1, 40)),
-                        shed);
+                        shed));
             case 3 ->
                 new Twining(tag, use(yarns), random.nextInt(1, 5), random.nextInt(1, 4), lean, random.nextBoolean());
             case 4 ->
@@ -364,6 +380,15 @@ public final class RandomPieces {
             default ->
                 new WarpFinish(tag, WarpFinish.Kind.values()[random.nextInt(4)], random.nextInt(1, 9), length(20, 200));
         };
+    }
+
+    /** Every eighth plain band has slits, so that what else is random stays as it was. */
+    private Block slit(PlainBand band) {
+        slits = (slits + 1) % 8;
+        return slits == 0
+                ? new SlitBand(
+                        band.tag(), band.use(), 2 + band.tag().id().length() * 5, band.amount(), band.firstShed())
+                : band;
     }
 
     private Turning turning() {

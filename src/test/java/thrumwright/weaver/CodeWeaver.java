@@ -160,7 +160,7 @@ final class CodeWeaver {
         } else if (words.contains("half hitches")) {
             return new HitchHands(ends);
         }
-        return new PickHands(ends);
+        return words.contains("Part the warp into") ? new SlitHands(ends) : new PickHands(ends);
     }
 
     private static void nothingWoven(SheetText.Step step) {

@@ -77,7 +77,7 @@ class CodeWeaverTest {
         List<String> wrong = new ArrayList<>();
         for (int seed = 0; seed < Seeds.of(60); seed++) {
             Plan plan = Plan.of(inOurWords(new RandomPieces(1000 + seed).next()));
-            String html = HtmlFile.of(plan, Optional.empty(), Fonts.load(), Palette.onPaper(), Locale.UK);
+            String html = HtmlFile.of(plan, false, Optional.empty(), Fonts.load(), Palette.onPaper(), Locale.UK);
             for (String difference : differences(plan, HtmlWords.of(html))) {
                 wrong.add("Piece " + (1000 + seed) + ": " + difference);
             }

@@ -19,6 +19,7 @@ final class EdgeHands {
             "Take the waste out last and only as far as you are working, so that the edge can't slip\\.",
             "! .*",
             "Slide it close against the edge before you draw it tight\\.",
+            "When the hem is folded, turn knots and ends in under it, towards the fold\\.",
             "(?:Comb the .* straight and trim|Trim) .*\\.",
             "A strip of card as high as that keeps the row straight\\.",
             "The outer halves hang free\\.",
@@ -29,6 +30,7 @@ final class EdgeHands {
             "Put the end through the loop’s bend\\.",
             "Pull the short tail until the loop has pulled it half way under the wrapping, and cut both tails off"
                     + " close\\.",
+            "When the hem is folded, turn knots and ends in under it, towards the fold\\.",
             "Draw it snug against the edge\\.",
             "All ends hang at the back now\\.",
             "Darn each of them .* back along its neighbour, on the wrong side, and trim what is left\\.",
@@ -65,6 +67,7 @@ final class EdgeHands {
         this.ends = ends;
         NOT_OF_THE_ENDS.forEach(known -> when(known, said -> {}));
         when("Part the ends into (\\d+) groups?: (\\d+) ends? each\\.", said -> alike(said, 1, 2));
+        when("Take all (\\d+) ends together as one group\\.", said -> group(Integer.parseInt(said.group(1))));
         when("Part the ends into (\\d+) groups, from the left: (" + RUN + "(?:, then " + RUN + ")*)\\.", this::inOrder);
         fringes();
         knots();

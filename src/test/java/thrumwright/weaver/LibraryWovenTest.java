@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import thrumwright.block.Shed;
@@ -17,6 +18,7 @@ import thrumwright.piece.Piece;
 import thrumwright.piece.Place;
 import thrumwright.piece.Structure;
 import thrumwright.plan.Plan;
+import thrumwright.sheet.SampleWarp;
 import thrumwright.store.BuiltIn;
 import thrumwright.store.FileProblem;
 import thrumwright.store.PieceFile;
@@ -41,6 +43,18 @@ class LibraryWovenTest {
             assertThat(CodeWeaverTest.differences(Plan.of(structure.on(piece, Place.START))))
                     .isEmpty();
             assertThat(CodeWeaverTest.differences(Plan.of(structure.on(piece, Place.TOP))))
+                    .isEmpty();
+        }
+    }
+
+    /** Several edges one above the other, with open warp between them. */
+    @Test
+    void aSampleWarp() {
+        List<Structure> edges = Stream.of("folded-hem", "knotted-fringe", "turned-edge", "plaited-fringe")
+                .map(id -> Structures.builtIn().byId(id).orElseThrow())
+                .toList();
+        for (Piece piece : alike(Pieces.panel())) {
+            assertThat(CodeWeaverTest.differences(Plan.of(SampleWarp.of(piece, edges, Locale.UK))))
                     .isEmpty();
         }
     }

@@ -61,6 +61,15 @@ final class Passes {
         return whole.past(last().end(), ends - 1 - in, last().front());
     }
 
+    /** Those past some neighbouring ends only, from one to before another. */
+    Passes among(int from, int to) {
+        Passes some = new Passes();
+        passes.stream()
+                .filter(pass -> pass.end() >= from && pass.end() < to)
+                .forEach(pass -> some.past(pass.end(), pass.front()));
+        return some;
+    }
+
     @Override
     public boolean equals(Object other) {
         return other instanceof Passes way && passes.equals(way.passes);

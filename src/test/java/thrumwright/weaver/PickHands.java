@@ -7,9 +7,9 @@ import java.util.regex.Pattern;
 import thrumwright.block.Side;
 
 /** Plain picks: bands, headers and the cord that orders the warp. */
-final class PickHands extends Hands {
+class PickHands extends Hands {
     private static final String SAYS_NOTHING_OF_THE_WAY =
-            "(?:Lay each in|Beat|It holds the edge|It will lie behind|Pull it|"
+            "(?:Lay (?:each|it) in|Beat|It holds the edge|It will lie behind|Pull it|"
                     + "All that follows|Don’t beat|After each pick|Ends that stood|Strips of card|"
                     + "If the side of the loom|Then push it).*";
     private static final Pattern ROW = Pattern.compile("(over|under) " + OUTERMOST + "(?:, (open|pulled) shed)?");

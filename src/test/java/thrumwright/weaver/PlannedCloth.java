@@ -63,7 +63,8 @@ final class PlannedCloth {
             List<List<Leg>> legs =
                     perStrand.stream().map(each -> each.get(index)).toList();
             List<Passes> yarns = legs.stream()
-                    .map(each -> pegs.passes(each).fromSideToSide(row.from(), setting.ends()))
+                    .map(pegs::passes)
+                    .map(passes -> work.block().inParts() ? passes : passes.fromSideToSide(row.from(), setting.ends()))
                     .toList();
             rows.add(new ClothRow(row.from(), yarns, comesUp(row, legs)));
         }

@@ -11,6 +11,7 @@ import thrumwright.block.PlainBand;
 import thrumwright.block.Row;
 import thrumwright.block.Setting;
 import thrumwright.block.Side;
+import thrumwright.block.SlitBand;
 import thrumwright.block.Soumak;
 import thrumwright.block.SpreadHeader;
 import thrumwright.block.Strand;
@@ -88,6 +89,15 @@ record Leading(Work work, int stage) implements YarnBlock.YarnCases<Led> {
             return Led.pressed(picks(0, 0));
         }
         return Led.setting(picks(stage / 2, ARC * setting().span()), row(stage / 2));
+    }
+
+    /** One part of it; the others are worked alike. */
+    @Override
+    public Led slitBand(SlitBand band) {
+        if (stage == 1) {
+            return Led.pressed(picks(0, 0));
+        }
+        return Led.setting(picks(stage / 2, ARC * setting().span() / 2), row(stage / 2));
     }
 
     @Override

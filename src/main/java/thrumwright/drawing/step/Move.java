@@ -6,6 +6,7 @@ import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
 import thrumwright.drawing.Palette;
 import thrumwright.drawing.yarn.ClothPainter;
 import thrumwright.drawing.yarn.Detail;
@@ -77,7 +78,13 @@ public record Move(StepScene whole, List<ClothPainter.PlacedBlock> ground, Yarn 
      * @param now as before, later
      */
     public Rectangle2D changed(Rectangle2D box, int row, double before, double now) {
-        return new MovedPart(this, box, row).between(before, now);
+        if (before <= 0 || before >= now || now >= 1) {
+            return box;
+        }
+        double from = share(row);
+        double length = share(row + 1) - from;
+        return new MovedPart(box, StepPainter.moving(box, this), whole, UnaryOperator.identity(), true)
+                .between(from + before * length, from + now * length);
     }
 
     /**

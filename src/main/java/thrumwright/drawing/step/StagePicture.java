@@ -6,6 +6,7 @@ import java.awt.geom.Rectangle2D;
 import java.util.List;
 import java.util.stream.IntStream;
 import thrumwright.drawing.Palette;
+import thrumwright.drawing.Pictured;
 import thrumwright.plan.BlockPlan;
 import thrumwright.plan.EndPlan;
 import thrumwright.plan.Plan;
@@ -18,7 +19,8 @@ import thrumwright.sheet.StageWords;
  * @param caption to stand below it
  * @param says the same for those who hear it, with the block, its place and the stage's number
  */
-public record StagePicture(Plan plan, EndPlan end, BlockPlan block, int stage, String caption, String says) {
+public record StagePicture(Plan plan, EndPlan end, BlockPlan block, int stage, String caption, String says)
+        implements Pictured {
     /** All stages of a block of that end, in their order; at least one. */
     public static List<StagePicture> of(Plan plan, EndPlan end, BlockPlan block, StageWords words) {
         List<String> captions = words.captions(end, block);
@@ -28,11 +30,7 @@ public record StagePicture(Plan plan, EndPlan end, BlockPlan block, int stage, S
                 .toList();
     }
 
-    /**
-     * Draws it; nothing goes outside the box, which is best half as wide again as high.
-     *
-     * @param font of the number
-     */
+    @Override
     public void paint(Graphics2D g, Palette palette, Font font, Rectangle2D box) {
         new StepPainter(g, palette, font).stage(box, plan, end, block, stage);
     }

@@ -157,27 +157,19 @@ public record StepPainter(Graphics2D g, Palette palette, Font font, PictureLabel
                                 () -> painter.slip(box, plan, block.work().orElseThrow(), slip, right)));
     }
 
-    /**
-     * The same while it is being worked; what takes no yarn across the warp is drawn whole.
-     *
-     * @param laid share of its yarn that is laid in, 0 to 1
-     */
-    public void slip(Rectangle2D box, Plan plan, EndPlan end, BlockPlan block, Slip slip, boolean right, double laid) {
-        if (block.work().isEmpty() || block.block().finish().isPresent()) {
-            slip(box, plan, end, block, slip, right);
-        } else {
-            StepScene scene = StepScene.of(block.work().get(), slip, right).laid(laid);
-            within(box, painter -> painter.slip(box, plan, scene, slip, right));
-        }
+    /** A block alone as far as it is worked; nothing goes outside the box. */
+    void slip(Rectangle2D box, SlipMove move, StepScene scene) {
+        within(box, painter -> painter.slip(box, move.plan(), scene, move.slip(), move.strain()));
     }
 
     private void slip(Rectangle2D box, Plan plan, Work work, Slip slip, boolean right) {
-        slip(box, plan, StepScene.of(work, slip, right), slip, right);
+        Strain strain = right || !slip.strains() ? Strain.NONE : Strain.of(slip);
+        slip(box, plan, StepScene.of(work, slip, right), slip, strain);
     }
 
-    private void slip(Rectangle2D box, Plan plan, StepScene scene, Slip slip, boolean right) {
+    private void slip(Rectangle2D box, Plan plan, StepScene scene, Slip slip, Strain strain) {
         if (slip.strains()) {
-            strained(box, plan, scene, right ? Strain.NONE : Strain.of(slip));
+            strained(box, plan, scene, strain);
         } else {
             alone(box, plan, scene);
         }
@@ -209,7 +201,7 @@ public record StepPainter(Graphics2D g, Palette palette, Font font, PictureLabel
                         view.clothY(box.getMinY()) + 1);
     }
 
-    private static View middle(Rectangle2D box, StepScene scene) {
+    static View middle(Rectangle2D box, StepScene scene) {
         Setting few = scene.setting();
         double beside = scene.tied() ? scene.reach(Side.LEFT) : few.spacing();
         double scale = Math.min(

@@ -189,7 +189,7 @@ record StepScene(Work work, BlockPicture picture, List<Tail> tails, Optional<Row
         // as many rows, odd or even, as the whole block, so that the yarn ends at the right side
         int shown = rows <= most ? rows : most - (most - rows & 1);
         return new Work(
-                whole.block().withRows(shown),
+                whole.block().onFew(ends).withRows(shown),
                 whole.yarn(),
                 setting,
                 whole.rows().subList(0, shown),

@@ -9,16 +9,21 @@ import java.util.List;
  */
 final class PlyMarks {
     /** Marks reach so far to either side of the middle, as a share of the thickness. */
-    private static final double REACH = 0.36;
+    static final double REACH = 0.36;
     /** How much of the yarn must stand out for a mark to be seen. */
     private static final double LIT = 0.3;
 
     private final List<Path2D> strokes;
+    private final double reach;
     private int next;
 
-    /** @param strokes that take the marks by turns */
-    PlyMarks(List<Path2D> strokes) {
+    /**
+     * @param strokes that take the marks by turns
+     * @param reach how far they reach to either side of the middle, a share of the thickness, 0 to 0.5
+     */
+    PlyMarks(List<Path2D> strokes, double reach) {
         this.strokes = strokes;
+        this.reach = reach;
     }
 
     List<Path2D> strokes() {
@@ -40,7 +45,7 @@ final class PlyMarks {
                 if (between(spine.lift(), i, share) >= LIT) {
                     double nx = between(spine.nx(), i, share);
                     double ny = between(spine.ny(), i, share);
-                    double half = between(spine.width(), i, share) * REACH;
+                    double half = between(spine.width(), i, share) * reach;
                     double unit = Math.max(1e-9, Math.hypot(nx, ny));
                     mark(
                             strokes.get(next++ % strokes.size()),

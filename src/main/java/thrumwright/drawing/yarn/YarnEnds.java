@@ -62,11 +62,16 @@ record YarnEnds(YarnBlock block, Setting setting, List<Row> rows, Which which) {
         if (block.folded()) {
             return which == Which.BOTH ? folded(strands, ends, higher) : List.of();
         }
-        Strand strand = strands.get(0);
-        LooseEnd begins = looseEnd(rows.get(0).from(), strand.legs().get(0), 0, 0);
+        Side from = rows.get(0).from();
+        LooseEnd begins = looseEnd(from, outermost(strands, from).legs().get(0), 0, 0);
         return which == Which.BOTH
-                ? List.of(begins, looseEnd(ends, lastOf(strand.legs()), 1, higher))
+                ? List.of(begins, looseEnd(ends, lastOf(outermost(strands, ends).legs()), 1, higher))
                 : List.of(begins);
+    }
+
+    /** The yarn at a side; where they lie side by side, those between hang at the back. */
+    private Strand outermost(List<Strand> strands, Side side) {
+        return block.inParts() && side == Side.RIGHT ? lastOf(strands) : strands.get(0);
     }
 
     private List<LooseEnd> folded(List<Strand> strands, Side ends, double higher) {

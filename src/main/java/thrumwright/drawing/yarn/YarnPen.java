@@ -20,7 +20,10 @@ public final class YarnPen {
     private static final int ROUND_ENDS = 8;
 
     /** How wide a strand of a bundle shows, as a share of the bundle (a model: for the eye). */
-    private static final double STRAND = 0.24;
+    private static final double STRAND = 0.2;
+
+    /** Strands leave the rim free, so that the yarn stays round. */
+    private static final double STRAND_REACH = 0.26;
 
     private static final double BLEND_FROM = 2.5;
 
@@ -151,7 +154,7 @@ public final class YarnPen {
             blend(spines, thickest);
             return;
         }
-        PlyMarks marks = new PlyMarks(List.of(new Path2D.Double()));
+        PlyMarks marks = new PlyMarks(List.of(new Path2D.Double()), PlyMarks.REACH);
         spines.forEach(spine -> marks.add(spine, plies, face.slant()));
         stroke(marks.strokes().get(0), tone.ply(), 0.055 * thickest);
     }
@@ -159,7 +162,7 @@ public final class YarnPen {
     /** Each strand comes up in turn, in its own colour. */
     private void blend(List<Spine> spines, double thickest) {
         PlyMarks marks = new PlyMarks(
-                strands.stream().<Path2D>map(strand -> new Path2D.Double()).toList());
+                strands.stream().<Path2D>map(strand -> new Path2D.Double()).toList(), STRAND_REACH);
         spines.forEach(spine -> marks.add(spine, Math.max(2, plies), face.slant()));
         for (int i = 0; i < strands.size(); i++) {
             stroke(marks.strokes().get(i), strands.get(i), STRAND * thickest);

@@ -127,13 +127,24 @@ public final class Looking {
         canvas.scrollRectToVisible(new Rectangle(left, (int) middle - height / 2, width, height));
     }
 
+    /** Where the middle is left out, shows it too, with the selvedge staying that the window is to move away from. */
+    void joinMiddle(boolean toTheRight) {
+        if (sight.framing().torn()) {
+            double selvedge = sight.map().x(toTheRight ? 0 : sight.picture().span());
+            zoom(Zoom.of(sight.scale()), new Point((int) Math.round(selvedge), middle().y));
+        }
+    }
+
     /**
-     * Moves the window.
+     * Moves the window; where the middle is left out and it is to move sideways, the middle is shown too from then on.
      *
      * @param right by so many times its width, to the left below 0
      * @param down by so many times its height, up below 0
      */
     public void pan(double right, double down) {
+        if (right != 0) {
+            joinMiddle(right > 0);
+        }
         Rectangle seen = canvas.getVisibleRect();
         seen.translate((int) Math.round(right * seen.width), (int) Math.round(down * seen.height));
         canvas.scrollRectToVisible(seen);

@@ -12,6 +12,7 @@ import java.util.Optional;
 import java.util.function.Consumer;
 import javax.accessibility.AccessibleContext;
 import javax.swing.SwingUtilities;
+import javax.swing.ToolTipManager;
 import thrumwright.drawing.Palette;
 import thrumwright.drawing.piece.PiecePicture;
 import thrumwright.editor.canvas.gesture.CanvasMouse;
@@ -42,6 +43,7 @@ public final class PieceCanvas extends ScrolledComponent implements Surface {
     private final transient Looking looking;
     private final transient CanvasPainter painter = new CanvasPainter(() -> repaint(getVisibleRect()));
     private final transient Tracker tracker = new Tracker(this, this::begun, this::ended);
+    private final transient FigureEntry figures;
     private transient Palette palette;
 
     public PieceCanvas(Session session, Texts texts, Palette palette) {
@@ -58,7 +60,8 @@ public final class PieceCanvas extends ScrolledComponent implements Surface {
         setFocusable(true);
         setOpaque(true);
         session.listen(this::changed);
-        FigureEntry figures = new FigureEntry(this);
+        figures = new FigureEntry(this);
+        ToolTipManager.sharedInstance().registerComponent(this);
         CanvasMouse mouse = new CanvasMouse(this, tracker, figures::at);
         addMouseListener(mouse);
         addMouseMotionListener(mouse);
@@ -217,6 +220,11 @@ public final class PieceCanvas extends ScrolledComponent implements Surface {
         return sight.size();
     }
 
+    @Override
+    public void joinMiddle(boolean toTheRight) {
+        looking.joinMiddle(toTheRight);
+    }
+
     /** While the space bar is held. */
     @Override
     public boolean panning() {
@@ -267,6 +275,14 @@ public final class PieceCanvas extends ScrolledComponent implements Surface {
     /** @param density device pixels per pixel of the canvas, more than 0 */
     boolean sharp(double density) {
         return painter.sharp(showing(), density);
+    }
+
+    /** A figure that can be typed over says so, and a tail whose it is. */
+    @Override
+    public String getToolTipText(MouseEvent event) {
+        return figures.at(event.getPoint()).isPresent()
+                ? texts.say("canvas.figure.tip")
+                : new PointedAt(map(), texts).tail(event.getPoint()).orElse(null);
     }
 
     @Override

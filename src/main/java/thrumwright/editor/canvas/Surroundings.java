@@ -15,7 +15,7 @@ final class Surroundings {
     /** In a narrower window the picture needs the room of the rules, pixels. */
     private static final int NARROW = 500;
     /** Rules that would take more of the window's width aren't shown. */
-    private static final double MOST = 0.55;
+    private static final double MOST = 0.65;
     /** Between the picture and its rule, pixels. */
     private static final int AIR = 6;
 

@@ -5,7 +5,6 @@ import java.awt.FontMetrics;
 import java.awt.Graphics;
 import java.awt.Graphics2D;
 import java.awt.Rectangle;
-import java.awt.RenderingHints;
 import javax.swing.JComponent;
 import javax.swing.UIManager;
 import thrumwright.editor.canvas.painted.Division;
@@ -14,6 +13,7 @@ import thrumwright.editor.canvas.seen.Axis;
 import thrumwright.editor.canvas.seen.CanvasMap;
 import thrumwright.editor.look.Ground;
 import thrumwright.editor.look.Pixels;
+import thrumwright.editor.look.Smooth;
 
 /** The rule above the canvas: widths from the first warp end. */
 public final class WidthRule extends JComponent {
@@ -35,8 +35,7 @@ public final class WidthRule extends JComponent {
     @Override
     protected void paintComponent(Graphics graphics) {
         Graphics2D g = (Graphics2D) graphics.create();
-        g.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
-        g.setRenderingHint(RenderingHints.KEY_TEXT_ANTIALIASING, RenderingHints.VALUE_TEXT_ANTIALIAS_ON);
+        Smooth.both(g);
         Ground.fill(g, this, UIManager.getColor("Panel.background"));
         g.setFont(UIManager.getFont("Label.font")
                 .deriveFont(UIManager.getFont("Label.font").getSize2D() - 1.5f));

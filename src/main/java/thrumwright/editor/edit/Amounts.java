@@ -6,6 +6,7 @@ import java.util.function.Supplier;
 import thrumwright.block.Amount;
 import thrumwright.block.Block;
 import thrumwright.block.PlainBand;
+import thrumwright.block.SlitBand;
 import thrumwright.block.YarnBlock;
 import thrumwright.measure.BadMeasure;
 import thrumwright.measure.Length;
@@ -49,6 +50,9 @@ public final class Amounts {
 
     private static YarnBlock worked(YarnBlock block, String text, Piece piece, Place place) {
         if (block instanceof PlainBand band) {
+            return counted(band, () -> band.withAmount(Amount.parse(text)));
+        }
+        if (block instanceof SlitBand band) {
             return counted(band, () -> band.withAmount(Amount.parse(text)));
         }
         OptionalInt count = Amount.counted(text);

@@ -14,6 +14,7 @@ import thrumwright.block.OpenWarp;
 import thrumwright.block.OrderingCord;
 import thrumwright.block.PlainBand;
 import thrumwright.block.Side;
+import thrumwright.block.SlitBand;
 import thrumwright.block.Soumak;
 import thrumwright.block.SpreadHeader;
 import thrumwright.block.Tag;
@@ -42,6 +43,7 @@ public final class NewBlocks {
                 new HalfHitch(tag("hitches"), Use.of(MaterialRole.WARP_CORD), 1, 1),
                 band("stiff", Use.of(MaterialRole.WARP_CORD), PlainBand.Purpose.STIFF, 6),
                 band("facing", Use.of(MaterialRole.WEFT), PlainBand.Purpose.FACING, 6),
+                new SlitBand(tag("slits"), Use.of(MaterialRole.WEFT), 30, new Amount.Picks(6), Optional.empty()),
                 new Hemstitching(tag("hemstitching"), Use.of(MaterialRole.WEFT), 4, 2, Hemstitching.Round.FIRST),
                 new Soumak(tag("soumak"), Use.of(MaterialRole.WEFT), 1, 2, 1, Lean.Z, false),
                 HemFold.once(tag("fold")),

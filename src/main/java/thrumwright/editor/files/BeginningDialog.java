@@ -41,7 +41,7 @@ final class BeginningDialog {
                 settings.get(LAST_UNITS).filter("INCHES"::equals).isPresent() ? UnitSystem.INCHES : UnitSystem.METRIC;
         this.metric = new JRadioButton(texts.say("units.metric"), last == UnitSystem.METRIC);
         this.inches = new JRadioButton(texts.say("units.inches"), last == UnitSystem.INCHES);
-        this.own = new OwnThingsRow(room.cupboard().stash(), texts);
+        this.own = new OwnThingsRow(room.cupboard().stash(), Beginnings.empty(last), texts);
         this.begin = new JButton(texts.say("begin.begin"));
         this.chooser = new StructureChooser(
                 texts, room.theme().palette(), Beginnings.empty(last), Place.START, this::selected);
@@ -69,13 +69,22 @@ final class BeginningDialog {
         panel.add(title);
         panel.add(chooser, "grow, push");
         panel.add(own.component(), "growx");
-        panel.add(new JLabel(texts.say("begin.units")), "split 3");
-        panel.add(metric);
-        panel.add(inches);
+        panel.add(row(), "growx");
         panel.add(empty, "split 3, gaptop 10");
         panel.add(cancel, "gapbefore push");
         panel.add(begin);
         modal.fill(panel, begin);
+    }
+
+    /** The kind of loom that was chosen, and the units. */
+    private JPanel row() {
+        JPanel row = new JPanel(new MigLayout("insets 0, fillx, novisualpadding", "[]8[grow, fill]16[][][]"));
+        row.add(own.picture());
+        row.add(own.about(), "wmin 120");
+        row.add(new JLabel(texts.say("begin.units")));
+        row.add(metric);
+        row.add(inches);
+        return row;
     }
 
     private UnitSystem units() {

@@ -1,6 +1,5 @@
 package thrumwright.editor.form;
 
-import java.awt.Component;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -8,9 +7,7 @@ import java.util.function.BiFunction;
 import java.util.function.BinaryOperator;
 import java.util.function.Function;
 import java.util.function.Supplier;
-import javax.swing.DefaultListCellRenderer;
 import javax.swing.JComboBox;
-import javax.swing.JList;
 import thrumwright.editor.look.Quiet;
 
 /** A field to choose from a list. */
@@ -36,21 +33,8 @@ final class ChoiceField<T, V> implements Field {
         this.get = get;
         this.set = set;
         this.component = component;
-        component.setRenderer(new WithIcon());
         refresh();
         component.addActionListener(event -> chosen());
-    }
-
-    private static final class WithIcon extends DefaultListCellRenderer {
-        private static final long serialVersionUID = 1L;
-
-        @Override
-        public Component getListCellRendererComponent(
-                JList<?> list, Object value, int index, boolean selected, boolean focused) {
-            super.getListCellRendererComponent(list, value, index, selected, focused);
-            setIcon(value instanceof Choice<?> choice ? choice.icon() : null);
-            return this;
-        }
     }
 
     private void chosen() {

@@ -11,6 +11,7 @@ import thrumwright.block.OpenWarp;
 import thrumwright.block.OrderingCord;
 import thrumwright.block.PlainBand;
 import thrumwright.block.Side;
+import thrumwright.block.SlitBand;
 import thrumwright.block.Soumak;
 import thrumwright.block.SpreadHeader;
 import thrumwright.block.Support;
@@ -45,6 +46,13 @@ record KindFields(BlockFields fields) implements Cases<Section<? extends Block>>
         fields.wasteAdvice();
         shed(fields.section(YarnBlock.class));
         return byItself(yarn());
+    }
+
+    @Override
+    public Section<? extends Block> slitBand(SlitBand slitBand) {
+        fields.section(SlitBand.class).whole("block.part", SlitBand::endsPerPart, SlitBand::withEndsPerPart);
+        shed(fields.section(YarnBlock.class));
+        return yarn();
     }
 
     /** It always comes out again. */

@@ -38,6 +38,7 @@ record PieceForm(Desk desk) {
         design.length("design.height", Design::height, Design::withHeight);
         design.choice("design.first", this::yarns, Design::firstYarnId, Design::withFirstYarn);
         design.choice("design.last", this::yarns, Design::lastYarnId, Design::withLastYarn);
+        new StripeFields(desk).addTo(panel, design);
         design.choice("design.shed", this::lastSheds, Design::lastShed, Design::withLastShed);
         design.oneOrNone("design.side", "side", "choice.unknown", Side.values(), Design::lastSide, this::withLastSide)
                 .percent("design.relaxing", Design::relaxing, Design::withRelaxing);

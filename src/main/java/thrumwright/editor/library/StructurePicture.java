@@ -5,14 +5,13 @@ import java.awt.Graphics;
 import java.awt.Graphics2D;
 import java.awt.RenderingHints;
 import java.util.Optional;
-import javax.accessibility.AccessibleContext;
-import javax.accessibility.AccessibleRole;
-import javax.swing.JComponent;
 import thrumwright.drawing.Palette;
 import thrumwright.drawing.View;
 import thrumwright.drawing.piece.PiecePainter;
 import thrumwright.drawing.piece.PiecePicture;
+import thrumwright.editor.look.HeardPicture;
 import thrumwright.editor.look.Pixels;
+import thrumwright.editor.look.Smooth;
 import thrumwright.measure.Length;
 import thrumwright.measure.Unit;
 import thrumwright.piece.Piece;
@@ -22,7 +21,7 @@ import thrumwright.plan.Plan;
 import thrumwright.plan.finding.StructureFit;
 
 /** A structure on a narrow stretch of the piece's warp, by the painters of the canvas. */
-public final class StructurePicture extends JComponent {
+public final class StructurePicture extends HeardPicture {
     private static final long serialVersionUID = 1L;
 
     /** So many warp ends show the structure; a wider piece would make it tiny. */
@@ -75,7 +74,7 @@ public final class StructurePicture extends JComponent {
         Graphics2D g = (Graphics2D) graphics.create();
         g.setColor(palette.paper());
         g.fillRect(0, 0, getWidth(), getHeight());
-        g.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
+        Smooth.lines(g);
         g.setRenderingHint(RenderingHints.KEY_STROKE_CONTROL, RenderingHints.VALUE_STROKE_PURE);
         shown.ifPresent(end -> paint(g, end.picture(), end.place()));
         g.dispose();
@@ -93,22 +92,5 @@ public final class StructurePicture extends JComponent {
         double left = (getWidth() - scale * shown.span()) / 2;
         double base = (getHeight() + scale * high) / 2 - scale * below;
         new PiecePainter(g, palette, false).end(new View(scale, left, base), shown, place, bare);
-    }
-
-    @Override
-    public AccessibleContext getAccessibleContext() {
-        if (accessibleContext == null) {
-            accessibleContext = new DescribedStructure();
-        }
-        return accessibleContext;
-    }
-
-    private final class DescribedStructure extends AccessibleJComponent {
-        private static final long serialVersionUID = 1L;
-
-        @Override
-        public AccessibleRole getAccessibleRole() {
-            return AccessibleRole.CANVAS;
-        }
     }
 }

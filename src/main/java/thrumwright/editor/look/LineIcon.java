@@ -57,7 +57,7 @@ final class LineIcon implements Icon, DisabledIconProvider {
     @Override
     public void paintIcon(Component on, Graphics graphics, int x, int y) {
         Graphics2D g = (Graphics2D) graphics.create();
-        g.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
+        Smooth.lines(g);
         g.setRenderingHint(RenderingHints.KEY_STROKE_CONTROL, RenderingHints.VALUE_STROKE_PURE);
         g.translate(x, y);
         float larger = UIScale.getUserScaleFactor();

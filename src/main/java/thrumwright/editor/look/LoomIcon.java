@@ -4,7 +4,6 @@ import java.awt.Color;
 import java.awt.Component;
 import java.awt.Graphics;
 import java.awt.Graphics2D;
-import java.awt.RenderingHints;
 import javax.swing.Icon;
 import javax.swing.UIManager;
 import thrumwright.drawing.Palette;
@@ -29,7 +28,7 @@ public record LoomIcon(LoomKind kind, int width, int height) implements Icon {
     @Override
     public void paintIcon(Component c, Graphics g, int x, int y) {
         Graphics2D own = (Graphics2D) g.create();
-        own.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
+        Smooth.lines(own);
         Color ink = UIManager.getColor("Label.foreground");
         boolean dark = Palette.lightness(ink) > 0.5;
         Palette palette = dark ? Palette.onDarkScreen() : Palette.onLightScreen();

@@ -4,7 +4,6 @@ import java.awt.Dimension;
 import java.awt.EventQueue;
 import java.awt.Graphics;
 import java.awt.Graphics2D;
-import java.awt.RenderingHints;
 import javax.accessibility.AccessibleContext;
 import javax.swing.JTextArea;
 import javax.swing.UIManager;
@@ -104,7 +103,7 @@ public final class Prose extends JTextArea {
 
     @Override
     protected void paintComponent(Graphics g) {
-        ((Graphics2D) g).setRenderingHint(RenderingHints.KEY_TEXT_ANTIALIASING, RenderingHints.VALUE_TEXT_ANTIALIAS_ON);
+        Smooth.letters((Graphics2D) g);
         super.paintComponent(g);
     }
 }

@@ -4,7 +4,6 @@ import java.awt.Color;
 import java.awt.Component;
 import java.awt.Graphics;
 import java.awt.Graphics2D;
-import java.awt.RenderingHints;
 import java.awt.geom.RoundRectangle2D;
 import javax.swing.Icon;
 import javax.swing.UIManager;
@@ -17,7 +16,7 @@ public record Swatch(Colour colour) implements Icon {
     @Override
     public void paintIcon(Component c, Graphics g, int x, int y) {
         Graphics2D own = (Graphics2D) g.create();
-        own.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
+        Smooth.lines(own);
         RoundRectangle2D patch = new RoundRectangle2D.Double(x + 0.5, y + 0.5, size() - 1.0, size() - 1.0, 4, 4);
         own.setColor(new Color(colour.rgb()));
         own.fill(patch);

@@ -8,7 +8,6 @@ import java.awt.Color;
 import java.awt.Font;
 import java.awt.Graphics2D;
 import java.awt.GraphicsEnvironment;
-import java.awt.RenderingHints;
 import java.awt.Toolkit;
 import java.awt.image.BufferedImage;
 import java.util.List;
@@ -75,7 +74,7 @@ public enum Theme {
             g.addRenderingHints(hints);
             measureLetters(g);
         }
-        g.setRenderingHint(RenderingHints.KEY_TEXT_ANTIALIASING, RenderingHints.VALUE_TEXT_ANTIALIAS_ON);
+        Smooth.letters(g);
         measureLetters(g);
         g.dispose();
         new MigLayout("insets 8, wrap 2, fillx", "[pref]8[grow, fill]", "[]6[]");

@@ -2,9 +2,9 @@ package thrumwright.editor.loom;
 
 import java.awt.Graphics;
 import java.awt.Graphics2D;
-import java.awt.RenderingHints;
 import javax.swing.JComponent;
 import thrumwright.drawing.Palette;
+import thrumwright.editor.look.Smooth;
 
 /** What the views at the loom are drawn on. */
 final class LoomPaper {
@@ -13,8 +13,7 @@ final class LoomPaper {
     /** Covers a component with paper, on which lines and letters are smooth; whoever draws on it disposes of it. */
     static Graphics2D cover(JComponent component, Graphics g, Palette palette) {
         Graphics2D page = (Graphics2D) g.create();
-        page.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
-        page.setRenderingHint(RenderingHints.KEY_TEXT_ANTIALIASING, RenderingHints.VALUE_TEXT_ANTIALIAS_ON);
+        Smooth.both(page);
         page.setColor(palette.paper());
         page.fillRect(0, 0, component.getWidth(), component.getHeight());
         return page;

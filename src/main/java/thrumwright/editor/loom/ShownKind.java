@@ -9,6 +9,7 @@ import thrumwright.block.Block;
 import thrumwright.drawing.Palette;
 import thrumwright.drawing.step.Move;
 import thrumwright.drawing.step.Slip;
+import thrumwright.drawing.step.SlipMove;
 import thrumwright.drawing.step.StepPainter;
 import thrumwright.editor.edit.NewBlocks;
 import thrumwright.measure.Phrases;
@@ -27,8 +28,19 @@ import thrumwright.plan.Plan;
  * A kind of block on a warp of its own, to be shown to a class.
  *
  * @param slip what beginners get wrong in it, if there is a picture of it
+ * @param moves what of it moves
  */
-record ShownKind(Plan plan, EndPlan end, BlockPlan block, Optional<Slip> slip) {
+record ShownKind(Plan plan, EndPlan end, BlockPlan block, Optional<Slip> slip, Moves moves) {
+    /** Its yarn going in: by itself, and with its slip beside it as it must be. */
+    private record Moves(Optional<Move> alone, Optional<SlipMove> right, Optional<SlipMove> wrong) {
+        static Moves of(Plan plan, BlockPlan block, Optional<Slip> slip) {
+            return new Moves(
+                    Move.of(plan, plan.start(), block),
+                    slip.flatMap(one -> SlipMove.of(plan, block, one, true)),
+                    slip.flatMap(one -> SlipMove.of(plan, block, one, false)));
+        }
+    }
+
     static ShownKind of(Block block) {
         ShownKind alone = of(block, new End(List.of(block)));
         return alone.block().fold().isPresent() ? of(block, onFacing(block)) : alone;
@@ -43,11 +55,12 @@ record ShownKind(Plan plan, EndPlan end, BlockPlan block, Optional<Slip> slip) {
         Piece piece = Beginnings.empty(UnitSystem.METRIC).withStart(start).withTop(new Top.OnItsOwn(End.empty()));
         Plan plan = Plan.of(piece);
         BlockPlan planned = plan.end(Place.START).block(block.id()).orElseThrow();
-        return new ShownKind(plan, plan.start(), planned, Slip.of(planned));
+        Optional<Slip> slip = Slip.of(planned);
+        return new ShownKind(plan, plan.start(), planned, slip, Moves.of(plan, planned, slip));
     }
 
     /** Whether its yarn is seen to go in; what is done with warp ends stands still. */
-    boolean moves() {
+    boolean movable() {
         return block.work().isPresent();
     }
 
@@ -63,16 +76,41 @@ record ShownKind(Plan plan, EndPlan end, BlockPlan block, Optional<Slip> slip) {
     void paint(Graphics2D g, Palette palette, Font font, Rectangle2D box, boolean right, double laid) {
         StepPainter painter = new StepPainter(g, palette, font);
         if (slip.isPresent()) {
-            painter.slip(box, plan, end, block, slip.get(), right, laid);
+            slipping(right)
+                    .ifPresentOrElse(
+                            move -> move.paint(g, palette, font, box, laid),
+                            () -> painter.slip(box, plan, end, block, slip.get(), right));
             return;
         }
-        Optional<Move> move = Move.of(plan, end, block);
-        if (move.isEmpty()) {
-            painter.paint(box, plan, end, block);
-            return;
+        moves.alone()
+                .ifPresentOrElse(
+                        move -> move.paint(g, palette, font, box, row(laid), ofRow(laid)),
+                        () -> painter.paint(box, plan, end, block));
+    }
+
+    /** What of the picture in a box is different once its yarn is laid in from one share to another. */
+    Rectangle2D changed(Rectangle2D box, boolean right, double before, double now) {
+        if (slip.isPresent()) {
+            return slipping(right).map(move -> move.changed(box, before, now)).orElse(box);
         }
-        int rows = move.get().rows();
-        double at = Math.min(laid * rows, rows - 1e-6);
-        move.get().paint(g, palette, font, box, (int) at, laid >= 1 ? 1 : at - (int) at);
+        return moves.alone()
+                .filter(move -> row(before) == row(now))
+                .map(move -> move.changed(box, row(now), ofRow(before), ofRow(now)))
+                .orElse(box);
+    }
+
+    private Optional<SlipMove> slipping(boolean right) {
+        return right ? moves.right() : moves.wrong();
+    }
+
+    /** The row that is laid in, from 0. */
+    private int row(double laid) {
+        int rows = moves.alone().map(Move::rows).orElse(1);
+        return (int) Math.min(laid * rows, rows - 1e-6);
+    }
+
+    private double ofRow(double laid) {
+        int rows = moves.alone().map(Move::rows).orElse(1);
+        return laid >= 1 ? 1 : laid * rows - row(laid);
     }
 }

@@ -23,6 +23,7 @@ import thrumwright.drawing.Palette;
 import thrumwright.editor.edit.Selection;
 import thrumwright.editor.edit.Session;
 import thrumwright.editor.look.Ground;
+import thrumwright.editor.look.Smooth;
 import thrumwright.editor.text.Texts;
 import thrumwright.editor.view.WarpParts.Slice;
 
@@ -146,8 +147,7 @@ public final class BudgetView extends PictureView {
     @Override
     protected void paintComponent(Graphics graphics) {
         Graphics2D g = (Graphics2D) graphics.create();
-        g.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
-        g.setRenderingHint(RenderingHints.KEY_TEXT_ANTIALIASING, RenderingHints.VALUE_TEXT_ANTIALIAS_ON);
+        Smooth.both(g);
         g.setRenderingHint(RenderingHints.KEY_STROKE_CONTROL, RenderingHints.VALUE_STROKE_PURE);
         Ground.fill(g, this, palette.get().paper());
         g.setFont(UIManager.getFont("Label.font"));

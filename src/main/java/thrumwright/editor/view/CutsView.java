@@ -36,6 +36,7 @@ public final class CutsView {
     private final JComponent column = new Column(new MigLayout("insets 0, wrap 2, fillx, gapy 0", "[]8[grow, fill]"));
     private final JComponent whole = new JPanel(new BorderLayout());
     private List<YarnLine> totals = List.of();
+    private String note = "";
     private final Quiet quiet = new Quiet();
 
     public CutsView(Session session, Texts texts) {
@@ -66,8 +67,9 @@ public final class CutsView {
     private void refresh() {
         StepSheet sheet = StepSheet.of(session.plan(), texts.locale());
         quiet.during(() -> model.show(sheet.cuts()));
-        if (!sheet.yarns().equals(totals)) {
+        if (!sheet.yarns().equals(totals) || !sheet.yarnNote().equals(note)) {
             totals = sheet.yarns();
+            note = sheet.yarnNote();
             fill();
         }
     }
@@ -82,6 +84,7 @@ public final class CutsView {
         JLabel title = new JLabel(texts.say("cuts.yarns"));
         title.setFont(UIManager.getFont("semibold.font"));
         column.add(title, "span 2, gap 10 10 10 3");
+        column.add(new Prose(note).in("Thrumwright.quiet"), "span 2, growx, wmin 60, gap 10 10 0 3");
         for (YarnLine line : totals) {
             JComponent colour = line.yarn()
                     .<JComponent>map(yarn -> new UnheardPicture(new Swatch(yarn.colour())))

@@ -7,7 +7,6 @@ import java.awt.Dimension;
 import java.awt.Graphics;
 import java.awt.Graphics2D;
 import java.awt.LayoutManager;
-import java.awt.RenderingHints;
 import java.awt.geom.Ellipse2D;
 import java.awt.geom.Line2D;
 import java.awt.geom.Rectangle2D;
@@ -27,6 +26,7 @@ import thrumwright.drawing.piece.PiecePicture;
 import thrumwright.editor.edit.Selection;
 import thrumwright.editor.edit.Session;
 import thrumwright.editor.look.Ground;
+import thrumwright.editor.look.Smooth;
 import thrumwright.editor.text.Texts;
 import thrumwright.piece.Place;
 import thrumwright.plan.BlockPlan;
@@ -206,8 +206,7 @@ final class EndsPicture extends JPanel {
     @Override
     protected void paintComponent(Graphics graphics) {
         Graphics2D g = (Graphics2D) graphics.create();
-        g.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
-        g.setRenderingHint(RenderingHints.KEY_TEXT_ANTIALIASING, RenderingHints.VALUE_TEXT_ANTIALIAS_ON);
+        Smooth.both(g);
         picture.ifPresent(shown -> {
             for (Place place : Place.values()) {
                 paint((Graphics2D) g.create(), shown, place);

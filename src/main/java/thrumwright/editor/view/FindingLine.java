@@ -1,6 +1,7 @@
 package thrumwright.editor.view;
 
 import java.awt.Cursor;
+import java.awt.EventQueue;
 import java.awt.event.MouseAdapter;
 import java.awt.event.MouseEvent;
 import java.util.List;
@@ -19,6 +20,7 @@ public final class FindingLine extends JLabel {
 
     private final transient Session session;
     private final Locale locale;
+    private boolean asked;
 
     /** @param asked told when somebody clicks on it */
     public FindingLine(Session session, Locale locale, Runnable asked) {
@@ -34,23 +36,30 @@ public final class FindingLine extends JLabel {
             }
         });
         session.listen(this::changed);
-        changed(Change.PIECE);
+        follow();
     }
 
+    /** The picture comes first: what is the matter is looked for after it. */
     private void changed(Change change) {
-        if (change == Change.PIECE) {
-            List<Finding> all = session.findings().all();
-            setText(all.stream()
-                    .findFirst()
-                    .map(FindingWords.of(session.plan().piece(), locale)::say)
-                    .orElse(""));
-            setIcon(all.stream()
-                    .findFirst()
-                    .map(worst -> new Mark(worst.severity()))
-                    .orElse(null));
-            setToolTipText(getText().isEmpty() ? null : getText());
-            setVisible(!getText().isEmpty());
+        if (change == Change.PIECE && !asked) {
+            asked = true;
+            EventQueue.invokeLater(this::follow);
         }
+    }
+
+    private void follow() {
+        asked = false;
+        List<Finding> all = session.findings().all();
+        setText(all.stream()
+                .findFirst()
+                .map(FindingWords.of(session.plan().piece(), locale)::say)
+                .orElse(""));
+        setIcon(all.stream()
+                .findFirst()
+                .map(worst -> new Mark(worst.severity()))
+                .orElse(null));
+        setToolTipText(getText().isEmpty() ? null : getText());
+        setVisible(!getText().isEmpty());
     }
 
     @Override

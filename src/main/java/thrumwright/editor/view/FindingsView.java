@@ -1,6 +1,7 @@
 package thrumwright.editor.view;
 
 import java.awt.Component;
+import java.awt.EventQueue;
 import java.awt.KeyboardFocusManager;
 import java.util.ArrayList;
 import java.util.List;
@@ -36,6 +37,7 @@ public final class FindingsView {
     private final JComponent list = new FindingRows();
     private final JScrollPane scroll = Column.scrolling(list);
     private List<Offer> shown = List.of();
+    private boolean counting;
 
     /** A finding as it is said, with what would mend it. */
     private record Offer(Finding finding, String sentence, List<Edit> repairs) {
@@ -97,9 +99,14 @@ public final class FindingsView {
         return scroll;
     }
 
+    /** The picture comes first. */
     private void count(Change change) {
-        if (change == Change.PIECE) {
-            counted.accept(session.findings().all().size());
+        if (change == Change.PIECE && !counting) {
+            counting = true;
+            EventQueue.invokeLater(() -> {
+                counting = false;
+                counted.accept(session.findings().all().size());
+            });
         }
     }
 

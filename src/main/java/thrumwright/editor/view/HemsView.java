@@ -4,7 +4,6 @@ import java.awt.Dimension;
 import java.awt.Font;
 import java.awt.Graphics;
 import java.awt.Graphics2D;
-import java.awt.RenderingHints;
 import java.awt.geom.Rectangle2D;
 import java.util.EnumMap;
 import java.util.Map;
@@ -17,6 +16,7 @@ import thrumwright.editor.edit.Session;
 import thrumwright.editor.look.Ground;
 import thrumwright.editor.look.Pixels;
 import thrumwright.editor.look.Prose;
+import thrumwright.editor.look.Smooth;
 import thrumwright.editor.text.Texts;
 import thrumwright.measure.Shown;
 import thrumwright.piece.Place;
@@ -101,7 +101,7 @@ public final class HemsView extends PictureView {
     @Override
     protected void paintComponent(Graphics graphics) {
         Graphics2D g = (Graphics2D) graphics.create();
-        g.setRenderingHint(RenderingHints.KEY_TEXT_ANTIALIASING, RenderingHints.VALUE_TEXT_ANTIALIAS_ON);
+        Smooth.letters(g);
         Ground.fill(g, this, palette.get().paper());
         Map<Place, HemPicture> pictures = new EnumMap<>(Place.class);
         for (Place place : Place.values()) {

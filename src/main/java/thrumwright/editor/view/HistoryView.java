@@ -3,7 +3,6 @@ package thrumwright.editor.view;
 import java.awt.Component;
 import java.awt.Graphics;
 import java.awt.Graphics2D;
-import java.awt.RenderingHints;
 import java.awt.event.ActionEvent;
 import java.awt.event.MouseAdapter;
 import java.awt.event.MouseEvent;
@@ -25,6 +24,7 @@ import javax.swing.SwingUtilities;
 import javax.swing.UIManager;
 import thrumwright.editor.edit.Session;
 import thrumwright.editor.look.Pixels;
+import thrumwright.editor.look.Smooth;
 import thrumwright.editor.text.Texts;
 
 /**
@@ -148,7 +148,7 @@ public final class HistoryView {
                 return;
             }
             Graphics2D g = (Graphics2D) graphics.create();
-            g.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
+            Smooth.lines(g);
             g.setColor(component.getForeground());
             Path2D wedge = new Path2D.Double();
             wedge.moveTo(x + 1, y);

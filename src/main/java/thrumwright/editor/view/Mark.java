@@ -3,13 +3,13 @@ package thrumwright.editor.view;
 import java.awt.Component;
 import java.awt.Graphics;
 import java.awt.Graphics2D;
-import java.awt.RenderingHints;
 import java.awt.geom.Ellipse2D;
 import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
 import javax.swing.Icon;
 import javax.swing.UIManager;
 import thrumwright.editor.look.Pixels;
+import thrumwright.editor.look.Smooth;
 import thrumwright.plan.finding.Severity;
 
 /** A shape for each weight, so that colour isn't the only sign: a square, a triangle, a dot. */
@@ -19,7 +19,7 @@ public record Mark(Severity severity) implements Icon {
     @Override
     public void paintIcon(Component c, Graphics graphics, int x, int y) {
         Graphics2D g = (Graphics2D) graphics.create();
-        g.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
+        Smooth.lines(g);
         g.translate(x, y);
         g.scale(Pixels.of(1f), Pixels.of(1f));
         g.translate(0, 3);

@@ -4,11 +4,11 @@ import java.awt.BasicStroke;
 import java.awt.Component;
 import java.awt.Graphics;
 import java.awt.Graphics2D;
-import java.awt.RenderingHints;
 import java.awt.geom.Path2D;
 import javax.swing.Icon;
 import javax.swing.UIManager;
 import thrumwright.editor.look.Pixels;
+import thrumwright.editor.look.Smooth;
 
 /** A tick: all is as it should be. */
 final class Tick implements Icon {
@@ -21,7 +21,7 @@ final class Tick implements Icon {
     @Override
     public void paintIcon(Component c, Graphics graphics, int x, int y) {
         Graphics2D g = (Graphics2D) graphics.create();
-        g.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
+        Smooth.lines(g);
         g.translate(x, y);
         g.scale(Pixels.of(1f), Pixels.of(1f));
         g.setColor(UIManager.getColor("Thrumwright.selected"));

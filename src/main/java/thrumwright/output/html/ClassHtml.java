@@ -2,12 +2,15 @@ package thrumwright.output.html;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
+import java.util.function.IntFunction;
 import java.util.stream.Stream;
 import thrumwright.drawing.Fonts;
 import thrumwright.drawing.Palette;
 import thrumwright.measure.Phrases;
 import thrumwright.output.page.Markup;
 import thrumwright.output.page.Progress;
+import thrumwright.output.page.SheetPages;
 import thrumwright.output.page.Stopped;
 import thrumwright.plan.Plan;
 import thrumwright.plan.finding.ClassPlan;
@@ -20,15 +23,27 @@ import thrumwright.yarn.Yarn;
 /** The sheets of a class as pages for a browser. */
 public final class ClassHtml {
     private final ClassPlan plan;
+    private final boolean warping;
     private final Fonts fonts;
     private final Palette palette;
     private final Locale locale;
     private final Phrases phrases;
     private final WrittenClass written;
+    private final IntFunction<Optional<SheetPages>> cards;
     private final Html html = new Html();
 
-    private ClassHtml(WrittenClass written, Fonts fonts, Palette palette) {
+    /** What is written for one of them. */
+    record OfLoom(Plan plan, StepSheet sheet, boolean warping, Optional<SheetPages> cards) {}
+
+    private ClassHtml(
+            WrittenClass written,
+            boolean warping,
+            IntFunction<Optional<SheetPages>> cards,
+            Fonts fonts,
+            Palette palette) {
+        this.warping = warping;
         this.written = written;
+        this.cards = cards;
         this.plan = written.plan();
         this.fonts = fonts;
         this.palette = palette;
@@ -39,12 +54,21 @@ public final class ClassHtml {
     /**
      * All of them as one page.
      *
+     * @param warping whether each says how the warp is put on
+     * @param cards of a loom, from 0, which are drawn on the page, and printed on pages of their own; empty for none
      * @throws Stopped if the work is asked to stop
      */
-    public static String of(WrittenClass written, Fonts fonts, Palette palette, Progress progress) throws Stopped {
-        ClassHtml file = new ClassHtml(written, fonts, palette);
+    public static String of(
+            WrittenClass written,
+            boolean warping,
+            IntFunction<Optional<SheetPages>> cards,
+            Fonts fonts,
+            Palette palette,
+            Progress progress)
+            throws Stopped {
+        ClassHtml file = new ClassHtml(written, warping, cards, fonts, palette);
         int all = 1 + written.plan().plans().size();
-        HtmlFrame.begin(file.html, written.lists().title(), file.mark());
+        HtmlFrame.begin(file.html, written.lists().title(), file.mark(), file.style(0));
         for (int i = 0; i < all; i++) {
             progress.reached(i, all);
             int index = i;
@@ -55,18 +79,33 @@ public final class ClassHtml {
         return file.html.toString();
     }
 
-    /** One of them: at 0 the lists, from 1 on those of the looms. */
-    public static String one(WrittenClass written, int index, Fonts fonts, Palette palette) {
-        ClassHtml file = new ClassHtml(written, fonts, palette);
+    /**
+     * One of them: at 0 the lists, from 1 on those of the looms.
+     *
+     * @param warping whether it says how the warp is put on
+     */
+    public static String one(
+            WrittenClass written,
+            boolean warping,
+            IntFunction<Optional<SheetPages>> cards,
+            int index,
+            Fonts fonts,
+            Palette palette) {
+        ClassHtml file = new ClassHtml(written, warping, cards, fonts, palette);
         if (index == 0) {
             HtmlFrame.begin(file.html, written.lists().title(), file.mark());
         } else {
             StepSheet own = file.own(index);
-            HtmlFrame.begin(file.html, own.title(), SheetMark.of(file.plan(index), own, written.locale()));
+            String mark = SheetMark.of(file.plan(index), own, written.locale());
+            HtmlFrame.begin(file.html, own.title(), mark, file.style(index - 1));
         }
         file.sheet(index);
         HtmlFrame.end(file.html);
         return file.html.toString();
+    }
+
+    private String style(int loom) {
+        return cards.apply(loom).map(HtmlCards::style).orElse("");
     }
 
     private Plan plan(int index) {
@@ -78,7 +117,8 @@ public final class ClassHtml {
             lists();
             return;
         }
-        HtmlFile.write(html, plan(index), own(index), fonts, palette, locale);
+        HtmlFile.write(
+                new OfLoom(plan(index), own(index), warping, cards.apply(index - 1)), html, fonts, palette, locale);
     }
 
     private StepSheet own(int index) {
@@ -100,6 +140,7 @@ public final class ClassHtml {
             });
         }
         heading("heading.shopping");
+        html.line("p", sheet.shoppingNote());
         html.within("ul", "", () -> sheet.shopping().forEach(line -> html.ticked("li", line.text())));
         heading("heading.cuts");
         html.line("p", sheet.cutNote());

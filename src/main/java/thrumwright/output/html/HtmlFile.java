@@ -20,6 +20,7 @@ import thrumwright.sheet.CutLine;
 import thrumwright.sheet.Fact;
 import thrumwright.sheet.PictureWords;
 import thrumwright.sheet.RowLine;
+import thrumwright.sheet.Sewn;
 import thrumwright.sheet.SheetMark;
 import thrumwright.sheet.Step;
 import thrumwright.sheet.StepSheet;
@@ -37,8 +38,10 @@ public final class HtmlFile {
     private final HtmlPictures pictures;
     private final Palette palette;
     private final Html html;
+    private final Locale locale;
 
     private HtmlFile(Html html, Plan plan, StepSheet sheet, Fonts fonts, Palette palette, Locale locale) {
+        this.locale = locale;
         this.html = html;
         this.plan = plan;
         this.palette = palette;
@@ -51,28 +54,33 @@ public final class HtmlFile {
     /**
      * The whole page.
      *
+     * @param warping whether it says how the warp is put on
      * @param cards that are drawn on it, and printed on pages of their own; empty for none
      */
-    public static String of(Plan plan, Optional<SheetPages> cards, Fonts fonts, Palette palette, Locale locale) {
+    public static String of(
+            Plan plan, boolean warping, Optional<SheetPages> cards, Fonts fonts, Palette palette, Locale locale) {
         Html html = new Html();
         StepSheet sheet = StepSheet.of(plan, locale);
         String style = cards.map(HtmlCards::style).orElse("");
         HtmlFrame.begin(html, sheet.title(), SheetMark.of(plan, sheet, locale), style);
-        new HtmlFile(html, plan, sheet, fonts, palette, locale).write(cards);
+        new HtmlFile(html, plan, sheet, fonts, palette, locale).write(warping, cards);
         HtmlFrame.end(html);
         return html.toString();
     }
 
-    /** A sheet, within the body of a page. */
-    static void write(Html html, Plan plan, StepSheet sheet, Fonts fonts, Palette palette, Locale locale) {
-        new HtmlFile(html, plan, sheet, fonts, palette, locale).write(Optional.empty());
+    /** A sheet and its cards, if there are any, within the body of a page. */
+    static void write(ClassHtml.OfLoom loom, Html html, Fonts fonts, Palette palette, Locale locale) {
+        new HtmlFile(html, loom.plan(), loom.sheet(), fonts, palette, locale).write(loom.warping(), loom.cards());
     }
 
-    private void write(Optional<SheetPages> cards) {
+    private void write(boolean warping, Optional<SheetPages> cards) {
         html.line("h1", sheet.title());
         facts();
         html.picture(pictures.piece(), pictureWords.piece());
         findings();
+        if (warping) {
+            new HtmlWarping(html, pictures).write(plan, locale);
+        }
         cuts();
         yarns();
         int before = html.length();
@@ -135,6 +143,7 @@ public final class HtmlFile {
 
     private void yarns() {
         html.line("h2", phrases.say("heading.yarns"));
+        html.line("p", sheet.yarnNote());
         html.within(
                 "ul", "", () -> sheet.yarns().forEach(line -> html.coloured("li", colour(line.yarn()), line.text())));
     }
@@ -158,6 +167,7 @@ public final class HtmlFile {
     private void step(Step step) {
         html.ticked("h3", step.number() + " " + step.title());
         step.picture().ifPresent(this::picture);
+        Sewn.of(step.kind()).ifPresent(sewn -> html.picture(pictures.sewn(sewn, sewn.says(locale)), sewn.says(locale)));
         if (!step.take().isEmpty()) {
             html.line("p", "take", step.take());
         }

@@ -3,25 +3,31 @@ package thrumwright.output.html;
 import java.awt.Graphics2D;
 import java.awt.geom.Rectangle2D;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
 import thrumwright.drawing.Fonts;
 import thrumwright.drawing.Palette;
 import thrumwright.drawing.piece.PiecePicture;
+import thrumwright.drawing.piece.SewnPicture;
 import thrumwright.drawing.step.StepPainter;
 import thrumwright.measure.Phrases;
 import thrumwright.output.page.PageSetup;
 import thrumwright.output.page.Part;
 import thrumwright.output.page.Type;
 import thrumwright.output.part.EndPart;
+import thrumwright.output.part.MarkedBarPart;
+import thrumwright.output.part.PartMaker;
 import thrumwright.output.part.PiecePart;
 import thrumwright.output.part.SlipPicture;
+import thrumwright.output.part.WarpWayPart;
 import thrumwright.output.svg.SvgCanvas;
 import thrumwright.piece.Place;
 import thrumwright.plan.BlockPlan;
 import thrumwright.plan.EndPlan;
 import thrumwright.plan.Plan;
+import thrumwright.sheet.Sewn;
 
 /** The drawings of a sheet for a browser. */
 final class HtmlPictures {
@@ -54,6 +60,21 @@ final class HtmlPictures {
         return part(new Html.Drawn("piece", Optional.empty(), "", 0), new PiecePart(picture, palette, HIGHEST));
     }
 
+    /** The way of the warp. */
+    Html.Embedded way(Locale locale) {
+        return part(new Html.Drawn("way", Optional.empty(), "", 0), new WarpWayPart(plan.piece(), warping(locale)));
+    }
+
+    /** The bar with its marks, between which ends are counted. */
+    Html.Embedded marked(Locale locale) {
+        return part(
+                new Html.Drawn("marked", Optional.empty(), "", 0), new MarkedBarPart(plan.piece(), warping(locale)));
+    }
+
+    private PartMaker warping(Locale locale) {
+        return new PartMaker(type, palette, Phrases.of("thrumwright.sheet.warping", locale));
+    }
+
     Html.Embedded end(Place place, Map<String, Integer> numbers) {
         return part(
                 new Html.Drawn("end", Optional.of(place), "", 0),
@@ -66,6 +87,14 @@ final class HtmlPictures {
                 new Html.Drawn("step", Optional.of(end.place()), block.block().id(), 0);
         return draw(
                 what, STEP, STEP_HEIGHT, g -> new StepPainter(g, palette, type.body()).paint(box, plan, end, block));
+    }
+
+    /** What is sewn to the piece, or it to something. */
+    Html.Embedded sewn(Sewn sewn, String says) {
+        Rectangle2D box = new Rectangle2D.Double(0, 0, STEP, STEP_HEIGHT);
+        Html.Drawn what = new Html.Drawn("sewn-" + sewn, Optional.empty(), "", 0);
+        return draw(
+                what, STEP, STEP_HEIGHT, g -> new SewnPicture(plan, sewn, says).paint(g, palette, type.body(), box));
     }
 
     List<SlipPicture> slips(EndPlan end, BlockPlan block, Phrases phrases) {

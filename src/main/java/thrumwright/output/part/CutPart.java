@@ -5,6 +5,7 @@ import java.awt.Graphics2D;
 import java.awt.geom.Line2D;
 import java.util.Map;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import thrumwright.drawing.Palette;
 import thrumwright.measure.Phrases;
 import thrumwright.output.page.Part;
@@ -76,12 +77,9 @@ public record CutPart(CutGroup group, String length, String letter, Phrases phra
         String steps = group.steps().stream().map(String::valueOf).collect(Collectors.joining(", "));
         String said = phrases.say(
                 group.lines().size() == 1 ? "cut.for.step" : "cut.for.steps", Map.of("use", uses, "steps", steps));
-        String shared = group.lines().stream()
-                .map(CutLine::shared)
-                .filter(text -> !text.isEmpty())
-                .distinct()
-                .collect(Collectors.joining("; "));
-        return new TextPart(shared.isEmpty() ? said : said + "; " + shared, type.table(), palette.ink());
+        String all =
+                Stream.concat(Stream.of(said), group.remarks(phrases).stream()).collect(Collectors.joining("; "));
+        return new TextPart(all, type.table(), palette.ink());
     }
 
     @Override

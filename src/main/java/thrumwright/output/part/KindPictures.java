@@ -5,6 +5,7 @@ import java.awt.Graphics2D;
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.List;
+import thrumwright.drawing.Pictured;
 import thrumwright.drawing.step.StagePicture;
 import thrumwright.output.page.Part;
 import thrumwright.output.page.Structured;
@@ -18,7 +19,7 @@ import thrumwright.sheet.Step;
  * The pictures of a kind of block: the stages of its working in a row, and right and wrong one above the other. These stand at the
  * end of the row if it has room for them.
  */
-public record KindPictures(List<StagePicture> stages, List<SlipPicture> slips, PartMaker make) {
+public record KindPictures(List<Pictured> stages, List<SlipPicture> slips, PartMaker make) {
     private static final double SHAPE = 0.667;
     private static final double SLIP_SHAPE = 0.56;
     /** Width of right and wrong as a share of a stage's. */
@@ -33,7 +34,7 @@ public record KindPictures(List<StagePicture> stages, List<SlipPicture> slips, P
 
     /** Of the first of some blocks, and right and wrong of the first of them that can go wrong. */
     public static KindPictures of(Plan plan, StageWords words, List<Step.Picture> shown, PartMaker make) {
-        List<StagePicture> stages = new ArrayList<>();
+        List<Pictured> stages = new ArrayList<>();
         List<SlipPicture> slips = new ArrayList<>();
         for (Step.Picture picture : shown) {
             EndPlan end = plan.end(picture.place());
@@ -47,6 +48,11 @@ public record KindPictures(List<StagePicture> stages, List<SlipPicture> slips, P
             });
         }
         return new KindPictures(List.copyOf(stages), List.copyOf(slips), make);
+    }
+
+    /** One picture alone. */
+    public static KindPictures of(Pictured picture, PartMaker make) {
+        return new KindPictures(List.of(picture), List.of(), make);
     }
 
     boolean none() {
@@ -76,7 +82,7 @@ public record KindPictures(List<StagePicture> stages, List<SlipPicture> slips, P
         return new TextPart(text, make.type().small(), make.palette().ink());
     }
 
-    private double stageHeight(StagePicture stage, double each) {
+    private double stageHeight(Pictured stage, double each) {
         return SHAPE * each + BELOW + caption(stage.caption()).height(each);
     }
 
@@ -132,7 +138,7 @@ public record KindPictures(List<StagePicture> stages, List<SlipPicture> slips, P
         }
     }
 
-    private void stage(Graphics2D g, StagePicture stage, Rectangle2D box) {
+    private void stage(Graphics2D g, Pictured stage, Rectangle2D box) {
         Structured.figure(g, stage.says(), box, () -> {
             stage.paint(g, make.palette(), make.type().strong(), box);
             g.setColor(make.palette().faint());

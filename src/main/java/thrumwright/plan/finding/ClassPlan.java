@@ -44,7 +44,8 @@ public record ClassPlan(ClassSet set, List<Plan> plans, List<YarnTotal> totals) 
                 totals.add(new YarnTotal(
                         yarn,
                         each.stream().mapToDouble(YarnTotal::inWarp).sum(),
-                        each.stream().mapToDouble(YarnTotal::inEnds).sum()));
+                        each.stream().mapToDouble(YarnTotal::inEnds).sum(),
+                        each.stream().mapToDouble(YarnTotal::inDesign).sum()));
             }
         }
         return totals;
@@ -62,7 +63,8 @@ public record ClassPlan(ClassSet set, List<Plan> plans, List<YarnTotal> totals) 
             }
         }
         List<ClassFinding> findings = new ArrayList<>();
-        PieceFinder.stock(totals).forEach(finding -> findings.add(new ClassFinding(finding, List.of())));
+        PieceFinder.stock(totals, set.piece().design().stripes().told())
+                .forEach(finding -> findings.add(new ClassFinding(finding, List.of())));
         members.forEach((finding, whom) -> findings.add(new ClassFinding(finding, whom)));
         findings.sort(Comparator.comparing(each -> each.finding().severity()));
         return findings;

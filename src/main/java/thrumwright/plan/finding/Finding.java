@@ -55,6 +55,7 @@ public record Finding(
         SHED_CLOSES(Severity.NOTE),
         SPREADS_LITTLE(Severity.CAUTION),
         NO_POSTS(Severity.NOTE),
+        DESIGN_OVERFULL(Severity.CAUTION),
         STOCK_SHORT(Severity.PROBLEM),
         NOTHING_HERE(Severity.CAUTION),
         LAST_PICK_ASSUMED(Severity.NOTE),

@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import thrumwright.block.Block;
 import thrumwright.block.PlainBand.Purpose;
+import thrumwright.piece.MadeFor;
 import thrumwright.piece.Piece;
 import thrumwright.plan.EndPlan;
 import thrumwright.plan.Hem;
@@ -74,9 +75,14 @@ final class HemFinder {
                 Map.of("depth", near ? fine(depth) : height(depth), "least", height(SHALLOW), "most", height(deepest));
         if (depth < SHALLOW) {
             add(Code.HEM_SHALLOW, values, repairs.hemDepth(SHALLOW - depth));
-        } else if (depth > deepest) {
+        } else if (depth > deepest && !sample()) {
             add(Code.HEM_DEEP, values, repairs.hemDepth(deepest - depth));
         }
+    }
+
+    /** A sample has hardly a design that a hem could show through. */
+    private boolean sample() {
+        return piece.madeFor().equals(Optional.of(MadeFor.SAMPLE));
     }
 
     /** The deepest that a hem may be, mm: a third of the design. */

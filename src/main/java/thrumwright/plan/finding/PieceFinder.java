@@ -52,7 +52,8 @@ final class PieceFinder {
         fit(plan.budget());
         hemsAlike();
         plan.top().hem().filter(Hem::folds).ifPresent(this::strip);
-        found.addAll(stock(plan.totals()));
+        found.addAll(stock(plan.totals(), piece.design().stripes().told()));
+        overfull();
         lastPick();
         closingShed();
         reference();
@@ -127,22 +128,36 @@ final class PieceFinder {
         return end.hem().filter(hem -> hem.band().isEmpty());
     }
 
-    /** What there isn't enough of. */
-    static List<Finding> stock(List<YarnTotal> totals) {
+    /**
+     * What there isn't enough of.
+     *
+     * @param told whether the weaver told which yarns the design takes; what is only assumed is no reason to buy
+     */
+    static List<Finding> stock(List<YarnTotal> totals, boolean told) {
         List<Finding> found = new ArrayList<>();
         for (YarnTotal total : totals) {
             double stock = total.yarn().stock().map(Length::mm).orElse(Double.POSITIVE_INFINITY);
-            if (stock < total.length()) {
+            double needed = told ? total.length() : total.besideDesign();
+            if (stock < needed) {
                 found.add(Finding.of(
                         Code.STOCK_SHORT,
                         Map.of(
                                 "yarn", new OfYarn(total.yarn()),
-                                "needed", new OfNumber(total.length(), Grain.TOTAL),
+                                "needed", new OfNumber(needed, Grain.TOTAL),
                                 "stock", new OfNumber(stock, Grain.TOTAL),
-                                "short", new OfNumber(total.length() - stock, Grain.TOTAL))));
+                                "short", new OfNumber(needed - stock, Grain.TOTAL))));
             }
         }
         return found;
+    }
+
+    /** The design has become lower than what was told of its yarns. */
+    private void overfull() {
+        if (piece.design().overfull()) {
+            double share =
+                    piece.design().stripes().share(piece.design().height().mm());
+            found.add(Finding.of(Code.DESIGN_OVERFULL, Map.of("share", new OfNumber(share, Grain.SHARE))));
+        }
     }
 
     private void lastPick() {

@@ -7,6 +7,7 @@ import thrumwright.block.Amount;
 import thrumwright.block.Block;
 import thrumwright.block.PlainBand;
 import thrumwright.block.PlainBand.Purpose;
+import thrumwright.block.SlitBand;
 import thrumwright.piece.Piece;
 import thrumwright.piece.Place;
 import thrumwright.piece.Top;
@@ -155,13 +156,18 @@ final class RepairFinder {
         int fold = first(inward, block -> block.fold().isPresent());
         for (Purpose purpose : List.of(Purpose.FACING, Purpose.STIFF)) {
             List<BlockPlan> bands = inward.subList(0, fold).stream()
-                    .filter(block -> block.stays() && band(block.block(), purpose))
+                    .filter(block -> block.stays() && (band(block.block(), purpose) || slit(block.block(), purpose)))
                     .toList();
             if (!bands.isEmpty()) {
                 return bands.size() == 1 ? Optional.of(bands.get(0)) : Optional.empty();
             }
         }
         return Optional.empty();
+    }
+
+    /** A band with slits is a facing too. */
+    private static boolean slit(Block block, Purpose purpose) {
+        return purpose == Purpose.FACING && block instanceof SlitBand;
     }
 
     /** At most half of what there is to turn in. */

@@ -50,7 +50,7 @@ class MeasureEditsTest {
         Piece piece = Pieces.panel();
         Edit edit =
                 edits.hemDepth(Plan.of(piece), Place.TOP, Length.parse("1 mm")).orElseThrow();
-        assertThat(edit.name()).contains("Soumak").doesNotContain("{");
+        assertThat(edit.name()).contains("Facing").doesNotContain("{");
         assertThat(depth(edit.change().apply(piece), Place.START)).isBetween(5.0, 20.0);
     }
 

@@ -37,10 +37,10 @@ class PlaceButtonTest {
         List<JMenuItem> items = offered(places);
         assertThat(items).extracting(JMenuItem::getText).containsExactly("{side}   left", "{picks}   6");
         wording.setCaretPosition(5);
-        items.get(1).doClick();
+        items.get(1).doClick(0);
         assertThat(wording.getText()).isEqualTo("Beat {picks} picks.");
         wording.select(5, 12);
-        items.get(0).doClick();
+        items.get(0).doClick(0);
         assertThat(wording.getText()).isEqualTo("Beat {side} picks.");
     }
 
@@ -51,7 +51,7 @@ class PlaceButtonTest {
         for (Block block : Pieces.panel().start().blocks()) {
             wording.setText("");
             for (JMenuItem item : offered(new OwnWording(plan, Locale.UK).offered(Place.START, block.id()))) {
-                item.doClick();
+                item.doClick(0);
             }
             Block worded = block.withTag(block.tag().withWords(wording.getText()));
             OwnWords.check(worded);

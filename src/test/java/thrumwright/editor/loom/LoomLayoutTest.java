@@ -4,12 +4,15 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.awt.Color;
 import java.awt.Dimension;
+import java.awt.Font;
 import java.awt.Graphics2D;
 import java.awt.image.BufferedImage;
 import java.time.LocalDateTime;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import thrumwright.drawing.Fonts;
@@ -30,6 +33,7 @@ class LoomLayoutTest {
     private static final double PIXELS = 96 / 25.4;
 
     private static final Fonts FONTS = Fonts.load();
+    private static final Map<Font, Integer> CAPITALS = new HashMap<>();
     private static final LoomType TYPE = new LoomType(FONTS, PIXELS, 1);
 
     private static List<LoomLayout> whole(Piece piece, Dimension room, LoomType type) {
@@ -104,8 +108,12 @@ class LoomLayoutTest {
         return 0.2126 * parts[0] + 0.7152 * parts[1] + 0.0722 * parts[2];
     }
 
-    /** The height of an H as it is painted, pixels. */
+    /** The height of an H as it is painted, pixels; of each font once. */
     private static int capitals(LoomLayout layout) {
+        return CAPITALS.computeIfAbsent(layout.type().words(), any -> painted(layout));
+    }
+
+    private static int painted(LoomLayout layout) {
         BufferedImage image = new BufferedImage(300, 300, BufferedImage.TYPE_INT_RGB);
         Graphics2D g = image.createGraphics();
         g.setColor(Color.WHITE);

@@ -5,10 +5,20 @@ import static thrumwright.testing.WindowTest.onEventThread;
 
 import java.awt.Dimension;
 import java.awt.Graphics2D;
+import java.awt.Rectangle;
 import java.awt.image.BufferedImage;
 import java.awt.image.DataBufferInt;
+import java.util.Locale;
+import javax.swing.JComponent;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import thrumwright.block.Block;
+import thrumwright.drawing.Fonts;
+import thrumwright.drawing.Palette;
+import thrumwright.editor.edit.NewBlocks;
+import thrumwright.measure.Phrases;
+import thrumwright.measure.UnitSystem;
 import thrumwright.store.BuiltIn;
 import thrumwright.store.PieceFile;
 
@@ -33,16 +43,61 @@ class MovedPartTest {
         for (int i = 0; i < 24; i++) {
             onEventThread(() -> {
                 stage.frame(parts, 0.19);
-                Graphics2D g = whole.createGraphics();
-                g.setClip(stage.all());
-                stage.component().paint(g);
-                g.dispose();
+                paint(stage.component(), whole, stage.all());
                 return null;
             });
             assertThat(differ(parts, whole)).as("picture %d", i).isLessThanOrEqualTo(SEEN);
             fewer += stage.painted() < stage.all().width * stage.all().height / 2 ? 1 : 0;
         }
         assertThat(fewer).as("pictures of which less than half was painted").isGreaterThan(15);
+    }
+
+    /** Every kind of block as it is shown to a class, right and wrong beside each other. */
+    @Test
+    void partsOfWhatIsShownMakeTheWhole() {
+        LoomType type = new LoomType(Fonts.load(), 96 / 25.4, 1);
+        int met = 0;
+        for (Block block : NewBlocks.all(UnitSystem.METRIC)) {
+            ShownKind kind = ShownKind.of(block);
+            if (kind.movable()) {
+                met++;
+                assertThat(onEventThread(() -> shown(kind, type)))
+                        .as(block.key())
+                        .isLessThanOrEqualTo(SEEN);
+            }
+        }
+        assertThat(met).isGreaterThan(7);
+    }
+
+    /** The most by which a colour differs in some pictures of a kind. */
+    private static int shown(ShownKind kind, LoomType type) {
+        Phrases phrases = Phrases.of("thrumwright.sheet.steps", Locale.UK);
+        ShowingView view = new ShowingView(kind, () -> type, Palette::onDarkScreen, phrases, false);
+        view.setSize(SIZE);
+        BufferedImage parts = new BufferedImage(SIZE.width, SIZE.height, BufferedImage.TYPE_INT_RGB);
+        BufferedImage whole = new BufferedImage(SIZE.width, SIZE.height, BufferedImage.TYPE_INT_RGB);
+        int most = 0;
+        double before = 0;
+        for (double laid : new double[] {0.03, 0.2, 0.24, 0.31, 0.49, 0.53, 0.77, 0.9, 0.99}) {
+            view.motion().set(pace -> new Pace(laid, 1, false));
+            for (Rectangle part : view.changed(before, laid)) {
+                paint(view, parts, part);
+            }
+            paint(view, whole, new Rectangle(SIZE));
+            if (before == 0) {
+                paint(view, parts, new Rectangle(SIZE));
+            }
+            most = Math.max(most, differ(parts, whole));
+            before = laid;
+        }
+        return most;
+    }
+
+    private static void paint(JComponent view, BufferedImage image, Rectangle part) {
+        Graphics2D g = image.createGraphics();
+        g.setClip(part);
+        view.paint(g);
+        g.dispose();
     }
 
     /** The most by which a colour of any pixel differs, of 255. */

@@ -19,10 +19,13 @@ import org.w3c.dom.NodeList;
 import thrumwright.drawing.Fonts;
 import thrumwright.drawing.Palette;
 import thrumwright.measure.Length;
+import thrumwright.piece.LoomKind;
+import thrumwright.piece.LoomKinds;
 import thrumwright.piece.Piece;
 import thrumwright.plan.Plan;
 import thrumwright.sheet.Step;
 import thrumwright.sheet.StepSheet;
+import thrumwright.sheet.WarpingSheet;
 import thrumwright.store.BuiltIn;
 import thrumwright.store.PieceFile;
 import thrumwright.testing.Pieces;
@@ -33,7 +36,7 @@ class HtmlFileTest {
     private final Fonts fonts = Fonts.load();
 
     private String html(Piece piece) {
-        return HtmlFile.of(Plan.of(piece), Optional.empty(), fonts, Palette.onPaper(), Locale.UK);
+        return HtmlFile.of(Plan.of(piece), false, Optional.empty(), fonts, Palette.onPaper(), Locale.UK);
     }
 
     private Document parsed(String html) throws Exception {
@@ -73,6 +76,33 @@ class HtmlFileTest {
             assertThat(texts(document, "p")).containsSubsequence(sentences);
             assertThat(texts(document, "tr")).hasSize(sheet.cuts().size() + 1);
         }
+    }
+
+    /** With it, how the warp is put on stands before what is cut, drawn and in words; without it nothing of it. */
+    @Test
+    void theWarpingIsSaidWhereItIsAskedFor() throws Exception {
+        for (LoomKind kind : LoomKinds.all(Pieces.panel())) {
+            Plan plan = Plan.of(Pieces.panel()
+                    .withLoom(
+                            kind.key().equals("bar-to-bar")
+                                    ? Pieces.panel().loom()
+                                    : Pieces.panel()
+                                            .loom()
+                                            .withWarpPerEnd(Optional.of(Length.parse("1.8 m")))
+                                            .withKind(kind)));
+            WarpingSheet warping = WarpingSheet.of(plan, Locale.UK);
+            Document document = parsed(HtmlFile.of(plan, true, Optional.empty(), fonts, Palette.onPaper(), Locale.UK));
+            assertThat(texts(document, "h2")).containsSubsequence(warping.title(), "Cut first");
+            assertThat(texts(document, "p"))
+                    .containsSubsequence(warping.steps().stream()
+                            .map(WarpingSheet.WarpStep::text)
+                            .toList())
+                    .containsAll(warping.cautions());
+            assertThat(all(document, "svg"))
+                    .extracting(svg -> svg.getAttribute("aria-label"))
+                    .contains(warping.way(), warping.counted());
+        }
+        assertThat(texts(parsed(html(Pieces.panel())), "h2")).noneMatch(title -> title.startsWith("Warping"));
     }
 
     @Test

@@ -44,6 +44,7 @@ class ClaimsTest {
         Path file = home.resolve("reed-bed.json");
         Process other = new ProcessBuilder(
                         Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+                        "-XX:TieredStopAtLevel=1",
                         "-cp",
                         System.getProperty("java.class.path"),
                         Claimant.class.getName(),

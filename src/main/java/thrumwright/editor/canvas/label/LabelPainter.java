@@ -12,6 +12,7 @@ import java.util.List;
 import javax.swing.UIManager;
 import thrumwright.editor.canvas.seen.BlockSpot;
 import thrumwright.editor.edit.Selection;
+import thrumwright.editor.look.Smooth;
 import thrumwright.editor.text.Texts;
 import thrumwright.piece.Place;
 
@@ -46,7 +47,7 @@ public final class LabelPainter {
 
     /** @param g smooths letters from now on */
     public LabelPainter(Graphics2D g, LabelList list, Selection selection, Sighting sighting) {
-        g.setRenderingHint(RenderingHints.KEY_TEXT_ANTIALIASING, RenderingHints.VALUE_TEXT_ANTIALIAS_ON);
+        Smooth.letters(g);
         this.g = g;
         this.list = list;
         this.selection = selection;
@@ -78,7 +79,7 @@ public final class LabelPainter {
                 led.size() > DENSE);
         Color strong = UIManager.getColor("Thrumwright.selected");
         leaders(led.stream().filter(this::selected).toList(), width, strong, 2, led.size() > DENSE);
-        g.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
+        Smooth.lines(g);
         LabelFonts fonts = LabelFonts.now();
         Color ink = UIManager.getColor("Label.foreground");
         Color quiet = UIManager.getColor("Thrumwright.quiet");

@@ -2,11 +2,11 @@ package thrumwright.editor.canvas.painted;
 
 import java.awt.Graphics2D;
 import java.awt.GraphicsConfiguration;
-import java.awt.RenderingHints;
 import java.awt.geom.AffineTransform;
 import thrumwright.drawing.View;
 import thrumwright.editor.canvas.cloth.ClothScene;
 import thrumwright.editor.canvas.cloth.ClothTiles;
+import thrumwright.editor.look.Smooth;
 
 /** Paints the canvas: the cloth first, then what is shown over it and beside it. */
 public final class CanvasPainter {
@@ -38,8 +38,7 @@ public final class CanvasPainter {
     }
 
     private static void over(Graphics2D g, Showing showing) {
-        g.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
-        g.setRenderingHint(RenderingHints.KEY_TEXT_ANTIALIASING, RenderingHints.VALUE_TEXT_ANTIALIAS_ON);
+        Smooth.both(g);
         new CanvasMarks(g, showing).selected();
         showing.widths().ifPresent(widths -> new CanvasRules((Graphics2D) g.create(), showing, widths).paint());
         if (FirstStep.isAhead(showing.plan())) {

@@ -23,7 +23,7 @@ import thrumwright.plan.Hem;
 import thrumwright.plan.Plan;
 
 /**
- * Measures along the warp, left of the picture: how deep a hem is, the warp kept free below the start and for the hands
+ * Measures along the warp, left of the picture: how high an end is and how deep its hem, the warp kept free below the start and for the hands
  * above the top, and what comes out later. Where the picture goes on beyond the window, they have a strip of their own at
  * its edge.
  */
@@ -33,6 +33,9 @@ public final class SideNotes {
 
     /** From a note to its measure. */
     private static final int GAP = 7;
+
+    /** From the line of a whole end to those of its parts, pixels. */
+    private static final int PARTS = 10;
 
     /** From one dash to the next. */
     private static final double DASH = 4;
@@ -48,7 +51,14 @@ public final class SideNotes {
         HEM,
         HANDS,
         BELOW,
-        COMES_OUT
+        COMES_OUT,
+        /** A whole end. */
+        STACK;
+
+        /** Whether another can be typed over it. */
+        boolean typed() {
+            return this != COMES_OUT && this != STACK;
+        }
     }
 
     /** A note beside what it measures, from one height on the canvas to another. */
@@ -74,6 +84,7 @@ public final class SideNotes {
         for (Place place : Place.values()) {
             hem(place);
             comesOut(place);
+            stack(place);
         }
         free();
         notes.removeIf(note -> !note.meets(seen));
@@ -99,7 +110,7 @@ public final class SideNotes {
             Rectangle box = new Rectangle((int) right - wide, (int) places[i] - high / 2, wide, high);
             figures.add(new Figure(note.measure(), note.place(), box));
         }
-        return figures.stream().filter(figure -> figure.measure() != Measure.COMES_OUT);
+        return figures.stream().filter(figure -> figure.measure().typed());
     }
 
     /** Room for the notes at the left, pixels; the same whether there are any, so that the picture keeps its place. */
@@ -116,11 +127,12 @@ public final class SideNotes {
                                 Map.of("depth", Division.widest(plan.piece().shown(), deepest))),
                         texts.say("canvas.hands", Map.of("room", most)),
                         texts.say("canvas.below", Map.of("room", most)),
+                        texts.say("canvas.stack.start", Map.of("height", most)),
                         texts.say("canvas.comes-out"))
                 .mapToInt(metrics::stringWidth)
                 .max()
                 .orElse(0);
-        return BESIDE + widest + GAP + BESIDE;
+        return BESIDE + widest + GAP + PARTS + BESIDE;
     }
 
     /** @param width of the strip, pixels */
@@ -132,7 +144,7 @@ public final class SideNotes {
         double[] places = places();
         for (int i = 0; i < places.length; i++) {
             Note note = notes.get(i);
-            line(g, note, x);
+            line(g, note, note.measure() == Measure.STACK ? x + PARTS : x);
             g.setColor(showing.palette().ink());
             double base = places[i] + (metrics.getAscent() - metrics.getDescent()) / 2.0;
             g.drawString(note.text(), (float) (x - GAP - metrics.stringWidth(note.text())), (float) base);
@@ -140,7 +152,7 @@ public final class SideNotes {
     }
 
     private double x(int width) {
-        return Math.max(showing.map().left(), seen.getMinX() + width) - BESIDE;
+        return Math.max(showing.map().left(), seen.getMinX() + width) - BESIDE - PARTS;
     }
 
     private double[] places() {
@@ -169,6 +181,16 @@ public final class SideNotes {
             String text = say("canvas.hem", "depth", hem.depth());
             add(Measure.HEM, place, text, map().y(place, hem.foldLine()), map().y(place, end.edge()));
         });
+    }
+
+    /** How high a whole end is. */
+    private void stack(Place place) {
+        EndPlan end = plan.end(place);
+        if (end.blocks().size() > 1) {
+            String key = place == Place.START ? "canvas.stack.start" : "canvas.stack.top";
+            String text = say(key, "height", end.height());
+            add(Measure.STACK, place, text, map().y(place, 0), map().y(place, end.height()));
+        }
     }
 
     /** Warp that the hands need below the upper bar, and that is kept free above the lower one. */

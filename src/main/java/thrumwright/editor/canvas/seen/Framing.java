@@ -137,6 +137,11 @@ public record Framing(PiecePicture picture, Room room, Zoom zoom, Place end, dou
         return breaking(scale).axes();
     }
 
+    /** Whether the middle is left out, so that both selvedges have room. */
+    public boolean torn() {
+        return breaking(scale()).torn();
+    }
+
     /** Where the cloth lies on the canvas. */
     public View view() {
         double scale = scale();

@@ -23,6 +23,12 @@ public interface Surface extends Accessible {
     /** Moves the window so that a part of the canvas can be seen. */
     void scrollRectToVisible(Rectangle part);
 
+    /**
+     * Where the middle is left out, shows it too at the same scale, so that the view can move sideways from the selvedge
+     * that it moves away from.
+     */
+    void joinMiddle(boolean toTheRight);
+
     /** Whether a press of the mouse moves the view, whatever it falls on. */
     boolean panning();
 

@@ -71,6 +71,11 @@ class TrackerTest {
         }
 
         @Override
+        public void joinMiddle(boolean toTheRight) {
+            // nothing is left out here
+        }
+
+        @Override
         public Rectangle getVisibleRect() {
             return new Rectangle(0, 0, 800, getHeight());
         }
