@@ -18,9 +18,11 @@ import thrumwright.measure.Length;
  * @param over neighbours that each end goes round, 1 to {@link #MOST_OVER}
  * @param bothWays whether a second row follows, the other way
  * @param from the side at which the first row begins
- * @param back how far each end lies back along its neighbour in the end
+ * @param back how far each end lies back along its neighbour in the end, or how long it hangs
+ * @param fringe whether the ends hang as a fringe after the second row; after one row they lie at the back
  */
-public record TurnedEnds(Tag tag, int over, boolean bothWays, Side from, Length back) implements EdgeFinish {
+public record TurnedEnds(Tag tag, int over, boolean bothWays, Side from, Length back, boolean fringe)
+        implements EdgeFinish {
     /** The most neighbours. */
     public static final int MOST_OVER = 6;
 
@@ -31,6 +33,12 @@ public record TurnedEnds(Tag tag, int over, boolean bothWays, Side from, Length 
             throw new BadMeasure("turned.over", Map.of("most", MOST_OVER, "over", over));
         }
         EdgeFinish.checkLength(back);
+        fringe = fringe && bothWays;
+    }
+
+    /** Ends that lie at the back. */
+    public TurnedEnds(Tag tag, int over, boolean bothWays, Side from, Length back) {
+        this(tag, over, bothWays, from, back, false);
     }
 
     public int rows() {
@@ -111,12 +119,12 @@ public record TurnedEnds(Tag tag, int over, boolean bothWays, Side from, Length 
 
     @Override
     public boolean hangs() {
-        return false;
+        return fringe;
     }
 
     @Override
     public double beyond(Setting warp) {
-        return height(warp);
+        return height(warp) + (fringe ? back.mm() : 0);
     }
 
     /** Both rows on the most neighbours, and what lies back. */
@@ -132,7 +140,7 @@ public record TurnedEnds(Tag tag, int over, boolean bothWays, Side from, Length 
 
     @Override
     public TurnedEnds withLength(Length other) {
-        return new TurnedEnds(tag, over, bothWays, from, other);
+        return new TurnedEnds(tag, over, bothWays, from, other, fringe);
     }
 
     @Override
@@ -168,18 +176,22 @@ public record TurnedEnds(Tag tag, int over, boolean bothWays, Side from, Length 
 
     @Override
     public TurnedEnds withTag(Tag other) {
-        return new TurnedEnds(other, over, bothWays, from, back);
+        return new TurnedEnds(other, over, bothWays, from, back, fringe);
     }
 
     public TurnedEnds withOver(int other) {
-        return new TurnedEnds(tag, other, bothWays, from, back);
+        return new TurnedEnds(tag, other, bothWays, from, back, fringe);
     }
 
     public TurnedEnds withBothWays(boolean other) {
-        return new TurnedEnds(tag, over, other, from, back);
+        return new TurnedEnds(tag, over, other, from, back, fringe);
     }
 
     public TurnedEnds withFrom(Side other) {
-        return new TurnedEnds(tag, over, bothWays, other, back);
+        return new TurnedEnds(tag, over, bothWays, other, back, fringe);
+    }
+
+    public TurnedEnds withFringe(boolean other) {
+        return new TurnedEnds(tag, over, bothWays, from, back, other);
     }
 }

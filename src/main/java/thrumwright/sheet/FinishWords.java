@@ -127,7 +127,7 @@ record FinishWords(Shown shown, Phrases phrases, Words words) {
             if (turned.bothWays()) {
                 keys.add("turned-ends.back-again");
             }
-            keys.add("turned-ends.end");
+            keys.add(turned.fringe() ? "turned-ends.end-fringe" : "turned-ends.end");
             return keys;
         }
 

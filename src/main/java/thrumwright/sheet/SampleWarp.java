@@ -20,11 +20,16 @@ import thrumwright.measure.Length;
 import thrumwright.measure.Phrases;
 import thrumwright.measure.Refused;
 import thrumwright.measure.UnitSystem;
+import thrumwright.piece.Design;
+import thrumwright.piece.Destiny;
 import thrumwright.piece.End;
 import thrumwright.piece.MadeFor;
+import thrumwright.piece.Meant;
+import thrumwright.piece.Measures;
 import thrumwright.piece.Piece;
 import thrumwright.piece.Place;
 import thrumwright.piece.Structure;
+import thrumwright.piece.Ticks;
 import thrumwright.piece.Top;
 import thrumwright.plan.EndPlan;
 import thrumwright.plan.Plan;
@@ -72,15 +77,18 @@ public final class SampleWarp {
             throw new Refused("samples.count", Map.of("count", edges.size(), "most", MOST));
         }
         for (Structure edge : edges) {
-            if (edge.end().blocks().stream().anyMatch(SampleWarp::closes)) {
+            if (!canStand(edge.end())) {
                 throw new Refused("samples.closed", Map.of("name", edge.name()));
             }
         }
-        return new SampleWarp(base, List.copyOf(edges), locale).piece();
+        Piece unwoven = base.withTicks(Ticks.NONE).withMeasures(Measures.NONE).withMeant(Meant.NOTHING);
+        return new SampleWarp(unwoven, List.copyOf(edges), locale).piece();
     }
 
-    private static boolean closes(Block block) {
-        return block.finish().filter(EdgeFinish::closed).isPresent();
+    /** Whether an edge can stand above another: its warp isn't turned back in loops. */
+    public static boolean canStand(End edge) {
+        return edge.blocks().stream()
+                .noneMatch(block -> block.finish().filter(EdgeFinish::closed).isPresent());
     }
 
     private Piece piece() {
@@ -109,16 +117,18 @@ public final class SampleWarp {
                 base.loom().clearance().map(Length::mm).orElse(0.0));
         return alone(0).withTitle(phrases.say("title", Map.of("count", edges.size())))
                 .withNote(String.join("\n", note))
-                .withMadeFor(Optional.of(MadeFor.SAMPLE))
+                .withDestiny(Destiny.UNSAID.withMadeFor(Optional.of(MadeFor.SAMPLE)))
                 .withLoom(base.loom().withClearance(Optional.of(rounded(below))))
-                .withDesign(base.design().withHeight(stripHeight()))
+                .withDesign(design())
                 .withStart(new End(blocks))
                 .withTop(new Top.OnItsOwn(new End(List.of(hold(edges.size()), waste()))));
     }
 
     /** One of the edges on the same warp, with nothing above it; only the lowest has what orders the warp. */
     private Piece alone(int index) {
-        Piece alone = edges.get(index).on(base.withTop(new Top.OnItsOwn(End.empty())), Place.START);
+        Piece bare =
+                base.withTop(new Top.OnItsOwn(End.empty())).withLoom(base.loom().withClearance(Optional.empty()));
+        Piece alone = edges.get(index).on(bare, Place.START);
         return index == 0
                 ? alone
                 : alone.withStart(alone.start()
@@ -126,6 +136,18 @@ public final class SampleWarp {
                                 .filter(Block::startOnly)
                                 .map(Block::id)
                                 .toList()));
+    }
+
+    /** The highest label strip; how its last pick goes isn't known yet. */
+    private Design design() {
+        Design design = base.design();
+        return new Design(
+                stripHeight(),
+                design.firstYarnId(),
+                design.firstYarnId(),
+                Optional.empty(),
+                Optional.empty(),
+                design.relaxing());
     }
 
     private String names() {

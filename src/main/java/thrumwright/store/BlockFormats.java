@@ -272,10 +272,11 @@ final class BlockFormats {
         var turned = new OfKind<>("turned ends", TurnedEnds.class);
         var over = turned.usual("over", Types.whole(1, TurnedEnds.MOST_OVER), 1, TurnedEnds::over);
         var bothWays = turned.spare("bothWays", Types.FLAG, false, TurnedEnds::bothWays);
+        var fringe = turned.spare("fringe", Types.FLAG, false, TurnedEnds::fringe);
         var from = turned.usual("from", Choices.SIDE, Side.LEFT, TurnedEnds::from);
         var back = turned.needed("hanging", Types.LENGTH, TurnedEnds::back);
-        return turned.made(
-                in -> new TurnedEnds(turned.tag.of(in), over.of(in), bothWays.of(in), from.of(in), back.of(in)));
+        return turned.made(in -> new TurnedEnds(
+                turned.tag.of(in), over.of(in), bothWays.of(in), from.of(in), back.of(in), fringe.of(in)));
     }
 
     private static Kind<WovenEdge> wovenEdge() {

@@ -71,6 +71,19 @@ class EdgeFinishTest {
                 .isCloseTo(Math.PI / 2 + 4 - 1 + Math.hypot(2 * Math.PI, 2), within(1e-9));
     }
 
+    /** After one row the ends lie at the back; after two they may hang again, below the worked edge. */
+    @Test
+    void endsHangAgainAfterASecondRow() {
+        Setting warp = new Setting(5, 4, 1, 1, 1, Optional.empty());
+        TurnedEnds damascus = new TurnedEnds(TAG, 1, true, Side.LEFT, HANGING, true);
+
+        assertThat(damascus.hangs()).isTrue();
+        assertThat(damascus.beyond(warp)).isCloseTo(5 + 80, within(1e-9));
+        assertThat(damascus.withBothWays(false).hangs()).isFalse();
+        assertThat(damascus.withFringe(false).beyond(warp)).isCloseTo(5, within(1e-9));
+        assertThat(damascus.freeWarp(warp)).isEqualTo(damascus.withFringe(false).freeWarp(warp));
+    }
+
     @Test
     void theLastEndHasNobodyToGoRound() {
         Setting warp = new Setting(5, 4, 1, 1, 1, Optional.empty());

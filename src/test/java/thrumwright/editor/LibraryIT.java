@@ -6,6 +6,7 @@ import static thrumwright.testing.WindowTest.onEventThread;
 import java.awt.event.KeyEvent;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 import org.assertj.swing.fixture.DialogFixture;
 import org.assertj.swing.fixture.FrameFixture;
@@ -17,6 +18,7 @@ import thrumwright.editor.edit.Selection;
 import thrumwright.editor.library.Library;
 import thrumwright.editor.settings.Settings;
 import thrumwright.editor.window.piece.EditorWindow;
+import thrumwright.measure.Length;
 import thrumwright.piece.Place;
 import thrumwright.piece.Structure;
 import thrumwright.store.BuiltIn;
@@ -82,6 +84,38 @@ class LibraryIT {
         assertThat(onEventThread(() -> editor.session().history().undoName()))
                 .contains(chosen.name() + " for the start");
         assertThat(onEventThread(() -> editor.session().piece().topFollows())).isTrue();
+    }
+
+    /** Two edges are chosen, a third taken away again, and the piece opens beside the one that is open. */
+    @Test
+    void aSampleWarpIsPutTogether() {
+        open();
+        command("sample-warp");
+        DialogFixture dialog = window.dialog("samples");
+        dialog.button("beginSamples").requireDisabled();
+        for (String edge : List.of("folded hem", "knotted fringe", "plaited fringe")) {
+            dialog.textBox("structureSearch").setText(edge);
+            frame.robot().waitForIdle();
+            dialog.list("structures").selectItem(0);
+            dialog.button("addSample").click();
+        }
+        assertThat(dialog.list("samples.list").target().getModel().getSize()).isEqualTo(3);
+        dialog.list("samples.list").selectItem(0);
+        dialog.button("takeSampleAway").click();
+        dialog.textBox("samples.width").setText("narrow");
+        dialog.button("beginSamples").click();
+        assertThat(dialog.target().isShowing()).isTrue();
+        dialog.textBox("samples.width").setText("8 cm");
+        dialog.button("beginSamples").click();
+        frame.robot().waitForIdle();
+        EditorWindow samples =
+                onEventThread(() -> room.windows().get(room.windows().size() - 1));
+        assertThat(onEventThread(() -> samples.session().piece().title())).isEqualTo("Sample warp: 2 edges");
+        assertThat(onEventThread(() -> samples.session().piece().warp().width()))
+                .isEqualTo(Length.parse("8 cm"));
+        assertThat(onEventThread(() -> samples.session().plan().start().blocks()))
+                .extracting(block -> block.block().id())
+                .contains("s1-label", "s2-gap");
     }
 
     @Test

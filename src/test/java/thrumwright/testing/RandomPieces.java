@@ -364,7 +364,7 @@ public final class RandomPieces {
                         random.nextBoolean(),
                         random.nextBoolean() ? Optional.of(length(5, 40)) : Optional.empty(),
                         length(20, 200));
-            case 9 -> new TurnedEnds(tag, random.nextInt(1, 7), random.nextBoolean(), side(), length(20, 200));
+            case 9 -> turned(new TurnedEnds(tag, random.nextInt(1, 7), random.nextBoolean(), side(), length(20, 200)));
             case 10 ->
                 new WrappedTassels(tag, use(yarns), random.nextInt(2, 9), random.nextInt(1, 40), length(20, 200));
             case 12 -> new SpreadHeader(tag, use(yarns), random.nextInt(1, 6), random.nextInt(1, 5), shed);
@@ -380,6 +380,11 @@ public final class RandomPieces {
             default ->
                 new WarpFinish(tag, WarpFinish.Kind.values()[random.nextInt(4)], random.nextInt(1, 9), length(20, 200));
         };
+    }
+
+    /** Of every other one the ends hang. */
+    private Block turned(TurnedEnds ends) {
+        return ends.withFringe(ends.over() % 2 == 0);
     }
 
     /** Every eighth plain band has slits, so that what else is random stays as it was. */

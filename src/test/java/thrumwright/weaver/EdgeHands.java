@@ -33,6 +33,7 @@ final class EdgeHands {
             "When the hem is folded, turn knots and ends in under it, towards the fold\\.",
             "Draw it snug against the edge\\.",
             "All ends hang at the back now\\.",
+            "All ends hang side by side from the edge now\\.",
             "Darn each of them .* back along its neighbour, on the wrong side, and trim what is left\\.",
             "Draw the (?:rod|cord) out sideways.*\\.",
             "Draw the linked warp out of the loops, thread by thread\\.",

@@ -89,9 +89,25 @@ final class TurnedEndsPainter {
             turning.remove(LEFT);
         }
         List<Stretch> all = Stretches.of(in.warp(), turning, false, Detail.FINE);
+        if (in.turned().fringe() && row == in.turned().rows() - 1) {
+            shade(in)
+                    .drawTogether(
+                            turning.stream().map(strand -> hanging(in, strand)).toList());
+        }
         shade(in).drawInOrder(all.stream().filter(stretch -> !stretch.front()).toList());
         standing(in, row, done);
         light(in).drawInOrder(all.stream().filter(Stretch::front).toList());
+    }
+
+    /** Where an end comes to the back it hangs down again. */
+    private static Stretch hanging(Scene in, Strand strand) {
+        Leg last = strand.legs().get(strand.legs().size() - 1);
+        double x = last.route().visits().get(last.route().visits().size() - 1).x();
+        double y = last.toY();
+        return Stretch.loose(
+                new double[] {x, x, x},
+                new double[] {y, (y + in.low()) / 2, in.low()},
+                in.warp().warp());
     }
 
     private void standing(Scene in, int row, int done) {

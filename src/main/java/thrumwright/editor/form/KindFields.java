@@ -180,6 +180,7 @@ record KindFields(BlockFields fields) implements Cases<Section<? extends Block>>
         return fields.section(TurnedEnds.class)
                 .whole("block.turned-over", TurnedEnds::over, TurnedEnds::withOver)
                 .flag("block.both-ways", TurnedEnds::bothWays, TurnedEnds::withBothWays)
+                .flag("block.then-fringe", TurnedEnds::fringe, TurnedEnds::withFringe)
                 .oneOf("block.from", "side", Side.values(), TurnedEnds::from, TurnedEnds::withFrom);
     }
 

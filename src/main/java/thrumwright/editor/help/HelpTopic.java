@@ -67,6 +67,7 @@ public record HelpTopic(HelpPage page, String anchor) {
         put(topics, window, "structures", "useStructure", "describeStructure");
         put(topics, window, "settings", "settings", "screen");
         put(topics, "howto/measure.md", "", "measured");
+        put(topics, "howto/samples.md", "", "samples");
         put(topics, "install.md", "", "about");
         return topics;
     }
@@ -86,8 +87,9 @@ public record HelpTopic(HelpPage page, String anchor) {
                 : page.linked(parts[0]).map(other -> new HelpTopic(other, there));
     }
 
+    /** Of several fields alike each has a number behind its name, and they are told of once. */
     static HelpTopic field(String key) {
-        return new HelpTopic(new HelpPage("reference/fields.md"), key);
+        return new HelpTopic(new HelpPage("reference/fields.md"), key.replaceFirst("\\.\\d+$", ""));
     }
 
     static HelpTopic finding(String code) {

@@ -43,6 +43,11 @@ public record StructureDialogs(Component parent, Texts texts, Supplier<Palette> 
     }
 
     @Override
+    public Optional<Samples> samples(Piece piece) {
+        return new SamplesDialog(parent, texts, palette.get(), library.all(), piece).ask();
+    }
+
+    @Override
     public Optional<Structure> describe(Structure draft) {
         return new DescribeDialog(parent, texts, draft).ask();
     }

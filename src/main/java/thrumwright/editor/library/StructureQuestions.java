@@ -1,5 +1,6 @@
 package thrumwright.editor.library;
 
+import java.util.List;
 import java.util.Optional;
 import thrumwright.piece.Piece;
 import thrumwright.piece.Place;
@@ -10,6 +11,18 @@ public interface StructureQuestions {
     /** A structure for an end. */
     record Chosen(Structure structure, Place place) {}
 
+    /**
+     * Edges for a sample warp.
+     *
+     * @param edges from below to above
+     * @param base loom, warp and yarns
+     */
+    record Samples(List<Structure> edges, Piece base) {
+        public Samples {
+            edges = List.copyOf(edges);
+        }
+    }
+
     /** What to do with a structure whose id another one has. */
     enum Clash {
         REPLACE,
@@ -19,6 +32,9 @@ public interface StructureQuestions {
 
     /** Which structure to use, tried on that piece. */
     Optional<Chosen> choose(Piece piece, Place place);
+
+    /** Which edges a sample warp is to try, with that piece's loom and yarns. */
+    Optional<Samples> samples(Piece piece);
 
     /** The same structure with the texts that the weaver gives it; empty: not at all. */
     Optional<Structure> describe(Structure draft);

@@ -82,8 +82,11 @@ final class WayWords extends UsualCases<Optional<String>> {
     String fringe(EdgeFinish finish) {
         int times = finish.of(TIMES);
         String length = finish.length().map(one -> shown.height(one.mm())).orElse("");
+        String key = "fringe." + finish.key();
+        // what else lies at the back may hang
+        String hanging = key + ".hanging";
         return phrases.say(
-                "fringe." + finish.key(),
+                finish.hangs() && phrases.has(hanging) ? hanging : key,
                 Map.of("length", length, "rows", times, "turns", times, "ends", finish.endsPerGroup()));
     }
 

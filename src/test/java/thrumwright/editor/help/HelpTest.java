@@ -186,6 +186,9 @@ class HelpTest {
         JPanel inner = new JPanel();
         row.add(inner);
         assertThat(HelpTopic.of(field, Optional.of("twining"))).isEqualTo(HelpTopic.field("block.amount"));
+        JTextField third = new JTextField();
+        third.setName("field.yarn.strands.3");
+        assertThat(HelpTopic.of(third, Optional.empty())).isEqualTo(HelpTopic.field("yarn.strands"));
         assertThat(HelpTopic.of(inner, Optional.empty()).anchor()).isEqualTo("too-thick");
         assertThat(HelpTopic.of(new JPanel(), Optional.of("twining"))).isEqualTo(HelpTopic.block("twining"));
         assertThat(HelpTopic.of(null, Optional.empty())).isEqualTo(HelpTopic.CONTENTS);

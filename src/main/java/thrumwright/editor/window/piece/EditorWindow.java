@@ -93,7 +93,7 @@ public final class EditorWindow implements MainWindow, PieceWindow {
         this.commands = new Commands(new CommandTexts(texts.locale(), Commands.menuKey()), Icons::of, this::takeOver);
         this.files = new FileWork(this, windows, place, beside, new Dialogs(frame, place, folder()));
         this.amount = new AmountEntry(labels, canvas, edits);
-        this.structures = new StructureWork(session, edits, place, beside, this::questions, frame);
+        this.structures = new StructureWork(session, edits, place, beside, this::questions, files::begin, frame);
         this.blocks = new BlockWork(session, edits, canvas, this::edit);
         this.clipboard = new ClipboardWork(session, edits, texts, beside, this::edit);
         labels.whenDesignAsked(forms::takeDesign);

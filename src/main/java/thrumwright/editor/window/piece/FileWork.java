@@ -82,12 +82,17 @@ public final class FileWork implements OnFile.Content {
         questions.beginning().ifPresent(this::begin);
     }
 
+    /** A new piece, nowhere on file yet. */
+    void begin(Piece piece) {
+        take(new PieceFile(piece, Unknown.none()), Optional.empty(), Optional.empty());
+    }
+
     void begin(Beginning beginning) {
         Piece piece = beginning
                 .structure()
                 .map(structure -> Beginnings.with(structure, beginning.units()).withTitle(structure.name()))
                 .orElseGet(() -> Beginnings.empty(beginning.units()));
-        take(new PieceFile(beginning.own().on(piece), Unknown.none()), Optional.empty(), Optional.empty());
+        begin(beginning.own().on(piece));
     }
 
     /** A piece in a window, a class beside its piece; a structure goes into the library. */

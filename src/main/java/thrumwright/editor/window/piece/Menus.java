@@ -31,7 +31,7 @@ public final class Menus {
     private static final String EDIT =
             "undo redo history earlier | cut copy paste duplicate delete | select-all | settings";
     private static final String BLOCK = "| shelf amount | up down | top-follows top-own"
-            + " | use-structure keep-structure write-structure import-structure";
+            + " | use-structure sample-warp keep-structure write-structure import-structure";
 
     private final Texts texts;
     private final Bars bars;

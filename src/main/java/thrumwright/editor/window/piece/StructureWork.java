@@ -5,6 +5,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Consumer;
 import java.util.function.Supplier;
 import thrumwright.editor.edit.Edits;
 import thrumwright.editor.edit.Session;
@@ -18,8 +19,10 @@ import thrumwright.editor.text.Commands;
 import thrumwright.editor.text.Messages;
 import thrumwright.editor.text.Texts;
 import thrumwright.piece.End;
+import thrumwright.piece.Piece;
 import thrumwright.piece.Place;
 import thrumwright.piece.Structure;
+import thrumwright.sheet.SampleWarp;
 import thrumwright.store.FileProblem;
 import thrumwright.store.FileSort;
 import thrumwright.store.SafeFile;
@@ -33,10 +36,12 @@ final class StructureWork implements Handing {
     private final Library library;
     private final Messages messages;
     private final Supplier<Questions> files;
+    private final Consumer<Piece> begin;
     private final StructureQuestions questions;
 
     /**
      * @param files who is asked about files
+     * @param begin shows a new piece
      * @param parent of dialogs
      */
     StructureWork(
@@ -45,6 +50,7 @@ final class StructureWork implements Handing {
             Workplace place,
             Messages messages,
             Supplier<Questions> files,
+            Consumer<Piece> begin,
             Component parent) {
         this.session = session;
         this.edits = edits;
@@ -52,11 +58,13 @@ final class StructureWork implements Handing {
         this.library = place.library();
         this.messages = messages;
         this.files = files;
+        this.begin = begin;
         this.questions = new StructureDialogs(parent, texts, () -> place.theme().palette(), library, this);
     }
 
     void addTo(Commands commands) {
         commands.add("use-structure", this::use);
+        commands.add("sample-warp", this::samples);
         commands.add("keep-structure", this::keepEnd, this::something);
         commands.add("write-structure", this::writeEnd, this::something);
         commands.add("import-structure", () -> files.get().fileToOpen().ifPresent(this::bringIn));
@@ -74,6 +82,16 @@ final class StructureWork implements Handing {
         questions
                 .choose(session.piece(), place())
                 .ifPresent(chosen -> session.edit(edits.structure(chosen.structure(), chosen.place())));
+    }
+
+    private void samples() {
+        questions.samples(session.piece()).ifPresent(asked -> {
+            try {
+                begin.accept(SampleWarp.of(asked.base(), asked.edges(), texts.locale()));
+            } catch (IllegalArgumentException refused) {
+                messages.problem(refused.getMessage());
+            }
+        });
     }
 
     /** The end as a structure; a top is turned back to how it would begin a piece. */
