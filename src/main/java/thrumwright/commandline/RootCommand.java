@@ -6,9 +6,12 @@ import java.io.PrintWriter;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
-import java.util.List;
+import java.util.LinkedHashMap;
 import java.util.Locale;
+import java.util.Map;
 import java.util.ResourceBundle;
+import java.util.Set;
+import java.util.function.Function;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import thrumwright.store.FileProblem;
@@ -23,6 +26,22 @@ import thrumwright.store.FileProblem;
 public final class RootCommand implements Runnable {
     /** What the help says of each command and option, by the keys that the parser asks for. */
     static final String USAGE = "thrumwright.commandline.usage";
+
+    /** In the order in which help has them. */
+    private static final Map<String, Function<RootCommand, Object>> COMMANDS = new LinkedHashMap<>();
+
+    static {
+        COMMANDS.put("plan", PlanCommand::new);
+        COMMANDS.put("sheet", SheetCommand::new);
+        COMMANDS.put("loom", LoomCommand::new);
+        COMMANDS.put("check", CheckCommand::new);
+        COMMANDS.put("structures", StructuresCommand::new);
+        COMMANDS.put("begin", BeginCommand::new);
+        COMMANDS.put("samples", SamplesCommand::new);
+    }
+
+    /** Answered without looking at the commands. */
+    private static final Set<String> VERSION = Set.of("--version", "-V");
 
     static final int DONE = 0;
     static final int PROBLEM_FOUND = 1;
@@ -54,8 +73,12 @@ public final class RootCommand implements Runnable {
      */
     public static int run(
             String[] arguments, InputStream in, PrintStream out, PrintStream err, Path ownStructures, String version) {
+        if (arguments.length == 1 && VERSION.contains(arguments[0])) {
+            out.println(named(version));
+            return arrived(out, err, DONE);
+        }
         RootCommand commands = new RootCommand(new Console(in, out, err), ownStructures);
-        CommandLine line = commands.line(version);
+        CommandLine line = commands.line(version, wanted(arguments));
         line.setOut(new PrintWriter(out, true, StandardCharsets.UTF_8));
         line.setErr(new PrintWriter(err, true, StandardCharsets.UTF_8));
         int code = commands.executed(line, arguments);
@@ -69,22 +92,29 @@ public final class RootCommand implements Runnable {
      * @param version what {@code --version} says
      */
     public static CommandLine all(String version) {
-        return new RootCommand(new Console(System.in, System.out, System.err), Path.of("")).line(version);
+        return new RootCommand(new Console(System.in, System.out, System.err), Path.of(""))
+                .line(version, COMMANDS.keySet());
     }
 
-    private CommandLine line(String version) {
+    /** To look at all commands takes several times as long as most of them do: only the one that is asked for is. */
+    private static Set<String> wanted(String... arguments) {
+        String first = arguments.length == 0 ? "" : arguments[0];
+        return COMMANDS.containsKey(first) ? Set.of(first) : COMMANDS.keySet();
+    }
+
+    private static String named(String version) {
+        return "Thrumwright " + version;
+    }
+
+    private CommandLine line(String version, Set<String> wanted) {
         CommandLine line = new CommandLine(this);
-        List.of(
-                        new PlanCommand(this),
-                        new SheetCommand(this),
-                        new LoomCommand(this),
-                        new CheckCommand(this),
-                        new StructuresCommand(this),
-                        new BeginCommand(this),
-                        new SamplesCommand(this))
-                .forEach(line::addSubcommand);
+        COMMANDS.forEach((name, command) -> {
+            if (wanted.contains(name)) {
+                line.addSubcommand(command.apply(this));
+            }
+        });
         line.setResourceBundle(ResourceBundle.getBundle(USAGE, Locale.ROOT));
-        line.getCommandSpec().versionProvider(() -> new String[] {"Thrumwright " + version});
+        line.getCommandSpec().versionProvider(() -> new String[] {named(version)});
         line.addSubcommand(new CommandLine.HelpCommand());
         line.setCaseInsensitiveEnumValuesAllowed(true);
         line.setParameterExceptionHandler(new AskedWrongly());

@@ -90,8 +90,11 @@ public final class EditorApp {
             }
             EventQueue.invokeLater(() -> {
                 window.show();
-                EventQueue.invokeLater(window::recover);
-                lookThroughLibrary(room, window);
+                EventQueue.invokeLater(() -> {
+                    window.recover();
+                    // only now has it been painted
+                    EventQueue.invokeLater(() -> lookThroughLibrary(room, window));
+                });
                 if (first.asking()) {
                     EventQueue.invokeLater(window::askFirst);
                 }

@@ -293,7 +293,13 @@
     const step = measurable();
     panel.hidden = !step;
     if (step) {
-      panel.querySelector("h2").textContent = step.querySelector("h1").textContent;
+      panel.querySelector("summary").textContent = fill("open", { step: step.querySelector("h1").textContent });
+      if (panel.dataset.step !== step.dataset.key) {
+        panel.querySelector("details").open = false;
+        panel.dataset.step = step.dataset.key;
+      }
+      // what has just ended is measured before the next is begun
+      panel.classList.toggle("first", step !== steps[now()[0]]);
       for (const field of fields) {
         const input = button(field);
         input.parentElement.hidden = field === "left" && !step.dataset.cut;

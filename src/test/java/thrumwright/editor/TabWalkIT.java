@@ -21,6 +21,7 @@ import javax.swing.RootPaneContainer;
 import javax.swing.SwingUtilities;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.RegisterExtension;
+import thrumwright.editor.canvas.PieceCanvas;
 import thrumwright.editor.look.Theme;
 import thrumwright.testing.WindowTest;
 
@@ -155,22 +156,15 @@ class TabWalkIT {
         Set<Component> met = new LinkedHashSet<>();
         Optional<FocusSeen> before = Optional.empty();
         for (Component at = first(in, part); at != null && met.add(at); at = after(at, part)) {
-            boolean has = focus(at);
-            stage.run(() -> {});
-            tell(state, before);
+            Optional<FocusSeen> seen = seen(state, before, (JComponent) at);
             reached.add(String.valueOf(at.getName()));
-            if (has) {
-                Component here = at;
-                before = Optional.of(stage.ask(() -> FocusSeen.of((JComponent) here)));
+            if (seen.isPresent()) {
+                before = seen;
             } else if (stage.ask(at::isFocusable) && at.isEnabled()) {
                 found.add(state + ": doesn't take the keyboard: " + at);
             }
         }
         stops += met.size();
-    }
-
-    private void tell(String state, Optional<FocusSeen> before) {
-        before.ifPresent(seen -> stage.run(() -> seen.problems().forEach(what -> found.add(state + ": " + what))));
     }
 
     private Component after(Component at, Component part) {
@@ -192,16 +186,39 @@ class TabWalkIT {
         return next instanceof JComponent && SwingUtilities.isDescendingFrom(next, part) ? next : null;
     }
 
-    /** @return whether it has the keyboard; what can't have it any more by now is passed over */
-    private boolean focus(Component component) {
+    /**
+     * Gives it the keyboard and looks at it, and at what had the keyboard before, in the one event in which it has it: a
+     * moment later another may.
+     *
+     * @return nothing if it can't have the keyboard any more; it is passed over, and the one before still has it
+     */
+    private Optional<FocusSeen> seen(String state, Optional<FocusSeen> before, JComponent component) {
         stage.run(component::requestFocus);
-        long end = System.currentTimeMillis() + PATIENCE;
-        while (!stage.ask(component::isFocusOwner)) {
-            if (System.currentTimeMillis() > end) {
-                return false;
-            }
-            stage.robot().waitForIdle();
+        if (component instanceof PieceCanvas canvas) {
+            waitForCloth(canvas);
         }
-        return true;
+        long end = System.currentTimeMillis() + PATIENCE;
+        Optional<FocusSeen> seen = Optional.empty();
+        while (seen.isEmpty() && System.currentTimeMillis() < end) {
+            stage.robot().waitForIdle();
+            seen = stage.ask(
+                    () -> component.isFocusOwner() ? Optional.of(changed(state, before, component)) : Optional.empty());
+        }
+        return seen;
+    }
+
+    /** In a new theme it still has its old colours for a while, on which the new frame needn't stand out. */
+    private void waitForCloth(PieceCanvas canvas) {
+        WindowTest.waitFor(
+                "the cloth in its colours",
+                () -> stage.ask(() -> {
+                    FocusSeen.of(canvas);
+                    return canvas.sharp();
+                }));
+    }
+
+    private FocusSeen changed(String state, Optional<FocusSeen> before, JComponent component) {
+        before.ifPresent(other -> other.problems().forEach(what -> found.add(state + ": " + what)));
+        return FocusSeen.of(component);
     }
 }

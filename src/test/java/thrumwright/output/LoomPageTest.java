@@ -114,8 +114,10 @@ class LoomPageTest {
             }
             browser.run("document.querySelector('summary').click()");
             String step = browser.run("(window.step = [...document.querySelectorAll('section[data-reach]')]"
-                    + ".find(s => s.querySelector('h1').textContent === document.querySelector('h2').textContent),"
+                    + ".find(s => s.dataset.key === document.getElementById('measure').dataset.step),"
                     + " step.dataset.key)");
+            assertThat(browser.run("document.querySelector('summary').textContent"))
+                    .isEqualTo("What you measured: " + browser.run("step.querySelector('h1').textContent"));
             double planned = Double.parseDouble(browser.run("step.dataset.reach"));
             assertThat(StepMeasure.of(plan(), step).reach()).as(step).isPresent();
             assertThat(StepMeasure.of(plan(), step).reach().orElseThrow()).isCloseTo(planned, within(0.01));

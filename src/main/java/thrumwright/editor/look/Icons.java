@@ -2,8 +2,10 @@ package thrumwright.editor.look;
 
 import com.formdev.flatlaf.extras.FlatSVGIcon;
 import com.formdev.flatlaf.extras.FlatSVGUtils;
+import java.awt.EventQueue;
 import java.awt.Image;
 import java.util.List;
+import java.util.function.Consumer;
 import javax.swing.Icon;
 
 /** The program's small pictures; drawn in one colour, which follows the theme. */
@@ -27,6 +29,18 @@ public final class Icons {
     /** The program's own icon in all the sizes that windows are given, so that each system takes the one that it needs. */
     public static List<Image> ofProgram() {
         return Program.SIZES;
+    }
+
+    /** Hands on the program's own icon, on the event thread, as soon as it has been drawn on another. */
+    public static void ofProgramWhenDrawn(Consumer<List<Image>> taker) {
+        Thread thread = new Thread(
+                () -> {
+                    List<Image> drawn = ofProgram();
+                    EventQueue.invokeLater(() -> taker.accept(drawn));
+                },
+                "icon");
+        thread.setDaemon(true);
+        thread.start();
     }
 
     /** Drawn when the first window asks, once for all windows. */

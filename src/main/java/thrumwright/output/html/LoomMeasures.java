@@ -19,9 +19,11 @@ import thrumwright.plan.StepMeasure;
  */
 record LoomMeasures(Plan plan, Phrases phrases, Html html) {
     /** Filled in by the page. */
-    private static final List<String> PLACES = List.of("planned", "by", "height", "used", "cut", "typed", "before");
+    private static final List<String> PLACES =
+            List.of("step", "planned", "by", "height", "used", "cut", "typed", "before");
 
     private static final List<String> SAID = List.of(
+            "open",
             "as-planned",
             "over",
             "under",
@@ -62,8 +64,7 @@ record LoomMeasures(Plan plan, Phrases phrases, Html html) {
             html.raw(attribute(key, said(key)));
         }
         html.raw(" hidden>\n<details>\n");
-        html.line("summary", said("open"));
-        html.line("h2", "");
+        html.line("summary", "");
         for (String field : List.of("height", "width", "left")) {
             html.raw("<label>" + Markup.escaped(phrases.say("measure." + field, Map.of("unit", inches ? "in" : "cm")))
                     + "<input id=\"" + field + "\" inputmode=\"" + (inches ? "text" : "decimal")

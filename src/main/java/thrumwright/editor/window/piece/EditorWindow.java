@@ -270,8 +270,8 @@ public final class EditorWindow implements MainWindow, PieceWindow {
     @Override
     public void show() {
         frame.setVisible(true);
-        // drawn once there is something to look at
-        EventQueue.invokeLater(() -> frame.setIconImages(Icons.ofProgram()));
+        // drawn once there is something to look at, and where nobody waits
+        EventQueue.invokeLater(() -> Icons.ofProgramWhenDrawn(frame::setIconImages));
         canvas.requestFocus();
     }
 
