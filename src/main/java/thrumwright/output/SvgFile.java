@@ -24,13 +24,14 @@ public final class SvgFile {
         double width = pages.setup().width();
         double height = pages.setup().height();
         String title = pages.title() + ", " + (page + 1) + " / " + pages.count();
+        SvgSymbols symbols = SvgSymbols.inFile();
         String text = "<svg\nxmlns=\"http://www.w3.org/2000/svg\"\nxmlns:xlink=\"http://www.w3.org/1999/xlink\"\n"
                 + "version=\"1.1\""
                 + " width=\"" + width / Paper.POINTS + "mm\" height=\"" + height / Paper.POINTS + "mm\""
                 + " viewBox=\"0 0 " + width + " " + height + "\" " + SvgCanvas.USUAL + ">\n"
                 + "<title>" + Markup.escaped(title) + "</title>\n"
-                + SvgCanvas.painted(SvgSymbols.inFile(), width, height, g -> pages.paint(g, page))
+                + SvgCanvas.painted(symbols, width, height, g -> pages.paint(g, page))
                 + "</svg>\n";
-        out.write(text.getBytes(StandardCharsets.UTF_8));
+        out.write(symbols.trimmed(text).getBytes(StandardCharsets.UTF_8));
     }
 }

@@ -120,6 +120,6 @@ final class Html {
 
     @Override
     public String toString() {
-        return text.toString();
+        return symbols.trimmed(text.toString());
     }
 }

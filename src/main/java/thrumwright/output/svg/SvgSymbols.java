@@ -2,7 +2,12 @@ package thrumwright.output.svg;
 
 import java.awt.geom.Rectangle2D;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.Map;
+import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import thrumwright.output.vector.Fineness;
 import thrumwright.output.vector.Outline;
 import thrumwright.output.vector.Outlines;
@@ -13,12 +18,15 @@ import thrumwright.output.vector.PathFigures;
  * is first met, and from then on used.
  */
 public final class SvgSymbols {
+    private static final Pattern NAME = Pattern.compile(" id=\"([a-zA-Z]+)\"");
+    private static final Pattern NAMED = Pattern.compile("#([a-zA-Z]+)");
     private static final String LETTERS = "abcdefghijklmnopqrstuvwxyzABCDEFGHIJKLMNOPQRSTUVWXYZ";
 
     private final String reference;
     private final Outlines outlines;
     private final Map<Object, Symbol> symbols = new HashMap<>();
     private final Map<String, Figure> figures = new HashMap<>();
+    private final Set<String> given = new HashSet<>();
 
     /** A whole drawing, and how large it is, units. */
     private record Figure(String id, double width, double height) {}
@@ -60,7 +68,18 @@ public final class SvgSymbols {
         for (int left = symbols.size(); left >= 0; left = left / LETTERS.length() - 1) {
             id.append(LETTERS.charAt(left % LETTERS.length()));
         }
+        given.add(id.toString());
         return id.toString();
+    }
+
+    /** A whole document without those of the names given here that nothing in it uses. */
+    public String trimmed(String document) {
+        Set<String> used =
+                NAMED.matcher(document).results().map(found -> found.group(1)).collect(Collectors.toSet());
+        return NAME.matcher(document)
+                .replaceAll(found -> given.contains(found.group(1)) && !used.contains(found.group(1))
+                        ? ""
+                        : Matcher.quoteReplacement(found.group()));
     }
 
     /**

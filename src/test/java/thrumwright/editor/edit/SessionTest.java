@@ -224,6 +224,13 @@ class SessionTest {
     }
 
     @Test
+    void anAmountIsToldFromWhatToWhat() {
+        PlainBand facing = (PlainBand) session.piece().start().block("facing").orElseThrow();
+        session.edit(edits.amount(Place.START, facing, facing.withAmount(new Amount.Picks(9))));
+        assertThat(session.history().undoName()).contains("Facing from 6 picks to 9 picks");
+    }
+
+    @Test
     void aFollowingTopRefusesToBeEditedButTakesBlocksOut() {
         session.select(Selection.of(Place.TOP, "facing"));
         Block facing = session.piece().block(Place.TOP, "facing").orElseThrow();

@@ -28,7 +28,7 @@ import thrumwright.testing.Pieces;
 
 class ClassHtmlTest {
     private static final Pattern PICTURE = Pattern.compile("(?s)<svg role=\"img\".*?</svg>\\n</figure>");
-    private static final Pattern USED = Pattern.compile("<g id=\"\\w+\">\\n<use href=\"#(\\w+)\"/>\\n</g>");
+    private static final Pattern USED = Pattern.compile("<g(?: id=\"\\w+\")?>\\n<use href=\"#(\\w+)\"/>\\n</g>");
 
     private static ClassSheets written(int looms) {
         List<ClassMember> members = IntStream.range(0, looms)
