@@ -159,7 +159,15 @@ public final class WindowTest implements BeforeEachCallback, AfterEachCallback {
     /** Goes into a field and types over what stands there. */
     public void typeOver(FrameFixture in, String field, String text) {
         JTextComponentFixture box = in.textBox(field).focus();
-        waitFor("the keyboard at " + field, () -> onEventThread(box.target()::isFocusOwner));
+        // a dialog that has just gone may give it back only now, to what had it before
+        waitFor(
+                "the keyboard at " + field,
+                () -> onEventThread(() -> {
+                    boolean has = box.target().isFocusOwner();
+                    return has
+                            || box.target().requestFocusInWindow()
+                                    && box.target().isFocusOwner();
+                }));
         box.selectAll();
         box.enterText(text);
         robot.waitForIdle();
