@@ -28,7 +28,7 @@ class UsageTest {
     @Test
     void whatStandsInTheBundleIsSaid() {
         StringBuilder said = new StringBuilder(help("--help"));
-        for (String command : new String[] {"plan", "sheet", "loom", "check", "structures", "begin"}) {
+        for (String command : new String[] {"plan", "sheet", "loom", "check", "structures", "begin", "samples"}) {
             said.append(help(command, "--help"));
         }
         ResourceBundle usage = ResourceBundle.getBundle(RootCommand.USAGE, Locale.ROOT);
@@ -41,7 +41,7 @@ class UsageTest {
 
     @Test
     void everyOptionSaysWhatItIsFor() {
-        for (String command : new String[] {"plan", "sheet", "loom", "check", "structures", "begin"}) {
+        for (String command : new String[] {"plan", "sheet", "loom", "check", "structures", "begin", "samples"}) {
             assertThat(help(command, "--help").split(" (?=--(?!to)|-o,)"))
                     .allSatisfy(option -> assertThat(option).matches(".*[.…].*"));
         }
