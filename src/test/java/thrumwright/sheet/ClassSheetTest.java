@@ -8,6 +8,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.function.ToIntFunction;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import thrumwright.measure.Length;
@@ -57,21 +58,34 @@ class ClassSheetTest {
             }
             assertThat(lines(sheet).stream().mapToInt(ClassSheet.Line::count).sum())
                     .isEqualTo(pieces);
-            for (ClassSheet.Cuts cuts : sheet.cuts()) {
-                double inEnds = cuts.yarn()
-                        .map(yarn -> plan.totals().stream()
-                                .filter(total -> total.yarn().equals(yarn))
-                                .mapToDouble(YarnTotal::inEnds)
-                                .sum())
-                        .orElseGet(() -> bands(plan, cuts.heading()));
-                double cut = cuts.lines().stream()
-                        .mapToDouble(line -> line.count() * line.mm())
-                        .sum();
-                int count =
-                        cuts.lines().stream().mapToInt(ClassSheet.Line::count).sum();
-                assertThat(cut).isCloseTo(inEnds, within(0.005 * count + 1e-6));
+            for (YarnTotal total : plan.totals()) {
+                assertSum(
+                        total.inEnds(),
+                        sheet,
+                        cuts -> cuts.yarn()
+                                .map(yarn -> yarn.strandsOf(total.yarn().id()))
+                                .orElse(0));
+            }
+            for (ClassSheet.Cuts band : sheet.cuts()) {
+                if (band.yarn().isEmpty()) {
+                    assertSum(bands(plan, band.heading()), sheet, cuts -> cuts.equals(band) ? 1 : 0);
+                }
             }
         }
+    }
+
+    /** @param times how often a length of a list counts */
+    private static void assertSum(double total, ClassSheet sheet, ToIntFunction<ClassSheet.Cuts> times) {
+        double cut = 0;
+        int count = 0;
+        for (ClassSheet.Cuts cuts : sheet.cuts()) {
+            int each = times.applyAsInt(cuts);
+            for (ClassSheet.Line line : cuts.lines()) {
+                cut += each * line.count() * line.mm();
+                count += each * line.count();
+            }
+        }
+        assertThat(cut).isCloseTo(total, within(0.005 * count + 1e-6));
     }
 
     /** The bands of the width and thickness that a heading names. */

@@ -17,20 +17,16 @@ import thrumwright.plan.Work;
 
 /** The cloth of a hem, cut along the first warp end: the warp as a line, yarns as sections. */
 record HemCloth(Graphics2D g, Palette palette, HemPlacing placing, HemLine bend) {
+    /** Rows that are nearer than this many units can't be told apart, and are drawn as one. */
+    private static final double FINEST = 0.15;
+
+    private static final int STEPS = 240;
+
     /** @param shownFront how much of the front is shown beyond the fold, mm */
     void draw(Plan plan, EndPlan end, Hem hem, double shownFront) {
         double first = hem.band().map(band -> -band.ends()).orElse(0.0);
         double last = hem.cloth() + shownFront;
-        Path2D warp = new Path2D.Double();
-        int steps = 240;
-        for (int i = 0; i <= steps; i++) {
-            double[] at = bend.at(first + (last - first) * i / steps);
-            if (i == 0) {
-                warp.moveTo(placing.x(at[0]), placing.y(at[1]));
-            } else {
-                warp.lineTo(placing.x(at[0]), placing.y(at[1]));
-            }
-        }
+        Path2D warp = line(first, last, 0);
         double warpDiameter = plan.piece().warpYarn().diameter();
         stroke(warp, plan, warpDiameter * placing.scale());
         for (BlockPlan block : end.blocks()) {
@@ -41,8 +37,27 @@ record HemCloth(Graphics2D g, Palette palette, HemPlacing placing, HemLine bend)
         design(plan, end, hem, last);
     }
 
+    /** What lies so far outward of the bend, from one place along the cloth to another, mm. */
+    private Path2D line(double first, double last, double outward) {
+        Path2D line = new Path2D.Double();
+        for (int i = 0; i <= STEPS; i++) {
+            double[] at = bend.at(first + (last - first) * i / STEPS);
+            double x = placing.x(at[0] + Math.sin(at[2]) * outward);
+            double y = placing.y(at[1] - Math.cos(at[2]) * outward);
+            if (i == 0) {
+                line.moveTo(x, y);
+            } else {
+                line.lineTo(x, y);
+            }
+        }
+        return line;
+    }
+
     private void stroke(Path2D warp, Plan plan, double width) {
-        Color colour = palette.yarn(plan.piece().warpYarn().colour());
+        stroke(warp, palette.yarn(plan.piece().warpYarn().colour()), width);
+    }
+
+    private void stroke(Path2D warp, Color colour, double width) {
         g.setStroke(new BasicStroke((float) width + 1, BasicStroke.CAP_ROUND, BasicStroke.JOIN_ROUND));
         g.setColor(Palette.mixed(colour, Color.BLACK, 0.5));
         g.draw(warp);
@@ -62,6 +77,10 @@ record HemCloth(Graphics2D g, Palette palette, HemPlacing placing, HemLine bend)
         Work work = block.work().orElseThrow();
         int rows = work.rows().size();
         double each = block.height() / rows;
+        if (each * placing.scale() < FINEST) {
+            cover(work, Math.max(0, from), from + block.height());
+            return;
+        }
         for (int i = 0; i < rows; i++) {
             double u = from + (i + 0.5) * each;
             if (u < 0) {
@@ -78,6 +97,16 @@ record HemCloth(Graphics2D g, Palette palette, HemPlacing placing, HemLine bend)
             if (shed.isEmpty() || !over) {
                 section(u, -radius, work, each);
             }
+        }
+    }
+
+    /** Rows that can't be told apart, on both sides of the warp. */
+    private void cover(Work work, double from, double to) {
+        double radius = (work.setting().warp() + work.setting().beaten()) / 2;
+        Color colour = palette.yarn(work.yarn().colour());
+        if (from < to) {
+            stroke(line(from, to, radius), colour, work.setting().beaten() * placing.scale());
+            stroke(line(from, to, -radius), colour, work.setting().beaten() * placing.scale());
         }
     }
 

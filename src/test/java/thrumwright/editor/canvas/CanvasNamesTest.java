@@ -125,9 +125,10 @@ class CanvasNamesTest {
         return new Rectangle2D.Double(box.getX() + 0.1, box.getY() + 0.1, box.getWidth() - 0.2, box.getHeight() - 0.2);
     }
 
-    /** Posts and tails too. */
+    /** Tails too, and posts; but where posts are drawn beyond a break, notes of rows may stand on this side of it. */
     private static Rectangle2D cloth(PieceCanvas canvas) {
-        double margin = canvas.picture().margin();
+        double beside = canvas.picture().margin();
+        double margin = Math.min(beside, canvas.map().notes().orElse(beside));
         double left = canvas.map().x(-margin);
         double right = canvas.map().x(canvas.picture().span() + margin);
         return new Rectangle2D.Double(left, -1e6, right - left, 2e6);
