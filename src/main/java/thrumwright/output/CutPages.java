@@ -59,7 +59,7 @@ record CutPages(StepSheet sheet, List<Booklet.Own> own, Plan plan, PageSetup set
         List<Part> lists = lists(make, pages);
         GaugeStrips strips = new GaugeStrips(plan, new Words(locale), make);
         double above = PartMaker.height(gaugeHead(make), pages.width()) + SPACE;
-        List<Part> gauges = gauges(strips.rows(pages.width(), pages.height() - above), make);
+        List<Part> gauges = gauges(strips.rows(pages.width(), pages.height() - above, pages.height() - above), make);
         head(make).forEach(pages::add);
         double room = room(pages, lists, gauges);
         if (room >= SMALLEST * pages.height()) {
@@ -85,7 +85,8 @@ record CutPages(StepSheet sheet, List<Booklet.Own> own, Plan plan, PageSetup set
         if (fits || full) {
             gauges.forEach(row -> even.add(List.of(row)));
         } else {
-            gauges(strips.rows(pages.width(), pages.left() - above), make).forEach(row -> even.add(List.of(row)));
+            gauges(strips.rows(pages.width(), pages.left() - above, pages.height() - above), make)
+                    .forEach(row -> even.add(List.of(row)));
         }
         return even.placed();
     }

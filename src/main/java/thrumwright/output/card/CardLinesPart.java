@@ -72,14 +72,15 @@ record CardLinesPart(List<CardLine> lines, CardStyle style) implements Part {
         return new SmallPrint(Optional.empty(), notes, style);
     }
 
-    /** How far the words reach to the right, points. */
+    /** How far words and notes reach to the right, points. */
     double widest(double width) {
-        return rows(width).stream()
+        double words = rows(width).stream()
                 .mapToDouble(row -> row.stream()
                         .mapToDouble(word -> width(word) + 2 * style.space())
                         .sum())
                 .max()
                 .orElse(0);
+        return Math.max(words, print().widest());
     }
 
     private double line() {

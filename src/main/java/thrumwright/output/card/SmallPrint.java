@@ -73,7 +73,8 @@ record SmallPrint(Optional<CardCut> cut, List<String> notes, CardStyle style) {
                 && (inOneLine(width) || height(width) <= parts().size() * style.smallLine() && widest() <= width);
     }
 
-    private double widest() {
+    /** How far it reaches to the right where nothing makes it break, points. */
+    double widest() {
         List<Text> parts = parts();
         double widest = 0;
         for (int i = 0; i < parts.size(); i++) {

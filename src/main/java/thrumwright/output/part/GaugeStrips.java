@@ -18,19 +18,23 @@ import thrumwright.plan.words.Words;
 public record GaugeStrips(Plan plan, Words words, PartMaker make) {
     /** A strip isn't cut into shorter ones than this, points. */
     private static final double LEAST = 60;
+    /** What a strip takes beside its own length, points. */
+    private static final double AROUND = 24;
+
     /** Hems that differ by less are equally deep, mm. */
     private static final double SAME = 0.1;
 
     /**
-     * All strips in rows; none where nothing is woven.
+     * All strips in rows; none where nothing is woven, nor for a hem that is deeper than any page is long.
      *
      * @param width of a row at most, points, more than 0
      * @param most what a row may take down the page, points, more than 0
+     * @param page what a row may take down a page that has nothing else, points, at least as much
      */
-    public List<Part> rows(double width, double most) {
+    public List<Part> rows(double width, double most, double page) {
         List<PaperStrip> strips = new ArrayList<>();
         ends().forEach(end -> strips.addAll(strips(end, Math.max(LEAST, most - 8))));
-        Optional<PaperStrip> hems = hems().map(strip -> fitted(strip, width, most));
+        Optional<PaperStrip> hems = hems(Math.max(page, width) - AROUND).map(strip -> fitted(strip, width, most));
         hems.filter(strip -> fits(strip, most)).ifPresent(strips::add);
         List<Part> rows = StripRow.rows(strips, width);
         hems.filter(strip -> !fits(strip, most)).ifPresent(strip -> rows.add(StripRow.of(strip)));
@@ -67,10 +71,11 @@ public record GaugeStrips(Plan plan, Words words, PartMaker make) {
         return strips;
     }
 
-    /** Both in one where they are equal, or differ by enough for their names. */
-    private Optional<PaperStrip> hems() {
+    /** Both in one where they are equal, or differ by enough for their names; only such as are no deeper than so many points. */
+    private Optional<PaperStrip> hems(double deepest) {
         List<HemStrip.Depth> depths = new ArrayList<>();
         ends().forEach(end -> end.hem().filter(Hem::folds).ifPresent(hem -> depths.add(depth(end, hem))));
+        depths.removeIf(depth -> depth.points() > deepest);
         depths.sort(Comparator.comparingDouble(HemStrip.Depth::mm).reversed());
         if (depths.isEmpty()) {
             return Optional.empty();
