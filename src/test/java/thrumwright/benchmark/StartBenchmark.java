@@ -19,6 +19,8 @@ import org.openjdk.jmh.annotations.BenchmarkMode;
 import org.openjdk.jmh.annotations.Fork;
 import org.openjdk.jmh.annotations.Measurement;
 import org.openjdk.jmh.annotations.Mode;
+import org.openjdk.jmh.annotations.Scope;
+import org.openjdk.jmh.annotations.State;
 import org.openjdk.jmh.annotations.Warmup;
 import thrumwright.benchmark.start.Started;
 
@@ -28,6 +30,7 @@ import thrumwright.benchmark.start.Started;
  * commands a program of one line; all run from the program's one jar with the flags and the class archive that the package
  * gives it. It tells median and quartiles. Needs {@code target/thrumwright.jar}, Linux and a display.
  */
+@State(Scope.Benchmark)
 @BenchmarkMode(Mode.SingleShotTime)
 @Fork(0)
 @Warmup(iterations = 0)
