@@ -10,6 +10,7 @@ import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.regex.Pattern;
@@ -19,6 +20,10 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import thrumwright.measure.UnitSystem;
+import thrumwright.piece.Beginnings;
+import thrumwright.piece.LoomKind;
+import thrumwright.piece.LoomKinds;
 import thrumwright.plan.Plan;
 import thrumwright.plan.finding.Findings;
 import thrumwright.plan.finding.Severity;
@@ -303,6 +308,34 @@ class CommandsTest {
                         .isFalse();
             }
         }
+    }
+
+    /** From nothing to what hangs by the loom. */
+    @Test
+    void aPieceOnEveryKindOfLoomGoesAllTheWayToItsSheets() throws IOException {
+        for (LoomKind kind : LoomKinds.all(Beginnings.empty(UnitSystem.METRIC))) {
+            for (String units : new String[] {"metric", "inches"}) {
+                String name = kind.key() + "-" + units;
+                String piece = folder.resolve(name + ".thrum").toString();
+                Answer begun = ask("", "begin", "folded-hem", "--loom", kind.key(), "--units", units, "-o", piece);
+                assertThat(begun.code()).as(name + begun.err()).isZero();
+                assertThat(ask("", "check", piece).code()).as(name).isZero();
+                // the paper is the same in both units
+                for (String form : units.equals("metric") ? List.of(".txt", ".html", ".pdf") : List.of(".txt")) {
+                    Path sheet = folder.resolve(name + form);
+                    Answer written = ask("", "sheet", piece, "--parts", "warping,cards,cuts", "-o", sheet.toString());
+                    assertThat(written.code()).as(name + written.err()).isZero();
+                    assertThat(sheet).isNotEmptyFile();
+                }
+                assertThat(Files.readString(folder.resolve(name + ".txt")))
+                        .as(name)
+                        .contains("Tension, and its test")
+                        .contains("Hem fold");
+            }
+        }
+        Answer unknown = ask("", "begin", "folded-hem", "--loom", "treadle");
+        assertThat(unknown.code()).isEqualTo(2);
+        assertThat(unknown.err()).contains("There is no kind of loom “treadle”").contains("joining-bar");
     }
 
     @Test

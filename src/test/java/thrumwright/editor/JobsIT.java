@@ -9,10 +9,14 @@ import java.awt.event.KeyEvent;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import javax.swing.JComboBox;
 import javax.swing.JComponent;
+import javax.swing.JRadioButton;
 import javax.swing.text.JTextComponent;
+import org.assertj.swing.core.GenericTypeMatcher;
 import org.assertj.swing.core.Robot;
 import org.assertj.swing.fixture.DialogFixture;
 import org.assertj.swing.fixture.FrameFixture;
@@ -22,8 +26,13 @@ import org.junit.jupiter.api.io.TempDir;
 import thrumwright.block.HemFold;
 import thrumwright.editor.files.Dialogs;
 import thrumwright.editor.settings.Settings;
+import thrumwright.editor.text.Texts;
 import thrumwright.editor.window.piece.EditorWindow;
+import thrumwright.measure.UnitSystem;
+import thrumwright.piece.Beginnings;
 import thrumwright.piece.ClassMember;
+import thrumwright.piece.LoomKind;
+import thrumwright.piece.LoomKinds;
 import thrumwright.piece.Piece;
 import thrumwright.piece.Place;
 import thrumwright.store.ClassFile;
@@ -206,6 +215,44 @@ class JobsIT {
         click(begin.button("beginWithIt").target());
         waitFor("the new piece", () -> piece().loom().kind().key().equals("nails"));
         assertThat(piece().start().blocks()).isNotEmpty();
+    }
+
+    /** From nothing to the printed cards by hand, on a loom of every kind, in centimetres and inches by turns. */
+    @Test
+    void aPieceOnEveryKindOfLoom() throws Exception {
+        Texts words = Texts.of(Locale.UK);
+        int turn = 0;
+        for (LoomKind kind : LoomKinds.all(Beginnings.empty(UnitSystem.METRIC))) {
+            open();
+            key(KeyEvent.VK_N, KeyEvent.VK_CONTROL);
+            DialogFixture begin = window.dialog("begin");
+            UnitSystem units = UnitSystem.values()[turn++ % 2];
+            click(begin.radioButton(new GenericTypeMatcher<>(JRadioButton.class) {
+                        @Override
+                        protected boolean isMatching(JRadioButton each) {
+                            return each.getText()
+                                    .equals(words.say(units == UnitSystem.METRIC ? "units.metric" : "units.inches"));
+                        }
+                    })
+                    .target());
+            String name = words.say("loom-kind." + kind.key());
+            boolean usual = kind instanceof LoomKind.BarToBar;
+            choose("begin.loom", usual ? words.say("begin.loom.usual", Map.of("kind", name)) : name);
+            type("folded hem");
+            click(begin.button("beginWithIt").target());
+            waitFor(
+                    "a piece on " + kind.key(),
+                    () -> piece().loom().kind().key().equals(kind.key()));
+            assertThat(piece().habits().units()).isEqualTo(units);
+            fill("field.glance.title", kind.key());
+            key(KeyEvent.VK_E, KeyEvent.VK_CONTROL, KeyEvent.VK_SHIFT);
+            approve();
+            assertThat(saved(kind.key() + "-cards.pdf")).isNotEmptyFile();
+            onEventThread(() -> {
+                editor.frame().dispose();
+                return null;
+            });
+        }
     }
 
     @Test
