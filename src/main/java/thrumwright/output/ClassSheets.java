@@ -59,7 +59,8 @@ public record ClassSheets(ClassPlan plan, SheetLook look, Supplier<Fonts> fonts,
             }
             case HTML -> {
                 Fonts loaded = fonts.get();
-                String html = ClassHtml.of(written(), warping(), cards(loaded), loaded, palette(), progress);
+                ClassPages drawn = cards(loaded);
+                String html = ClassHtml.of(drawn.written(), warping(), cardsOf(drawn), loaded, palette(), progress);
                 files.take(name, SheetFiles.text(html));
             }
             case TEXT -> {
@@ -93,8 +94,7 @@ public record ClassSheets(ClassPlan plan, SheetLook look, Supplier<Fonts> fonts,
             return;
         }
         List<String> names = names(form, name);
-        WrittenClass written = written();
-        IntFunction<String> texts = form == SheetForm.HTML ? html(written) : i -> text(written, i);
+        IntFunction<String> texts = form == SheetForm.HTML ? html() : texts();
         for (int i = 0; i < names.size(); i++) {
             progress.reached(i, names.size());
             String text = texts.apply(i);
@@ -103,19 +103,28 @@ public record ClassSheets(ClassPlan plan, SheetLook look, Supplier<Fonts> fonts,
         progress.reached(names.size(), names.size());
     }
 
-    private IntFunction<String> html(WrittenClass written) {
+    private IntFunction<String> texts() {
+        WrittenClass written = written();
+        return i -> text(written, i);
+    }
+
+    private IntFunction<String> html() {
         Fonts loaded = fonts.get();
-        IntFunction<Optional<SheetPages>> cards = cards(loaded);
-        return i -> ClassHtml.one(written, warping(), cards, i, loaded, palette());
+        ClassPages drawn = cards(loaded);
+        IntFunction<Optional<SheetPages>> cards = cardsOf(drawn);
+        return i -> ClassHtml.one(drawn.written(), warping(), cards, i, loaded, palette());
+    }
+
+    private ClassPages cards(Fonts loaded) {
+        return new ClassPages(plan, look.setup(), EnumSet.of(SheetSection.CARDS), loaded, palette(), locale);
     }
 
     /** Those of each loom, from 0; none if they aren't wanted. */
-    private IntFunction<Optional<SheetPages>> cards(Fonts loaded) {
+    private IntFunction<Optional<SheetPages>> cardsOf(ClassPages drawn) {
         if (!look.sections().contains(SheetSection.CARDS)) {
             return loom -> Optional.empty();
         }
-        SheetSource all =
-                printed(new ClassPages(plan, look.setup(), EnumSet.of(SheetSection.CARDS), loaded, palette(), locale));
+        SheetSource all = printed(drawn);
         return loom -> Optional.of(all.sheet(loom + 1));
     }
 
