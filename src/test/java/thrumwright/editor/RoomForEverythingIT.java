@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Set;
 import java.util.function.Supplier;
+import java.util.stream.Stream;
 import javax.swing.Action;
 import javax.swing.JFileChooser;
 import javax.swing.JMenu;
@@ -189,14 +190,10 @@ class RoomForEverythingIT {
         other.setSize(Math.min(other.getWidth(), 1024), Math.min(other.getHeight(), 600));
     }
 
+    /** Asked where windows are made, so that none is met half made. */
     private List<Window> showing() {
-        List<Window> all = new ArrayList<>();
-        for (Window any : Window.getWindows()) {
-            if (any.isShowing()) {
-                all.add(any);
-            }
-        }
-        return all;
+        return stage.ask(() -> new ArrayList<>(
+                Stream.of(Window.getWindows()).filter(Window::isShowing).toList()));
     }
 
     /** What this test looks with does see what has no room. */

@@ -13,6 +13,8 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import javax.swing.Action;
 import javax.swing.JComponent;
 import javax.swing.JFileChooser;
@@ -120,14 +122,11 @@ class TabWalkIT {
         return now;
     }
 
+    /** Asked where windows are made, so that none is met half made. */
     private static Set<Window> showing() {
-        Set<Window> all = new LinkedHashSet<>();
-        for (Window any : Window.getWindows()) {
-            if (any.isShowing() && any instanceof RootPaneContainer) {
-                all.add(any);
-            }
-        }
-        return all;
+        return WindowTest.onEventThread(() -> Stream.of(Window.getWindows())
+                .filter(any -> any.isShowing() && any instanceof RootPaneContainer)
+                .collect(Collectors.toCollection(LinkedHashSet::new)));
     }
 
     private void assertNothingFound() {
