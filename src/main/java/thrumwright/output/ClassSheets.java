@@ -60,8 +60,8 @@ public record ClassSheets(ClassPlan plan, SheetLook look, Supplier<Fonts> fonts,
             case HTML -> {
                 Fonts loaded = fonts.get();
                 ClassPages drawn = cards(loaded);
-                String html = ClassHtml.of(drawn.written(), warping(), cardsOf(drawn), loaded, palette(), progress);
-                files.take(name, SheetFiles.text(html));
+                ClassHtml.Page page = ClassHtml.together(drawn.written(), warping(), cardsOf(drawn), loaded, palette());
+                files.take(name, out -> page.write(out, progress));
             }
             case TEXT -> {
                 WrittenClass written = written();

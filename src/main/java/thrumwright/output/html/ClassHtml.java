@@ -1,5 +1,10 @@
 package thrumwright.output.html;
 
+import java.io.IOException;
+import java.io.OutputStream;
+import java.io.OutputStreamWriter;
+import java.io.Writer;
+import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -52,31 +57,45 @@ public final class ClassHtml {
     }
 
     /**
-     * All of them as one page.
+     * All of them as one page, which is written as it is made.
      *
      * @param warping whether each says how the warp is put on
      * @param cards of a loom, from 0, which are drawn on the page, and printed on pages of their own; empty for none
-     * @throws Stopped if the work is asked to stop
      */
-    public static String of(
+    public static Page together(
             WrittenClass written,
             boolean warping,
             IntFunction<Optional<SheetPages>> cards,
             Fonts fonts,
-            Palette palette,
-            Progress progress)
-            throws Stopped {
-        ClassHtml file = new ClassHtml(written, warping, cards, fonts, palette);
-        int all = 1 + written.plan().plans().size();
-        HtmlFrame.begin(file.html, written.lists().title(), file.mark(), file.style(0));
+            Palette palette) {
+        return new ClassHtml(written, warping, cards, fonts, palette)::write;
+    }
+
+    /** A page that can be written once. */
+    @FunctionalInterface
+    public interface Page {
+        /**
+         * Writes it.
+         *
+         * @throws Stopped if the work is asked to stop
+         */
+        void write(OutputStream out, Progress progress) throws IOException, Stopped;
+    }
+
+    private void write(OutputStream out, Progress progress) throws IOException, Stopped {
+        int all = 1 + plan.plans().size();
+        Writer letters = new OutputStreamWriter(out, StandardCharsets.UTF_8);
+        HtmlFrame.begin(html, written.lists().title(), mark(), style(0));
         for (int i = 0; i < all; i++) {
             progress.reached(i, all);
             int index = i;
-            file.html.within("section", "sheet", () -> file.sheet(index));
+            html.within("section", "sheet", () -> sheet(index));
+            html.moveTo(letters);
         }
         progress.reached(all, all);
-        HtmlFrame.end(file.html);
-        return file.html.toString();
+        HtmlFrame.end(html);
+        html.moveTo(letters);
+        letters.flush();
     }
 
     /**

@@ -1,6 +1,8 @@
 package thrumwright.output.html;
 
 import java.awt.Color;
+import java.io.IOException;
+import java.io.Writer;
 import java.util.HashMap;
 import java.util.IdentityHashMap;
 import java.util.Map;
@@ -116,6 +118,12 @@ final class Html {
         String late = text.substring(since);
         text.setLength(since);
         text.insert(before, late);
+    }
+
+    /** Writes what there is so far, and forgets it. */
+    void moveTo(Writer out) throws IOException {
+        out.append(text);
+        text.setLength(0);
     }
 
     @Override
