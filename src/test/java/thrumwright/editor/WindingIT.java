@@ -69,6 +69,8 @@ class WindingIT {
         Component box = hands.find(field, JTextField.class);
         hands.click(field);
         waitFor("the keyboard at " + field, () -> onEventThread(box::isFocusOwner));
+        // a click into a field that has the keyboard already selects nothing
+        hands.key(KeyEvent.VK_A, KeyEvent.VK_CONTROL);
         hands.type(text);
     }
 
