@@ -3,6 +3,7 @@ package thrumwright.plan;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import thrumwright.block.Course;
 import thrumwright.block.Shed;
 import thrumwright.block.Side;
@@ -57,11 +58,16 @@ record Planner(Piece piece, Measures measures) {
     /** A bundle is told by the yarns of its strands. */
     private List<YarnTotal> totals(EndPlan start, EndPlan top, LoomRoom room) {
         DesignWeft design = DesignWeft.of(piece);
+        double warp = warpYarn(piece, start, top, room);
+        List<Yarn> yarns = piece.yarns();
+        double[] cut = yarns.stream()
+                .mapToDouble(yarn -> start.cut(yarn) + top.cut(yarn))
+                .toArray();
         List<YarnTotal> totals = new ArrayList<>();
-        for (Yarn yarn : piece.yarns()) {
-            double inWarp = piece.warpYarn().strandsOf(yarn.id()) * warpYarn(piece, start, top, room);
-            double inEnds = piece.yarns().stream()
-                    .mapToDouble(cut -> cut.strandsOf(yarn.id()) * (start.cut(cut) + top.cut(cut)))
+        for (Yarn yarn : yarns) {
+            double inWarp = piece.warpYarn().strandsOf(yarn.id()) * warp;
+            double inEnds = IntStream.range(0, cut.length)
+                    .mapToDouble(i -> yarns.get(i).strandsOf(yarn.id()) * cut[i])
                     .sum();
             double inDesign = design.parts().stream()
                     .mapToDouble(part -> part.yarn().strandsOf(yarn.id()) * part.length())

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import thrumwright.block.Amount;
 import thrumwright.block.Block;
 import thrumwright.block.EdgeFinish;
@@ -94,8 +95,11 @@ public final class SampleWarp {
     private Piece piece() {
         List<Block> blocks = new ArrayList<>();
         List<String> note = new ArrayList<>();
+        List<Plan> plans = IntStream.range(0, edges.size())
+                .mapToObj(index -> Plan.of(alone(index)))
+                .toList();
         for (int i = 0; i < edges.size(); i++) {
-            Plan alone = Plan.of(alone(i));
+            Plan alone = plans.get(i);
             if (i > 0) {
                 blocks.add(gap(i + 1, alone.start()));
             }
@@ -111,11 +115,12 @@ public final class SampleWarp {
                         phrases.say("note", Map.of("names", names())),
                         phrases.say("note.cut", Map.of("parts", edges.size() - 1)),
                         phrases.say("note.finish")));
-        Plan lowest = Plan.of(alone(0));
+        Plan lowest = plans.get(0);
         double below = Math.max(
                 lowest.room().clearance(),
                 base.loom().clearance().map(Length::mm).orElse(0.0));
-        return alone(0).withTitle(phrases.say("title", Map.of("count", edges.size())))
+        return lowest.piece()
+                .withTitle(phrases.say("title", Map.of("count", edges.size())))
                 .withNote(String.join("\n", note))
                 .withDestiny(Destiny.UNSAID.withMadeFor(Optional.of(MadeFor.SAMPLE)))
                 .withLoom(base.loom().withClearance(Optional.of(rounded(below))))
