@@ -83,7 +83,8 @@ public final class SvgSymbols {
     }
 
     /**
-     * Takes a whole drawing as drawn, by its words; gives the name that it must have.
+     * Takes a whole drawing as drawn, by its words, in the place of an earlier one with the same: what follows belongs to the same
+     * sheet. Gives the name that it must have.
      *
      * @param width units, more than 0
      * @param height the same
@@ -91,7 +92,7 @@ public final class SvgSymbols {
     public String figure(String says, double width, double height) {
         String id = nextId();
         symbols.put(new Object(), new Symbol(id, 0, 0));
-        figures.putIfAbsent(says, new Figure(id, width, height));
+        figures.put(says, new Figure(id, width, height));
         return id;
     }
 

@@ -30,10 +30,15 @@ class ClassHtmlTest {
     private static final Pattern PICTURE = Pattern.compile("(?s)<svg role=\"img\".*?</svg>\\n</figure>");
     private static final Pattern USED = Pattern.compile("<g(?: id=\"\\w+\")?>\\n<use href=\"#(\\w+)\"/>\\n</g>");
 
+    private static final Pattern ON_CARD = Pattern.compile("<svg x=[^>]*><use href=\"#(\\w+)\"/></svg>");
+
     private static ClassSheets written(int looms) {
-        List<ClassMember> members = IntStream.range(0, looms)
+        return written(IntStream.range(0, looms)
                 .mapToObj(i -> ClassMember.named("Loom " + i))
-                .toList();
+                .toList());
+    }
+
+    private static ClassSheets written(List<ClassMember> members) {
         ClassSet set = new ClassSet("Three alike", Pieces.panel(), List.of(), members);
         return new ClassSheets(
                 ClassPlan.of(set), new SheetLook(PageSetup.usual(Paper.A4), true), Fonts::load, Locale.UK);
@@ -90,6 +95,21 @@ class ClassHtmlTest {
                     .findFirst();
             assertThat(used).as(third.get(i)).isPresent();
             assertThat(sheets.get(2)).contains("<g id=\"" + used.orElseThrow() + "\">");
+        }
+    }
+
+    /** What is said of a step may be the same on two looms, though one weaves it in another colour. */
+    @Test
+    void aCardIsDrawnWithTheDrawingsOfItsOwnLoom() throws Exception {
+        Optional<String> other = Optional.of(Pieces.panel().design().lastYarnId());
+        List<ClassMember> members =
+                List.of(ClassMember.named("One"), ClassMember.named("Two").withFirstYarn(other));
+        List<String> sheets = List.of(html(written(members)).split("<section class=\"sheet\">"));
+        for (String loom : sheets.subList(2, 4)) {
+            List<String> used =
+                    ON_CARD.matcher(loom).results().map(found -> found.group(1)).toList();
+            assertThat(used).hasSizeGreaterThan(8);
+            assertThat(used).allSatisfy(id -> assertThat(loom).contains("<g id=\"" + id + "\">"));
         }
     }
 
