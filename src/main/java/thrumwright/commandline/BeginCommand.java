@@ -15,7 +15,6 @@ import thrumwright.piece.LoomKind;
 import thrumwright.piece.LoomKinds;
 import thrumwright.piece.Piece;
 import thrumwright.piece.Structure;
-import thrumwright.store.FileSort;
 import thrumwright.store.PieceFile;
 import thrumwright.store.Structures;
 import thrumwright.store.Unknown;
@@ -54,7 +53,7 @@ final class BeginCommand implements Callable<Integer> {
                 .orElse(usual);
         String text = new PieceFile(piece, Unknown.none()).checkedText();
         try (output) {
-            output.begin(checked(output.to()), text);
+            output.begin(output.to(), text);
         }
         return RootCommand.DONE;
     }
@@ -77,16 +76,5 @@ final class BeginCommand implements Callable<Integer> {
                                                 kinds.stream()
                                                         .map(LoomKind::key)
                                                         .toList())))));
-    }
-
-    /** A name that ends like another sort of file would never be opened by a double click. */
-    private String checked(String name) {
-        String ending = FileEnding.of(name);
-        if (!ending.isEmpty() && !FileSort.isOurs(name)) {
-            throw new ParameterException(
-                    commands.asked("begin"),
-                    Said.of("begin.ending", Map.of("name", name, "ending", ending, "right", FileSort.PIECE.ending())));
-        }
-        return name;
     }
 }

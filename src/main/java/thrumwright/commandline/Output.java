@@ -6,10 +6,12 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 import thrumwright.store.FileProblem;
+import thrumwright.store.FileSort;
 import thrumwright.store.NewFiles;
 import thrumwright.store.SafeFile;
 
@@ -79,10 +81,12 @@ final class Output implements AutoCloseable {
     /**
      * Writes a file that isn't there yet, also if one of that name appears meanwhile, unless writing over is asked for.
      *
+     * @throws ParameterException if the name ends like another sort of file
      * @throws FileProblem if it can't be written
      * @throws IOException if the standard output can't be
      */
     void begin(String name, String text) throws FileProblem, IOException {
+        refuseOtherEndings(name);
         if (force || name.equals(STANDARD)) {
             take(name, out -> out.write(text.getBytes(StandardCharsets.UTF_8)));
         } else if (SafeFile.begins(InAndOut.path(name), text)) {
@@ -91,6 +95,16 @@ final class Output implements AutoCloseable {
             throw there(name);
         }
         keep();
+    }
+
+    /** A name that ends like another sort of file would never be opened by a double click. */
+    private void refuseOtherEndings(String name) {
+        String ending = FileEnding.of(name);
+        if (!ending.isEmpty() && !FileSort.isOurs(name)) {
+            throw new ParameterException(
+                    commands.asked(command),
+                    Said.of("begin.ending", Map.of("name", name, "ending", ending, "right", FileSort.PIECE.ending())));
+        }
     }
 
     private ParameterException there(String name) {

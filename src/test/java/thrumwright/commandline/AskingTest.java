@@ -62,6 +62,7 @@ class AskingTest {
                 "chek demo/first-wave.json | Do you mean “check”?",
                 "begin folded-hen | Do you mean “folded-hem”?",
                 "begin folded-hem -o piece.pdf | piece.pdf ends with “.pdf”; a piece's file ends with “.thrum”.",
+                "samples folded-hem plied-fringe -o edges.pdf | edges.pdf ends with “.pdf”; a piece's file ends with “.thrum”.",
                 "loom demo/first-wave.json -o page.pdf | page.pdf ends with “.pdf”; the page ends with “.html”.",
                 "structures folded-hem more | no use for “more”"
             })
