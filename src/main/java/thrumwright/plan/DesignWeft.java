@@ -46,7 +46,7 @@ public record DesignWeft(List<Covered> parts, boolean told) {
     /** Of all of it, in grams, 0 or more. */
     public double grams() {
         return parts.stream()
-                .mapToDouble(part -> part.length() / 1e6 * part.yarn().tex())
+                .mapToDouble(part -> part.yarn().grams(part.length()))
                 .sum();
     }
 

@@ -2,7 +2,6 @@ package thrumwright.plan;
 
 import java.util.List;
 import java.util.stream.Stream;
-import thrumwright.yarn.Yarn;
 
 /**
  * About how heavy the finished piece is, in grams, by the lengths of its yarns. The design is as it was told, else half in the
@@ -40,7 +39,7 @@ public record Weight(double warp, double ends, double design, double bands) {
                     .sum();
             each += end.finish().map(Finish::needed).orElse(0.0);
         }
-        return grams(plan.piece().warp().ends() * each, plan.piece().warpYarn());
+        return plan.piece().warpYarn().grams(plan.piece().warp().ends() * each);
     }
 
     private static double ends(Plan plan) {
@@ -49,7 +48,7 @@ public record Weight(double warp, double ends, double design, double bands) {
             for (BlockPlan block : end.blocks()) {
                 if (block.stays()) {
                     Work work = block.work().orElseThrow();
-                    grams += grams(laidIn(work.cut()), work.yarn());
+                    grams += work.yarn().grams(laidIn(work.cut()));
                 }
             }
             grams += end.finish().flatMap(Finish::wrapping).map(Weight::wrapped).orElse(0.0);
@@ -63,10 +62,6 @@ public record Weight(double warp, double ends, double design, double bands) {
     }
 
     private static double wrapped(Wrapping wrapping) {
-        return grams(wrapping.count() * laidIn(wrapping.each()), wrapping.yarn());
-    }
-
-    private static double grams(double mm, Yarn yarn) {
-        return mm / 1e6 * yarn.tex();
+        return wrapping.yarn().grams(wrapping.count() * laidIn(wrapping.each()));
     }
 }

@@ -22,6 +22,6 @@ public record YarnTotal(Yarn yarn, double inWarp, double inEnds, double inDesign
 
     /** In grams, 0 or more. */
     public double grams() {
-        return length() / 1e6 * yarn.tex();
+        return yarn.grams(length());
     }
 }

@@ -136,6 +136,11 @@ public record Yarn(
         return thickness.tex(fibre, firmness);
     }
 
+    /** What a length of it weighs, in grams; mm, 0 or more. */
+    public double grams(double mm) {
+        return mm / 1e6 * tex();
+    }
+
     /** The number of plies to draw: those of the count or the strands of a bundle, else two. */
     public int plies() {
         return thickness instanceof Thickness.Counted counted
