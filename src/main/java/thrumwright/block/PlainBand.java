@@ -34,12 +34,17 @@ public record PlainBand(Tag tag, Use use, Purpose purpose, Amount amount, Option
         Objects.requireNonNull(tag);
         Objects.requireNonNull(use);
         Objects.requireNonNull(purpose);
-        amount = amount instanceof Amount.Rows rows ? new Amount.Picks(rows.rows()) : amount;
+        amount = inPicks(amount);
+        Objects.requireNonNull(firstShed);
+    }
+
+    /** An amount of plain weave, whose rows are picks. */
+    static Amount inPicks(Amount amount) {
         if (amount instanceof Amount.Height high
                 && !(high.height().mm() > 0 && high.height().mm() <= 2000)) {
             throw new BadMeasure("band.height", Map.of("height", high.height()));
         }
-        Objects.requireNonNull(firstShed);
+        return amount instanceof Amount.Rows rows ? new Amount.Picks(rows.rows()) : amount;
     }
 
     /** A pick's direction and shed: picks that have both in common run alike. */

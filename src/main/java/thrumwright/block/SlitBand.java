@@ -29,13 +29,9 @@ public record SlitBand(Tag tag, Use use, int endsPerPart, Amount amount, Optiona
     public SlitBand {
         Objects.requireNonNull(tag);
         Objects.requireNonNull(use);
-        amount = amount instanceof Amount.Rows rows ? new Amount.Picks(rows.rows()) : amount;
+        amount = PlainBand.inPicks(amount);
         if (endsPerPart < LEAST || endsPerPart > MOST) {
             throw new BadMeasure("slits.part", Map.of("least", LEAST, "most", MOST, "ends", endsPerPart));
-        }
-        if (amount instanceof Amount.Height high
-                && !(high.height().mm() > 0 && high.height().mm() <= 2000)) {
-            throw new BadMeasure("band.height", Map.of("height", high.height()));
         }
         Objects.requireNonNull(firstShed);
     }
