@@ -76,7 +76,7 @@ final class SamplesCommand implements Callable<Integer> {
                     : ((Loaded.OfClass) work).plan().set().piece();
         }
         Piece usual = Beginnings.empty(units);
-        return usual.withWarp(usual.warp().withWidth(Length.parse(units == UnitSystem.INCHES ? "4 in" : "10 cm")));
+        return usual.withWarp(usual.warp().withWidth(SampleWarp.usualWidth(units)));
     }
 
     private Piece samples(Piece base, List<Structure> edges) {

@@ -86,6 +86,11 @@ public final class SampleWarp {
         return new SampleWarp(unwoven, List.copyOf(edges), locale).piece();
     }
 
+    /** How wide the warp is unless it is said. */
+    public static Length usualWidth(UnitSystem units) {
+        return Length.parse(units == UnitSystem.INCHES ? "4 in" : "10 cm");
+    }
+
     /** Whether an edge can stand above another: its warp isn't turned back in loops. */
     public static boolean canStand(End edge) {
         return edge.blocks().stream()

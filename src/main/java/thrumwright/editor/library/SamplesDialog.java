@@ -21,7 +21,6 @@ import thrumwright.editor.look.Prose;
 import thrumwright.editor.text.Texts;
 import thrumwright.measure.BadMeasure;
 import thrumwright.measure.Length;
-import thrumwright.measure.UnitSystem;
 import thrumwright.piece.Piece;
 import thrumwright.piece.Place;
 import thrumwright.piece.Structure;
@@ -77,7 +76,7 @@ final class SamplesDialog {
         list.getAccessibleContext().setAccessibleName(texts.say("samples.list"));
         list.addListSelectionListener(event -> follow());
         width.setName("samples.width");
-        width.setText(piece.habits().units() == UnitSystem.INCHES ? "4 in" : "10 cm");
+        width.setText(SampleWarp.usualWidth(piece.habits().units()).text());
         JLabel wide = new JLabel(texts.say("samples.width"));
         wide.setLabelFor(width);
         JPanel panel = new JPanel(new MigLayout("insets 16, wrap 1, fill, hidemode 3", "[grow, fill]"));
