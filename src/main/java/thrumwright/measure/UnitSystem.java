@@ -23,6 +23,16 @@ public enum UnitSystem {
         return this == INCHES ? Unit.INCH : Unit.MILLIMETRE;
     }
 
+    /**
+     * A usual length, mm, as a rule of these units shows it.
+     *
+     * @param mm in metric units, any
+     * @param inches in inches, any
+     */
+    public double length(double mm, double inches) {
+        return this == INCHES ? inches * Unit.INCH.millimetres() : mm;
+    }
+
     /** From this length on, in mm, a cut is shown to whole centimetres or inches. */
     double longFrom() {
         return longFrom;

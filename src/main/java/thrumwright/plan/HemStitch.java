@@ -1,7 +1,6 @@
 package thrumwright.plan;
 
 import thrumwright.measure.Decimals;
-import thrumwright.measure.Unit;
 import thrumwright.measure.UnitSystem;
 import thrumwright.piece.Habits;
 
@@ -24,7 +23,7 @@ public record HemStitch(int stitches, double thread, int threads, double each) {
 
     /** From one stitch to the next, mm, more than 0: as it can be read off a rule of those units. */
     public static double spacing(UnitSystem units) {
-        return units == UnitSystem.INCHES ? Unit.INCH.millimetres() / 4 : SPACING;
+        return units.length(SPACING, 1.0 / 4);
     }
 
     /**

@@ -1,6 +1,5 @@
 package thrumwright.plan;
 
-import thrumwright.measure.Unit;
 import thrumwright.measure.UnitSystem;
 import thrumwright.piece.Piece;
 
@@ -26,9 +25,8 @@ public record Lining(double margin, double below, double allowance, double width
      * @param height finished, mm
      */
     static Lining of(Piece piece, EndPlan top, double width, double height) {
-        boolean inches = piece.habits().units() == UnitSystem.INCHES;
-        double inch = Unit.INCH.millimetres();
-        double margin = inches ? inch * 3 / 8 : MARGIN;
+        UnitSystem units = piece.habits().units();
+        double margin = units.length(MARGIN, 3.0 / 8);
         double bar = top.hem()
                 .filter(hem -> hem.sleeve().filter(Hem.Sleeve::slidesIn).isPresent())
                 .map(Hem::depth)
@@ -36,7 +34,7 @@ public record Lining(double margin, double below, double allowance, double width
         return new Lining(
                 margin,
                 bar + margin,
-                inches ? inch * 5 / 8 : ALLOWANCE,
+                units.length(ALLOWANCE, 5.0 / 8),
                 Math.max(0, width - 2 * margin),
                 Math.max(0, height - bar - 2 * margin));
     }

@@ -2,7 +2,6 @@ package thrumwright.plan;
 
 import java.util.Optional;
 import thrumwright.measure.Length;
-import thrumwright.measure.Unit;
 import thrumwright.measure.UnitSystem;
 import thrumwright.piece.Piece;
 
@@ -32,12 +31,11 @@ public record MountingBoard(double border, double width, double height, double t
      * @param height finished, mm
      */
     static MountingBoard of(Piece piece, double width, double height) {
-        boolean inches = piece.habits().units() == UnitSystem.INCHES;
-        double inch = Unit.INCH.millimetres();
+        UnitSystem units = piece.habits().units();
         Optional<Length> typed = piece.destiny().border();
-        double border = typed.map(Length::mm).orElse(inches ? inch : USUAL);
-        double more = border > 0 ? 2 * border : -Math.min(inches ? inch / 4 : HIDDEN, Math.min(width, height) / 2);
-        return new MountingBoard(border, width + more, height + more, inches ? 2 * inch : TURNOVER);
+        double border = typed.map(Length::mm).orElse(units.length(USUAL, 1));
+        double more = border > 0 ? 2 * border : -Math.min(units.length(HIDDEN, 1.0 / 4), Math.min(width, height) / 2);
+        return new MountingBoard(border, width + more, height + more, units.length(TURNOVER, 2));
     }
 
     /** Whether it can't be seen from the front. */

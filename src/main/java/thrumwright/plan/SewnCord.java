@@ -1,8 +1,6 @@
 package thrumwright.plan;
 
 import thrumwright.measure.Decimals;
-import thrumwright.measure.Unit;
-import thrumwright.measure.UnitSystem;
 import thrumwright.piece.EdgeCord;
 import thrumwright.piece.Piece;
 import thrumwright.piece.Place;
@@ -38,8 +36,7 @@ public record SewnCord(Yarn yarn, int count, double length, double tucked, int s
      * @param height finished, mm
      */
     static SewnCord of(Piece piece, EdgeCord cord, double width, double height) {
-        boolean inches = piece.habits().units() == UnitSystem.INCHES;
-        double tucked = inches ? Unit.INCH.millimetres() * 3 / 4 : TUCKED;
+        double tucked = piece.habits().units().length(TUCKED, 3.0 / 4);
         double along = switch (cord.along()) {
             case ENDS -> width;
             case SIDES -> height;

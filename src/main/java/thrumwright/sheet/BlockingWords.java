@@ -8,8 +8,6 @@ import java.util.Map;
 import java.util.Set;
 import java.util.stream.Stream;
 import thrumwright.measure.Shown;
-import thrumwright.measure.Unit;
-import thrumwright.measure.UnitSystem;
 import thrumwright.piece.Piece;
 import thrumwright.plan.BlockPlan;
 import thrumwright.plan.DesignWeft;
@@ -72,13 +70,12 @@ final class BlockingWords {
     }
 
     Map<String, Object> values() {
-        boolean inches = shown.system() == UnitSystem.INCHES;
         double height = plan.piece().design().height().mm()
                 + plan.start().staying()
                 + plan.top().staying();
         return Map.of(
                 "width", shown.height(plan.finishedWidth()),
                 "height", shown.height(height),
-                "pins", shown.height(inches ? Unit.INCH.millimetres() : 25));
+                "pins", shown.height(shown.system().length(25, 1)));
     }
 }

@@ -7,8 +7,6 @@ import java.util.Map;
 import java.util.Optional;
 import thrumwright.measure.Phrases;
 import thrumwright.measure.Shown;
-import thrumwright.measure.Unit;
-import thrumwright.measure.UnitSystem;
 import thrumwright.piece.MadeFor;
 import thrumwright.plan.Hem;
 import thrumwright.plan.Plan;
@@ -103,7 +101,7 @@ final class DestinyWords {
             values.put("coverWidth", shown.cut(board.coverWidth()));
             values.put("coverHeight", shown.cut(board.coverHeight()));
         });
-        double under = shown.system() == UnitSystem.INCHES ? Unit.INCH.millimetres() : UNDER;
+        double under = shown.system().length(UNDER, 1);
         values.put("under", shown.height(under));
         values.put("underWidth", shown.cut(Math.max(0, plan.finishedWidth() - 2 * under)));
         values.put("underHeight", shown.cut(Math.max(0, plan.finishedHeight() - 2 * under)));

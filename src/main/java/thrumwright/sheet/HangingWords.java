@@ -8,8 +8,6 @@ import java.util.Optional;
 import thrumwright.block.Support;
 import thrumwright.measure.Phrases;
 import thrumwright.measure.Shown;
-import thrumwright.measure.Unit;
-import thrumwright.measure.UnitSystem;
 import thrumwright.plan.EndPlan;
 import thrumwright.plan.Hem;
 import thrumwright.plan.HemStitch;
@@ -48,7 +46,7 @@ final class HangingWords {
     }
 
     private double twoCentimetres() {
-        return shown.system() == UnitSystem.INCHES ? 0.75 * Unit.INCH.millimetres() : 20;
+        return shown.system().length(20, 0.75);
     }
 
     List<String> keys() {

@@ -8,8 +8,6 @@ import java.util.Map;
 import java.util.Optional;
 import thrumwright.measure.Phrases;
 import thrumwright.measure.Shown;
-import thrumwright.measure.Unit;
-import thrumwright.measure.UnitSystem;
 import thrumwright.piece.Destiny;
 import thrumwright.piece.EdgeCord;
 import thrumwright.piece.Label;
@@ -123,10 +121,8 @@ final class SewnOnWords {
     private Told label(Label label) {
         Map<String, Object> values = new HashMap<>();
         values.put("text", text(label));
-        boolean inches = shown.system() == UnitSystem.INCHES;
-        double inch = Unit.INCH.millimetres();
-        values.put("wide", shown.height(inches ? LABEL_WIDE_INCHES * inch : LABEL_WIDE));
-        values.put("high", shown.height(inches ? LABEL_HIGH_INCHES * inch : LABEL_HIGH));
+        values.put("wide", shown.height(shown.system().length(LABEL_WIDE, LABEL_WIDE_INCHES)));
+        values.put("high", shown.height(shown.system().length(LABEL_HIGH, LABEL_HIGH_INCHES)));
         String where = destiny.mounted() ? "board" : destiny.hung() && destiny.lined() ? "lining" : "back";
         return new Told(
                 "label",

@@ -2,8 +2,6 @@ package thrumwright.sheet;
 
 import java.util.ArrayList;
 import java.util.List;
-import thrumwright.measure.Unit;
-import thrumwright.measure.UnitSystem;
 import thrumwright.piece.Piece;
 import thrumwright.piece.Warp;
 
@@ -22,8 +20,7 @@ public record WarpMarks(double apart, List<Integer> ends) {
 
     /** Every inch, or every two centimetres. */
     public static WarpMarks of(Piece piece) {
-        boolean inches = piece.habits().units() == UnitSystem.INCHES;
-        double apart = inches ? Unit.INCH.millimetres() : METRIC;
+        double apart = piece.habits().units().length(METRIC, 1);
         return new WarpMarks(apart, between(piece.warp(), apart));
     }
 
