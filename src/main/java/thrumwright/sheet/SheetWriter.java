@@ -66,6 +66,20 @@ final class SheetWriter {
                 chapters);
     }
 
+    /** What another weaver has whose plan is the very same: only what tells whose it is differs. */
+    StepSheet like(StepSheet other) {
+        return new StepSheet(
+                other.title(),
+                name,
+                facts(),
+                other.findings(),
+                other.cutNote(),
+                other.cuts(),
+                other.yarnNote(),
+                other.yarns(),
+                other.chapters());
+    }
+
     private List<Fact> facts() {
         List<Fact> facts = new ArrayList<>();
         name.ifPresent(whose -> facts.add(fact("name", whose.isBlank() ? phrases.say("name.blank") : whose)));
