@@ -149,12 +149,12 @@ public record EndPlan(
 
     /** Yarn of that sort to cut for the whole end, mm, 0 or more. */
     public double cut(Yarn yarn) {
-        double woven = blocks.stream()
-                .flatMap(block -> block.work().stream())
-                .filter(work -> same(work.yarn(), yarn))
-                .flatMap(work -> work.toCut().stream())
-                .mapToDouble(cut -> cut.butterflies().total())
-                .sum();
+        double woven = 0;
+        for (BlockPlan block : blocks) {
+            if (block.work().isPresent() && same(block.work().get().yarn(), yarn)) {
+                woven += block.work().get().cutTotal();
+            }
+        }
         return woven
                 + finish.flatMap(Finish::wrapping)
                         .filter(wrapping -> same(wrapping.yarn(), yarn))

@@ -37,7 +37,8 @@ record Planner(Piece piece, Measures measures) {
                 Budget.of(room, ends.start().height(), design, ends.top().height(), topPlanner.closed(topBlocks));
         EndPlan start = startPlanner.end(startBlocks, beginning, room.clearance(), room.freeBelow(budget, ends));
         EndPlan top = topPlanner.end(topBlocks, afterDesign, budget.designEnds(), room.freeAbove(budget, ends));
-        return new Plan(piece, start, top, afterDesign, budget, room, totals(start, top, room));
+        Plan plan = new Plan(piece, start, top, afterDesign, budget, room, List.of());
+        return plan.with(totals(plan));
     }
 
     /** What isn't known is assumed: the last pick went under the left edge end and came out at the right. */
@@ -56,12 +57,13 @@ record Planner(Piece piece, Measures measures) {
     }
 
     /** A bundle is told by the yarns of its strands. */
-    private List<YarnTotal> totals(EndPlan start, EndPlan top, LoomRoom room) {
+    private List<YarnTotal> totals(Plan plan) {
         DesignWeft design = DesignWeft.of(piece);
-        double warp = warpYarn(piece, start, top, room);
+        Optional<SewnCord> cord = plan.sewnCord();
+        double warp = plan.warpYarn();
         List<Yarn> yarns = piece.yarns();
         double[] cut = yarns.stream()
-                .mapToDouble(yarn -> start.cut(yarn) + top.cut(yarn))
+                .mapToDouble(yarn -> plan.start().cut(yarn) + plan.top().cut(yarn))
                 .toArray();
         List<YarnTotal> totals = new ArrayList<>();
         for (Yarn yarn : yarns) {
@@ -72,7 +74,9 @@ record Planner(Piece piece, Measures measures) {
             double inDesign = design.parts().stream()
                     .mapToDouble(part -> part.yarn().strandsOf(yarn.id()) * part.length())
                     .sum();
-            YarnTotal total = new YarnTotal(yarn, inWarp, inEnds, inDesign);
+            double sewnOn = cord.map(one -> one.yarn().strandsOf(yarn.id()) * one.yarnLength())
+                    .orElse(0.0);
+            YarnTotal total = new YarnTotal(yarn, inWarp, inEnds, inDesign, sewnOn);
             if (total.length() > 0) {
                 totals.add(total);
             }

@@ -33,6 +33,11 @@ public record Work(YarnBlock block, Yarn yarn, Setting setting, List<Row> rows, 
         return oneLength.before().isEmpty() ? Optional.of(oneLength.cut()) : Optional.empty();
     }
 
+    /** What is cut for it in all, mm, 0 or more. */
+    double cutTotal() {
+        return oneLength.before().isEmpty() ? oneLength.cut().butterflies().total() : 0;
+    }
+
     /** On the loom, mm, more than 0. */
     public double height() {
         return block.height(setting);
