@@ -40,7 +40,7 @@ record EndMemory(
 
     /** What may be taken over for a piece's end of so many blocks. */
     Recall on(Ground other, int count) {
-        return other.equals(ground) ? new Recall(this, count) : new Recall(NOTHING, count);
+        return !alone.isEmpty() && other.equals(ground) ? new Recall(this, count) : new Recall(NOTHING, count);
     }
 
     /** Finds the blocks of an end that is planned among those of the one that was. */

@@ -47,6 +47,10 @@ public record Plan(
         return of(Grown.undone(piece));
     }
 
+    Plan with(List<YarnTotal> others) {
+        return new Plan(piece, start, top, afterDesign, budget, room, others);
+    }
+
     /** The same as if nothing of it were woven yet. */
     public Plan unticked() {
         return new Plan(piece.withTicks(Ticks.NONE), start, top, afterDesign, budget, room, totals);

@@ -42,8 +42,8 @@ record Planner(Piece piece, Measures measures, EndMemory knownStart, EndMemory k
                 Budget.of(room, ends.start().height(), design, ends.top().height(), topPlanner.closed(topBlocks));
         EndPlan start = startPlanner.end(startBlocks, beginning, room.clearance(), room.freeBelow(budget, ends));
         EndPlan top = topPlanner.end(topBlocks, afterDesign, budget.designEnds(), room.freeAbove(budget, ends));
-        Plan plan = new Plan(piece, start, top, afterDesign, budget, room, totals(start, top, room));
-        return new Planned(plan, startPlanner.found(), topPlanner.found());
+        Plan plan = new Plan(piece, start, top, afterDesign, budget, room, List.of());
+        return new Planned(plan.with(totals(plan)), startPlanner.found(), topPlanner.found());
     }
 
     /** What isn't known is assumed: the last pick went under the left edge end and came out at the right. */
@@ -62,12 +62,13 @@ record Planner(Piece piece, Measures measures, EndMemory knownStart, EndMemory k
     }
 
     /** A bundle is told by the yarns of its strands. */
-    private List<YarnTotal> totals(EndPlan start, EndPlan top, LoomRoom room) {
+    private List<YarnTotal> totals(Plan plan) {
         DesignWeft design = DesignWeft.of(piece);
-        double warp = warpYarn(piece, start, top, room);
+        Optional<SewnCord> cord = plan.sewnCord();
+        double warp = plan.warpYarn();
         List<Yarn> yarns = piece.yarns();
-        double[] cut = start.cuts(yarns);
-        double[] cutAbove = top.cuts(yarns);
+        double[] cut = plan.start().cuts(yarns);
+        double[] cutAbove = plan.top().cuts(yarns);
         Arrays.setAll(cut, i -> cut[i] + cutAbove[i]);
         List<YarnTotal> totals = new ArrayList<>();
         for (Yarn yarn : yarns) {
@@ -78,7 +79,9 @@ record Planner(Piece piece, Measures measures, EndMemory knownStart, EndMemory k
             double inDesign = design.parts().stream()
                     .mapToDouble(part -> part.yarn().strandsOf(yarn.id()) * part.length())
                     .sum();
-            YarnTotal total = new YarnTotal(yarn, inWarp, inEnds, inDesign);
+            double sewnOn = cord.map(one -> one.yarn().strandsOf(yarn.id()) * one.yarnLength())
+                    .orElse(0.0);
+            YarnTotal total = new YarnTotal(yarn, inWarp, inEnds, inDesign, sewnOn);
             if (total.length() > 0) {
                 totals.add(total);
             }

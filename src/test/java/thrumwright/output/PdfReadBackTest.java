@@ -218,6 +218,11 @@ class PdfReadBackTest {
                             wrapping.count(),
                             Integer::sum));
         }
+        plan.sewnCord()
+                .ifPresent(cord -> counts.merge(
+                        cord.yarn().id() + "|" + length(cord.strand(), plan),
+                        cord.count() * cord.strands(),
+                        Integer::sum));
         return counts.entrySet().stream()
                 .map(cut -> cut.getValue() + " ×" + cut.getKey().split("\\|", 2)[1])
                 .toList();
