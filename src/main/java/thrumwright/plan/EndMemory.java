@@ -12,22 +12,21 @@ import thrumwright.yarn.Yarn;
 
 /**
  * What was worked out for the blocks of an end, to be taken over where nothing changed that it follows from: the block itself,
- * what its first row goes on from, and the ground of all.
+ * what its first row goes on from, and the basis of all.
  *
  * @param alone each as if its yarn were cut for it alone
  * @param before what the first row of each goes on from
  * @param after what the next row after each goes on from
  * @param joined each with the length that it is woven from
  */
-record EndMemory(
-        Ground ground, List<BlockPlan> alone, List<Course> before, List<Course> after, List<BlockPlan> joined) {
+record EndMemory(Basis basis, List<BlockPlan> alone, List<Course> before, List<Course> after, List<BlockPlan> joined) {
     /** Of an end that was never planned. */
     static final EndMemory NOTHING = new EndMemory(null, List.of(), List.of(), List.of(), List.of());
 
     /** What the figures of all blocks of an end follow from. */
-    record Ground(Warp warp, Loom loom, List<Yarn> yarns, String cordId, String wasteId, Yarn stripe, Habits habits) {
-        static Ground of(Piece piece, Place place) {
-            return new Ground(
+    record Basis(Warp warp, Loom loom, List<Yarn> yarns, String cordId, String wasteId, Yarn stripe, Habits habits) {
+        static Basis of(Piece piece, Place place) {
+            return new Basis(
                     piece.warp(),
                     piece.loom(),
                     piece.yarns(),
@@ -39,8 +38,8 @@ record EndMemory(
     }
 
     /** What may be taken over for a piece's end of so many blocks. */
-    Recall on(Ground other, int count) {
-        return !alone.isEmpty() && other.equals(ground) ? new Recall(this, count) : new Recall(NOTHING, count);
+    Recall on(Basis other, int count) {
+        return !alone.isEmpty() && other.equals(basis) ? new Recall(this, count) : new Recall(NOTHING, count);
     }
 
     /** Finds the blocks of an end that is planned among those of the one that was. */

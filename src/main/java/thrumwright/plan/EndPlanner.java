@@ -48,8 +48,8 @@ final class EndPlanner {
     /** The blocks in their places, each going on from the one before. */
     List<BlockPlan> blocks(Course before) {
         List<Block> blocks = piece.end(place).blocks();
-        EndMemory.Ground ground = EndMemory.Ground.of(piece, place);
-        EndMemory.Recall recall = known.on(ground, blocks.size());
+        EndMemory.Basis basis = EndMemory.Basis.of(piece, place);
+        EndMemory.Recall recall = known.on(basis, blocks.size());
         List<BlockPlan> plans = new ArrayList<>(blocks.size());
         List<Course> befores = new ArrayList<>(blocks.size());
         List<Course> afters = new ArrayList<>(blocks.size());
@@ -65,7 +65,7 @@ final class EndPlanner {
             plans.add(plan);
         }
         List<BlockPlan> joined = Lengths.joined(piece, plans, recall);
-        found = new EndMemory(ground, plans, befores, afters, joined);
+        found = new EndMemory(basis, plans, befores, afters, joined);
         return joined;
     }
 
