@@ -126,8 +126,15 @@ class StartIT {
 
         var frame = window.frame("editor");
         waitFor(
-                "the title",
-                () -> onEventThread(() -> frame.target().getTitle()).contains("creek"));
+                "the keys",
+                () -> onEventThread(() -> ((javax.swing.JFrame) frame.target())
+                                .getRootPane()
+                                .getActionMap()
+                                .get("undo")
+                        != null));
+        assertThat(onEventThread(() -> frame.target().getTitle()))
+                .contains("Saltmarsh")
+                .doesNotContain("not saved");
         frame.button("tool.sheet").requireVisible().requireEnabled();
         frame.list("wares").requireVisible();
         frame.button("tool.undo").requireDisabled();

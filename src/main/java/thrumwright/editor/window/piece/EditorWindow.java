@@ -181,19 +181,20 @@ public final class EditorWindow implements MainWindow, PieceWindow {
 
     /** From now on the window answers. */
     private void listen() {
-        commands.add("block-menu", () -> {
-            Point at = canvas.looking().selectedPoint();
-            menus.popup().show(canvas, at.x, at.y);
-        });
+        commands.add("block-menu", () -> popup(canvas.looking().selectedPoint()));
         commands.bindWindow(frame.getRootPane());
         commands.bindCanvas(canvas);
-        canvas.setMenuAsked(event -> menus.popup().show(canvas, event.getX(), event.getY()));
+        canvas.setMenuAsked(event -> popup(event.getPoint()));
         drop.on(frame.getRootPane());
         session.listen(this::changed);
         changed(Change.FILE);
         files.tellUnknown();
         // drawn once there is something to look at, and where nobody waits
         EventQueue.invokeLater(() -> Icons.ofProgramWhenDrawn(frame::setIconImages));
+    }
+
+    private void popup(Point at) {
+        menus.popup().show(canvas, at.x, at.y);
     }
 
     /** As it was left; in a low window it is folded away at first, since the fields need the room. */
@@ -267,8 +268,7 @@ public final class EditorWindow implements MainWindow, PieceWindow {
     }
 
     private String title() {
-        String key = session.dirty() ? "window.unsaved" : "window";
-        return texts.say(key, Map.of("title", files.title()));
+        return texts.say(session.dirty() ? "window.unsaved" : "window", Map.of("title", files.title()));
     }
 
     private void bringSelected() {
