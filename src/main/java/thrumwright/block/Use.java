@@ -35,7 +35,7 @@ public record Use(Material material, boolean comesOut, Optional<Side> from, bool
     }
 
     Use unforced() {
-        return withFrom(Optional.empty());
+        return from.isEmpty() ? this : withFrom(Optional.empty());
     }
 
     public Use withComesOut(boolean other) {

@@ -211,7 +211,8 @@ public sealed interface YarnBlock extends TakesYarn permits PlainWeave, Twining,
 
     /** This block free to begin wherever the row before ends, in whatever shed is next. */
     default YarnBlock unforced() {
-        return withUse(use().unforced()).withFirstShed(Optional.empty());
+        boolean free = use().from().isEmpty() && firstShed().isEmpty();
+        return free ? this : withUse(use().unforced()).withFirstShed(Optional.empty());
     }
 
     /**

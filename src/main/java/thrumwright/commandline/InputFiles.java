@@ -8,7 +8,15 @@ import thrumwright.store.FileProblem;
 /** The pieces and classes that a command is about, one after another. */
 final class InputFiles {
     @Parameters(arity = "1..*", paramLabel = "FILE", descriptionKey = "files")
-    private final List<String> names = new ArrayList<>();
+    private final List<String> names;
+
+    InputFiles() {
+        this(List.of());
+    }
+
+    InputFiles(List<String> names) {
+        this.names = new ArrayList<>(names);
+    }
 
     /** What is done with one file. */
     interface OnEach {

@@ -17,13 +17,19 @@ final class PlanCommand implements Callable<Integer> {
     private final RootCommand commands;
 
     @Mixin
-    private final InputFiles files = new InputFiles();
+    private final InputFiles files;
 
     @Mixin
     private final AsJson json = new AsJson();
 
     PlanCommand(RootCommand commands) {
+        this(commands, List.of());
+    }
+
+    /** @param names of the files, as far as they are known before the parser tells more */
+    PlanCommand(RootCommand commands, List<String> names) {
         this.commands = commands;
+        this.files = new InputFiles(names);
     }
 
     @Override

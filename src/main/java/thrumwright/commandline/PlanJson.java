@@ -218,6 +218,7 @@ final class PlanJson {
         json.put("inWarp", total.inWarp());
         json.put("inEnds", total.inEnds());
         json.put("inDesign", total.inDesign());
+        json.put("sewnOn", total.sewnOn());
         json.put("grams", total.grams());
         return json;
     }

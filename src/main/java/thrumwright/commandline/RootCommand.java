@@ -11,7 +11,9 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.ResourceBundle;
 import java.util.Set;
+import java.util.concurrent.Callable;
 import java.util.function.Function;
+import java.util.function.IntSupplier;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import thrumwright.store.FileProblem;
@@ -39,9 +41,6 @@ public final class RootCommand implements Runnable {
         COMMANDS.put("begin", BeginCommand::new);
         COMMANDS.put("samples", SamplesCommand::new);
     }
-
-    /** Answered without looking at the commands. */
-    private static final Set<String> VERSION = Set.of("--version", "-V");
 
     static final int DONE = 0;
     static final int PROBLEM_FOUND = 1;
@@ -73,17 +72,40 @@ public final class RootCommand implements Runnable {
      */
     public static int run(
             String[] arguments, InputStream in, PrintStream out, PrintStream err, Path ownStructures, String version) {
-        if (arguments.length == 1 && VERSION.contains(arguments[0])) {
-            out.println(named(version));
-            return arrived(out, err, DONE);
-        }
         RootCommand commands = new RootCommand(new Console(in, out, err), ownStructures);
-        CommandLine line = commands.line(version, wanted(arguments));
-        line.setOut(new PrintWriter(out, true, StandardCharsets.UTF_8));
-        line.setErr(new PrintWriter(err, true, StandardCharsets.UTF_8));
-        int code = commands.executed(line, arguments);
+        PlainlyAsked plainly = new PlainlyAsked(arguments);
+        int code = DONE;
+        if (plainly.version()) {
+            out.println(named(version));
+        } else if (plainly.help()) {
+            out.writeBytes(RootHelp.bytes());
+        } else if (plainly.plans()) {
+            code = commands.survived(() -> commands.tried(new PlanCommand(commands, plainly.files())));
+        } else {
+            code = commands.parsed(version, arguments);
+        }
         err.flush();
         return arrived(out, err, code);
+    }
+
+    /** As the parser finds that it is meant. */
+    static int parsed(String[] arguments, Console console, Path ownStructures, String version) {
+        return new RootCommand(console, ownStructures).parsed(version, arguments);
+    }
+
+    private int parsed(String version, String... arguments) {
+        CommandLine line = line(version, wanted(arguments));
+        line.setOut(new PrintWriter(console.out(), true, StandardCharsets.UTF_8));
+        line.setErr(new PrintWriter(console.err(), true, StandardCharsets.UTF_8));
+        return survived(() -> line.execute(arguments));
+    }
+
+    private int tried(Callable<Integer> command) {
+        try {
+            return command.call();
+        } catch (Exception e) {
+            return trouble(e);
+        }
     }
 
     /**
@@ -137,9 +159,9 @@ public final class RootCommand implements Runnable {
     }
 
     /** What Java itself can't go on with is no answer either, and nobody's fault in the piece. */
-    private int executed(CommandLine line, String... arguments) {
+    private int survived(IntSupplier work) {
         try {
-            return line.execute(arguments);
+            return work.getAsInt();
         } catch (OutOfMemoryError e) {
             console.err().println(Said.of("memory"));
             return NO_MEMORY;

@@ -3,6 +3,7 @@ package thrumwright.measure;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -66,6 +67,11 @@ public final class Length implements Comparable<Length> {
     }
 
     private static Length read(String typed, Unit usual) {
+        Optional<Length> plain = PlainLength.of(typed).map(found -> checked(typed, found.millimetres()));
+        return plain.orElseGet(() -> readAll(typed, usual));
+    }
+
+    private static Length readAll(String typed, Unit usual) {
         if (typed.length() > MOST_TYPED) {
             throw new BadMeasure("length.wordy", Map.of("most", MOST_TYPED, "count", typed.length()));
         }

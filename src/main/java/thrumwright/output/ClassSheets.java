@@ -11,7 +11,6 @@ import java.util.function.Supplier;
 import java.util.stream.IntStream;
 import thrumwright.drawing.Fonts;
 import thrumwright.drawing.Palette;
-import thrumwright.measure.Phrases;
 import thrumwright.output.html.ClassHtml;
 import thrumwright.output.page.Progress;
 import thrumwright.output.page.SheetPages;
@@ -21,7 +20,6 @@ import thrumwright.output.pdf.PdfFile;
 import thrumwright.plan.Plan;
 import thrumwright.plan.finding.ClassPlan;
 import thrumwright.sheet.ClassText;
-import thrumwright.sheet.PlainText;
 import thrumwright.sheet.SheetMark;
 import thrumwright.sheet.WarpingSheet;
 import thrumwright.sheet.WarpingText;
@@ -201,7 +199,7 @@ public record ClassSheets(ClassPlan plan, SheetLook look, Supplier<Fonts> fonts,
     private String mark(WrittenClass written, int place) {
         return place == 0 || place > plan.plans().size()
                 ? SheetMark.of(plan, written.lists(), locale)
-                : SheetMark.of(plan.plans().get(place - 1), written.loom(place - 1), locale);
+                : SheetMark.of(written, place - 1);
     }
 
     /** Writes all pages of a sheet, the first under the number after {@code before}; gives the last number. */
@@ -218,7 +216,7 @@ public record ClassSheets(ClassPlan plan, SheetLook look, Supplier<Fonts> fonts,
         if (index == 0) {
             return ClassText.of(written.lists(), locale);
         }
-        String sheet = PlainText.of(written.loom(index - 1), Phrases.of("thrumwright.sheet.steps", locale));
+        String sheet = written.text(index - 1);
         Plan loom = plan.plans().get(index - 1);
         return warping() ? sheet + "\n" + WarpingText.of(WarpingSheet.of(loom, locale)) : sheet;
     }

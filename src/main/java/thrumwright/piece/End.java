@@ -2,15 +2,11 @@ package thrumwright.piece;
 
 import java.util.ArrayList;
 import java.util.Collection;
-import java.util.Collections;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 import java.util.function.UnaryOperator;
 import java.util.stream.IntStream;
 import thrumwright.block.Block;
-import thrumwright.block.OwnWords;
 import thrumwright.block.YarnBlock;
 
 /**
@@ -23,17 +19,7 @@ public record End(List<Block> blocks) {
     public static final int MOST_BLOCKS = 500;
 
     public End {
-        blocks = List.copyOf(blocks);
-        if (blocks.size() > MOST_BLOCKS) {
-            throw new IllegalArgumentException("an end has at most " + MOST_BLOCKS + " blocks");
-        }
-        Set<String> ids = new HashSet<>();
-        for (Block block : blocks) {
-            if (!ids.add(block.id())) {
-                throw new IllegalArgumentException("two blocks have the id “" + block.id() + "”");
-            }
-            OwnWords.check(block);
-        }
+        blocks = Stacked.of(blocks);
     }
 
     public static End empty() {
@@ -59,26 +45,41 @@ public record End(List<Block> blocks) {
      * and sides that a block demands go along, so that nothing is lost; see {@link #unforced()}.
      */
     public End mirrored() {
-        List<Block> reversed = new ArrayList<>(blocks);
-        Collections.reverse(reversed);
-        return new End(reversed).map(Block::mirrored);
+        return new End(stack().reflected(Block::mirrored));
+    }
+
+    /** {@link #mirrored()} and {@link #unforced()}. */
+    End reflected() {
+        return new End(stack().reflected(block -> free(block.mirrored())));
+    }
+
+    private static Block free(Block block) {
+        Optional<YarnBlock> woven = block.woven();
+        return woven.isPresent() ? woven.get().unforced() : block;
+    }
+
+    private Stacked stack() {
+        return Stacked.of(blocks);
     }
 
     /** Every block free to go on from the row before it. */
     public End unforced() {
-        return map(block -> block.woven().<Block>map(YarnBlock::unforced).orElse(block));
+        return map(End::free);
     }
 
     public End without(Collection<String> ids) {
-        return new End(
-                blocks.stream().filter(block -> !ids.contains(block.id())).toList());
+        return ids.isEmpty()
+                ? this
+                : changed(blocks.stream()
+                        .filter(block -> !ids.contains(block.id()))
+                        .toList());
     }
 
     /** @param index from 0 (lowest) to the number of blocks */
     public End with(int index, Block block) {
         List<Block> more = new ArrayList<>(blocks);
         more.add(index, block);
-        return new End(more);
+        return changed(more);
     }
 
     /** The same end with another block in the place of the one that has its id. */
@@ -91,8 +92,12 @@ public record End(List<Block> blocks) {
      * design where none does.
      */
     End withFinishesAtTheEdge(Place place) {
-        List<Block> finishes =
-                blocks.stream().filter(block -> block.finish().isPresent()).toList();
+        List<Block> finishes = new ArrayList<>();
+        for (Block block : blocks) {
+            if (block.finish().isPresent()) {
+                finishes.add(block);
+            }
+        }
         if (finishes.isEmpty()) {
             return this;
         }
@@ -114,7 +119,12 @@ public record End(List<Block> blocks) {
     }
 
     public End map(UnaryOperator<Block> change) {
-        return new End(blocks.stream().map(change).toList());
+        return changed(blocks.stream().map(change).toList());
+    }
+
+    /** With other blocks; what stays takes no room again. */
+    private End changed(List<Block> others) {
+        return new End(stack().changed(others));
     }
 
     /** An id that no block here has, made from a stem: {@code soumak}, {@code soumak-2} … */

@@ -93,7 +93,11 @@ public record Piece(
     }
 
     private static List<String> ownYarns(End end) {
-        return end.blocks().stream().flatMap(block -> block.ownYarn().stream()).toList();
+        List<String> own = new ArrayList<>();
+        for (Block block : end.blocks()) {
+            block.ownYarn().ifPresent(own::add);
+        }
+        return own;
     }
 
     /** Whether a block is worked with a yarn of its own that this piece doesn't have. */
@@ -186,10 +190,7 @@ public record Piece(
         if (top instanceof Top.OnItsOwn own) {
             return own.end();
         }
-        return start.without(((Top.FollowsStart) top).leftOut())
-                .mirrored()
-                .unforced()
-                .withFinishesAtTheEdge(Place.TOP);
+        return start.without(((Top.FollowsStart) top).leftOut()).reflected().withFinishesAtTheEdge(Place.TOP);
     }
 
     public boolean topFollows() {

@@ -15,9 +15,11 @@ final class Wound {
      * @throws Refused if the yarn of a strand isn't there, or is a bundle
      */
     static List<Yarn> from(List<Yarn> yarns) {
-        return yarns.stream()
+        List<Yarn> wound = yarns.stream()
                 .map(yarn -> yarn.woundFrom(part -> among(yarns, part, yarn)))
                 .toList();
+        // the very same list, so that a piece shares it with what it was made from
+        return wound.equals(yarns) ? List.copyOf(yarns) : wound;
     }
 
     private static Yarn among(List<Yarn> yarns, Yarn part, Yarn bundle) {

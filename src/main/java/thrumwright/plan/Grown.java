@@ -39,6 +39,9 @@ record Grown(Piece piece, Measures measures, LoomRoom room) {
     }
 
     private List<BlockPlan> blocks(Place place, List<BlockPlan> planned, double onLoom, double toldFrom) {
+        if (measures.isEmpty()) {
+            return planned;
+        }
         List<BlockPlan> grown = new ArrayList<>();
         for (int i = 0; i < planned.size(); i++) {
             BlockPlan block = planned.get(i);

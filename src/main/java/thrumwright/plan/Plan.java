@@ -5,7 +5,6 @@ import java.util.Optional;
 import thrumwright.block.Course;
 import thrumwright.block.WarpLoops;
 import thrumwright.piece.Datum;
-import thrumwright.piece.Measures;
 import thrumwright.piece.Piece;
 import thrumwright.piece.Place;
 import thrumwright.piece.Ticks;
@@ -30,7 +29,7 @@ public record Plan(
     }
 
     public static Plan of(Piece piece) {
-        return new Planner(piece, Measures.NONE).plan();
+        return Planned.of(piece).plan();
     }
 
     /**
@@ -38,12 +37,18 @@ public record Plan(
      * what lies above moves with them. Where nothing was measured it is the plan.
      */
     public static Plan asWoven(Piece piece) {
-        return new Planner(piece, piece.measures()).plan();
+        return new Planner(piece, piece.measures(), EndMemory.NOTHING, EndMemory.NOTHING)
+                .planned()
+                .plan();
     }
 
     /** As it was planned before anything was changed to make up for what was measured. */
     public static Plan asFirstPlanned(Piece piece) {
         return of(Grown.undone(piece));
+    }
+
+    Plan with(List<YarnTotal> others) {
+        return new Plan(piece, start, top, afterDesign, budget, room, others);
     }
 
     /** The same as if nothing of it were woven yet. */

@@ -22,7 +22,7 @@ public record SewnCord(Yarn yarn, int count, double length, double tucked, int s
     private static final double TUCKED = 20;
 
     /** Yarn in the knots at both ends of a cord, mm (from memory). */
-    private static final double KNOTS = 100;
+    public static final double KNOTS = 100;
 
     /** Cut length over the length of the cord, plied and plaited: published hand rules for fringes. */
     private static final double PLIED = 1.25;

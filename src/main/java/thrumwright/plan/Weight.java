@@ -11,15 +11,20 @@ import java.util.stream.Stream;
  * @param ends what stays of both ends, with what tassels are wrapped with
  * @param design its weft
  * @param bands that hems are faced with
+ * @param cord along the edges
  */
-public record Weight(double warp, double ends, double design, double bands) {
+public record Weight(double warp, double ends, double design, double bands, double cord) {
     public static Weight of(Plan plan) {
-        return new Weight(warp(plan), ends(plan), DesignWeft.of(plan.piece()).grams(), bands(plan));
+        return new Weight(warp(plan), ends(plan), DesignWeft.of(plan.piece()).grams(), bands(plan), cord(plan));
     }
 
     /** The whole piece, in grams, 0 or more. */
     public double total() {
-        return warp + ends + design + bands;
+        return warp + ends + design + bands + cord;
+    }
+
+    private static double cord(Plan plan) {
+        return plan.sewnCord().map(cord -> cord.yarn().grams(cord.yarnLength())).orElse(0.0);
     }
 
     private static double bands(Plan plan) {

@@ -75,7 +75,7 @@ final class ClassCuts {
 
     private void gather(int member, Plan one) {
         for (CutLine cut : written.loom(member).cuts()) {
-            long length = Math.round(one.end(cut.place()).each(cut.blockId()) * SAME);
+            long length = Math.round(cut.mm() * SAME);
             gathered.computeIfAbsent(Stuff.of(cut), none -> new TreeMap<>(Collections.reverseOrder()))
                     .computeIfAbsent(length, none -> new LinkedHashMap<>())
                     .computeIfAbsent(cut.use(), none -> new LinkedHashMap<>())

@@ -7,6 +7,7 @@ import thrumwright.yarn.Yarn;
 /**
  * A line of the cut list.
  *
+ * @param blockId that takes it; empty for what is sewn to the finished piece
  * @param yarn to cut; empty for a band of cloth
  * @param what to cut, in words
  * @param strands of which each length consists, in words; empty if it is a yarn by itself
@@ -14,7 +15,8 @@ import thrumwright.yarn.Yarn;
  * @param use what it is for
  * @param step the number of the step that takes it
  * @param count how many pieces of {@code length} to cut
- * @param length to cut, in the weaver's units
+ * @param mm to cut, 0 or more
+ * @param length the same in the weaver's units
  * @param widths the same as a number of reference widths, in halves; empty for a band, which is no yarn to be measured out
  * @param shared said where one yarn is shared into several butterflies, or what a band is cut longer for; else empty
  */
@@ -28,6 +30,7 @@ public record CutLine(
         String use,
         int step,
         int count,
+        double mm,
         String length,
         String widths,
         String shared) {

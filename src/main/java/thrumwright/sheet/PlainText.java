@@ -13,16 +13,27 @@ public final class PlainText {
 
     /** The whole sheet; lines end with \n and are at most 80 characters long. */
     public static String of(StepSheet sheet, Phrases headings) {
-        PlainText plain = new PlainText(headings);
-        plain.write(sheet);
-        return plain.lines.text();
+        return head(sheet) + work(sheet, headings);
     }
 
-    private void write(StepSheet sheet) {
+    /** The title, and the facts, among which is whose sheet it is. */
+    static String head(StepSheet sheet) {
+        TextLines lines = new TextLines();
         lines.heading(sheet.title(), '=');
         for (Fact fact : sheet.facts()) {
             lines.wrapped(fact.name() + ": " + fact.value(), "", "    ");
         }
+        return lines.text();
+    }
+
+    /** All that follows, the same for all who have the same plan. */
+    static String work(StepSheet sheet, Phrases headings) {
+        PlainText plain = new PlainText(headings);
+        plain.write(sheet);
+        return "\n" + plain.lines.text();
+    }
+
+    private void write(StepSheet sheet) {
         if (!sheet.findings().isEmpty()) {
             lines.heading(phrases.say("heading.findings"), '-');
             sheet.findings().forEach(finding -> lines.wrapped(finding, "  • ", "    "));

@@ -27,9 +27,21 @@ public final class SheetMark {
 
     /** Of one sheet. */
     public static String of(Plan plan, StepSheet sheet, Locale locale) {
-        Stream<String> name = sheet.name().stream();
-        Stream<String> words = Stream.of(PlainText.of(sheet, Phrases.of("thrumwright.sheet.steps", locale)));
-        return of(Stream.of(name, words, colours(plan)).flatMap(part -> part));
+        return of(plan, sheet, PlainText.of(sheet, Phrases.of("thrumwright.sheet.steps", locale)));
+    }
+
+    /**
+     * Of a loom's sheet in a class.
+     *
+     * @param member from 0
+     */
+    public static String of(WrittenClass written, int member) {
+        return of(written.plan().plans().get(member), written.loom(member), written.text(member));
+    }
+
+    private static String of(Plan plan, StepSheet sheet, String words) {
+        return of(Stream.of(sheet.name().stream(), Stream.of(words), colours(plan))
+                .flatMap(part -> part));
     }
 
     /** Of a class's common lists: it changes with any of the sheets' cuts. */

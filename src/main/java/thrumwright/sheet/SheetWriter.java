@@ -24,6 +24,7 @@ import thrumwright.plan.Finish;
 import thrumwright.plan.Hem;
 import thrumwright.plan.Plan;
 import thrumwright.plan.SewnBand;
+import thrumwright.plan.SewnCord;
 import thrumwright.plan.Work;
 import thrumwright.plan.Wrapping;
 import thrumwright.plan.finding.Findings;
@@ -64,6 +65,20 @@ final class SheetWriter {
                 new YarnLines(piece, phrases, words).design(List.of(plan)),
                 yarns(),
                 chapters);
+    }
+
+    /** What another weaver has whose plan is the very same: only what tells whose it is differs. */
+    StepSheet like(StepSheet other) {
+        return new StepSheet(
+                other.title(),
+                name,
+                facts(),
+                other.findings(),
+                other.cutNote(),
+                other.cuts(),
+                other.yarnNote(),
+                other.yarns(),
+                other.chapters());
     }
 
     private List<Fact> facts() {
@@ -187,9 +202,10 @@ final class SheetWriter {
 
     /** Whether something of it is cut from a bundle. */
     private static boolean winds(Plan plan) {
-        return plan.piece().yarns().stream()
-                .filter(yarn -> yarn.bundle().isPresent())
-                .anyMatch(yarn -> plan.start().cut(yarn) + plan.top().cut(yarn) > 0);
+        return plan.sewnCord().flatMap(cord -> cord.yarn().bundle()).isPresent()
+                || plan.piece().yarns().stream()
+                        .filter(yarn -> yarn.bundle().isPresent())
+                        .anyMatch(yarn -> plan.start().cut(yarn) + plan.top().cut(yarn) > 0);
     }
 
     private static boolean ties(Plan plan) {
@@ -206,6 +222,9 @@ final class SheetWriter {
                 step.picture()
                         .filter(picture -> !step.take().isEmpty())
                         .ifPresent(picture -> addCuts(cuts, picture, step.number()));
+                Sewn.of(step.kind())
+                        .filter(Sewn.CORD::equals)
+                        .ifPresent(sewn -> cuts.add(cut(plan.sewnCord().orElseThrow(), step.number())));
             }
         }
         return cuts;
@@ -239,6 +258,7 @@ final class SheetWriter {
                 use,
                 step,
                 1,
+                band.length(),
                 shown.cut(band.length()),
                 "",
                 phrases.say("cut.turned-in", Map.of("in", shown.height(SewnBand.TURNED_IN))));
@@ -255,6 +275,7 @@ final class SheetWriter {
                 words.name(finish.block()),
                 step,
                 wrapping.count(),
+                wrapping.each().length(),
                 shown.cut(wrapping.each().length()),
                 shown.halves(wrapping.each().widths()),
                 eachStrand(wrapping.yarn(), wrapping.each().length()).orElse(""));
@@ -280,9 +301,30 @@ final class SheetWriter {
                 new LengthWords(phrases, words).all(work),
                 step,
                 butterflies.count(),
+                each,
                 shown.cut(each),
                 shown.halves(widths),
                 Stream.concat(eachStrand(work.yarn(), each).stream(), shared.stream())
+                        .collect(Collectors.joining("; ")));
+    }
+
+    private CutLine cut(SewnCord cord, int step) {
+        return new CutLine(
+                Place.START,
+                "",
+                Optional.of(cord.yarn()),
+                cord.yarn().name(),
+                strands(cord.yarn()),
+                "",
+                phrases.say("cut.edge-cord", Map.of("count", cord.count())),
+                step,
+                cord.count() * cord.strands(),
+                cord.strand(),
+                shown.cut(cord.strand()),
+                shown.halves(Decimals.roundedUp(cord.strand() / piece.reference(), 0.5)),
+                Stream.concat(
+                                eachStrand(cord.yarn(), cord.strand()).stream(),
+                                Stream.of(phrases.say("cut.knots", Map.of("knots", shown.cut(SewnCord.KNOTS)))))
                         .collect(Collectors.joining("; ")));
     }
 

@@ -2,11 +2,13 @@ package thrumwright.sheet;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.regex.Pattern;
 import thrumwright.measure.Unbroken;
 
 /** Plain text in lines: headings, and sentences broken between words. */
 final class TextLines {
     private static final int WIDTH = 80;
+    private static final Pattern SPACES = Pattern.compile("\\s+");
 
     private final StringBuilder text = new StringBuilder();
 
@@ -43,7 +45,7 @@ final class TextLines {
     private static List<String> lines(String sentence, int width) {
         List<String> lines = new ArrayList<>();
         StringBuilder line = new StringBuilder();
-        for (String word : Unbroken.of(sentence).split("\\s+")) {
+        for (String word : SPACES.split(Unbroken.of(sentence))) {
             if (!line.isEmpty() && line.length() + 1 + word.length() > width) {
                 lines.add(line.toString());
                 line.setLength(0);

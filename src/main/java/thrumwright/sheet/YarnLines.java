@@ -127,6 +127,9 @@ final class YarnLines {
         if (total.inDesign() > 0) {
             uses.add(phrases.say("use.design", Map.of("length", shown.total(total.inDesign()))));
         }
+        if (total.sewnOn() > 0) {
+            uses.add(phrases.say("use.edge-cord"));
+        }
         return uses;
     }
 }

@@ -89,11 +89,7 @@ final class BlockFormats {
 
         @Override
         public void write(Block block, Writing out) {
-            KINDS.stream()
-                    .filter(kind -> kind.sort().isInstance(block))
-                    .findFirst()
-                    .orElseThrow(() -> new IllegalStateException("no format for " + block))
-                    .write(block, out);
+            kind(block).write(block, out);
         }
     };
 
@@ -157,6 +153,15 @@ final class BlockFormats {
             }
         }
         throw in.mustBe("kind", KEY.like());
+    }
+
+    private static Kind<?> kind(Block block) {
+        for (Kind<?> kind : KINDS) {
+            if (kind.sort().isInstance(block)) {
+                return kind;
+            }
+        }
+        throw new IllegalStateException("no format for " + block);
     }
 
     private static Kind<OrderingCord> orderingCord() {

@@ -142,10 +142,11 @@ final class Choices<T> implements ValueType<T> {
 
     @Override
     public Node node(T value, Unknown around, String field) {
-        return values.entrySet().stream()
-                .filter(entry -> entry.getValue().equals(value))
-                .findFirst()
-                .map(entry -> Node.Text.of(entry.getKey()))
-                .orElseThrow(() -> new IllegalStateException("no name for " + value));
+        for (Map.Entry<String, T> entry : values.entrySet()) {
+            if (entry.getValue().equals(value)) {
+                return Node.Text.of(entry.getKey());
+            }
+        }
+        throw new IllegalStateException("no name for " + value);
     }
 }

@@ -19,6 +19,8 @@ public record ClassFile(ClassSet set, Optional<String> pieceName, Unknown unknow
     /** The version of the class file that this program reads and writes. */
     public static final int VERSION = 1;
 
+    private static final String QUOTED_MARK = "\"" + ClassFormat.MARK + "\"";
+
     private static final PieceSource NOWHERE = name -> {
         throw new IllegalStateException("nothing is read while a class is written");
     };
@@ -53,6 +55,10 @@ public record ClassFile(ClassSet set, Optional<String> pieceName, Unknown unknow
 
     /** Whether a text is meant to be a class: JSON with the mark of one. */
     public static boolean isClass(String text) {
+        // a letter of the mark may be spelt by its number
+        if (!text.contains(QUOTED_MARK) && !text.contains("\\u")) {
+            return false;
+        }
         try {
             return Json.read(text) instanceof Node.Obj object && object.fields().containsKey(ClassFormat.MARK);
         } catch (FileProblem e) {

@@ -97,7 +97,9 @@ class Declared<T> {
 
         @Override
         public void write(T value, Writing out) {
-            written.forEach(field -> field.accept(value, out));
+            for (BiConsumer<T, Writing> field : written) {
+                field.accept(value, out);
+            }
         }
     }
 }

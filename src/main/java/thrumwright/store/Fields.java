@@ -13,18 +13,27 @@ import thrumwright.measure.Refused;
 /** The fields of one JSON object, asked for one by one; what nobody asked for is unknown and kept. */
 final class Fields {
     private final Node.Obj object;
+    private final Members members;
     private final Path path;
     private final Yarns yarns;
-    private final Set<String> asked = new HashSet<>();
-    private final List<Phrase> notices = new ArrayList<>();
-    private final Map<String, Node> rest = new LinkedHashMap<>();
-    private final Map<String, Fields> inner = new LinkedHashMap<>();
-    private final Map<String, Unknown> elsewhere = new LinkedHashMap<>();
+    /** By the places of the members. */
+    private final boolean[] asked;
+    /** Where the field stands that was asked for last: mostly the next to be asked for is the same or stands behind it. */
+    private int looked;
+
+    private List<Phrase> notices = List.of();
+    private Map<String, Node> rest = Map.of();
+    /** The objects within, by the field that holds one or a list of them. */
+    private Map<String, List<Fields>> inner = Map.of();
+
+    private Map<String, Unknown> elsewhere = Map.of();
 
     private Fields(Node.Obj object, Path path, Yarns yarns) {
         this.object = object;
+        this.members = Members.of(object.fields());
         this.path = path;
         this.yarns = yarns;
+        this.asked = new boolean[members.size()];
     }
 
     /** The ids of the yarns that a document has, once they are known; before, or where it has none of its own, any will do. */
@@ -33,32 +42,58 @@ final class Fields {
         private final Set<String> bundles = new HashSet<>();
     }
 
-    /** Where an object stands in its document, to be said to the reader. */
-    private record Path(Optional<Phrase> said) {
+    /**
+     * Where an object stands in its document. It is put into words only where there is something to say of it.
+     *
+     * @param around the object that holds it; null: it is the whole document
+     * @param field of that object
+     * @param what it is one of, as in the keys of what is said of it; null: the only one
+     * @param n from 1
+     * @param id empty: it is known by n
+     */
+    private record Path(Path around, String field, String what, int n, String id) {
+        static final Path WHOLE = new Path(null, "", null, 1, "");
+
         Path field(String name) {
-            return new Path(Optional.of(said.map(at -> new Phrase("path.field", Map.of("path", at, "name", name)))
-                    .orElseGet(() -> Phrase.of(name))));
+            return new Path(this, name, null, 1, "");
         }
 
-        /** @param n from 1 */
-        Path item(String what, int n, String id) {
-            Phrase item = new Phrase("path." + what, Map.of("path", said.orElseThrow(), "n", n));
-            return new Path(Optional.of(id.isEmpty() ? item : new Phrase("path.id", Map.of("path", item, "id", id))));
+        Path item(String name, String sort, int number, String known) {
+            return new Path(this, name, sort, number, known);
+        }
+
+        /** By which it is known among the objects of the one around it. */
+        String place() {
+            return what == null ? field : field + "#" + (id.isEmpty() ? Integer.toString(n - 1) : id);
+        }
+
+        /** To be said to the reader; empty for the whole document. */
+        Optional<Phrase> said() {
+            if (around == null) {
+                return Optional.empty();
+            }
+            Phrase here = around.said()
+                    .map(at -> new Phrase("path.field", Map.of("path", at, "name", field)))
+                    .orElseGet(() -> Phrase.of(field));
+            if (what == null) {
+                return Optional.of(here);
+            }
+            Phrase item = new Phrase("path." + what, Map.of("path", here, "n", n));
+            return Optional.of(id.isEmpty() ? item : new Phrase("path.id", Map.of("path", item, "id", id)));
         }
 
         FileProblem problem(Node.Spot spot, Phrase why, Throwable cause) {
-            return new FileProblem(spot, said, why, cause);
+            return new FileProblem(spot, said(), why, cause);
         }
     }
 
     /** The fields of a whole document. */
     static Fields of(String text) throws FileProblem {
         Node node = Json.read(text);
-        Path whole = new Path(Optional.empty());
         if (node instanceof Node.Obj object) {
-            return new Fields(object, whole, new Yarns());
+            return new Fields(object, Path.WHOLE, new Yarns());
         }
-        throw whole.problem(node.spot(), new Phrase("file.begins"), null);
+        throw Path.WHOLE.problem(node.spot(), new Phrase("file.begins"), null);
     }
 
     /** From here on, only these are ids of yarns. */
@@ -107,9 +142,9 @@ final class Fields {
      * @param what this object is, as in the keys of what is said of it
      */
     void without(Set<String> others, String what) throws FileProblem {
-        for (String name : object.fields().keySet()) {
-            if (others.contains(name) && !asked.contains(name)) {
-                throw problem(name, new Phrase("file.foreign." + what), null);
+        for (int i = 0; i < asked.length; i++) {
+            if (!asked[i] && others.contains(members.name(i))) {
+                throw problem(members.name(i), new Phrase("file.foreign." + what), null);
             }
         }
     }
@@ -117,15 +152,25 @@ final class Fields {
     /**
      * Call when all known fields have been asked for.
      *
-     * @param known all fields that an object of this sort may have
+     * @param known tells all fields that an object of this sort may have
      */
-    void done(Set<String> known) {
-        rest.putAll(object.fields());
-        rest.keySet().removeAll(asked);
-        rest.keySet().stream()
-                .filter(name -> !Spelling.isOthers(name))
-                .map(name -> problem(name, notKnown(name, known), null).why())
-                .forEach(notices::add);
+    void done(Format<?> known) {
+        for (int i = 0; i < asked.length; i++) {
+            if (!asked[i]) {
+                left(members.name(i), members.node(i), known);
+            }
+        }
+    }
+
+    private void left(String name, Node value, Format<?> known) {
+        if (rest.isEmpty()) {
+            rest = new LinkedHashMap<>();
+            notices = new ArrayList<>();
+        }
+        rest.put(name, value);
+        if (!Spelling.isOthers(name)) {
+            notices.add(problem(name, notKnown(name, known.names()), null).why());
+        }
     }
 
     private static Phrase notKnown(String name, Set<String> known) {
@@ -136,45 +181,74 @@ final class Fields {
 
     /** What nobody asked for in a file that a field names. */
     void keep(String field, Unknown unknown) {
+        if (elsewhere.isEmpty()) {
+            elsewhere = new LinkedHashMap<>();
+        }
         elsewhere.put(field, unknown);
     }
 
     /** What nobody asked for, here and within. */
     Unknown unknown() {
+        boolean leaf = inner.isEmpty() && elsewhere.isEmpty();
+        Map<String, Unknown> deeper = leaf ? Map.of() : within();
+        return rest.isEmpty() && deeper.isEmpty() ? Unknown.none() : Unknown.of(rest, deeper, notices);
+    }
+
+    private Map<String, Unknown> within() {
         Map<String, Unknown> deeper = new LinkedHashMap<>(elsewhere);
-        inner.forEach((place, fields) -> deeper.put(place, fields.unknown()));
-        return Unknown.of(rest, deeper, notices);
+        for (List<Fields> objects : inner.values()) {
+            for (Fields each : objects) {
+                Unknown within = each.unknown();
+                if (!within.isEmpty()) {
+                    deeper.put(each.path.place(), within);
+                }
+            }
+        }
+        return deeper;
     }
 
     boolean has(String name) {
-        Node value = object.fields().get(name);
+        Node value = members.get(name);
         return value != null && !(value instanceof Node.Nothing);
     }
 
     /** Whether a field is there; null stands for one that isn't, and isn't kept. */
     boolean isMarked(String name) {
-        return has(name) || object.fields().containsKey(name) && !asked.add(name);
+        Node value = members.get(name);
+        if (value instanceof Node.Nothing) {
+            node(name);
+            return false;
+        }
+        return value != null;
     }
 
     /** Whether a field is there and holds a text. */
     boolean isText(String name) {
-        return object.fields().get(name) instanceof Node.Text;
+        return members.get(name) instanceof Node.Text;
     }
 
     /** What a field holds that is there. */
     Node node(String name) {
-        asked.add(name);
-        return object.fields().get(name);
+        int place = members.at(name, looked);
+        if (place < 0) {
+            return null;
+        }
+        asked[place] = true;
+        looked = place;
+        return members.node(place);
     }
 
     <V> V needed(String name, ValueType<V> type) throws FileProblem {
-        Optional<V> value = optional(name, type);
-        return value.orElseThrow(() -> problem(new Phrase("file.missing", Map.of("name", name, "like", type.like()))));
+        Node there = node(name);
+        if (there == null || there instanceof Node.Nothing) {
+            throw problem(new Phrase("file.missing", Map.of("name", name, "like", type.like())));
+        }
+        return type.read(this, name);
     }
 
     <V> Optional<V> optional(String name, ValueType<V> type) throws FileProblem {
-        asked.add(name);
-        return has(name) ? Optional.of(type.read(this, name)) : Optional.empty();
+        Node there = node(name);
+        return there == null || there instanceof Node.Nothing ? Optional.empty() : Optional.of(type.read(this, name));
     }
 
     /** @param what the document is, as in the keys of what is said of it */
@@ -191,15 +265,18 @@ final class Fields {
 
     Fields object(String name) throws FileProblem {
         if (node(name) instanceof Node.Obj value) {
-            return within(name, value, path.field(name));
+            Fields fields = new Fields(value, path.field(name), yarns);
+            within(name, List.of(fields));
+            return fields;
         }
         throw mustBe(name, new Phrase("like.object"));
     }
 
-    private Fields within(String place, Node.Obj value, Path at) {
-        Fields fields = new Fields(value, at, yarns);
-        inner.put(place, fields);
-        return fields;
+    private void within(String name, List<Fields> objects) {
+        if (inner.isEmpty()) {
+            inner = new LinkedHashMap<>();
+        }
+        inner.put(name, objects);
     }
 
     /** The objects of a list, each known by its position from 0, or by its id if it has one and {@code byId}. */
@@ -208,26 +285,25 @@ final class Fields {
         if (items.size() > most) {
             throw problem(name, new Phrase("file.list-long", Map.of("most", most)), null);
         }
-        List<Fields> all = new ArrayList<>();
+        List<Fields> all = new ArrayList<>(items.size());
+        Set<String> ids = new HashSet<>(2 * items.size());
         for (int i = 0; i < items.size(); i++) {
-            all.add(item(name, what, i, items.get(i), byId));
+            Fields item = item(name, what, i, items.get(i), byId);
+            if (!item.path.id.isEmpty() && !ids.add(item.path.id)) {
+                throw item.problem("id", new Phrase("file.id-twice." + what), null);
+            }
+            all.add(item);
         }
+        within(name, all);
         return all;
     }
 
     private Fields item(String name, String what, int index, Node node, boolean byId) throws FileProblem {
-        Path list = path.field(name);
         if (!(node instanceof Node.Obj value)) {
-            throw list.item(what, index + 1, "").problem(node.spot(), new Phrase("file.must-be-object"), null);
+            throw path.item(name, what, index + 1, "").problem(node.spot(), new Phrase("file.must-be-object"), null);
         }
         String id = byId && value.fields().get("id") instanceof Node.Text text ? text.value() : "";
-        String place = name + "#" + (id.isEmpty() ? index : id);
-        boolean twice = !id.isEmpty() && inner.containsKey(place);
-        Fields fields = within(place, value, list.item(what, index + 1, id));
-        if (twice) {
-            throw fields.problem("id", new Phrase("file.id-twice." + what), null);
-        }
-        return fields;
+        return new Fields(value, path.item(name, what, index + 1, id), yarns);
     }
 
     List<String> texts(String name) throws FileProblem {

@@ -31,7 +31,7 @@ interface Format<T> extends ValueType<T> {
     /** Made of all that an object holds; what isn't known of it is kept. */
     default T whole(Fields object) throws FileProblem {
         T made = object.made(() -> make(object));
-        object.done(names());
+        object.done(this);
         return made;
     }
 

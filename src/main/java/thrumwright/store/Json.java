@@ -8,6 +8,7 @@ import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.core.JsonToken;
 import com.fasterxml.jackson.core.StreamReadConstraints;
 import com.fasterxml.jackson.core.StreamReadFeature;
+import com.fasterxml.jackson.core.base.ParserBase;
 import com.fasterxml.jackson.core.exc.StreamConstraintsException;
 import com.fasterxml.jackson.core.util.DefaultIndenter;
 import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
@@ -16,7 +17,6 @@ import java.io.IOException;
 import java.io.StringWriter;
 import java.io.UncheckedIOException;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -36,15 +36,23 @@ final class Json {
     private static final Pattern HALF_CHARACTER =
             Pattern.compile("[\\uD800-\\uDBFF](?![\\uDC00-\\uDFFF])|(?<![\\uD800-\\uDBFF])[\\uDC00-\\uDFFF]");
 
-    private static final JsonFactory FACTORY = JsonFactory.builder()
-            .enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION)
-            .streamReadConstraints(StreamReadConstraints.builder()
-                    .maxNestingDepth(DEEPEST)
-                    .maxStringLength(LONGEST_TEXT)
-                    .maxNumberLength(LONGEST_NUMBER)
-                    .maxNameLength(LONGEST_TEXT)
-                    .build())
-            .build();
+    private static final JsonFactory FACTORY = factory(false);
+
+    private static final class Twice extends IOException {
+        private static final long serialVersionUID = 1;
+    }
+
+    private static JsonFactory factory(boolean strict) {
+        return JsonFactory.builder()
+                .configure(StreamReadFeature.STRICT_DUPLICATE_DETECTION, strict)
+                .streamReadConstraints(StreamReadConstraints.builder()
+                        .maxNestingDepth(DEEPEST)
+                        .maxStringLength(LONGEST_TEXT)
+                        .maxNumberLength(LONGEST_NUMBER)
+                        .maxNameLength(LONGEST_TEXT)
+                        .build())
+                .build();
+    }
 
     private Json() {}
 
@@ -54,12 +62,37 @@ final class Json {
             throw new FileProblem(new Phrase("file.far-too-long"), null);
         }
         String document = text.startsWith(BYTE_ORDER_MARK) ? text.substring(1) : text;
-        String begins = document.stripLeading();
-        if (!begins.isEmpty() && "{[".indexOf(begins.charAt(0)) < 0) {
+        if (!begins(document)) {
             throw problem(new Node.Spot(1, 1), new Phrase("file.begins"), null);
         }
-        try (JsonParser parser = FACTORY.createParser(document)) {
+        try {
+            return read(document, FACTORY);
+        } catch (Twice e) {
+            return readAgain(document);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    /** Whether it begins like an object or a list, if there is anything. */
+    private static boolean begins(String document) {
+        int at = 0;
+        while (at < document.length() && Character.isWhitespace(document.charAt(at))) {
+            at++;
+        }
+        return at == document.length() || "{[".indexOf(document.charAt(at)) >= 0;
+    }
+
+    private static Node read(String document, JsonFactory factory) throws IOException, FileProblem {
+        try (JsonParser parser = factory.createParser(document)) {
             return whole(parser);
+        }
+    }
+
+    /** Where a name stands twice the parser itself says where; to look for that takes it as long as all the rest. */
+    private static Node readAgain(String document) throws FileProblem {
+        try {
+            return read(document, factory(true));
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
@@ -103,8 +136,15 @@ final class Json {
                 : new Node.Spot(Math.max(1, location.getLineNr()), Math.max(1, location.getColumnNr()));
     }
 
+    /** Asked of the parser's base, which needs not tell of each place all that there is to know. */
+    private static Node.Spot valueSpot(JsonParser parser) {
+        return parser instanceof ParserBase base
+                ? new Node.Spot(base.getTokenLineNr(), base.getTokenColumnNr() - 1)
+                : spot(parser.currentTokenLocation());
+    }
+
     private static Node node(JsonParser parser) throws IOException {
-        Node.Spot spot = spot(parser.currentTokenLocation());
+        Node.Spot spot = valueSpot(parser);
         return switch (parser.currentToken()) {
             case START_OBJECT -> object(parser, spot);
             case START_ARRAY -> array(parser, spot);
@@ -117,13 +157,15 @@ final class Json {
     }
 
     private static Node object(JsonParser parser, Node.Spot spot) throws IOException {
-        Map<String, Node> fields = new LinkedHashMap<>();
-        while (parser.nextToken() != JsonToken.END_OBJECT) {
-            String name = parser.currentName();
+        Members members = new Members();
+        for (String name = parser.nextFieldName(); name != null; name = parser.nextFieldName()) {
+            if (members.at(name) >= 0) {
+                throw new Twice();
+            }
             parser.nextToken();
-            fields.put(name, node(parser));
+            members.add(name, node(parser));
         }
-        return new Node.Obj(fields, spot);
+        return new Node.Obj(members, spot);
     }
 
     private static Node array(JsonParser parser, Node.Spot spot) throws IOException {
@@ -156,6 +198,15 @@ final class Json {
 
     /** Half a character can't be written in UTF-8: it is spelt out, so that it isn't lost. */
     private static String whole(String text) {
+        for (int i = 0; i < text.length(); i++) {
+            if (Character.isSurrogate(text.charAt(i))) {
+                return spelt(text);
+            }
+        }
+        return text;
+    }
+
+    private static String spelt(String text) {
         return HALF_CHARACTER
                 .matcher(text)
                 .replaceAll(half -> String.format(

@@ -1,6 +1,5 @@
 package thrumwright.store;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -47,18 +46,18 @@ record OneOf<T>(Phrase refusal, Optional<String> foreign, List<Branch<T, ?>> way
     }
 
     private Optional<T> first(Fields in) throws FileProblem {
-        List<Branch<T, ?>> marked = new ArrayList<>();
+        Branch<T, ?> first = null;
         for (Branch<T, ?> way : ways) {
-            if (in.isMarked(way.mark())) {
-                marked.add(way);
+            boolean marked = in.isMarked(way.mark());
+            if (marked && first != null && foreign.isEmpty()) {
+                throw in.problem(refusal);
             }
+            first = marked && first == null ? way : first;
         }
-        if (marked.isEmpty()) {
+        if (first == null) {
             return Optional.empty();
-        } else if (marked.size() > 1 && foreign.isEmpty()) {
-            throw in.problem(refusal);
         }
-        T made = marked.get(0).format().make(in);
+        T made = first.format().make(in);
         if (foreign.isPresent()) {
             in.without(names(), foreign.get());
         }
@@ -67,6 +66,10 @@ record OneOf<T>(Phrase refusal, Optional<String> foreign, List<Branch<T, ?>> way
 
     @Override
     public void write(T value, Writing out) {
-        ways.stream().filter(way -> way.sort().isInstance(value)).forEach(way -> way.write(value, out));
+        for (Branch<T, ?> way : ways) {
+            if (way.sort().isInstance(value)) {
+                way.write(value, out);
+            }
+        }
     }
 }

@@ -20,7 +20,10 @@ public record StructureFile(Structure structure, Unknown unknown) {
     public static final int VERSION = 1;
 
     private static final String VERSION_FIELD = "thrumwrightStructure";
-    private static final Format<Structure> FORMAT = format();
+    /** Apart, so that whoever asks what sort a text is doesn't have to know all blocks. */
+    private static final class Formats {
+        static final Format<Structure> STRUCTURE = format();
+    }
 
     public StructureFile {
         Objects.requireNonNull(structure);
@@ -39,7 +42,7 @@ public record StructureFile(Structure structure, Unknown unknown) {
     /** @throws FileProblem with a plain sentence that says where and what would be right */
     public static StructureFile read(String text) throws FileProblem {
         Fields fields = Fields.of(text);
-        Structure structure = FORMAT.whole(fields);
+        Structure structure = Formats.STRUCTURE.whole(fields);
         return new StructureFile(structure, fields.unknown());
     }
 
@@ -73,7 +76,7 @@ public record StructureFile(Structure structure, Unknown unknown) {
 
     /** The whole document; the same structure makes the same text. */
     public String text() {
-        return Json.write(FORMAT.object(structure, unknown));
+        return Json.write(Formats.STRUCTURE.object(structure, unknown));
     }
 
     /**

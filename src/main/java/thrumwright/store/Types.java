@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.function.Function;
 import java.util.regex.Pattern;
 import thrumwright.measure.Length;
@@ -35,7 +36,7 @@ final class Types {
             texts -> Node.Arr.of(texts.stream().<Node>map(Node.Text::of).toList()));
 
     private static final int LONGEST_TEXT = 10_000;
-    private static final Pattern WHOLE = Pattern.compile("-?\\d{1,9}");
+    private static final int MOST_DIGITS = 9;
     private static final Pattern NUMBER = Pattern.compile("[^eE]*(?:[eE][+-]?\\d{1,3})?");
 
     private Types() {}
@@ -133,13 +134,27 @@ final class Types {
     static ValueType<Integer> whole(int least, int most) {
         return single(
                 new Phrase("like.whole", Map.of("least", least, "most", most)),
-                node -> node instanceof Node.Num number
-                                && WHOLE.matcher(number.digits()).matches()
-                                && Integer.parseInt(number.digits()) >= least
-                                && Integer.parseInt(number.digits()) <= most
-                        ? Optional.of(Integer.valueOf(number.digits()))
-                        : Optional.empty(),
+                node -> {
+                    OptionalInt value = node instanceof Node.Num number ? whole(number.digits()) : OptionalInt.empty();
+                    boolean right = value.isPresent() && value.getAsInt() >= least && value.getAsInt() <= most;
+                    return right ? Optional.of(value.getAsInt()) : Optional.empty();
+                },
                 Node.Num::of);
+    }
+
+    /** What that number is, if it is written without point or power and in at most nine digits. */
+    private static OptionalInt whole(String digits) {
+        int from = digits.startsWith("-") ? 1 : 0;
+        int value = 0;
+        for (int i = from; i < digits.length(); i++) {
+            int digit = digits.charAt(i) - '0';
+            if (digit < 0 || digit > 9) {
+                return OptionalInt.empty();
+            }
+            value = 10 * value + digit;
+        }
+        int count = digits.length() - from;
+        return count == 0 || count > MOST_DIGITS ? OptionalInt.empty() : OptionalInt.of(from == 0 ? value : -value);
     }
 
     /** A number between two, both included. */

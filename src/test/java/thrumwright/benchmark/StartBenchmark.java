@@ -57,6 +57,16 @@ public class StartBenchmark {
                         "terminal",
                         "plan",
                         Path.of("demo/saltmarsh-panel.json").toAbsolutePath().toString()));
+        PROGRAMS.put(
+                "sheet FILE",
+                List.of(
+                        "terminal",
+                        "sheet",
+                        Path.of("demo/saltmarsh-panel.json").toAbsolutePath().toString(),
+                        "--as",
+                        "PDF",
+                        "--to",
+                        "-"));
     }
 
     private final Map<String, List<Double>> told = new LinkedHashMap<>();

@@ -15,6 +15,8 @@ import thrumwright.piece.EdgeCord;
 import thrumwright.piece.MadeFor;
 import thrumwright.piece.Piece;
 import thrumwright.piece.Place;
+import thrumwright.plan.finding.Finding;
+import thrumwright.plan.finding.Findings;
 import thrumwright.store.Structures;
 import thrumwright.testing.Pieces;
 import thrumwright.yarn.Packing;
@@ -140,6 +142,49 @@ class MountingTest {
                     .isTrue();
             assertThat(cord.strand())
                     .isBetween(exact - 1e-9, exact + panel.habits().step().mm());
+        }
+    }
+
+    private static YarnTotal weft(Piece piece) {
+        return Plan.of(piece).totals().stream()
+                .filter(total -> total.yarn().id().equals("weft"))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    private Piece corded(Piece piece) {
+        EdgeCord cord = new EdgeCord(EdgeCord.Along.ENDS, Length.parse("4 mm"), false);
+        return piece.withDestiny(piece.destiny().withCord(Optional.of(cord)));
+    }
+
+    /**
+     * By hand: yarn of 2 mm, two strands of 280 × 1.25 + 100 = 450 in each of two cords, 1800 in all; at 493.858 g/km they weigh 0.889 g.
+     */
+    @Test
+    void aCordIsInTheYarnThatIsNeededAndInTheWeight() {
+        YarnTotal without = weft(panel);
+        YarnTotal with = weft(corded(panel));
+
+        assertThat(without.sewnOn()).isZero();
+        assertThat(with.sewnOn()).isCloseTo(1800, within(1e-9));
+        assertThat(with.length()).isCloseTo(without.length() + 1800, within(1e-9));
+        assertThat(with.besideDesign()).isCloseTo(5750 + 1800, within(1e-9));
+        assertThat(Weight.of(Plan.of(corded(panel))).total()
+                        - Weight.of(Plan.of(panel)).total())
+                .isCloseTo(0.889, within(0.0005));
+    }
+
+    /** 5.75 m are needed for the ends, 7.55 with the cord. */
+    @Test
+    void aStockMustBeEnoughForTheCordToo() {
+        for (boolean cord : new boolean[] {false, true}) {
+            Piece stocked = panel.withYarns(panel.yarns().stream()
+                    .map(yarn -> yarn.id().equals("weft") ? yarn.withStock(Optional.of(Length.parse("6.5 m"))) : yarn)
+                    .toList());
+            Piece piece = cord ? corded(stocked) : stocked;
+            assertThat(Findings.of(Plan.of(piece)).all())
+                    .filteredOn(found -> found.code() == Finding.Code.STOCK_SHORT)
+                    .hasSize(cord ? 1 : 0);
         }
     }
 

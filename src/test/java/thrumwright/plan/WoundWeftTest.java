@@ -72,7 +72,7 @@ class WoundWeftTest {
         assertThat(plan.totals()).noneMatch(total -> total.yarn().bundle().isPresent());
     }
 
-    /** Whatever is cut, warped and woven in the design weighs as much as all yarns that are told together. */
+    /** Whatever is cut, warped, woven in the design and sewn on weighs as much as all yarns that are told together. */
     @Test
     void theWeightsOfTheYarnsAreThatOfAllThatIsCut() {
         RandomPieces pieces = new RandomPieces(417);
@@ -84,8 +84,11 @@ class WoundWeftTest {
                     .mapToDouble(yarn -> cutOf(plan, yarn.id()) * yarn.tex())
                     .sum();
             double design = DesignWeft.of(plan.piece()).grams();
-            double all =
-                    design + (cut + plan.warpYarn() * plan.piece().warpYarn().tex()) / 1e6;
+            double cord = plan.sewnCord()
+                    .map(sewn -> sewn.yarnLength() * sewn.yarn().tex())
+                    .orElse(0.0);
+            double all = design
+                    + (cut + cord + plan.warpYarn() * plan.piece().warpYarn().tex()) / 1e6;
             assertThat(told).isCloseTo(all, within(1e-9 * all));
             wound += plan.piece().yarns().stream()
                             .anyMatch(yarn -> yarn.bundle().isPresent() && cutOf(plan, yarn.id()) > 0)

@@ -60,7 +60,7 @@ class ClassSheetTest {
                     .isEqualTo(pieces);
             for (YarnTotal total : plan.totals()) {
                 assertSum(
-                        total.inEnds(),
+                        total.inEnds() + total.sewnOn(),
                         sheet,
                         cuts -> cuts.yarn()
                                 .map(yarn -> yarn.strandsOf(total.yarn().id()))

@@ -14,7 +14,19 @@ class CutGroupTest {
 
     private static CutLine line(int step, String shared) {
         return new CutLine(
-                Place.START, "b" + step, Optional.empty(), "Silt", "", "", "Soumak", step, 2, "1.20 m", "5", shared);
+                Place.START,
+                "b" + step,
+                Optional.empty(),
+                "Silt",
+                "",
+                "",
+                "Soumak",
+                step,
+                2,
+                1200,
+                "1.20 m",
+                "5",
+                shared);
     }
 
     private static List<String> remarks(CutLine... lines) {

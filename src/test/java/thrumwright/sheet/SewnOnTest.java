@@ -100,9 +100,28 @@ class SewnOnTest {
                                 "Sew a cord along the edge")
                         .sentences())
                 .contains("It must be 28 cm long, and there are two of them.")
-                .anyMatch(said ->
-                        said.matches("In all that takes .* m of .*, beside the yarn that is listed for the ends\\."))
+                .contains("In all that takes 1.8 m of Teal wool, which stand in the cut list.")
                 .anyMatch(said -> said.startsWith("Lay one along the bottom edge and one along the top edge"));
+    }
+
+    /** Two cords of two strands, 45 cm each. */
+    @Test
+    void theStrandsOfACordAreInTheCutListAndTheTotals() {
+        EdgeCord ends = new EdgeCord(EdgeCord.Along.ENDS, Length.parse("4 mm"), false);
+        Piece piece = panel(MadeFor.HUNG, destiny -> destiny.withCord(Optional.of(ends)));
+        StepSheet sheet = StepSheet.of(Plan.of(piece), Locale.UK);
+        CutLine last = sheet.cuts().get(sheet.cuts().size() - 1);
+
+        assertThat(last.count() + " × " + last.length() + " " + last.what() + ", " + last.use())
+                .isEqualTo("4 × 45 cm Teal wool, Cords along the edge");
+        assertThat(last.times()).isEqualTo("2 ×");
+        assertThat(last.shared()).isEqualTo("with 10 cm for the knots in place of tails");
+        assertThat(last.step())
+                .isEqualTo(step(piece, "Sew a cord along the edge").number());
+        assertThat(sheet.yarns()).anyMatch(line -> line.text().contains("cord along the edge"));
+        assertThat(StepSheet.of(Plan.of(panel(MadeFor.HUNG, destiny -> destiny)), Locale.UK)
+                        .cuts())
+                .noneMatch(line -> line.blockId().isEmpty());
     }
 
     @Test

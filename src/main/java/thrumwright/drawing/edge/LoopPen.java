@@ -29,7 +29,7 @@ import thrumwright.yarn.Yarn;
  */
 public record LoopPen(Graphics2D g, Palette palette, View view, Setting warp, Yarn yarn, Face face, int outward) {
     /** How far a rod or a cord runs beyond the edge ends, in distances between ends. */
-    private static final double BEYOND = 1.1;
+    public static final double BEYOND = 1.1;
 
     /** How far a tied end hangs below what it is tied to, in thicknesses of the warp. */
     private static final double TAIL = 3;

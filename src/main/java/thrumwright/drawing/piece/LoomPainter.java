@@ -15,7 +15,7 @@ public record LoomPainter(Graphics2D g, View view, Palette palette) {
     private static final double LIT = 0.3;
 
     /**
-     * Both bars, as far as the warp and the posts reach and a little farther.
+     * Both bars, as far as the warp and the posts reach and half their thickness farther.
      *
      * @param thick how thick they are drawn, mm, more than 0
      */
@@ -26,8 +26,9 @@ public record LoomPainter(Graphics2D g, View view, Palette palette) {
 
     private void bar(PiecePicture picture, double bottom, double thick) {
         double high = view.length(thick);
-        double left = view.x(-picture.margin());
-        double wide = view.x(picture.span() + picture.margin()) - left;
+        double beside = picture.reach().outermost() + thick / 2;
+        double left = view.x(-beside);
+        double wide = view.x(picture.span() + beside) - left;
         double top = view.y(bottom + thick);
         RoundRectangle2D bar = new RoundRectangle2D.Double(left, top, wide, high, high * 0.7, high * 0.7);
         g.setColor(palette.post());

@@ -17,6 +17,11 @@ import thrumwright.plan.Mitre;
 /** What is drawn over the cloth and is no yarn: the line of a fold, the frame of what comes out again, which warp ends
  * belong together. */
 public final class Marks {
+    /** How far the line of a fold reaches beyond the edge ends, and the frame of what comes out: distances between ends. */
+    static final double FOLD = 1.6;
+
+    static final double FRAME = 0.9;
+
     /** More rows of knots than this aren't told apart. */
     private static final int MOST_ROWS = 2;
 
@@ -33,8 +38,8 @@ public final class Marks {
 
     /** A fold line across the whole width: dashes, with a small wedge at either side. */
     void fold(Setting setting, double y) {
-        double left = view.x(-1.6 * setting.spacing());
-        double right = view.x(setting.span() + 1.6 * setting.spacing());
+        double left = view.x(-FOLD * setting.spacing());
+        double right = view.x(setting.span() + FOLD * setting.spacing());
         double at = view.y(y);
         float unit = (float) Math.max(0.9, Math.min(1.8, view.length(setting.spacing()) * 0.2));
         float[] dashes = {unit * 5, unit * 3};
@@ -83,7 +88,7 @@ public final class Marks {
 
     /** A dotted frame round what comes out later, so that not only its paler colour says so. */
     void comesOut(Setting setting, double fromY, double toY) {
-        double inset = view.length(setting.spacing()) * 0.9;
+        double inset = view.length(setting.spacing()) * FRAME;
         double left = view.x(0) - inset;
         double right = view.x(setting.span()) + inset;
         float unit = (float) Math.max(0.8, Math.min(1.6, view.length(setting.spacing()) * 0.08));

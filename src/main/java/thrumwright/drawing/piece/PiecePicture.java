@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 import thrumwright.block.Course;
 import thrumwright.block.Setting;
 import thrumwright.drawing.edge.LoopPen;
@@ -26,6 +27,8 @@ public final class PiecePicture {
     /** Tails hang at most so far below the start's lowest line, mm. */
     private static final double TAILS_BELOW = 4;
 
+    private static final double CLOSE_BELOW = 2.5;
+
     private static final double STRIPE = 0.36 * DESIGN;
 
     /** Stands for the stripe among blocks, which all have longer ids. */
@@ -35,16 +38,19 @@ public final class PiecePicture {
     private static final int MOST_PICKS = 400;
 
     private final Plan plan;
+    private final boolean close;
     private final Map<Place, LatePictures> late;
     private final Map<Place, Map<String, BlockPicture>> blocks;
     private final Map<Place, BlockPicture> stripes;
     private final Map<Place, List<Tail>> tails;
+    private final PieceReach reach;
     private final double margin;
     private final double beside;
     private final Map<Place, Double> hanging;
 
-    private PiecePicture(Plan plan, Map<Place, LatePictures> late) {
+    private PiecePicture(Plan plan, boolean close, Map<Place, LatePictures> late) {
         this.plan = plan;
+        this.close = close;
         this.late = late;
         this.blocks = Map.of(
                 Place.START, pictures(plan.start()),
@@ -57,16 +63,26 @@ public final class PiecePicture {
                 Place.TOP, tails(plan.top()));
         this.beside = yarnBeside();
         this.margin = reached();
+        this.reach = PieceReach.of(plan, tails, turns());
         this.hanging = Map.of(Place.START, hangs(Place.START), Place.TOP, hangs(Place.TOP));
     }
 
     public static PiecePicture of(Plan plan) {
-        return new PiecePicture(plan, Map.of(Place.START, new LatePictures(), Place.TOP, new LatePictures()));
+        return of(plan, false);
+    }
+
+    /** A picture whose tails hang close beside the cloth, so that they leave it as much room as they can. */
+    public static PiecePicture close(Plan plan) {
+        return of(plan, true);
+    }
+
+    private static PiecePicture of(Plan plan, boolean close) {
+        return new PiecePicture(plan, close, Map.of(Place.START, new LatePictures(), Place.TOP, new LatePictures()));
     }
 
     /** The picture of a later plan; blocks that look as they did lately keep what was worked out for them. */
     public PiecePicture next(Plan later) {
-        return new PiecePicture(later, late);
+        return new PiecePicture(later, close, late);
     }
 
     private Map<String, BlockPicture> pictures(EndPlan end) {
@@ -95,8 +111,21 @@ public final class PiecePicture {
                 tails.addAll(blocks.get(end.place()).get(block.block().id()).tails(block.bottom()));
             }
         }
-        double lowest = end.place() == Place.START ? -TAILS_BELOW : -DESIGN;
-        return Tail.hung(tails.stream().map(tail -> tail.above(lowest)).toList());
+        // what lies in the start's loops would hide tails
+        double loops = end.place() == Place.START && end.loops().isPresent() ? LoopPen.BEYOND * ground().spacing() : 0;
+        double lowest = end.place() == Place.TOP ? -DESIGN : close ? -CLOSE_BELOW : -TAILS_BELOW;
+        List<Tail> cut = tails.stream().map(tail -> tail.above(lowest)).toList();
+        return close ? Tail.hungClose(cut, Math.max(turns(), loops)) : Tail.hung(cut);
+    }
+
+    /** How far turns of any yarn reach beyond the edge ends, mm, more than 0. */
+    private double turns() {
+        double thickest = Stream.concat(
+                        blocks.values().stream().flatMap(of -> of.values().stream()), stripes.values().stream())
+                .mapToDouble(block -> block.setting().relaxed())
+                .max()
+                .orElse(0);
+        return ground().warp() / 2 + thickest;
     }
 
     public Plan plan() {
@@ -140,9 +169,14 @@ public final class PiecePicture {
         return base(Place.TOP) + plan.budget().open() - plan.top().onLoom();
     }
 
+    /** How far what is drawn reaches beyond the cloth. */
+    public PieceReach reach() {
+        return reach;
+    }
+
     /** How far what is drawn reaches into the bare warp beyond an end, mm, 0 or more. */
     public double beyond(Place place) {
-        return Math.max(place == Place.START ? hanging(place) : 0, loops(place));
+        return Math.max(place == Place.START ? reach.below() : 0, loops(place));
     }
 
     /** How far the picture reaches to either side of the warp, mm, 0 or more: posts or tails. */

@@ -65,6 +65,23 @@ public record StepPainter(Graphics2D g, Palette palette, Font font, PictureLabel
         within(box, painter -> painter.draw(box, plan, end, block));
     }
 
+    /** All that the drawing of a woven step follows from besides how it is painted; empty for other steps. */
+    public static Optional<Object> likeness(Plan plan, EndPlan end, BlockPlan block) {
+        return block.work()
+                .map(work -> Move.of(plan, end, block, StepScene.of(work)))
+                .map(move -> move.whole().likeness(move.ground(), move.warp()));
+    }
+
+    /** The same of a block as it must be or with its slip. */
+    public static Optional<Object> likeness(Plan plan, BlockPlan block, Slip slip, boolean right) {
+        return block.work()
+                .map(work -> List.of(
+                        slip,
+                        right,
+                        StepScene.of(work, slip, right)
+                                .likeness(List.of(), plan.piece().warpYarn())));
+    }
+
     /** The move while one row of it is being worked; nothing goes outside the box. */
     void move(Rectangle2D box, Move move, StepScene scene) {
         within(box, painter -> {

@@ -278,6 +278,15 @@ record StepScene(Work work, BlockPicture picture, List<Tail> tails, Optional<Row
         return new ClothPainter.PlacedBlock(picks, lap() < 0 ? -picks.height() : 0, picks.height());
     }
 
+    /** All that the drawing of it on some ground follows from; the tails follow from the picture. */
+    Object likeness(List<ClothPainter.PlacedBlock> ground, Yarn warp) {
+        return List.of(
+                picture.likeness(),
+                now,
+                ground.stream().map(ClothPainter.PlacedBlock::likeness).toList(),
+                warp);
+    }
+
     /** See {@link BlockPicture#lap}. */
     double lap() {
         return picture.lap();

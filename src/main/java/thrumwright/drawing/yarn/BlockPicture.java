@@ -50,6 +50,16 @@ public final class BlockPicture {
     /** The stretches of both faces, those on top last. */
     private record Sides(List<Stretch> front, List<Stretch> back) {}
 
+    private record Likeness(
+            YarnBlock block,
+            Setting setting,
+            List<Row> rows,
+            DyedYarn yarn,
+            TailedEnds hanging,
+            UnaryOperator<List<Strand>> slip,
+            YarnEnds.Which which,
+            double laid) {}
+
     private BlockPicture(
             YarnBlock block,
             Setting setting,
@@ -154,12 +164,12 @@ public final class BlockPicture {
 
     /** Whether the other one shows the same. */
     public boolean alike(BlockPicture other) {
-        return block.equals(other.block)
-                && setting.equals(other.setting)
-                && rows.equals(other.rows)
-                && yarn.equals(other.yarn)
-                && hanging.equals(other.hanging)
-                && laid == other.laid;
+        return likeness().equals(other.likeness());
+    }
+
+    /** All that it follows from: pictures of which these are equal show the same. */
+    public Object likeness() {
+        return new Likeness(block, setting, rows, yarn, hanging, slip, which, laid);
     }
 
     /**

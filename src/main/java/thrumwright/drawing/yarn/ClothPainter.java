@@ -44,6 +44,11 @@ public final class ClothPainter {
         View on(View view) {
             return view.raised(bottom);
         }
+
+        /** All that its drawing follows from. */
+        public Object likeness() {
+            return List.of(picture.likeness(), bottom, height);
+        }
     }
 
     /**

@@ -28,7 +28,21 @@ public record Tail(DyedYarn yarn, Side side, double x, double y, Lies lies, doub
         UNDER_ITS_ROW
     }
 
+    /**
+     * How tails hang beside each other.
+     *
+     * @param shortest none is cut shorter so that it needn't pass outside another: thicknesses
+     * @param touching from the middle of one to that of the next, a share of both thicknesses
+     */
+    private record Manner(double shortest, double touching) {}
+
     private static final int POINTS = 11;
+    private static final Manner LOOSELY = new Manner(2.5, 0.58);
+
+    private static final Manner CLOSELY = new Manner(1.6, 0.54);
+
+    /** How far one hangs that hangs close, thicknesses. */
+    private static final double LONG_CLOSE = 2.4;
     /** How far it reaches into the cloth, in thicknesses, so that no gap shows where the yarn bends. */
     private static final double OVERLAP = 0.15;
 
@@ -37,6 +51,25 @@ public record Tail(DyedYarn yarn, Side side, double x, double y, Lies lies, doub
      * outside it.
      */
     public static List<Tail> hung(List<Tail> tails) {
+        return hung(tails, LOOSELY);
+    }
+
+    /**
+     * As {@link #hung}, but close beside the cloth: none reaches farther down or out than is needed to see that it hangs.
+     *
+     * @param turns how far those of the cloth reach beyond the edge ends, mm, 0 or more
+     */
+    public static List<Tail> hungClose(List<Tail> tails, double turns) {
+        return hung(tails.stream().map(tail -> tail.close(turns)).toList(), CLOSELY);
+    }
+
+    private Tail close(double turns) {
+        double nearer = Math.min(out, turns + 0.6 * thickness);
+        double shorter = Math.min(down, Math.max(1.1 * nearer, LONG_CLOSE * thickness));
+        return new Tail(yarn, side, x, y, lies, thickness, nearer, shorter);
+    }
+
+    private static List<Tail> hung(List<Tail> tails, Manner manner) {
         List<Tail> lowestFirst = new ArrayList<>(tails);
         lowestFirst.sort(Comparator.comparingDouble(Tail::y));
         List<Tail> hung = new ArrayList<>();
@@ -44,7 +77,7 @@ public record Tail(DyedYarn yarn, Side side, double x, double y, Lies lies, doub
             Tail clear = tail;
             for (int i = hung.size() - 1; i >= 0; i--) {
                 if (hung.get(i).side == tail.side) {
-                    clear = clear.clearOf(hung.get(i));
+                    clear = clear.clearOf(hung.get(i), manner);
                 }
             }
             hung.add(clear);
@@ -53,13 +86,13 @@ public record Tail(DyedYarn yarn, Side side, double x, double y, Lies lies, doub
     }
 
     /** Shorter, or farther out, so that it doesn't lie on one that begins below it. */
-    private Tail clearOf(Tail below) {
-        double touching = 0.58 * (below.thickness + thickness);
+    private Tail clearOf(Tail below, Manner manner) {
+        double touching = manner.touching() * (below.thickness + thickness);
         double room = y - below.y - touching;
         if (down <= room) {
             return this;
         }
-        if (room >= 2.5 * thickness) {
+        if (room >= manner.shortest() * thickness) {
             return new Tail(yarn, side, x, y, lies, thickness, out, room);
         }
         return new Tail(yarn, side, x, y, lies, thickness, Math.max(out, below.out + touching), down);

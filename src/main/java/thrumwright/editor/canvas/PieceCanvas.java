@@ -52,7 +52,7 @@ public final class PieceCanvas extends ScrolledComponent implements Surface {
         this.palette = palette;
         this.surroundings = new Surroundings(this, scrolling, texts);
         this.sight = new Sight(
-                PiecePicture.of(session.plan()),
+                PiecePicture.close(session.plan()),
                 picture -> surroundings.room(picture.plan()),
                 () -> session.selection().place());
         this.looking = new Looking(this, sight, session, scrolling);

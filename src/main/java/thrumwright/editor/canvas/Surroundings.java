@@ -17,7 +17,7 @@ final class Surroundings {
     /** Rules that would take more of the window's width aren't shown. */
     private static final double MOST = 0.65;
     /** Between the picture and its rule, pixels. */
-    private static final int AIR = 6;
+    private static final int AIR = 2;
 
     private final JComponent canvas;
     private final Scrolling scrolling;

@@ -15,6 +15,9 @@ public final class History<S> {
 
     private final List<NamedStep<S>> steps = new ArrayList<>();
     private final BiPredicate<S, S> same;
+    /** Names that were met lately, by their hash: the same is mostly done many times over. */
+    private final String[] known = new String[1024];
+
     private int done;
 
     /** @param same whether nothing was done between two moments */
@@ -38,13 +41,23 @@ public final class History<S> {
         steps.subList(done, steps.size()).clear();
         NamedStep<S> last = done == 0 ? null : steps.get(done - 1);
         if (run == null || last == null || last.run() != run) {
-            steps.add(new NamedStep<>(name, run, before, after));
+            steps.add(new NamedStep<>(shared(name), run, before, after));
         } else if (same.test(last.before(), after)) {
             steps.remove(done - 1);
         } else {
-            steps.set(done - 1, new NamedStep<>(name, run, last.before(), after));
+            steps.set(done - 1, new NamedStep<>(shared(name), run, last.before(), after));
         }
         done = steps.size();
+    }
+
+    /** The very name that an earlier step has, if one was called so lately: a hundred thousand names take room. */
+    private String shared(String name) {
+        int hash = name.hashCode();
+        int place = (hash ^ hash >>> 10 ^ hash >>> 20) & known.length - 1;
+        if (!name.equals(known[place])) {
+            known[place] = name;
+        }
+        return known[place];
     }
 
     /** The next step is one of its own, whatever its run. */

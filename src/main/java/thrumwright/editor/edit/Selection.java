@@ -48,9 +48,9 @@ public record Selection(Place place, List<String> ids) {
 
     /** As many of these blocks as a piece still has. */
     public Selection within(Piece piece) {
-        return new Selection(
-                place,
-                ids.stream().filter(id -> piece.block(place, id).isPresent()).toList());
+        List<String> there =
+                ids.stream().filter(id -> piece.block(place, id).isPresent()).toList();
+        return there.size() == ids.size() ? this : new Selection(place, there);
     }
 
     /** From the block that was selected first to another one of the same end, which leads from now on. */

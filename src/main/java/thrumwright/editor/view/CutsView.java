@@ -109,6 +109,8 @@ public final class CutsView {
             }
         }
         ids.add(model.lines().get(lead).blockId());
+        // what is sewn to the finished piece belongs to no block
+        ids.removeIf(String::isEmpty);
         session.select(new Selection(place, ids));
     }
 

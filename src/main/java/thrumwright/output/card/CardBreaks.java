@@ -37,13 +37,9 @@ record CardBreaks(CardContent content, double height) {
         return best;
     }
 
-    private boolean fit(List<Run> runs) {
-        return runs.stream().allMatch(run -> needed(run) <= height);
-    }
-
     /** Whether every card can hold what is on it. */
-    boolean fits() {
-        return fit(runs());
+    boolean fit(List<Run> runs) {
+        return runs.stream().allMatch(run -> needed(run) <= height);
     }
 
     private List<Run> runs(double most) {

@@ -113,7 +113,11 @@ record CardContent(
     }
 
     double height(int from, int to) {
-        return IntStream.range(from, to).mapToDouble(this::height).sum();
+        double sum = 0;
+        for (int row = from; row < to; row++) {
+            sum += height(row);
+        }
+        return sum;
     }
 
     CardLinesPart begin() {

@@ -51,29 +51,36 @@ public final class CardPages {
                 .filter(place -> place == Place.START || Card.needed(plan, place))
                 .map(place -> Card.of(plan, sheet.name(), sheet, place, locale))
                 .toList();
+        List<CardForms> forms = ends.stream().map(cards::forms).toList();
         Optional<List<PlacedPart>> one =
-                sheet.name().isPresent() && ends.size() == 2 ? cards.onOnePage(ends) : Optional.empty();
+                sheet.name().isPresent() && ends.size() == 2 ? cards.onOnePage(forms) : Optional.empty();
         List<List<PlacedPart>> pages = one.map(List::of)
                 .orElseGet(() ->
-                        ends.stream().flatMap(end -> cards.pages(end).stream()).toList());
+                        forms.stream().flatMap(end -> cards.pages(end).stream()).toList());
         return new SheetPages(setup, plan.piece().title(), type, palette, pages);
     }
 
     /** For a class, which needs many: the start above, which is read first, and the top below it, if both find room with drawings. */
-    private Optional<List<PlacedPart>> onOnePage(List<Card> ends) {
+    private Optional<List<PlacedPart>> onOnePage(List<CardForms> ends) {
         double half = (height() - BETWEEN) / 2;
         List<PlacedPart> placed = new ArrayList<>();
-        for (Card end : ends) {
-            CardContent content = best(end, half);
-            List<CardBreaks.Run> runs = new CardBreaks(content, half).runs();
-            if (faults(content, runs.size()) > 0 || !new CardBreaks(content, half).fits() || !content.wideEnough()) {
+        for (CardForms end : ends) {
+            CardForms.Chosen chosen = end.best(half);
+            if (chosen.faults() > 0) {
                 return Optional.empty();
             }
             double margin = setup.marginPoints();
             double y = placed.isEmpty() ? margin : margin + half + BETWEEN;
-            placed.add(new PlacedPart(new CardPart(content, 0, runs, half), margin, y, width(), half));
+            placed.add(
+                    new PlacedPart(new CardPart(chosen.content(), 0, chosen.runs(), half), margin, y, width(), half));
         }
         return Optional.of(placed);
+    }
+
+    private CardForms forms(Card card) {
+        return new CardForms(
+                CardForm.all(type.large()),
+                form -> CardContent.of(plan, card, phrases, new CardStyle(type, palette, form, widths), width()));
     }
 
     private double height() {
@@ -84,41 +91,13 @@ public final class CardPages {
         return setup.width() - 2 * setup.marginPoints();
     }
 
-    private List<List<PlacedPart>> pages(Card card) {
-        CardContent content = best(card, height());
-        List<CardBreaks.Run> runs = new CardBreaks(content, height()).runs();
+    private List<List<PlacedPart>> pages(CardForms end) {
+        CardForms.Chosen chosen = end.best(height());
+        List<CardBreaks.Run> runs = chosen.runs();
         double margin = setup.marginPoints();
         return IntStream.range(0, runs.size())
-                .mapToObj(i -> new CardPart(content, i, runs, height()))
+                .mapToObj(i -> new CardPart(chosen.content(), i, runs, height()))
                 .map(part -> List.of(new PlacedPart(part, margin, margin, width(), height())))
                 .toList();
-    }
-
-    /** A form that an end can be set in. */
-    private record Candidate(CardContent content, int faults) {}
-
-    /** How far a form is from what a card should be: every further card counts, then drawings, then lines that are broken. */
-    private static int faults(CardContent content, int cards) {
-        boolean drawn = content.style().form().picture() > 0;
-        int bare = content.style().form().bare() ? 1000 : 0;
-        return bare + 4 * (cards - 1) + (drawn ? 0 : 2) + (content.neat() ? 0 : 1);
-    }
-
-    /** The form that is best to read of those that take the fewest cards; the closest if an end fits none. */
-    private CardContent best(Card card, double height) {
-        Candidate best = null;
-        CardContent last = null;
-        for (CardForm form : CardForm.all(type.large())) {
-            last = CardContent.of(plan, card, phrases, new CardStyle(type, palette, form, widths), width());
-            CardBreaks breaks = new CardBreaks(last, height);
-            if (last.wideEnough() && breaks.fits()) {
-                int faults = faults(last, breaks.runs().size());
-                best = best == null || faults < best.faults() ? new Candidate(last, faults) : best;
-            }
-            if (best != null && best.faults() == 0) {
-                break;
-            }
-        }
-        return best == null ? last : best.content();
     }
 }

@@ -69,8 +69,9 @@ record SmallPrint(Optional<CardCut> cut, List<String> notes, CardStyle style) {
 
     /** Whether it has room in a gap without tearing any line. */
     boolean fits(double width, double height) {
-        return height(width) < height
-                && (inOneLine(width) || height(width) <= parts().size() * style.smallLine() && widest() <= width);
+        return inOneLine(width)
+                ? style.smallLine() < height
+                : widest() <= width && height(width) < height && height(width) <= parts().size() * style.smallLine();
     }
 
     /** How far it reaches to the right where nothing makes it break, points. */

@@ -2,20 +2,33 @@ package thrumwright.output.card;
 
 import java.awt.Font;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.regex.Pattern;
 import thrumwright.output.page.TextPart;
 
 /** How wide texts are. A card is set in many forms before one is chosen, and each asks for the same words again. */
 final class TextWidths {
+    private static final Pattern SPACES = Pattern.compile(" +");
+
+    private final Map<Asked, List<String>> asked = new HashMap<>();
+
+    private record Asked(String text, Font font, double width) {}
+
     double of(String text, Font font) {
         return TextPart.wordWidth(text, font);
     }
 
     /** Words that fit a line together; a word too long for any line is divided. */
     List<String> lines(String text, Font font, double width) {
+        return asked.computeIfAbsent(new Asked(text, font, width), fresh -> broken(text, font, width));
+    }
+
+    private List<String> broken(String text, Font font, double width) {
         List<String> lines = new ArrayList<>();
         double used = width;
-        for (String word : text.strip().split(" +")) {
+        for (String word : SPACES.split(text.strip())) {
             for (String piece : pieces(word, font, width)) {
                 double longer = used + of(" ", font) + of(piece, font);
                 used = longer <= width ? longer : of(piece, font);

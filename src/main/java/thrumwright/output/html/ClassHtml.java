@@ -115,8 +115,7 @@ public final class ClassHtml {
             HtmlFrame.begin(file.html, written.lists().title(), file.mark());
         } else {
             StepSheet own = file.own(index);
-            String mark = SheetMark.of(file.plan(index), own, written.locale());
-            HtmlFrame.begin(file.html, own.title(), mark, file.style(index - 1));
+            HtmlFrame.begin(file.html, own.title(), SheetMark.of(written, index - 1), file.style(index - 1));
         }
         file.sheet(index);
         HtmlFrame.end(file.html);

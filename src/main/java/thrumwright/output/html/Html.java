@@ -17,17 +17,21 @@ import thrumwright.plan.Plan;
 final class Html {
     private final StringBuilder text = new StringBuilder();
     private final SvgSymbols symbols = SvgSymbols.inPage();
-    private final Map<Plan, Map<Drawn, String>> drawn = new IdentityHashMap<>();
-
-    /** A drawing of a plan: what sort, of which block in which end, and which of several. */
-    record Drawn(String sort, Optional<Place> place, String block, int index) {}
+    private final Map<Drawn, String> drawn = new HashMap<>();
+    private final Map<Plan, Integer> plans = new IdentityHashMap<>();
 
     /**
-     * What stands in an SVG element, how large it is, units, and how many CSS pixels a unit is, more than 0.
+     * A drawing.
      *
-     * @param of the plan that it is drawn from
+     * @param from all that it follows from: a plan by its number, or less where another plan's may look the same
+     * @param sort what of it is drawn
+     * @param block of which block in which end
+     * @param index which of several
      */
-    record Embedded(Plan of, Drawn what, String drawing, int width, int height, double enlarged) {
+    record Drawn(Object from, String sort, Optional<Place> place, String block, int index) {}
+
+    /** What stands in an SVG element, how large it is, units, and how many CSS pixels a unit is, more than 0. */
+    record Embedded(Drawn what, String drawing, int width, int height, double enlarged) {
         private long shown(int units) {
             return Math.round(units * enlarged);
         }
@@ -38,9 +42,14 @@ final class Html {
         return symbols;
     }
 
-    /** What draws the same again, if it has been drawn for this very plan: many looms of a class weave the same. */
-    Optional<String> again(Plan plan, Drawn what) {
-        return Optional.ofNullable(drawn.getOrDefault(plan, Map.of()).get(what)).map(symbols::useWhole);
+    /** What stands for a plan; comparing them would take longer than drawing. */
+    int number(Plan plan) {
+        return plans.computeIfAbsent(plan, fresh -> plans.size());
+    }
+
+    /** What draws the same again, if it has been drawn: many looms of a class weave the same. */
+    Optional<String> again(Drawn what) {
+        return Optional.ofNullable(drawn.get(what)).map(symbols::useWhole);
     }
 
     void raw(String markup) {
@@ -91,7 +100,7 @@ final class Html {
             text.append("\" viewBox=\"0 0 ").append(picture.width()).append(' ').append(picture.height());
             text.append("\" ").append(SvgCanvas.USUAL).append(">\n");
             String id = symbols.figure(says, picture.width(), picture.height());
-            drawn.computeIfAbsent(picture.of(), none -> new HashMap<>()).putIfAbsent(picture.what(), id);
+            drawn.putIfAbsent(picture.what(), id);
             text.append("<g id=\"").append(id).append("\">\n");
             text.append(picture.drawing()).append("</g></svg>\n");
             if (!caption.isEmpty()) {

@@ -57,18 +57,17 @@ final class HtmlPictures {
     }
 
     Html.Embedded piece() {
-        return part(new Html.Drawn("piece", Optional.empty(), "", 0), new PiecePart(picture, palette, HIGHEST));
+        return part(whole("piece"), new PiecePart(picture, palette, HIGHEST));
     }
 
     /** The way of the warp. */
     Html.Embedded way(Locale locale) {
-        return part(new Html.Drawn("way", Optional.empty(), "", 0), new WarpWayPart(plan.piece(), warping(locale)));
+        return part(whole("way"), new WarpWayPart(plan.piece(), warping(locale)));
     }
 
     /** The bar with its marks, between which ends are counted. */
     Html.Embedded marked(Locale locale) {
-        return part(
-                new Html.Drawn("marked", Optional.empty(), "", 0), new MarkedBarPart(plan.piece(), warping(locale)));
+        return part(whole("marked"), new MarkedBarPart(plan.piece(), warping(locale)));
     }
 
     private PartMaker warping(Locale locale) {
@@ -77,14 +76,13 @@ final class HtmlPictures {
 
     Html.Embedded end(Place place, Map<String, Integer> numbers) {
         return part(
-                new Html.Drawn("end", Optional.of(place), "", 0),
+                new Html.Drawn(html.number(plan), "end", Optional.of(place), "", 0),
                 new EndPart(picture, place, numbers, type, palette, HIGHEST));
     }
 
     Html.Embedded step(EndPlan end, BlockPlan block) {
         Rectangle2D box = new Rectangle2D.Double(0, 0, STEP, STEP_HEIGHT);
-        Html.Drawn what =
-                new Html.Drawn("step", Optional.of(end.place()), block.block().id(), 0);
+        Html.Drawn what = of("step", StepPainter.likeness(plan, end, block), end, block, 0);
         return draw(
                 what, STEP, STEP_HEIGHT, g -> new StepPainter(g, palette, type.body()).paint(box, plan, end, block));
     }
@@ -92,7 +90,7 @@ final class HtmlPictures {
     /** What is sewn to the piece, or it to something. */
     Html.Embedded sewn(Sewn sewn, String says) {
         Rectangle2D box = new Rectangle2D.Double(0, 0, STEP, STEP_HEIGHT);
-        Html.Drawn what = new Html.Drawn("sewn-" + sewn, Optional.empty(), "", 0);
+        Html.Drawn what = whole("sewn-" + sewn);
         return draw(
                 what, STEP, STEP_HEIGHT, g -> new SewnPicture(plan, sewn, says).paint(g, palette, type.body(), box));
     }
@@ -103,10 +101,19 @@ final class HtmlPictures {
 
     /** @param index which of {@link #slips} it is */
     Html.Embedded slip(EndPlan end, BlockPlan block, int index, SlipPicture slip) {
-        Html.Drawn what =
-                new Html.Drawn("slip", Optional.of(end.place()), block.block().id(), index);
+        Html.Drawn what = of("slip", slip.likeness(), end, block, index);
         Rectangle2D box = new Rectangle2D.Double(0.5, 0.5, SLIP - 1, SLIP_HEIGHT - 1);
         return draw(what, SLIP, SLIP_HEIGHT, g -> slip.paint(g, box));
+    }
+
+    private Html.Drawn whole(String sort) {
+        return new Html.Drawn(html.number(plan), sort, Optional.empty(), "", 0);
+    }
+
+    private Html.Drawn of(String sort, Optional<Object> likeness, EndPlan end, BlockPlan block, int index) {
+        Object from = likeness.orElseGet(() -> html.number(plan));
+        return new Html.Drawn(
+                from, sort, Optional.of(end.place()), block.block().id(), index);
     }
 
     private Html.Embedded part(Html.Drawn what, Part part) {
@@ -116,8 +123,7 @@ final class HtmlPictures {
     private Html.Embedded draw(Html.Drawn what, double width, double height, Consumer<Graphics2D> painting) {
         int wide = (int) Math.ceil(width);
         int high = (int) Math.ceil(height);
-        String drawing =
-                html.again(plan, what).orElseGet(() -> SvgCanvas.painted(html.symbols(), wide, high, painting));
-        return new Html.Embedded(plan, what, drawing, wide, high, ENLARGED);
+        String drawing = html.again(what).orElseGet(() -> SvgCanvas.painted(html.symbols(), wide, high, painting));
+        return new Html.Embedded(what, drawing, wide, high, ENLARGED);
     }
 }

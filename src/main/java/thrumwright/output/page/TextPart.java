@@ -7,12 +7,14 @@ import java.awt.RenderingHints;
 import java.awt.font.FontRenderContext;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.regex.Pattern;
 import thrumwright.measure.Unbroken;
 
 /** Lines of text, broken between words; a number stays beside its unit. */
 public record TextPart(String text, Font font, Color colour) implements Part {
     private static final FontRenderContext EXACT = new FontRenderContext(null, true, true);
     private static final double LEADING = 1.28;
+    private static final Pattern SPACES = Pattern.compile("\\s+");
 
     /** Sums of widths may be so far from the width of the whole, points; closer to the edge the whole is measured. */
     private static final double UNSURE = 0.05;
@@ -76,7 +78,7 @@ public record TextPart(String text, Font font, Color colour) implements Part {
         String line = "";
         double taken = 0;
         double space = TextsMeasured.word(" ", font);
-        for (String word : Unbroken.of(text).strip().split("\\s+")) {
+        for (String word : SPACES.split(Unbroken.of(text).strip())) {
             String longer = line.isEmpty() ? word : line + " " + word;
             double more = (line.isEmpty() ? taken : taken + space) + TextsMeasured.word(word, font);
             boolean fits = fits(longer, more, width);

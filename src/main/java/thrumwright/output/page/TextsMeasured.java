@@ -21,7 +21,8 @@ final class TextsMeasured {
 
     private record Asked(String text, Font font, double width) {}
 
-    private record Word(String text, String font) {}
+    /** The name that a font was made by is at hand; asking the font file for its own takes longer than all else. */
+    private record Word(String text, String font, int style) {}
 
     /** Forgets what was asked first. */
     private static final class Latest<K, V> extends LinkedHashMap<K, V> {
@@ -47,7 +48,7 @@ final class TextsMeasured {
     /** How wide a word is: points, 0 or more. */
     static double word(String word, Font font) {
         double wide = WORDS.computeIfAbsent(
-                new Word(word, font.getFontName()), asked -> TextPart.width(word, font.deriveFont(UNIT)));
+                new Word(word, font.getName(), font.getStyle()), asked -> TextPart.width(word, font.deriveFont(UNIT)));
         return wide * font.getSize2D() / UNIT;
     }
 }

@@ -69,6 +69,11 @@ public record SlipPicture(
         return phrases.say(key + what, Map.of("lean", lean));
     }
 
+    /** See {@link StepPainter#likeness(Plan, BlockPlan, Slip, boolean)}. */
+    public Optional<Object> likeness() {
+        return StepPainter.likeness(plan, block, slip, right);
+    }
+
     public void paint(Graphics2D g, Rectangle2D box) {
         new StepPainter(g, palette, type.body()).slip(box, plan, end, block, slip, right);
         g.setColor(right ? palette.faint() : palette.accent());

@@ -45,7 +45,8 @@ public record ClassPlan(ClassSet set, List<Plan> plans, List<YarnTotal> totals) 
                         yarn,
                         each.stream().mapToDouble(YarnTotal::inWarp).sum(),
                         each.stream().mapToDouble(YarnTotal::inEnds).sum(),
-                        each.stream().mapToDouble(YarnTotal::inDesign).sum()));
+                        each.stream().mapToDouble(YarnTotal::inDesign).sum(),
+                        each.stream().mapToDouble(YarnTotal::sewnOn).sum()));
             }
         }
         return totals;

@@ -28,9 +28,11 @@ class TailTest {
     void hangingTailsDontLieOnEachOther() {
         RandomPieces pieces = new RandomPieces(21);
         for (int i = 0; i < Seeds.of(60); i++) {
-            PiecePicture picture = PiecePicture.of(Plan.of(pieces.next()));
-            for (Place place : Place.values()) {
-                checkApart(picture.tails(place));
+            Plan plan = Plan.of(pieces.next());
+            for (PiecePicture picture : List.of(PiecePicture.of(plan), PiecePicture.close(plan))) {
+                for (Place place : Place.values()) {
+                    checkApart(picture.tails(place));
+                }
             }
         }
     }
@@ -46,6 +48,29 @@ class TailTest {
                 assertThat(endsAbove || passesOutside || one.y() == other.y())
                         .as("%s beside %s", one, other)
                         .isTrue();
+            }
+        }
+    }
+
+    /** On the board, where they would take the cloth's room, they hang beside its turns and are still seen to hang. */
+    @Test
+    void hangingCloseTheyReachNoFartherAndStandOutFromTheTurns() {
+        RandomPieces pieces = new RandomPieces(22);
+        for (int i = 0; i < Seeds.of(60); i++) {
+            Plan plan = Plan.of(pieces.next());
+            PiecePicture usual = PiecePicture.of(plan);
+            PiecePicture close = PiecePicture.close(plan);
+            double turns = close.ground().warp() / 2;
+            for (Place place : Place.values()) {
+                assertThat(close.tails(place)).hasSameSizeAs(usual.tails(place));
+                close.tails(place).forEach(tail -> {
+                    assertThat(tail.out()).isGreaterThan(turns + tail.thickness() / 2);
+                    assertThat(tail.down()).isGreaterThanOrEqualTo(1.19 * tail.thickness());
+                });
+            }
+            for (Side side : Side.values()) {
+                assertThat(close.reach().yarn(side))
+                        .isLessThanOrEqualTo(usual.reach().yarn(side) + 1e-9);
             }
         }
     }

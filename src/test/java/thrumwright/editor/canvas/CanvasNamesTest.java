@@ -14,6 +14,7 @@ import javax.swing.JScrollPane;
 import javax.swing.JViewport;
 import javax.swing.SwingUtilities;
 import org.junit.jupiter.api.Test;
+import thrumwright.block.Side;
 import thrumwright.drawing.Palette;
 import thrumwright.editor.canvas.painted.CanvasRules;
 import thrumwright.editor.canvas.painted.Showing;
@@ -127,11 +128,17 @@ class CanvasNamesTest {
 
     /** Tails too, and posts; but where posts are drawn beyond a break, notes of rows may stand on this side of it. */
     private static Rectangle2D cloth(PieceCanvas canvas) {
-        double beside = canvas.picture().margin();
-        double margin = Math.min(beside, canvas.map().notes().orElse(beside));
-        double left = canvas.map().x(-margin);
-        double right = canvas.map().x(canvas.picture().span() + margin);
+        double beside = canvas.picture().reach().outermost();
+        double left = canvas.map().x(-aside(canvas, Side.LEFT, beside));
+        double right = canvas.map().x(canvas.picture().span() + aside(canvas, Side.RIGHT, beside));
         return new Rectangle2D.Double(left, -1e6, right - left, 2e6);
+    }
+
+    private static double aside(PieceCanvas canvas, Side side, double beside) {
+        return canvas.map()
+                .notes()
+                .map(notes -> Math.min(beside, notes.aside(side)))
+                .orElse(beside);
     }
 
     private static List<Seen> written(PieceCanvas canvas) {

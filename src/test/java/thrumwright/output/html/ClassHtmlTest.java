@@ -15,6 +15,7 @@ import java.util.regex.Pattern;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import thrumwright.drawing.Fonts;
+import thrumwright.measure.Length;
 import thrumwright.output.ClassSheets;
 import thrumwright.output.SheetForm;
 import thrumwright.output.SheetLook;
@@ -96,6 +97,19 @@ class ClassHtmlTest {
             assertThat(used).as(third.get(i)).isPresent();
             assertThat(sheets.get(2)).contains("<g id=\"" + used.orElseThrow() + "\">");
         }
+    }
+
+    /** Its cloth is wider, but a step is drawn on a few warp ends. */
+    @Test
+    void aWiderLoomUsesTheDrawingsOfTheSameSteps() throws Exception {
+        List<ClassMember> members = List.of(
+                ClassMember.named("One"), ClassMember.named("Two").withWidth(Optional.of(Length.parse("30 cm"))));
+        List<String> sheets = List.of(html(written(members)).split("<section class=\"sheet\">"));
+        List<String> first = pictures(sheets.get(2));
+        List<String> second = pictures(sheets.get(3));
+        assertThat(second).hasSameSizeAs(first);
+        assertThat(second).filteredOn(picture -> USED.matcher(picture).find()).hasSizeGreaterThan(10);
+        assertThat(second.get(0)).doesNotContainPattern(USED);
     }
 
     /** What is said of a step may be the same on two looms, though one weaves it in another colour. */

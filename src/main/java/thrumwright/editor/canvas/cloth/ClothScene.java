@@ -27,10 +27,10 @@ import thrumwright.plan.Finish;
  */
 public record ClothScene(PiecePicture picture, Palette palette, Axes axes, double density) {
     /** How thick bars are drawn, canvas pixels. */
-    private static final double BAR = 9;
+    private static final double BAR = 8;
 
     /** How far an edge of what is left out reaches beyond the cloth, canvas pixels. */
-    private static final double BEYOND = 4;
+    private static final double BEYOND = 2;
 
     /** Whether it is the same cloth in the same colours, perhaps in another size. */
     boolean sameCloth(ClothScene other) {
@@ -120,8 +120,8 @@ public record ClothScene(PiecePicture picture, Palette palette, Axes axes, doubl
     private void breaks(Graphics2D g) {
         BreakPainter painter = new BreakPainter(g, palette);
         Axis across = axes.across();
-        double left = across.pixel(-picture.margin()) - BEYOND;
-        double right = across.pixel(picture.span() + picture.margin()) + BEYOND;
+        double left = across.pixel(-picture.reach().outermost()) - BAR / 2 - BEYOND;
+        double right = across.pixel(picture.span() + picture.reach().outermost()) + BAR / 2 + BEYOND;
         axes.up().gaps().forEach(gap -> painter.level(gap, left, right));
         double top = axes.up().pixel(picture.upperBar()) - BAR - BEYOND;
         double bottom = axes.up().pixel(picture.lowerBar()) + BAR + BEYOND;

@@ -5,6 +5,7 @@ import java.awt.Graphics2D;
 import java.awt.Rectangle;
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import thrumwright.editor.canvas.seen.Axis;
 import thrumwright.editor.canvas.seen.BlockSpot;
@@ -15,7 +16,7 @@ import thrumwright.plan.EndPlan;
 import thrumwright.plan.Plan;
 
 /**
- * Heights above the lower bar at the right edge of the window, with the start line and the stop line and beyond them
+ * Heights above the lower bar at the right edge of the window, with the start line and the stop line and
  * their names; at the left what parts of each end are. Never printed.
  */
 public final class CanvasRules {
@@ -46,7 +47,7 @@ public final class CanvasRules {
         this.map = showing.map();
         this.seen = showing.seen();
         this.metrics = g.getFontMetrics();
-        this.names = new LineNames(seen);
+        this.names = new LineNames(seen, metrics);
         this.left = seen.getMaxX() - widths.rule();
     }
 
@@ -55,8 +56,10 @@ public final class CanvasRules {
         g.setFont(widths.font());
         ground();
         names.add(
-                startLine(), List.of(say(LineNames.START), height(plan.budget().startLine())));
-        names.add(topLine(), top());
+                startLine(),
+                false,
+                List.of(say(LineNames.START), height(plan.budget().startLine())));
+        names.add(topLine(), true, top());
         rule(Place.START, 0, plan.start().onLoom() + plan.start().height());
         rule(Place.TOP, plan.top().onLoom(), plan.budget().open());
         new SideNotes(showing, metrics).paint(g, widths.notes());
@@ -87,7 +90,7 @@ public final class CanvasRules {
         List<String> words = new ArrayList<>(List.of(
                 say(LineNames.TOP), height(plan.above(Place.TOP, plan.budget().designEnds()))));
         if (spare()) {
-            words.add(LineNames.stop(
+            words.addAll(LineNames.stop(
                     showing.texts(), height(plan.above(Place.TOP, plan.budget().stopLine()))));
         }
         return words;
@@ -114,7 +117,12 @@ public final class CanvasRules {
         double to = Math.min(highest, end.onLoom() + map.above(place, seen.getMinY()));
         double base = map.picture().base(place) - end.onLoom();
         double told = plan.above(place, 0);
-        for (Axis.Span span : map.axes().up().spans()) {
+        List<Axis.Span> spans = new ArrayList<>(map.axes().up().spans());
+        if (place == Place.TOP) {
+            // the bar's height comes before others that would stand too near
+            Collections.reverse(spans);
+        }
+        for (Axis.Span span : spans) {
             double low = Math.max(from, span.from() - base);
             for (Division.Stroke stroke : division.between(low + told, Math.min(to, span.to() - base) + told)) {
                 stroke(stroke, map.height(stroke.at() - told + base));
@@ -125,7 +133,7 @@ public final class CanvasRules {
     private void stroke(Division.Stroke stroke, double y) {
         g.setColor(showing.palette().faint());
         Hair.level(g, left, left + (stroke.numbered() ? STROKE : STROKE - 4), y, 1);
-        if (stroke.numbered() && !names.crosses(y, metrics) && free(y)) {
+        if (stroke.numbered() && !names.covers(y) && free(y)) {
             numbers.add(y);
             g.setColor(showing.palette().ink());
             g.drawString(
@@ -144,7 +152,7 @@ public final class CanvasRules {
         double from = Math.min(map.x(showing.picture().span()), left - 30);
         Hair.level(g, from, left + STROKE, startLine(), Hair.LINE);
         Hair.level(g, from, left + STROKE, topLine(), Hair.LINE);
-        names.paint(g, left + STROKE, left + widths.numbers());
+        names.paint(g, left + STROKE, left + RuleWidths.NUMBERS, seen.getMaxX());
     }
 
     /** Where the selected block begins and ends, on the rule. */

@@ -1,35 +1,43 @@
 package thrumwright.editor.canvas.painted;
 
-import java.awt.BasicStroke;
 import java.awt.FontMetrics;
 import java.awt.Graphics2D;
 import java.awt.Rectangle;
-import java.awt.geom.Path2D;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 import thrumwright.drawing.Spread;
 import thrumwright.editor.text.Texts;
 
-/** The names of lines with their heights, beyond the rule, where there is no cloth: each with its height below, led to its line. */
+/**
+ * The names of lines with their heights, in the rule's own column: beside the design, where the rule has no numbers, so that
+ * they take no room from the cloth. Each stands against its line; where the design is too low for all, beside it.
+ */
 final class LineNames {
     static final String START = "canvas.line.start";
     static final String TOP = "canvas.line.top";
     static final String STOP = "canvas.line.stop";
 
-    /** From the rule's numbers to the names, pixels. */
-    private static final int LEADER = 16;
-
     private static final int EDGE = 6;
-    private static final int APART = 4;
+    /** Between two names, and from a line to its name, pixels. */
+    private static final int APART = 6;
+
+    private static final int AGAINST = 2;
+    /** How far a number of the rule reaches above or below its stroke at most: shares of its height. */
+    private static final double HALF = 0.65;
 
     private final Rectangle seen;
+    private final FontMetrics metrics;
     private final List<NamedLine> lines = new ArrayList<>();
+    /** Null: to be worked out when it is asked for. */
+    private List<Placed> placed;
 
     /** @param seen what is in the window */
-    LineNames(Rectangle seen) {
+    LineNames(Rectangle seen, FontMetrics metrics) {
         this.seen = seen;
+        this.metrics = metrics;
     }
 
     /**
@@ -37,84 +45,102 @@ final class LineNames {
      *
      * @param words its name, its height above the lower bar, and what else is to be said of it
      * @param y where the line is
+     * @param down whether its name stands below it
      */
-    private record NamedLine(List<String> words, double y) {}
+    private record NamedLine(List<String> words, double y, boolean down) {
+        double wanted(double high) {
+            return down ? y + AGAINST + high / 2 : y - AGAINST - high / 2;
+        }
+    }
+
+    /** A name and where it stands, pixels. */
+    private record Placed(NamedLine line, double top, double bottom) {
+        boolean covers(double y, double around) {
+            return y > top - around && y < bottom + around;
+        }
+    }
 
     /**
-     * Room for names and what leads to them, pixels; it stays while heights change, so that the picture keeps its place.
+     * Room for names, pixels; it stays while heights change, so that the picture keeps its place.
      *
      * @param height the longest there can be
      */
     static int width(FontMetrics metrics, Texts texts, String height) {
-        int widest = metrics.stringWidth(height);
-        for (String words : List.of(texts.say(START), texts.say(TOP), stop(texts, height))) {
-            widest = Math.max(widest, metrics.stringWidth(words));
-        }
-        return LEADER + widest + EDGE;
+        return EDGE
+                + Stream.concat(Stream.of(texts.say(START), texts.say(TOP), height), stop(texts, height).stream())
+                        .mapToInt(metrics::stringWidth)
+                        .max()
+                        .orElse(0);
     }
 
     /** How far the design may go on: said where it ends as planned, since what stands above then stands higher too. */
-    static String stop(Texts texts, String height) {
-        return texts.say(STOP, Map.of("height", height));
+    static List<String> stop(Texts texts, String height) {
+        return texts.say(STOP, Map.of("height", height)).lines().toList();
     }
 
-    /** A line that can be seen has a name. */
-    void add(double y, List<String> words) {
+    /** A line that can be seen has a name: below it, or above. */
+    void add(double y, boolean down, List<String> words) {
         if (y >= seen.y && y <= seen.getMaxY()) {
-            lines.add(new NamedLine(words, y));
+            lines.add(new NamedLine(words, y, down));
+            lines.sort(Comparator.comparingDouble(NamedLine::y));
+            placed = null;
         }
     }
 
-    /** Whether a number of the rule would lie where a name is led to its line. */
-    boolean crosses(double y, FontMetrics metrics) {
-        return lines.stream().anyMatch(line -> Math.abs(line.y() - y) < metrics.getHeight() * 0.6);
+    /** Whether a number of the rule would lie where a name is or a line. */
+    boolean covers(double y) {
+        double half = metrics.getHeight() * HALF;
+        return placed().stream()
+                .anyMatch(name -> name.covers(y, half) || Math.abs(name.line().y() - y) < half);
+    }
+
+    private List<Placed> placed() {
+        if (placed == null) {
+            placed = place();
+        }
+        return placed;
+    }
+
+    private List<Placed> place() {
+        List<Placed> names = new ArrayList<>();
+        int most = lines.stream().mapToInt(line -> line.words().size()).max().orElse(0);
+        double apart = lines.stream().mapToInt(line -> line.words().size()).sum() * metrics.getHeight() / 2.0;
+        double[] middles = Spread.apart(
+                lines.stream().mapToDouble(line -> line.wanted(high(line))).toArray(),
+                apart + APART,
+                seen.getMinY() + most * metrics.getHeight() / 2.0,
+                seen.getMaxY() - most * metrics.getHeight() / 2.0);
+        for (int i = 0; i < middles.length; i++) {
+            double half = high(lines.get(i)) / 2;
+            names.add(new Placed(lines.get(i), middles[i] - half, middles[i] + half));
+        }
+        return names;
+    }
+
+    private double high(NamedLine line) {
+        return line.words().size() * (double) metrics.getHeight();
     }
 
     /**
      * @param g in the colour and the font of the names
-     * @param from where leaders begin, at the rule
+     * @param from where lines go on, at the rule
      * @param left where the room for names begins
+     * @param right where it ends
      */
-    void paint(Graphics2D g, double from, double left) {
-        lines.sort(Comparator.comparingDouble(NamedLine::y));
-        FontMetrics metrics = g.getFontMetrics();
-        int most = lines.stream().mapToInt(line -> line.words().size()).max().orElse(0);
-        double[] middles = middles(
-                lines.stream().mapToDouble(NamedLine::y).toArray(),
-                most * metrics.getHeight(),
-                seen.getMinY(),
-                seen.getMaxY());
-        for (int i = 0; i < middles.length; i++) {
-            NamedLine line = lines.get(i);
-            leader(g, from, left, line.y(), middles[i]);
-            words(g, line.words(), left + LEADER, middles[i]);
+    void paint(Graphics2D g, double from, double left, double right) {
+        for (Placed name : placed()) {
+            double y = name.line().y();
+            boolean beside = placed().stream().anyMatch(other -> other.covers(y, 0));
+            Hair.level(g, from, beside ? left - AGAINST : right, y, Hair.LINE);
+            words(g, name, left);
         }
     }
 
-    private static void words(Graphics2D g, List<String> words, double x, double middle) {
-        FontMetrics metrics = g.getFontMetrics();
-        double base = middle - metrics.getHeight() * words.size() / 2.0 + metrics.getAscent();
-        for (int row = 0; row < words.size(); row++) {
-            g.drawString(words.get(row), (float) x, (float) (base + row * metrics.getHeight()));
+    private void words(Graphics2D g, Placed name, double x) {
+        double base = name.top() + metrics.getAscent();
+        for (String words : name.line().words()) {
+            g.drawString(words, (float) x, (float) base);
+            base += metrics.getHeight();
         }
-    }
-
-    /** Where the middles of names lie, apart from each other and within the window. */
-    static double[] middles(double[] lines, double high, double top, double bottom) {
-        return Spread.apart(lines, high + APART, top + high / 2, bottom - high / 2);
-    }
-
-    private static void leader(Graphics2D g, double from, double left, double y, double middle) {
-        Hair.level(g, from, left + 2, y, Hair.LINE);
-        if (Math.abs(y - middle) < 1) {
-            Hair.level(g, left + 2, left + LEADER - 3, y, Hair.LINE);
-            return;
-        }
-        Path2D slanted = new Path2D.Double();
-        slanted.moveTo(left + 2, y);
-        slanted.lineTo(left + LEADER - 7, middle);
-        slanted.lineTo(left + LEADER - 3, middle);
-        g.setStroke(new BasicStroke((float) Hair.LINE));
-        g.draw(slanted);
     }
 }

@@ -13,6 +13,7 @@ import thrumwright.block.Side;
 import thrumwright.drawing.Arrow;
 import thrumwright.editor.canvas.seen.BlockSpot;
 import thrumwright.editor.canvas.seen.CanvasMap;
+import thrumwright.editor.canvas.seen.RowRoom;
 import thrumwright.plan.Work;
 
 /**
@@ -31,53 +32,63 @@ record RowNotes(Graphics2D g, Showing showing) {
     private static final double DOT = 2.2;
 
     void paint() {
-        if (showing.map().notes().isEmpty()) {
-            return;
-        }
-        double aside = showing.map().notes().getAsDouble();
+        showing.map().notes().ifPresent(this::paint);
+    }
+
+    private void paint(RowRoom room) {
         g.setFont(g.getFont().deriveFont(g.getFont().getSize2D() - 1));
         for (BlockSpot spot : showing.map().spots()) {
-            spot.plan().work().filter(work -> !crossed(work, aside)).ifPresent(work -> rows(spot, work, aside));
+            spot.plan().work().ifPresent(work -> rows(spot, work, room));
         }
     }
 
-    /** A cord to the posts lies where the notes would stand, unless they stand beyond the posts. */
-    private boolean crossed(Work work, double aside) {
-        return work.block().tied() && aside < showing.map().picture().margin();
-    }
-
-    private void rows(BlockSpot spot, Work work, double aside) {
+    private void rows(BlockSpot spot, Work work, RowRoom room) {
         List<Row> rows = work.rows();
         double each = spot.high() / Math.max(1, rows.size());
         if (each < LOWEST) {
             return;
         }
         for (int i = 0; i < rows.size(); i++) {
+            Row row = rows.get(i);
             double y = spot.bottom() - (i + 0.5) * each;
-            if (y > showing.seen().getMinY() - each && y < showing.seen().getMaxY() + each) {
-                row(rows.get(i).meets(work.setting().ends()), rows.get(i).from() == Side.LEFT, y, each, aside);
+            boolean seen =
+                    y > showing.seen().getMinY() - each && y < showing.seen().getMaxY() + each;
+            if (seen && !crossed(work, room.aside(row.from()))) {
+                row(row.meets(work.setting().ends()), row.from(), y, each, room);
             }
         }
     }
 
-    private void row(Optional<Passing> meets, boolean left, double y, double each, double aside) {
-        CanvasMap map = showing.map();
-        double edge = left ? map.x(-aside) - BESIDE : map.x(map.picture().span() + aside) + BESIDE;
+    /** A cord to the posts lies where the notes would stand, unless they stand beyond the posts. */
+    private boolean crossed(Work work, double aside) {
+        return work.block().tied() && aside < showing.map().picture().reach().outermost();
+    }
+
+    private void row(Optional<Passing> meets, Side from, double y, double each, RowRoom room) {
+        boolean left = from == Side.LEFT;
         double inward = left ? 1 : -1;
-        Rectangle room = showing.pictured();
+        double near = beside(from, room.aside(from));
+        double edge = near - inward * BESIDE;
         double far = edge - inward * (ARROW + BESIDE);
-        double farthest = edge - inward * CanvasMap.ROW_NOTES;
-        if (Math.min(edge, farthest) < room.getMinX() || Math.max(edge, farthest) > room.getMaxX()) {
+        double farthest = near - inward * room.wide();
+        Rectangle pictured = showing.pictured();
+        if (Math.min(edge, farthest) < pictured.getMinX() - 1 || Math.max(edge, farthest) > pictured.getMaxX() + 1) {
             return;
         }
         new Arrow(g, showing.palette()).level(edge - inward * ARROW, edge, y, HEAD);
         meets.ifPresent(passing -> {
-            if (each >= g.getFontMetrics().getAscent()) {
+            if (room.told(each) && each >= g.getFontMetrics().getAscent()) {
                 words(passing, far, y, left);
             } else {
                 dot(passing, far - inward * DOT, y);
             }
         });
+    }
+
+    /** Beside the cloth, pixels of the canvas; from mm. */
+    private double beside(Side side, double aside) {
+        CanvasMap map = showing.map();
+        return side == Side.LEFT ? map.x(-aside) : map.x(map.picture().span() + aside);
     }
 
     private void words(Passing passing, double far, double y, boolean left) {

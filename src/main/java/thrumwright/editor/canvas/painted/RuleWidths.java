@@ -12,10 +12,9 @@ import thrumwright.plan.Plan;
  * How much room rules take beside the picture, pixels; measured once for each plan and font.
  *
  * @param notes of what stands at the left
- * @param numbers from the left edge of the rule to the names beyond it
- * @param rule of the rule with those names
+ * @param rule of the rule with the names of its lines
  */
-public record RuleWidths(Plan plan, Font font, int notes, int numbers, int rule) {
+public record RuleWidths(Plan plan, Font font, int notes, int rule) {
     /** From the edge of a rule to its numbers, pixels. */
     static final int NUMBERS = 13;
 
@@ -24,13 +23,8 @@ public record RuleWidths(Plan plan, Font font, int notes, int numbers, int rule)
         FontMetrics metrics = measured.apply(font);
         Piece piece = plan.piece();
         String highest = Division.widest(piece.shown(), plan.budget().open());
-        int numbers = NUMBERS + metrics.stringWidth(Division.number(highest));
         return new RuleWidths(
-                plan,
-                font,
-                SideNotes.width(plan, texts, metrics),
-                numbers,
-                numbers + LineNames.width(metrics, texts, highest));
+                plan, font, SideNotes.width(plan, texts, metrics), NUMBERS + LineNames.width(metrics, texts, highest));
     }
 
     public boolean isOf(Plan other) {

@@ -28,14 +28,16 @@ import thrumwright.plan.Plan;
  * its edge.
  */
 public final class SideNotes {
-    /** From a measure to the picture, and from the edge of the window to a note, pixels. */
-    private static final int BESIDE = 8;
+    /** From the edge of the window to a note, and from a measure to the picture, pixels. */
+    private static final int EDGE = 4;
+
+    private static final int BESIDE = 6;
 
     /** From a note to its measure. */
     private static final int GAP = 7;
 
     /** From the line of a whole end to those of its parts, pixels. */
-    private static final int PARTS = 10;
+    private static final int PARTS = 8;
 
     /** From one dash to the next. */
     private static final double DASH = 4;
@@ -132,12 +134,12 @@ public final class SideNotes {
                 .mapToInt(metrics::stringWidth)
                 .max()
                 .orElse(0);
-        return BESIDE + widest + GAP + PARTS + BESIDE;
+        return EDGE + widest + GAP + PARTS + BESIDE;
     }
 
     /** @param width of the strip, pixels */
     void paint(Graphics2D g, int width) {
-        if (showing.map().left() < seen.getMinX() + width) {
+        if (showing.map().left() < seen.getMinX() + width - 1) {
             ground(g, width);
         }
         double x = x(width);

@@ -2,6 +2,8 @@ package thrumwright.editor.canvas.seen;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
+import thrumwright.block.Side;
 import thrumwright.drawing.piece.PiecePicture;
 import thrumwright.piece.Place;
 
@@ -12,18 +14,22 @@ import thrumwright.piece.Place;
  */
 record Breaking(PiecePicture picture, Room room, Zoom.Breaks breaks, double scale, double more) {
     /** How thick a bar is drawn, pixels. */
-    static final double BAR = 9;
+    static final double BAR = 8;
 
     /** Warp next to a bar, and at least next to an end, pixels. */
-    private static final double BY_A_BAR = 7;
+    private static final double BY_A_BAR = 3;
 
-    private static final double BY_AN_END = 12;
+    private static final double BY_AN_END = 5;
 
-    /** Rows have notes where so much of the width is left for the cloth. */
-    private static final double NOTED = 0.55;
+    /** About how far tails hang below the start, with the air round the picture: pixels. */
+    private static final double HANGING = 22;
+    /** So much of the room should be cloth at first sight. */
+    static final double MUCH = 0.6;
 
-    /** How much of a post is shown, pixels. */
-    private static final double POST = 16;
+    /** Beside posts lie the ends of bars, and how much is shown with them of a post that is broken out: pixels. */
+    static final double AIR = BAR / 2;
+
+    private static final double POST = 5 + AIR;
 
     Axes axes() {
         return new Axes(across(), up());
@@ -51,33 +57,70 @@ record Breaking(PiecePicture picture, Room room, Zoom.Breaks breaks, double scal
     }
 
     /** From the selvedge to the outer edge of a post or to where tails reach. */
-    Outside beside() {
-        if (whole()) {
-            return new Outside(picture.margin(), picture.margin(), POST, scale);
-        }
-        Outside noted = beside(CanvasMap.ROW_NOTES / scale);
-        boolean enough = breaks != Zoom.Breaks.MIDDLE || room.between() - 2 * noted.pixels() >= NOTED * room.between();
-        return enough && CanvasMap.close(picture, scale) ? noted : beside(0);
+    Outside beside(Side side) {
+        return whole() ? new Outside(outermost(), outermost(), POST, scale) : beside(side, told());
     }
 
     /**
-     * Notes of rows stand next to what hangs there; where the posts are near, outside them.
-     *
-     * @param notes room for them, mm, 0 or more
+     * What is shown beside the cloth besides its tails: as much as leaves enough to the cloth. It follows from the width and
+     * not from how high the ends are, so that what is typed moves nothing sideways.
      */
-    private Outside beside(double notes) {
-        double next = picture.tailsBeside() + notes;
-        Outside apart = new Outside(picture.margin(), next, POST, scale);
+    private Told told() {
+        List<Told> all = new ArrayList<>();
+        RowRoom.widths(picture, scale).forEach(wide -> all.add(new Told(wide, POST)));
+        all.add(new Told(0, POST));
+        double enough = MUCH / Math.max(MUCH, 1 - (least() + HANGING) / room.height());
+        return all.stream()
+                .filter(told -> breaks != Zoom.Breaks.MIDDLE || wide(told) >= enough * room.between())
+                .findFirst()
+                .orElse(new Told(0, 0));
+    }
+
+    /**
+     * At either side, pixels, 0 or more.
+     *
+     * @param notes room for those of rows
+     * @param post how much is shown of a post that is broken out
+     */
+    private record Told(double notes, double post) {}
+
+    /** Notes of rows stand next to what hangs there; where the posts are near, outside them. */
+    private Outside beside(Side side, Told told) {
+        double notes = told.notes() / scale;
+        double tails = Reach.mm(picture, side, scale);
+        Outside apart = new Outside(outermost(), tails + notes, told.post(), scale);
         if (apart.broken()) {
             return apart;
         }
-        double length = Math.max(picture.margin(), picture.tailsBeside()) + notes;
+        double length = Math.max(outermost(), tails) + notes;
         return new Outside(length, length, POST, scale);
+    }
+
+    /** How much of the room is cloth, from selvedge to selvedge and from end to end with its loops: 0 to 1. */
+    double share() {
+        double loops = picture.loops(Place.START) + picture.loops(Place.TOP);
+        double high = Math.min(room.height(), (picture.height() + loops) * scale);
+        return wide(told()) * high / (room.between() * room.height());
+    }
+
+    /** How much of the width is cloth, pixels. */
+    private double wide(Told told) {
+        double sides = Stream.of(Side.values())
+                .mapToDouble(side -> beside(side, told).pixels())
+                .sum();
+        return Math.max(0, Math.min(picture.span() * scale, room.between() - sides));
+    }
+
+    /** To the ends of the bars, mm. */
+    private double outermost() {
+        return picture.reach().outermost() + AIR / scale;
     }
 
     /** What the whole width takes, pixels. */
     double wide() {
-        return picture.span() * scale + 2 * beside().pixels();
+        return picture.span() * scale
+                + beside(Side.LEFT).pixels()
+                + beside(Side.RIGHT).pixels();
     }
 
     /** From one bar's far edge to the other's, pixels. */
@@ -96,25 +139,25 @@ record Breaking(PiecePicture picture, Room room, Zoom.Breaks breaks, double scal
     }
 
     private Axis across() {
-        double each = torn() ? ((room.between() - Outside.GAP) / 2 - beside().pixels()) / scale : Axis.FAR;
+        Outside left = beside(Side.LEFT);
+        Outside right = beside(Side.RIGHT);
         double over = torn() ? room.onPixel(wide() - room.between()) : 0;
+        double from = left.broken() ? -left.next() : -Axis.FAR;
+        double to = right.broken() ? picture.span() + right.next() : Axis.FAR;
         List<Axis.Span> spans = new ArrayList<>();
-        double from = -Axis.FAR;
-        double to = Axis.FAR;
-        double nearer = room.onPixel(beside().nearer());
-        if (beside().broken()) {
-            from = -beside().next();
-            to = picture.span() - from;
-            spans.add(new Axis.Span(-Axis.FAR, -beside().farFrom(), nearer));
+        if (left.broken()) {
+            spans.add(new Axis.Span(-Axis.FAR, -left.farFrom(), room.onPixel(left.nearer())));
         }
         if (torn()) {
+            double each = (room.between() - Outside.GAP - left.pixels() - right.pixels()) / 2 / scale;
             spans.add(new Axis.Span(from, each, 0));
             spans.add(new Axis.Span(picture.span() - each, to, -over));
         } else {
             spans.add(new Axis.Span(from, to, 0));
         }
-        if (beside().broken()) {
-            spans.add(new Axis.Span(picture.span() + beside().farFrom(), Axis.FAR, -over - nearer));
+        if (right.broken()) {
+            double far = picture.span() + right.farFrom();
+            spans.add(new Axis.Span(far, Axis.FAR, -over - room.onPixel(right.nearer())));
         }
         return new Axis(scale, spans);
     }

@@ -6,7 +6,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
+import thrumwright.block.Side;
 import thrumwright.drawing.View;
 import thrumwright.drawing.piece.PiecePicture;
 import thrumwright.piece.Place;
@@ -27,11 +27,6 @@ import thrumwright.plan.Hem;
 public record CanvasMap(PiecePicture picture, View view, Axes axes, List<BlockSpot> spots) {
     /** How near a line without height counts as hit, pixels. */
     private static final double NEAR = 4;
-
-    /** From so many pixels between single warp ends rows have notes, and room for them. */
-    private static final double CLOSE = 26;
-
-    public static final double ROW_NOTES = 48;
 
     public CanvasMap {
         spots = List.copyOf(spots);
@@ -76,29 +71,39 @@ public record CanvasMap(PiecePicture picture, View view, Axes axes, List<BlockSp
         return view.scale();
     }
 
-    /** Whether single warp ends lie so far apart that rows have notes beside them. */
-    static boolean close(PiecePicture picture, double scale) {
-        return picture.plan().piece().warp().spacing() * scale >= CLOSE;
+    /** Where rows have their notes; empty where there is no room for them. */
+    public Optional<RowRoom> notes() {
+        for (double wide : RowRoom.widths(picture, scale())) {
+            double left = aside(Side.LEFT);
+            if (together(Side.LEFT, left + wide / scale())) {
+                return Optional.of(new RowRoom(left, aside(Side.RIGHT), wide));
+            }
+        }
+        return Optional.empty();
     }
 
-    /** How far beside the cloth rows have their notes, mm; empty where there is no room for them. */
-    public OptionalDouble notes() {
-        boolean apart = !together(picture.margin());
-        double aside = apart ? picture.tailsBeside() : Math.max(picture.tailsBeside(), picture.margin());
-        return close(picture, scale()) && together(aside + ROW_NOTES / scale())
-                ? OptionalDouble.of(aside)
-                : OptionalDouble.empty();
+    /** Where posts are far, next to what hangs there; else outside them: mm beside the cloth. */
+    private double aside(Side side) {
+        double tails = Reach.mm(picture, side, scale());
+        return together(side, picture.reach().outermost())
+                ? Math.max(tails, picture.reach().outermost() + Breaking.AIR / scale())
+                : tails;
     }
 
-    /** Whether nothing is left out from the cloth's left edge to there, mm beside it. */
-    private boolean together(double beside) {
-        return Math.abs(axes.across().pixel(0) - axes.across().pixel(-beside) - beside * scale()) < 0.5;
+    /** Whether nothing is left out from the cloth's edge to there, mm beside it. */
+    private boolean together(Side side, double beside) {
+        double edge = side == Side.LEFT ? 0 : picture.span();
+        double there = side == Side.LEFT ? -beside : edge + beside;
+        double pixels = Math.abs(axes.across().pixel(edge) - axes.across().pixel(there));
+        return Math.abs(pixels - beside * scale()) < 0.5;
     }
 
     /** The left edge of all that is drawn, pixels of the canvas, any sign. */
     public double left() {
-        double outermost = x(-picture.margin());
-        return notes().stream().map(aside -> x(-aside) - ROW_NOTES).reduce(outermost, Math::min);
+        double outermost = x(-picture.reach().outermost() - Breaking.AIR / scale());
+        return notes().map(room -> x(-room.left()) - room.wide())
+                .map(far -> Math.min(far, outermost))
+                .orElse(outermost);
     }
 
     /** From the cloth, mm right of the first warp end (either sign), to pixels of the canvas. */

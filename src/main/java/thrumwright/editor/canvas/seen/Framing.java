@@ -1,6 +1,7 @@
 package thrumwright.editor.canvas.seen;
 
 import java.awt.Dimension;
+import thrumwright.block.Side;
 import thrumwright.drawing.View;
 import thrumwright.drawing.piece.PiecePicture;
 import thrumwright.piece.Place;
@@ -14,9 +15,9 @@ import thrumwright.piece.Place;
  */
 public record Framing(PiecePicture picture, Room room, Zoom zoom, Place end, double lowered, double before) {
     /** Room beside a picture without rules, pixels. */
-    public static final int BESIDE = 16;
+    public static final int BESIDE = 2;
 
-    private static final int ABOVE = 4;
+    private static final int ABOVE = 2;
     /** Above and below an end that is looked at, pixels. */
     private static final int BY_AN_END = 36;
     /** How far apart single warp ends are shown, and at least at both selvedges, pixels. */
@@ -34,8 +35,6 @@ public record Framing(PiecePicture picture, Room room, Zoom zoom, Place end, dou
     private static final int STAYS = 30;
     /** No end is shown as if it were lower, mm. */
     private static final double LEAST_END = 12;
-    /** Less of the window's height filled with cloth is too little to be read. */
-    private static final double READ = 0.6;
     /** So much of the width is cloth where both selvedges are looked at. */
     private static final double LEAST_CLOTH = 0.3;
     /** A picture that should be so many times larger or smaller is fitted anew. */
@@ -49,8 +48,16 @@ public record Framing(PiecePicture picture, Room room, Zoom zoom, Place end, dou
             return this;
         }
         Framing loom = with(Zoom.Fit.LOOM);
-        boolean low = picture.height() * loom.scale() < READ * room.height();
-        return low ? with(Zoom.Fit.SELVEDGES) : loom;
+        Framing ends = with(Zoom.Fit.ENDS);
+        if (loom.share() >= Breaking.MUCH || !ends.torn() || ends.share() <= loom.share()) {
+            return loom;
+        }
+        Framing selvedges = with(Zoom.Fit.SELVEDGES);
+        return selvedges.scale() <= ends.scale() ? selvedges : ends;
+    }
+
+    private double share() {
+        return breaking(scale()).share();
     }
 
     private Framing with(Zoom.Fit fit) {
@@ -70,6 +77,7 @@ public record Framing(PiecePicture picture, Room room, Zoom zoom, Place end, dou
         return switch (zoom.fit()) {
             case FIRST, LOOM -> Math.min(byWidth(), byHeight());
             case SELVEDGES -> bothSelvedges();
+            case ENDS -> Math.min(byHeight(), byTails());
             case END -> oneEnd();
             case PIECE -> Math.min(byWidth(), free(2 * Breaking.BAR) / (picture.upperBar() - picture.lowerBar()));
             case FREE -> zoom.scale();
@@ -83,7 +91,11 @@ public record Framing(PiecePicture picture, Room room, Zoom zoom, Place end, dou
     /** In a narrow window tails leave some room to the cloth. */
     private double byTails() {
         double tails = (1 - LEAST_CLOTH) * room.between() - Breaking.leastBeside() - Outside.GAP;
-        return Math.max(0, tails) / (2 * picture.tailsBeside());
+        return Math.max(0, tails) / tailsBeside();
+    }
+
+    private double tailsBeside() {
+        return picture.reach().left() + picture.reach().right();
     }
 
     private double oneEnd() {
@@ -92,12 +104,20 @@ public record Framing(PiecePicture picture, Room room, Zoom zoom, Place end, dou
     }
 
     private double byWidth() {
-        double whole = room.between() / (picture.span() + 2 * picture.margin());
-        if (!breaking(whole).beside().broken()) {
+        double whole = Math.max(1, room.between() - 2 * Breaking.AIR)
+                / (picture.span() + 2 * picture.reach().outermost());
+        if (!breaking(whole).beside(Side.LEFT).broken()
+                && !breaking(whole).beside(Side.RIGHT).broken()) {
             return whole;
         }
-        double cloth = Math.max(1, room.between() - Breaking.leastBeside());
-        return Math.max(whole, cloth / (picture.span() + 2 * picture.tailsBeside()));
+        double broken = Double.MAX_VALUE;
+        for (Reach left : Reach.of(picture, Side.LEFT)) {
+            for (Reach right : Reach.of(picture, Side.RIGHT)) {
+                double free = room.between() - Breaking.leastBeside() - left.pixels() - right.pixels();
+                broken = Math.min(broken, Math.max(1, free) / (picture.span() + left.mm() + right.mm()));
+            }
+        }
+        return Math.max(whole, broken);
     }
 
     private double byHeight() {
@@ -146,9 +166,10 @@ public record Framing(PiecePicture picture, Room room, Zoom zoom, Place end, dou
     public View view() {
         double scale = scale();
         Breaking breaking = breaking(scale);
+        double beside = breaking.beside(Side.LEFT).pixels();
         double left = breaking.torn()
-                ? room.left() + breaking.beside().pixels()
-                : (room.canvasWidth() + room.left() - room.right() - picture.span() * scale) / 2;
+                ? room.left() + beside
+                : (room.canvasWidth() + room.left() - room.right() - breaking.wide()) / 2 + beside;
         double base = (room.canvasHeight() + breaking.high()) / 2 - breaking.below() + inside(scale);
         return new View(scale, room.onPixel(left), room.onPixel(base));
     }

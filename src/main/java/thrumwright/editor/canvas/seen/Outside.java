@@ -11,7 +11,7 @@ package thrumwright.editor.canvas.seen;
  */
 record Outside(double length, double next, double far, double scale) {
     /** What is left out takes so much, pixels. */
-    static final double GAP = 12;
+    static final double GAP = 6;
 
     /** Breaking out less than that isn't worth it, pixels. */
     private static final double WORTH = 4;

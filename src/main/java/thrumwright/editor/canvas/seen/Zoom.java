@@ -25,12 +25,14 @@ public record Zoom(Fit fit, double scale, Breaks breaks) {
 
     /** How the scale is found. */
     public enum Fit {
-        /** At first sight: the loom, or both selvedges where its ends would be too low to be read. */
+        /** At first sight: the loom, or both selvedges where so little of the window would be cloth. */
         FIRST(Breaks.WARP),
         /** The loom from bar to bar, in its whole width. */
         LOOM(Breaks.WARP),
         /** Both selvedges close up, in the whole height. */
         SELVEDGES(Breaks.MIDDLE),
+        /** Both selvedges, and both ends whole, however fine the warp is. */
+        ENDS(Breaks.MIDDLE),
         /** The height of one end. */
         END(Breaks.MIDDLE),
         /** The whole piece from bar to bar, with no warp left out. */

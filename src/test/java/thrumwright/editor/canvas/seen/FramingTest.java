@@ -50,8 +50,9 @@ class FramingTest {
             names = {"LOOM", "SELVEDGES", "PIECE"})
     void bothSelvedgesAndBothBarsLieBetweenWhatStandsBesideThem(Zoom.Fit fit) {
         CanvasMap map = map(framing(fit));
-        assertThat(map.x(-picture.margin())).isGreaterThanOrEqualTo(119);
-        assertThat(map.x(picture.span() + picture.margin())).isLessThanOrEqualTo(WIDE - 79);
+        double posts = picture.reach().outermost();
+        assertThat(map.x(-posts) - Breaking.AIR).isGreaterThanOrEqualTo(119);
+        assertThat(map.x(picture.span() + posts) + Breaking.AIR).isLessThanOrEqualTo(WIDE - 79);
         assertThat(map.height(picture.upperBar())).isGreaterThanOrEqualTo(0);
         assertThat(map.height(picture.lowerBar())).isLessThanOrEqualTo(HIGH);
     }
@@ -59,8 +60,9 @@ class FramingTest {
     @Test
     void theWholeLoomFillsTheWindowAndThePieceToScaleLeavesNothingOut() {
         CanvasMap loom = map(framing(Zoom.Fit.LOOM));
-        assertThat(loom.x(picture.span() + picture.margin()) - loom.x(-picture.margin()))
-                .isCloseTo(WIDE - 120 - 80, within(2.0));
+        double posts = picture.reach().outermost();
+        assertThat(loom.x(picture.span() + posts) - loom.x(-posts))
+                .isCloseTo(WIDE - 120 - 80 - 2 * Breaking.AIR, within(2.0));
         assertThat(loom.height(picture.lowerBar()) - loom.height(picture.upperBar()))
                 .isBetween(0.85 * HIGH, HIGH - 2.0 * Breaking.BAR);
         assertThat(loom.axes().up().gaps()).isNotEmpty();
@@ -84,7 +86,8 @@ class FramingTest {
             double right = picture.span() - mm;
             assertThat(map.x(right) - map.x(right - 1)).isCloseTo(map.scale(), within(1e-9));
         }
-        assertThat(map.x(0) - 120).isCloseTo(WIDE - 80 - map.x(picture.span()), within(2.0));
+        Axis.Gap middle = across.gaps().get(across.gaps().size() / 2);
+        assertThat(middle.from() - across.pixel(0)).isCloseTo(across.pixel(picture.span()) - middle.to(), within(2.0));
     }
 
     /** Keys for looking at the piece would be of no use if they showed it alike. */
