@@ -2,7 +2,6 @@ package thrumwright.editor.window.piece;
 
 import java.awt.BorderLayout;
 import java.awt.EventQueue;
-import java.awt.Point;
 import java.awt.Rectangle;
 import java.awt.event.WindowAdapter;
 import java.awt.event.WindowEvent;
@@ -181,20 +180,16 @@ public final class EditorWindow implements MainWindow, PieceWindow {
 
     /** From now on the window answers. */
     private void listen() {
-        commands.add("block-menu", () -> popup(canvas.looking().selectedPoint()));
+        commands.add("block-menu", () -> menus.popup(canvas, canvas.looking().selectedPoint()));
         commands.bindWindow(frame.getRootPane());
         commands.bindCanvas(canvas);
-        canvas.setMenuAsked(event -> popup(event.getPoint()));
+        canvas.setMenuAsked(event -> menus.popup(canvas, event.getPoint()));
         drop.on(frame.getRootPane());
         session.listen(this::changed);
         changed(Change.FILE);
         files.tellUnknown();
         // drawn once there is something to look at, and where nobody waits
         EventQueue.invokeLater(() -> Icons.ofProgramWhenDrawn(frame::setIconImages));
-    }
-
-    private void popup(Point at) {
-        menus.popup().show(canvas, at.x, at.y);
     }
 
     /** As it was left; in a low window it is folded away at first, since the fields need the room. */

@@ -1,5 +1,6 @@
 package thrumwright.editor.window.piece;
 
+import java.awt.Point;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.function.Consumer;
@@ -16,6 +17,7 @@ import javax.swing.event.MenuEvent;
 import javax.swing.event.MenuListener;
 import net.miginfocom.swing.MigLayout;
 import thrumwright.block.Block;
+import thrumwright.editor.canvas.PieceCanvas;
 import thrumwright.editor.edit.NewBlocks;
 import thrumwright.editor.look.Icons;
 import thrumwright.editor.settings.Workplace;
@@ -205,7 +207,11 @@ public final class Menus {
     }
 
     /** For a press of the other mouse button on the canvas. */
-    JPopupMenu popup() {
+    void popup(PieceCanvas canvas, Point at) {
+        popup().show(canvas, at.x, at.y);
+    }
+
+    private JPopupMenu popup() {
         JPopupMenu popup = new JPopupMenu();
         popup.setName("blockMenu");
         popup.add(bars.item("amount"));
