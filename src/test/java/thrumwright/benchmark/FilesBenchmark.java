@@ -9,59 +9,45 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
-import java.util.concurrent.TimeUnit;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.BenchmarkMode;
 import org.openjdk.jmh.annotations.Fork;
 import org.openjdk.jmh.annotations.Measurement;
 import org.openjdk.jmh.annotations.Mode;
-import org.openjdk.jmh.annotations.OutputTimeUnit;
 import org.openjdk.jmh.annotations.Scope;
-import org.openjdk.jmh.annotations.Setup;
 import org.openjdk.jmh.annotations.State;
-import org.openjdk.jmh.annotations.TearDown;
 import org.openjdk.jmh.annotations.Warmup;
-import thrumwright.store.FileProblem;
 import thrumwright.store.FileSort;
 import thrumwright.store.PieceFile;
 import thrumwright.store.SafeFile;
 
 /**
  * Opening and saving the longest piece that a file may have, 500 blocks. Opening stands beside looking at every token of the
- * same text, saving beside a plain write that is forced to the same disk ({@code -Dfolder=} says where; else the folder for what
- * is temporary).
+ * same text; saving beside a plain write that is forced to the same disk, in the folder for what is temporary. It tells
+ * processor time and the clock.
  */
 @State(Scope.Benchmark)
-@BenchmarkMode(Mode.AverageTime)
-@OutputTimeUnit(TimeUnit.MICROSECONDS)
-@Warmup(iterations = 4, time = 1)
-@Measurement(iterations = 6, time = 1)
-@Fork(2)
+@BenchmarkMode(Mode.SingleShotTime)
+@Fork(1)
+@Warmup(iterations = 0)
+@Measurement(iterations = 1)
 public class FilesBenchmark {
     private static final JsonFactory JSON = new JsonFactory();
 
-    private PieceFile piece;
-    private String text;
-    private Path folder;
-
-    @Setup
-    public void prepare() throws IOException {
-        piece = LongPieces.file(500);
-        text = piece.text();
-        Path parent = Path.of(System.getProperty("folder", System.getProperty("java.io.tmpdir")));
-        folder = Files.createTempDirectory(parent, "saved");
-    }
-
-    @TearDown
-    public void clear() throws IOException {
-        for (String name : new String[] {"plain", "safe"}) {
-            Files.deleteIfExists(folder.resolve(name));
-        }
-        Files.delete(folder);
-    }
+    private final PieceFile piece = LongPieces.file(500);
+    private final String text = piece.text();
 
     @Benchmark
-    public int openBesideTokens() throws IOException {
+    public Object opening() throws Exception {
+        return new InTurns()
+                .with("tokens", this::tokens)
+                .with("open", () -> PieceFile.read(text))
+                .with("what sort it is", () -> FileSort.of(text))
+                .with("text to save", piece::checkedText)
+                .told();
+    }
+
+    private int tokens() throws IOException {
         int count = 0;
         try (JsonParser parser = JSON.createParser(text)) {
             while (parser.nextToken() != null) {
@@ -72,34 +58,33 @@ public class FilesBenchmark {
     }
 
     @Benchmark
-    public PieceFile open() throws FileProblem {
-        return PieceFile.read(text);
+    public Object saving() throws Exception {
+        Path folder = Files.createTempDirectory("saved");
+        Path plain = folder.resolve("plain");
+        Path safe = folder.resolve("safe");
+        try {
+            return new InTurns()
+                    .with("plain write, forced", () -> written(plain))
+                    .with("save", () -> saved(safe))
+                    .told();
+        } finally {
+            Files.deleteIfExists(plain);
+            Files.deleteIfExists(safe);
+            Files.delete(folder);
+        }
     }
 
-    @Benchmark
-    public FileSort openSort() {
-        return FileSort.of(text);
+    private Path saved(Path file) throws Exception {
+        SafeFile.write(file, piece);
+        return file;
     }
 
-    @Benchmark
-    public String saveText() throws FileProblem {
-        return piece.checkedText();
-    }
-
-    @Benchmark
-    public void save() throws FileProblem {
-        SafeFile.write(folder.resolve("safe"), piece);
-    }
-
-    @Benchmark
-    public void saveBesidePlain() throws IOException {
+    private Path written(Path file) throws IOException {
         try (FileChannel channel = FileChannel.open(
-                folder.resolve("plain"),
-                StandardOpenOption.CREATE,
-                StandardOpenOption.WRITE,
-                StandardOpenOption.TRUNCATE_EXISTING)) {
+                file, StandardOpenOption.CREATE, StandardOpenOption.WRITE, StandardOpenOption.TRUNCATE_EXISTING)) {
             channel.write(ByteBuffer.wrap(text.getBytes(StandardCharsets.UTF_8)));
             channel.force(true);
         }
+        return file;
     }
 }
