@@ -65,7 +65,7 @@ public final class Session extends DocumentSession<Moment> {
 
     @Override
     public boolean dirty() {
-        return !piece().equals(file.piece());
+        return piece() != file.piece() && !piece().equals(file.piece());
     }
 
     /**
