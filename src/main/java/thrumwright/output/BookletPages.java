@@ -3,6 +3,7 @@ package thrumwright.output;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import thrumwright.drawing.Fonts;
 import thrumwright.drawing.Palette;
 import thrumwright.drawing.piece.SewnPicture;
@@ -15,6 +16,7 @@ import thrumwright.output.page.SheetPages;
 import thrumwright.output.page.Type;
 import thrumwright.output.part.KindPart;
 import thrumwright.output.part.KindPictures;
+import thrumwright.output.part.KindWords;
 import thrumwright.output.part.PartMaker;
 import thrumwright.output.part.SpacePart;
 import thrumwright.output.part.TogetherPart;
@@ -58,18 +60,37 @@ record BookletPages(Booklet booklet, Plan plan, String title, PageSetup setup, P
     }
 
     private List<Part> parts(BookletEntry entry, PartMaker make, double width, double highest) {
-        List<Part> words = words(entry, make);
-        int beside = words.size();
-        KindPart head = head(entry, make, words);
-        while (beside > 1 && head.height(width) > highest) {
-            head = head(entry, make, words.subList(0, --beside));
+        KindWords words = new KindWords(pictures(entry, make), words(entry, make));
+        int all = words.words().size();
+        int least = Math.max(1, words.besideSlips(width));
+        int beside = all;
+        while (beside > least && whole(entry, make, words.first(beside)).height(width) > highest) {
+            beside--;
         }
-        List<Part> parts = new ArrayList<>(List.of(head));
-        for (int i = beside; i < words.size(); i++) {
-            boolean last = i == words.size() - 1;
-            parts.add(last ? new TogetherPart(List.of(words.get(i), new SpacePart(SPACE))) : words.get(i));
+        List<Part> parts = new ArrayList<>(head(entry, make, words.first(beside), width, highest));
+        for (int i = beside; i < all; i++) {
+            Part line = words.words().get(i);
+            parts.add(i == all - 1 ? new TogetherPart(List.of(line, new SpacePart(SPACE))) : line);
         }
         return parts;
+    }
+
+    /** In one; what stands beside right and wrong is a part of its own where it would be too high below the pictures. */
+    private static List<Part> head(BookletEntry entry, PartMaker make, KindWords words, double width, double highest) {
+        Part whole = whole(entry, make, words);
+        return words.besideSlips(width) > 0 && whole.height(width) > highest
+                ? List.of(new KindPart(heads(entry), words.pictures(), Optional.empty(), make), words)
+                : List.of(whole);
+    }
+
+    private static Part whole(BookletEntry entry, PartMaker make, KindWords words) {
+        return new KindPart(heads(entry), words.pictures(), Optional.of(words), make);
+    }
+
+    private static List<String> heads(BookletEntry entry) {
+        return entry.heads().stream()
+                .map(head -> head.numbers() + "  " + head.title())
+                .toList();
     }
 
     private static List<Part> words(BookletEntry entry, PartMaker make) {
@@ -79,13 +100,9 @@ record BookletPages(Booklet booklet, Plan plan, String title, PageSetup setup, P
         return words;
     }
 
-    private KindPart head(BookletEntry entry, PartMaker make, List<Part> words) {
-        List<String> heads = entry.heads().stream()
-                .map(head -> head.numbers() + "  " + head.title())
-                .toList();
-        KindPictures pictures = entry.sewn()
+    private KindPictures pictures(BookletEntry entry, PartMaker make) {
+        return entry.sewn()
                 .map(sewn -> KindPictures.of(new SewnPicture(plan, sewn, sewn.says(locale)), make))
                 .orElseGet(() -> KindPictures.of(plan, new StageWords(plan, locale), entry.pictures(), make));
-        return new KindPart(heads, pictures, List.copyOf(words), make);
     }
 }

@@ -19,9 +19,11 @@ import thrumwright.output.page.PageSetup;
 import thrumwright.output.page.Paper;
 import thrumwright.output.page.PlacedPart;
 import thrumwright.output.page.SheetPages;
+import thrumwright.piece.End;
 import thrumwright.piece.Piece;
 import thrumwright.piece.Place;
 import thrumwright.piece.Structure;
+import thrumwright.piece.Top;
 import thrumwright.plan.Plan;
 import thrumwright.plan.finding.ClassPlan;
 import thrumwright.store.BuiltIn;
@@ -85,6 +87,22 @@ class PageCountsTest {
                             .map(sheet -> pages.sheet(sheet).count())
                             .sum())
                     .isLessThanOrEqualTo(32);
+        }
+    }
+
+    /** Four pictures of twining with right and wrong below them are more than half a low page, and don't fit below the design's steps. */
+    @Test
+    void whatIsTooHighForTheRestOfALowPageGoesOnOverIt() {
+        End twined = new End(List.of(Pieces.hemmed().block("twining").orElseThrow()));
+        Piece piece = Pieces.panel().withStart(End.empty()).withTop(new Top.OnItsOwn(twined));
+        for (double margin = 20; margin <= 40; margin += 2) {
+            PageSetup low = new PageSetup(Paper.A4, true, margin, 1);
+            SheetPages pages = layout(Plan.of(piece), low).section(SheetSection.BOOKLET);
+            for (int page = 0; page < pages.count() - 1; page++) {
+                assertThat(filled(pages, page))
+                        .as("page %s of %s", page + 1, low)
+                        .isGreaterThan(0.5);
+            }
         }
     }
 

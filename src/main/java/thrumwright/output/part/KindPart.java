@@ -4,6 +4,7 @@ import java.awt.BasicStroke;
 import java.awt.Graphics2D;
 import java.awt.geom.Line2D;
 import java.util.List;
+import java.util.Optional;
 import thrumwright.output.page.Part;
 import thrumwright.output.page.Role;
 import thrumwright.output.page.Structured;
@@ -12,26 +13,14 @@ import thrumwright.output.page.Structured;
  * How one kind of block is worked: its steps, its pictures, and below them what to do.
  *
  * @param heads the steps' numbers and titles
- * @param words what to do, and what to take care of
+ * @param words what to do; empty where that goes on in parts of its own
  */
-public record KindPart(List<String> heads, KindPictures pictures, List<Part> words, PartMaker make) implements Part {
+public record KindPart(List<String> heads, KindPictures pictures, Optional<KindWords> words, PartMaker make)
+        implements Part {
     private static final double GAP = 6;
-    private static final double BETWEEN = 2;
-    private static final double BESIDE = 12;
 
     private Part title() {
         return Structured.part(Role.STEP, make.heading(String.join(" · ", heads)));
-    }
-
-    private double wordsWidth(double width) {
-        return pictures.slipsBeside() ? width - pictures.slipWidth(width) - BESIDE : width;
-    }
-
-    private double body(double width) {
-        double wide = wordsWidth(width);
-        double high =
-                words.stream().mapToDouble(part -> part.height(wide) + BETWEEN).sum();
-        return pictures.slipsBeside() ? Math.max(high, pictures.slipsHeight(pictures.slipWidth(width))) : high;
     }
 
     private double row(double width) {
@@ -40,7 +29,10 @@ public record KindPart(List<String> heads, KindPictures pictures, List<Part> wor
 
     @Override
     public double height(double width) {
-        return 2.5 * GAP + title().height(width) + row(width) + body(width);
+        return 2.5 * GAP
+                + title().height(width)
+                + row(width)
+                + words.map(all -> all.height(width)).orElse(0.0);
     }
 
     @Override
@@ -52,13 +44,7 @@ public record KindPart(List<String> heads, KindPictures pictures, List<Part> wor
         title().paint(g, x, at, width);
         at += title().height(width) + GAP / 2;
         pictures.paint(g, x, at, width);
-        at += row(width);
-        if (pictures.slipsBeside()) {
-            pictures.paintSlips(g, x + wordsWidth(width) + BESIDE, at, pictures.slipWidth(width));
-        }
-        for (Part part : words) {
-            part.paint(g, x, at, wordsWidth(width));
-            at += part.height(wordsWidth(width)) + BETWEEN;
-        }
+        double below = at + row(width);
+        words.ifPresent(all -> all.paint(g, x, below, width));
     }
 }
