@@ -33,21 +33,34 @@ import thrumwright.sheet.StageWords;
  */
 record BookletPages(Booklet booklet, Plan plan, String title, PageSetup setup, Palette palette, Locale locale) {
     private static final double SPACE = 6;
-    /** What is higher goes on in parts of its own, as a share of a page; less where that saves a page or fills one. */
-    private static final List<Double> HIGHEST = List.of(0.6, 0.42, 0.25);
+    /** Few entries go on over a page; more do where that saves a page or fills one. */
+    private static final List<Parting> PARTINGS =
+            List.of(new Parting(0.6, Double.MAX_VALUE), new Parting(0.42, 0.5), new Parting(0.25, 0.5));
+
+    /**
+     * What of an entry is set in parts of their own, as shares of a page, more than 0.
+     *
+     * @param words higher than this its words go on below it
+     * @param pictures higher than this with all that its words can give away, right and wrong go on below its pictures
+     */
+    private record Parting(double words, double pictures) {
+        Parting of(Pages pages) {
+            return new Parting(words * pages.height(), pictures * pages.height());
+        }
+    }
 
     SheetPages laidOut(Fonts fonts) {
-        SheetPages best = Densities.best(setup, fonts, type -> pages(type, HIGHEST.get(0)));
-        for (double lower : HIGHEST.subList(1, HIGHEST.size())) {
+        SheetPages best = Densities.best(setup, fonts, type -> pages(type, PARTINGS.get(0)));
+        for (Parting more : PARTINGS.subList(1, PARTINGS.size())) {
             if (best.halfEmpty() > 0 || best.aPageToSpare()) {
-                SheetPages parted = Densities.best(setup, fonts, type -> pages(type, lower));
+                SheetPages parted = Densities.best(setup, fonts, type -> pages(type, more));
                 best = Densities.saves(parted, best) ? parted : best;
             }
         }
         return best;
     }
 
-    private SheetPages pages(Type type, double highest) {
+    private SheetPages pages(Type type, Parting parting) {
         PartMaker make = new PartMaker(type, palette, Phrases.of("thrumwright.sheet.steps", locale));
         Pages pages = new Pages(setup, Densities.FOOTER);
         pages.addTogether(List.of(
@@ -55,19 +68,19 @@ record BookletPages(Booklet booklet, Plan plan, String title, PageSetup setup, P
                 make.body(make.phrases().say("booklet.about")),
                 make.body(make.phrases().say("caution.hands"))));
         EvenPages even = new EvenPages(pages);
-        booklet.entries().forEach(entry -> even.add(parts(entry, make, pages.width(), highest * pages.height())));
+        booklet.entries().forEach(entry -> even.add(parts(entry, make, pages.width(), parting.of(pages))));
         return new SheetPages(setup, title, type, palette, even.placed());
     }
 
-    private List<Part> parts(BookletEntry entry, PartMaker make, double width, double highest) {
+    private List<Part> parts(BookletEntry entry, PartMaker make, double width, Parting parting) {
         KindWords words = new KindWords(pictures(entry, make), words(entry, make));
         int all = words.words().size();
         int least = Math.max(1, words.besideSlips(width));
         int beside = all;
-        while (beside > least && whole(entry, make, words.first(beside)).height(width) > highest) {
+        while (beside > least && whole(entry, make, words.first(beside)).height(width) > parting.words()) {
             beside--;
         }
-        List<Part> parts = new ArrayList<>(head(entry, make, words.first(beside), width, highest));
+        List<Part> parts = new ArrayList<>(head(entry, make, words.first(beside), width, parting.pictures()));
         for (int i = beside; i < all; i++) {
             Part line = words.words().get(i);
             parts.add(i == all - 1 ? new TogetherPart(List.of(line, new SpacePart(SPACE))) : line);
