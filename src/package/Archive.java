@@ -36,7 +36,9 @@ final class Archive {
         List<String> dump = new ArrayList<>(List.of(runtime.resolve("bin/java").toString(), "-Xshare:dump"));
         if (screen().isPresent()) {
             Set<String> loaded = new LinkedHashSet<>(start(screen().get()));
-            loaded.addAll(plan());
+            loaded.addAll(terminal("plan", "demo/saltmarsh-panel.json"));
+            loaded.addAll(terminal("sheet", "demo/saltmarsh-panel.json", "--as", "PDF", "--to", "-"));
+            loaded.addAll(terminal("--help"));
             Files.write(list, loaded);
             Path javas = Files.createTempFile("classes", ".txt");
             Files.write(javas, loaded.stream().filter(Archive::ofJava).toList());
@@ -79,12 +81,12 @@ final class Archive {
         return Files.readAllLines(list);
     }
 
-    /** What the terminal needs. */
-    private static List<String> plan() throws Exception {
+    /** What the terminal needs for that. A sheet takes as much from the window. */
+    private static List<String> terminal(String... arguments) throws Exception {
         Path list = Files.createTempFile("terminal", ".txt");
-        ProcessBuilder builder = new ProcessBuilder(program(list, "plan", "demo/saltmarsh-panel.json"));
+        ProcessBuilder builder = new ProcessBuilder(program(list, arguments));
         if (builder.redirectOutput(ProcessBuilder.Redirect.DISCARD).start().waitFor() != 0) {
-            throw new IOException("the demo piece can't be planned");
+            throw new IOException(String.join(" ", arguments) + " failed");
         }
         return Files.readAllLines(list);
     }

@@ -1,7 +1,7 @@
 package thrumwright.block;
 
 import java.util.ArrayList;
-import java.util.HashMap;
+import java.util.EnumMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -47,21 +47,19 @@ public record PlainBand(Tag tag, Use use, Purpose purpose, Amount amount, Option
         return amount instanceof Amount.Rows rows ? new Amount.Picks(rows.rows()) : amount;
     }
 
-    /** A pick's direction and shed: picks that have both in common run alike. */
-    private record Pass(boolean rightward, Shed shed) {}
-
     static List<Leg> plainLegs(Setting setting, List<Row> rows) {
         List<Leg> legs = new ArrayList<>();
-        Map<Pass, Route> routes = new HashMap<>();
+        // picks of one direction and shed run alike
+        Map<Shed, Route> rightward = new EnumMap<>(Shed.class);
+        Map<Shed, Route> leftward = new EnumMap<>(Shed.class);
         for (int i = 0; i < rows.size(); i++) {
             Way way = Way.of(setting, rows.get(i));
             Shed shed = rows.get(i).shed().orElseThrow();
             boolean firstOver = shed.over(way.fromLeft(0));
             boolean lastOver = shed.over(way.fromLeft(setting.ends() - 1));
             double y = (i + 0.5) * setting.beaten();
-            Route route = routes.computeIfAbsent(
-                    new Pass(way.rightward(), shed),
-                    pass -> Route.of(way.plain(shed), Way.top(firstOver), Way.top(lastOver)));
+            Route route = (way.rightward() ? rightward : leftward)
+                    .computeIfAbsent(shed, any -> Route.of(way.plain(shed), Way.top(firstOver), Way.top(lastOver)));
             legs.add(Leg.level(route, y));
             if (i < rows.size() - 1) {
                 legs.add(Leg.climbing(way.turn(lastOver), y, y + setting.beaten()));

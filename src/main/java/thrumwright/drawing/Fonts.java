@@ -11,28 +11,55 @@ import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.util.Arrays;
 import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Function;
 
 /**
- * The program's own fonts (Source Sans 3, SIL Open Font License 1.1), so that every machine shows the same.
- *
- * @param regular at one point, to be derived from
+ * The program's own fonts (Source Sans 3, SIL Open Font License 1.1), so that every machine shows the same; each at one point, to
+ * be derived from, and read when it is first wanted.
  */
-public record Fonts(Font regular, Font italic, Font semibold, Font bold) {
+public final class Fonts {
     private static final String FOLDER = "/thrumwright/fonts/";
+    private static final String REGULAR = "SourceSans3-Regular.ttf";
+    private static final String ITALIC = "SourceSans3-It.ttf";
+    private static final String SEMIBOLD = "SourceSans3-Semibold.ttf";
+    private static final String BOLD = "SourceSans3-Bold.ttf";
+
+    private final Function<String, Font> read;
+    private final Map<String, Font> byFile = new ConcurrentHashMap<>();
+
+    private Fonts(Function<String, Font> read) {
+        this.read = read;
+    }
+
+    public Font regular() {
+        return byFile.computeIfAbsent(REGULAR, read);
+    }
+
+    public Font italic() {
+        return byFile.computeIfAbsent(ITALIC, read);
+    }
+
+    public Font semibold() {
+        return byFile.computeIfAbsent(SEMIBOLD, read);
+    }
+
+    public Font bold() {
+        return byFile.computeIfAbsent(BOLD, read);
+    }
 
     /** Each font and the path of its file on the class path, for embedding. */
     public Map<Font, String> files() {
         return Map.of(
-                regular, FOLDER + "SourceSans3-Regular.ttf",
-                italic, FOLDER + "SourceSans3-It.ttf",
-                semibold, FOLDER + "SourceSans3-Semibold.ttf",
-                bold, FOLDER + "SourceSans3-Bold.ttf");
+                regular(), FOLDER + REGULAR,
+                italic(), FOLDER + ITALIC,
+                semibold(), FOLDER + SEMIBOLD,
+                bold(), FOLDER + BOLD);
     }
 
     /** From the class path; Java keeps copies in the temporary folder until it ends. */
     public static Fonts load() {
-        return of(Fonts::font);
+        return new Fonts(Fonts::font);
     }
 
     /**
@@ -40,21 +67,13 @@ public record Fonts(Font regular, Font italic, Font semibold, Font bold) {
      * temporary folder is needed. If nothing can be kept there, as {@link #load()}.
      */
     public static Fonts keptIn(Path folder) {
-        return of(file -> {
+        return new Fonts(file -> {
             try {
                 return Font.createFont(Font.TRUETYPE_FONT, kept(folder, file).toFile());
             } catch (FontFormatException | IOException e) {
                 return font(file);
             }
         });
-    }
-
-    private static Fonts of(Function<String, Font> font) {
-        return new Fonts(
-                font.apply("SourceSans3-Regular.ttf"),
-                font.apply("SourceSans3-It.ttf"),
-                font.apply("SourceSans3-Semibold.ttf"),
-                font.apply("SourceSans3-Bold.ttf"));
     }
 
     /** Whole, and the program's own, whatever lay there. */

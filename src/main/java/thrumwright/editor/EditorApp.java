@@ -3,20 +3,16 @@ package thrumwright.editor;
 import java.awt.EventQueue;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
+import java.util.ArrayDeque;
+import java.util.Deque;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.Optional;
-import java.util.function.Function;
-import thrumwright.drawing.piece.PiecePicture;
 import thrumwright.editor.library.Library;
-import thrumwright.editor.look.Theme;
 import thrumwright.editor.settings.Settings;
 import thrumwright.editor.settings.Workplace;
 import thrumwright.editor.text.Texts;
 import thrumwright.editor.window.piece.EditorWindow;
-import thrumwright.store.FileProblem;
 import thrumwright.store.UserFolder;
 import thrumwright.store.keeping.FaultLog;
 import thrumwright.store.keeping.Keeping;
@@ -33,18 +29,19 @@ public final class EditorApp {
      * @param version of the program, such as {@code 0.1.0}
      */
     public static void open(Optional<Path> file, String version) {
-        open(room -> first(room, file), version);
+        SystemManners.before();
+        Settings settings = Settings.ofUser();
+        open(FirstPiece.of(file.or(() -> last(settings))), settings, version);
     }
 
     /** The same with the demo piece. */
     public static void openDemo(String version) {
-        open(room -> new First(demo(room), List.of(), false), version);
+        SystemManners.before();
+        open(FirstPiece.demo(), Settings.ofUser(), version);
     }
 
-    private static void open(Function<Workroom, First> first, String version) {
-        SystemManners.before();
+    private static void open(FirstPiece first, Settings settings, String version) {
         Keeping keeping = Keeping.in(UserFolder.state());
-        Settings settings = Settings.ofUser();
         Workplace.followSystemAtFirst(settings);
         Runtime.getRuntime().addShutdownHook(new Thread(keeping.keeper()::flush, "last moment"));
         Unexpected unexpected = Unexpected.arrivesHere(
@@ -57,49 +54,54 @@ public final class EditorApp {
 
     /** The same with what somebody else likes and has. */
     static void open(Optional<Path> file, Settings settings, Library library) {
+        FirstPiece first = FirstPiece.of(file.or(() -> last(settings)));
         Workroom room = new Workroom(settings, library);
         open(
-                asked -> first(asked, file),
+                first,
                 room,
                 Unexpected.arrivesHere(
                         room.place().texts(), room.place().keeping().keeper(), Optional.empty()));
     }
 
-    private static void open(Function<Workroom, First> wanted, Workroom room, Unexpected unexpected) {
+    private static void open(FirstPiece wanted, Workroom room, Unexpected unexpected) {
         unexpected.toldIn(room);
-        Thread classes = ClassesAhead.begin();
-        First first = wanted.apply(room);
-        Theme.warmUp();
-        // the window works it out again, but then knows how
-        PiecePicture.of(first.work().session().plan());
-        ClassesAhead.await(classes);
+        FirstPiece.First first = wanted.in(room);
         EventQueue.invokeLater(() -> begin(room, first));
     }
 
-    /** What is shown first, and what is to be said of it. */
-    private record First(Workroom.ToOpen work, List<String> problems, boolean asking) {}
-
-    /** Made by one event, filled by the next and shown by the one after, as each takes a while. */
-    private static void begin(Workroom room, First first) {
+    /**
+     * By one event after the other, as each takes a while: the window is made, laid out and shown, and only when the piece has been
+     * painted come the parts around it.
+     */
+    private static void begin(Workroom room, FirstPiece.First first) {
         EditorWindow window = room.begin(first.work());
-        new SystemManners(room).install();
+        Deque<Runnable> rest = new ArrayDeque<>(window.rest());
+        rest.add(() -> whole(room, window, first));
         EventQueue.invokeLater(() -> {
-            room.finish(window, first.work());
-            if (!first.problems().isEmpty()) {
-                window.problem(String.join("\n", first.problems()));
-            }
-            EventQueue.invokeLater(() -> {
-                window.show();
-                EventQueue.invokeLater(() -> {
-                    window.recover();
-                    // only now has it been painted
-                    EventQueue.invokeLater(() -> lookThroughLibrary(room, window));
-                });
-                if (first.asking()) {
-                    EventQueue.invokeLater(window::askFirst);
-                }
-            });
+            window.layOut();
+            EventQueue.invokeLater(() -> window.show(() -> next(rest)));
         });
+    }
+
+    /** What a step leaves to be done, such as painting, comes before the next. */
+    private static void next(Deque<Runnable> steps) {
+        steps.remove().run();
+        if (!steps.isEmpty()) {
+            EventQueue.invokeLater(() -> next(steps));
+        }
+    }
+
+    private static void whole(Workroom room, EditorWindow window, FirstPiece.First first) {
+        new SystemManners(room).install();
+        room.openClass(window, first.work());
+        if (!first.problems().isEmpty()) {
+            window.problem(String.join("\n", first.problems()));
+        }
+        window.recover();
+        if (first.asking()) {
+            EventQueue.invokeLater(window::askFirst);
+        }
+        lookThroughLibrary(room, window);
     }
 
     /** There is no hurry: nobody needs the structures before asking for them. */
@@ -116,32 +118,7 @@ public final class EditorApp {
         thread.start();
     }
 
-    /** Where a file can't be read, the demo piece with the reason. */
-    private static First first(Workroom room, Optional<Path> asked) {
-        List<String> problems = new ArrayList<>();
-        Optional<Path> file = asked.or(() -> last(room));
-        Workroom.ToOpen work;
-        try {
-            work = file.isEmpty() ? Workroom.nothing() : room.read(file);
-        } catch (FileProblem e) {
-            String name = file.map(Path::getFileName).map(Path::toString).orElse("");
-            problems.add(room.place().texts().say("message.not-opened", Map.of("file", name, "why", e.getMessage())));
-            work = demo(room);
-        }
-        return new First(work, problems, file.isEmpty());
-    }
-
-    private static Optional<Path> last(Workroom room) {
-        return room.place().settings().recent().stream()
-                .filter(Files::isRegularFile)
-                .findFirst();
-    }
-
-    private static Workroom.ToOpen demo(Workroom room) {
-        try {
-            return room.read(Optional.empty());
-        } catch (FileProblem damaged) {
-            throw new IllegalStateException("the demo piece is damaged", damaged);
-        }
+    private static Optional<Path> last(Settings settings) {
+        return settings.recent().stream().filter(Files::isRegularFile).findFirst();
     }
 }

@@ -71,17 +71,26 @@ final class Workroom implements OtherWindows {
 
     /** As {@link #open(Optional)}, but without the window: what takes no component may be done beside the event thread. */
     ToOpen read(Optional<Path> file) throws FileProblem {
-        if (file.isEmpty()) {
-            return new ToOpen(new Session(demo(), file), Optional.empty(), file);
-        }
-        Path path = file.get();
+        ToOpen read = file.isEmpty() ? demo() : read(file.get());
+        file.ifPresent(place.settings()::used);
+        return read;
+    }
+
+    /** The same of a file; needs no room yet. */
+    static ToOpen read(Path path) throws FileProblem {
         String text = SafeFile.read(path);
-        ToOpen read = FileSort.of(text) == FileSort.CLASS
+        return FileSort.of(text) == FileSort.CLASS
                 ? ofClass(ReadClass.of(text, path), path)
                 : new ToOpen(
-                        begun(PieceFile.read(text), file, Optional.of(Fingerprint.of(text))), Optional.empty(), file);
-        place.settings().used(path);
-        return read;
+                        begun(PieceFile.read(text), Optional.of(path), Optional.of(Fingerprint.of(text))),
+                        Optional.empty(),
+                        Optional.of(path));
+    }
+
+    /** The demo piece, which is nowhere on file. */
+    static ToOpen demo() throws FileProblem {
+        PieceFile demo = PieceFile.read(BuiltIn.DEMO.text(BuiltIn.DEMO.names().get(0)));
+        return new ToOpen(new Session(demo, Optional.empty()), Optional.empty(), Optional.empty());
     }
 
     /** A piece without anything, until somebody says what to begin with. */
@@ -117,13 +126,14 @@ final class Workroom implements OtherWindows {
     /** Fills a window; that of the piece's class, if it has one, comes up beside it. */
     void finish(EditorWindow window, ToOpen work) {
         window.build();
+        openClass(window, work);
+    }
+
+    /** The window of the piece's class, if it has one, comes up beside its own. */
+    void openClass(EditorWindow window, ToOpen work) {
         work.file()
                 .ifPresent(read -> EventQueue.invokeLater(
                         () -> window.openClass(read.file(), work.path().orElseThrow(), read.held())));
-    }
-
-    private static PieceFile demo() throws FileProblem {
-        return PieceFile.read(BuiltIn.DEMO.text(BuiltIn.DEMO.names().get(0)));
     }
 
     @Override

@@ -48,8 +48,9 @@ public record Shown(UnitSystem system, Locale locale) {
     }
 
     /**
-     * A length to cut, mm, 0 or more: in centimetres or in inches however long, so that the lengths of a list can be compared at a glance;
-     * long ones to whole ones. Never shown shorter than it is, but for a hundredth of a millimetre.
+     * A length to cut, mm, 0 or more: in centimetres, of more than 3 m in metres, for nobody measures that in centimetres; or in inches,
+     * however long. Long ones are shown to the whole centimetre or inch. Never shown shorter than it is, but for a hundredth of a
+     * millimetre.
      */
     public String cut(double mm) {
         boolean exact = mm < system.longFrom();
@@ -57,13 +58,10 @@ public record Shown(UnitSystem system, Locale locale) {
             double inches = mm / Unit.INCH.millimetres();
             return (exact ? mixed(up(inches * 8), 8) : String.valueOf(up(inches))) + " in";
         }
+        if (mm > 3000) {
+            return decimals(up(mm / 10) / 100.0, 2) + " m";
+        }
         return (exact ? decimals(up(mm) / 10.0, 1) : String.valueOf(up(mm / 10))) + " cm";
-    }
-
-    /** A length to cut, mm, 0 or more: as {@link #cut}, but of more than 3 m in metres, for nobody measures that in centimetres. */
-    public String longCut(double mm) {
-        boolean metres = system != UnitSystem.INCHES && mm > 3000;
-        return metres ? decimals(up(mm / 10) / 100.0, 2) + " m" : cut(mm);
     }
 
     private static long up(double value) {

@@ -140,8 +140,7 @@ record CutPages(StepSheet sheet, List<Booklet.Own> own, Plan plan, PageSetup set
     private List<Part> cuts(PartMaker make) {
         List<Part> lines = new ArrayList<>();
         for (CutGroup group : CutGroup.of(sheet.cuts())) {
-            String length = plan.piece().shown().longCut(group.first().mm());
-            Part line = new CutPart(group, length, letter(group.first().yarn()), make.phrases(), make.type(), palette);
+            Part line = new CutPart(group, letter(group.first().yarn()), make.phrases(), make.type(), palette);
             lines.add(
                     lines.isEmpty()
                             ? new TogetherPart(List.of(CutPart.header(make.phrases(), make.type(), palette), line))

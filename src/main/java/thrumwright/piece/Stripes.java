@@ -26,7 +26,7 @@ public record Stripes(Optional<Portion> first, List<Stripe> others) {
     public record Stripe(String yarnId, Portion part) {}
 
     public boolean told() {
-        return !equals(NONE);
+        return first.isPresent() || !others.isEmpty();
     }
 
     /**

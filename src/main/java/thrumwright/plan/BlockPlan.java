@@ -3,6 +3,7 @@ package thrumwright.plan;
 import java.util.List;
 import java.util.Optional;
 import thrumwright.block.Block;
+import thrumwright.block.Course;
 import thrumwright.block.HemFold;
 import thrumwright.yarn.Yarn;
 
@@ -17,6 +18,16 @@ import thrumwright.yarn.Yarn;
 public record BlockPlan(Block block, double bottom, double height, Optional<Work> work, Optional<Wrapping> wrapping) {
     BlockPlan with(Work other) {
         return new BlockPlan(block, bottom, height, Optional.of(other), wrapping);
+    }
+
+    /** What the next row goes on from. */
+    Course after(Course before) {
+        return work.isPresent() ? before.after(work.get().rows()) : before;
+    }
+
+    /** The same somewhere else, as high as it is. */
+    BlockPlan from(double otherBottom) {
+        return otherBottom == bottom ? this : at(otherBottom, height);
     }
 
     /** The same somewhere else, as high as it came out there. */

@@ -27,12 +27,17 @@ public record Cut(double exact, double ease, double hanging, double length, doub
 
     /** One length of a yarn for several blocks, with the turns between them, one ease and two tails. */
     static Cut together(List<Work> works, Habits habits, double easing, double reference) {
-        double exact = works.stream().mapToDouble(work -> work.cut().exact()).sum();
+        double exact = 0;
+        boolean joins = true;
+        for (Work work : works) {
+            exact += work.cut().exact();
+            joins &= work.block().joins();
+        }
         for (int i = 1; i < works.size(); i++) {
             exact += works.get(i - 1).onward(works.get(i));
         }
         Cut whole = of(exact, 2 * habits.tail().mm(), habits, easing, reference);
-        return works.stream().allMatch(work -> work.block().joins()) ? whole.shared(habits) : whole;
+        return joins ? whole.shared(habits) : whole;
     }
 
     /** As many such cuts, which lie side by side. */

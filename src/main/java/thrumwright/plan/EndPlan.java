@@ -149,17 +149,28 @@ public record EndPlan(
 
     /** Yarn of that sort to cut for the whole end, mm, 0 or more. */
     public double cut(Yarn yarn) {
-        double woven = 0;
+        return cuts(List.of(yarn))[0];
+    }
+
+    /** The same for several yarns, in their order. */
+    double[] cuts(List<Yarn> yarns) {
+        double[] cuts = new double[yarns.size()];
         for (BlockPlan block : blocks) {
-            if (block.work().isPresent() && same(block.work().get().yarn(), yarn)) {
-                woven += block.work().get().cutTotal();
+            if (block.work().isPresent()) {
+                add(cuts, yarns, block.work().get().yarn(), block.work().get().cutTotal());
             }
         }
-        return woven
-                + finish.flatMap(Finish::wrapping)
-                        .filter(wrapping -> same(wrapping.yarn(), yarn))
-                        .map(Wrapping::total)
-                        .orElse(0.0);
+        finish.flatMap(Finish::wrapping).ifPresent(wrapping -> add(cuts, yarns, wrapping.yarn(), wrapping.total()));
+        return cuts;
+    }
+
+    private static void add(double[] cuts, List<Yarn> yarns, Yarn taken, double length) {
+        for (int i = 0; i < cuts.length; i++) {
+            if (taken == yarns.get(i) || same(taken, yarns.get(i))) {
+                cuts[i] += length;
+                return;
+            }
+        }
     }
 
     /** A block's upper line above the loom's lower bar, mm, 0 or more. */

@@ -25,14 +25,19 @@ final class EndPlanner {
     private final Piece piece;
     private final Place place;
     private final double reference;
+    private final EndMemory known;
+    private EndMemory found = EndMemory.NOTHING;
+    private Course after = Course.beginning();
     private final Map<Yarn, Laid> laid = new IdentityHashMap<>();
 
     /** How a yarn lies on this warp. */
     private record Laid(Setting setting, double ease) {}
 
-    EndPlanner(Piece piece, Place place) {
+    /** @param known what was worked out for another state of the end, or nothing */
+    EndPlanner(Piece piece, Place place, EndMemory known) {
         this.piece = piece;
         this.place = place;
+        this.known = known;
         this.reference = piece.reference();
     }
 
@@ -42,16 +47,31 @@ final class EndPlanner {
 
     /** The blocks in their places, each going on from the one before. */
     List<BlockPlan> blocks(Course before) {
-        List<BlockPlan> plans = new ArrayList<>();
-        Course course = before;
+        List<Block> blocks = piece.end(place).blocks();
+        EndMemory.Basis basis = EndMemory.Basis.of(piece, place);
+        EndMemory.Recall recall = known.on(basis, blocks.size());
+        List<BlockPlan> plans = new ArrayList<>(blocks.size());
+        List<Course> befores = new ArrayList<>(blocks.size());
+        List<Course> afters = new ArrayList<>(blocks.size());
+        after = before;
         double y = 0;
-        for (Block block : piece.end(place).blocks()) {
-            BlockPlan plan = block(block, y, course);
-            course = after(course, plan);
+        for (int i = 0; i < blocks.size(); i++) {
+            BlockPlan was = recall.alone(i, blocks.get(i), after);
+            BlockPlan plan = was == null ? block(blocks.get(i), y, after) : was.from(y);
+            befores.add(after);
+            after = recall.after(i, after, plan);
+            afters.add(after);
             y = plan.top();
             plans.add(plan);
         }
-        return Lengths.joined(piece, plans);
+        List<BlockPlan> joined = Lengths.joined(piece, plans, recall);
+        found = new EndMemory(basis, plans, befores, afters, joined);
+        return joined;
+    }
+
+    /** What was worked out for its blocks, once they are planned. */
+    EndMemory found() {
+        return found;
     }
 
     /** What the loom has to know of it. */
@@ -63,20 +83,12 @@ final class EndPlanner {
         return new BareEnds.Bare(height, edge(blocks), needed, closed(blocks));
     }
 
-    /** The end as a whole. */
+    /** The end as a whole, once its blocks are planned. */
     EndPlan end(List<BlockPlan> blocks, Course before, double onLoom, double free) {
-        Course after = before;
-        for (BlockPlan block : blocks) {
-            after = after(after, block);
-        }
         double edge = edge(blocks);
         Optional<Finish> finish = finish(blocks, free);
         Optional<Hem> hem = hem(blocks, edge, finish.map(Finish::block));
         return new EndPlan(place, onLoom, blocks, before, after, edge, free, hem, finish);
-    }
-
-    private static Course after(Course course, BlockPlan plan) {
-        return plan.work().map(work -> course.after(work.rows())).orElse(course);
     }
 
     private BlockPlan block(Block block, double bottom, Course before) {
@@ -116,9 +128,13 @@ final class EndPlanner {
 
     /** Of several the outermost counts, so that a top which follows has the same as the start. */
     private Optional<BlockPlan> outermostFinish(List<BlockPlan> blocks) {
-        return EndPlan.inward(place, blocks).stream()
-                .filter(plan -> plan.block().finish().isPresent())
-                .findFirst();
+        for (int i = 0; i < blocks.size(); i++) {
+            BlockPlan plan = blocks.get(place == Place.START ? i : blocks.size() - 1 - i);
+            if (plan.block().finish().isPresent()) {
+                return Optional.of(plan);
+            }
+        }
+        return Optional.empty();
     }
 
     /** Whether warp loops close it. */

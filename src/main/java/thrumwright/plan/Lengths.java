@@ -13,19 +13,27 @@ import thrumwright.piece.Piece;
 final class Lengths {
     private final Piece piece;
     private final List<BlockPlan> plans;
-    /** The blocks of one length, by their places. */
-    private final List<Integer> run = new ArrayList<>();
+    private final EndMemory.Recall recall;
+    /** The blocks of one length, and their places. */
+    private final List<Work> works = new ArrayList<>();
+
+    private final List<Integer> places = new ArrayList<>();
+    /** Whether they are the same as before, the first of them too. */
+    private boolean known;
+    /** Whether all of them can be joined on their way. */
+    private boolean joins = true;
     /** The block from whose yarn the run is cut, though it could go on but for the edge. */
     private Optional<YarnBlock> cutFrom = Optional.empty();
 
-    private Lengths(Piece piece, List<BlockPlan> plans) {
+    private Lengths(Piece piece, List<BlockPlan> plans, EndMemory.Recall recall) {
         this.piece = piece;
         this.plans = new ArrayList<>(plans);
+        this.recall = recall;
     }
 
     /** The same blocks, each with the length that it is woven from. */
-    static List<BlockPlan> joined(Piece piece, List<BlockPlan> plans) {
-        Lengths lengths = new Lengths(piece, plans);
+    static List<BlockPlan> joined(Piece piece, List<BlockPlan> plans, EndMemory.Recall recall) {
+        Lengths lengths = new Lengths(piece, plans, recall);
         for (int i = 0; i < plans.size(); i++) {
             lengths.come(i, plans.get(i));
         }
@@ -34,37 +42,41 @@ final class Lengths {
     }
 
     private void come(int place, BlockPlan plan) {
-        Optional<Work> next = plan.work().filter(work -> !run.isEmpty() && goesOn(last(), work));
-        boolean slips = next.filter(work -> work.slipsOff(last())).isPresent();
-        boolean onward = !slips && next.filter(this::holds).isPresent();
-        if (plan.fold().isEmpty() && !onward) {
+        Work work = plan.work().orElse(null);
+        boolean asBefore = work != null && !works.isEmpty() && isKnown(place, work);
+        boolean endsAsBefore = !asBefore && work != null && !works.isEmpty() && endsAsBefore(place);
+        boolean goesOn = !asBefore && !endsAsBefore && work != null && !works.isEmpty() && goesOn(last(), work);
+        boolean slips = goesOn && work.slipsOff(last());
+        boolean onward = asBefore || goesOn && !slips && holds(work);
+        if (!onward && plan.fold().isEmpty()) {
             Optional<YarnBlock> left = slips ? Optional.of(last().block()) : Optional.empty();
             close();
-            cutFrom = left;
+            cutFrom = endsAsBefore ? before(place).cutFrom() : left;
         }
-        if (plan.work().isPresent()) {
-            run.add(place);
+        if (work != null) {
+            known = works.isEmpty() ? recall.joined(place) != null : asBefore;
+            works.add(work);
+            places.add(place);
+            joins &= work.block().joins();
         }
     }
 
     /** What can't be joined on its way is woven from what the hand holds at once. */
     private boolean holds(Work next) {
-        List<Work> works = new ArrayList<>(run.stream().map(this::work).toList());
-        works.add(next);
-        return works.stream().allMatch(work -> work.block().joins())
-                || together(works).length() <= piece.habits().handful().mm();
+        if (joins && next.block().joins()) {
+            return true;
+        }
+        List<Work> longer = new ArrayList<>(works);
+        longer.add(next);
+        return together(longer).length() <= piece.habits().handful().mm();
     }
 
-    private Cut together(List<Work> works) {
-        return Cut.together(works, piece.habits(), piece.ease(works.get(0).yarn()), piece.reference());
+    private Cut together(List<Work> some) {
+        return Cut.together(some, piece.habits(), piece.ease(some.get(0).yarn()), piece.reference());
     }
 
     private Work last() {
-        return work(run.get(run.size() - 1));
-    }
-
-    private Work work(int place) {
-        return plans.get(place).work().orElseThrow();
+        return works.get(works.size() - 1);
     }
 
     private static boolean goesOn(Work from, Work into) {
@@ -76,18 +88,68 @@ final class Lengths {
     }
 
     private void close() {
-        if (run.size() > 1 || cutFrom.isPresent()) {
-            List<Work> works = run.stream().map(this::work).toList();
-            Cut cut = run.size() > 1 ? together(works) : works.get(0).cut();
-            for (int i = 0; i < run.size(); i++) {
-                plans.set(run.get(i), plans.get(run.get(i)).with(works.get(i).in(length(works, i, cut))));
+        if (works.size() > 1 || cutFrom.isPresent()) {
+            if (isKnown()) {
+                places.forEach(place -> join(place, recall.joined(place).work().orElseThrow()));
+            } else {
+                Cut cut = works.size() > 1 ? together(works) : works.get(0).cut();
+                List<YarnBlock> blocks = works.stream().map(Work::block).toList();
+                for (int i = 0; i < works.size(); i++) {
+                    join(places.get(i), works.get(i).in(length(blocks, i, cut)));
+                }
             }
         }
-        run.clear();
+        works.clear();
+        places.clear();
+        joins = true;
     }
 
-    private OneLength length(List<Work> works, int place, Cut cut) {
-        List<YarnBlock> blocks = works.stream().map(Work::block).toList();
+    private void join(int place, Work work) {
+        BlockPlan plan = plans.get(place);
+        BlockPlan known = recall.joined(place);
+        boolean same =
+                known != null && known.bottom() == plan.bottom() && known.work().orElseThrow() == work;
+        plans.set(place, same ? known : plan.with(work));
+    }
+
+    /** What those blocks were woven from, if they are the same as before. */
+    private OneLength before() {
+        return before(places.get(0));
+    }
+
+    private OneLength before(int place) {
+        return recall.joined(place).work().orElseThrow().oneLength();
+    }
+
+    /** Whether just these blocks were woven from one length before, and that which comes now began another. */
+    private boolean endsAsBefore(int next) {
+        int last = places.get(places.size() - 1);
+        return known
+                && recall.keepsApart(last, next)
+                && before().before().isEmpty()
+                && before().after().size() == works.size() - 1
+                && before(next).before().isEmpty();
+    }
+
+    /** Whether a block went on with just these before. */
+    private boolean isKnown(int place, Work next) {
+        return known
+                && recall.joined(place) != null
+                && before().before().isEmpty()
+                && before().after().size() >= works.size()
+                && before().after().get(works.size() - 1) == next.block();
+    }
+
+    /** Whether just these blocks, cut from the same, were woven from one length before. */
+    private boolean isKnown() {
+        return known
+                && !works.isEmpty()
+                && before().before().isEmpty()
+                && before().cutFrom().equals(cutFrom)
+                && before().after().size() == works.size() - 1;
+    }
+
+    private OneLength length(List<YarnBlock> blocks, int place, Cut cut) {
         return new OneLength(
                 place == 0 ? cutFrom : Optional.empty(),
                 place == 0 ? Optional.empty() : Optional.of(blocks.get(place - 1)),

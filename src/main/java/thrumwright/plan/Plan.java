@@ -5,7 +5,6 @@ import java.util.Optional;
 import thrumwright.block.Course;
 import thrumwright.block.WarpLoops;
 import thrumwright.piece.Datum;
-import thrumwright.piece.Measures;
 import thrumwright.piece.Piece;
 import thrumwright.piece.Place;
 import thrumwright.piece.Ticks;
@@ -30,7 +29,7 @@ public record Plan(
     }
 
     public static Plan of(Piece piece) {
-        return new Planner(piece, Measures.NONE).plan();
+        return Planned.of(piece).plan();
     }
 
     /**
@@ -38,7 +37,9 @@ public record Plan(
      * what lies above moves with them. Where nothing was measured it is the plan.
      */
     public static Plan asWoven(Piece piece) {
-        return new Planner(piece, piece.measures()).plan();
+        return new Planner(piece, piece.measures(), EndMemory.NOTHING, EndMemory.NOTHING)
+                .planned()
+                .plan();
     }
 
     /** As it was planned before anything was changed to make up for what was measured. */

@@ -1,6 +1,7 @@
 package thrumwright.plan;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
@@ -16,29 +17,33 @@ import thrumwright.yarn.Yarn;
  * Plans a whole piece: the start, then the design's last pick, then the top.
  *
  * @param measures what is reckoned with of what was measured on the loom
+ * @param knownStart what was worked out for another state of the start, or nothing
  */
-record Planner(Piece piece, Measures measures) {
-    Plan plan() {
+record Planner(Piece piece, Measures measures, EndMemory knownStart, EndMemory knownTop) {
+    Planned planned() {
         Course beginning = Course.beginning();
         Course afterDesign = afterDesign();
-        EndPlanner startPlanner = new EndPlanner(piece, Place.START);
-        EndPlanner topPlanner = new EndPlanner(piece, Place.TOP);
+        EndPlanner startPlanner = new EndPlanner(piece, Place.START, knownStart);
+        EndPlanner topPlanner = new EndPlanner(piece, Place.TOP, knownTop);
         List<BlockPlan> planned = startPlanner.blocks(beginning);
         List<BlockPlan> plannedTop = topPlanner.blocks(afterDesign);
-        LoomRoom room = LoomRoom.of(piece, new BareEnds(startPlanner.bare(planned), topPlanner.bare(plannedTop)));
+        BareEnds asPlanned = new BareEnds(startPlanner.bare(planned), topPlanner.bare(plannedTop));
+        LoomRoom room = LoomRoom.of(piece, asPlanned);
         Grown grown = Grown.on(piece, measures, room);
         List<BlockPlan> startBlocks = grown.start(planned);
         double startLine = room.clearance() + Grown.height(startBlocks);
         double design = grown.design(startLine);
         List<BlockPlan> topBlocks =
                 grown.top(grown.like(planned, startBlocks, plannedTop), startLine, startLine + design);
-        BareEnds ends = new BareEnds(startPlanner.bare(startBlocks), topPlanner.bare(topBlocks));
+        BareEnds ends = measures.isEmpty()
+                ? asPlanned
+                : new BareEnds(startPlanner.bare(startBlocks), topPlanner.bare(topBlocks));
         Budget budget =
                 Budget.of(room, ends.start().height(), design, ends.top().height(), topPlanner.closed(topBlocks));
         EndPlan start = startPlanner.end(startBlocks, beginning, room.clearance(), room.freeBelow(budget, ends));
         EndPlan top = topPlanner.end(topBlocks, afterDesign, budget.designEnds(), room.freeAbove(budget, ends));
         Plan plan = new Plan(piece, start, top, afterDesign, budget, room, List.of());
-        return plan.with(totals(plan));
+        return new Planned(plan.with(totals(plan)), startPlanner.found(), topPlanner.found());
     }
 
     /** What isn't known is assumed: the last pick went under the left edge end and came out at the right. */
@@ -62,9 +67,9 @@ record Planner(Piece piece, Measures measures) {
         Optional<SewnCord> cord = plan.sewnCord();
         double warp = plan.warpYarn();
         List<Yarn> yarns = piece.yarns();
-        double[] cut = yarns.stream()
-                .mapToDouble(yarn -> plan.start().cut(yarn) + plan.top().cut(yarn))
-                .toArray();
+        double[] cut = plan.start().cuts(yarns);
+        double[] cutAbove = plan.top().cuts(yarns);
+        Arrays.setAll(cut, i -> cut[i] + cutAbove[i]);
         List<YarnTotal> totals = new ArrayList<>();
         for (Yarn yarn : yarns) {
             double inWarp = piece.warpYarn().strandsOf(yarn.id()) * warp;

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
+import thrumwright.block.Course;
 import thrumwright.block.Passing;
 import thrumwright.block.Row;
 import thrumwright.block.Setting;
@@ -31,6 +32,11 @@ public record Work(YarnBlock block, Yarn yarn, Setting setting, List<Row> rows, 
     /** What is cut when it is begun, for it and for all that go on with its yarn; empty where it goes on itself. */
     public Optional<Cut> toCut() {
         return oneLength.before().isEmpty() ? Optional.of(oneLength.cut()) : Optional.empty();
+    }
+
+    /** The same by itself, going on from another row: its sheds and sides change, and no figure. */
+    Work goingOn(Course before) {
+        return new Work(block, yarn, setting, block.rows(setting, before), cut);
     }
 
     /** What is cut for it in all, mm, 0 or more. */

@@ -78,7 +78,7 @@ final class SewnOnWords {
         Map<String, Object> values = new HashMap<>(seam(plan, sewn.seam()));
         values.put("thick", shown.height(cord.thick().mm()));
         values.put("strands", sewn.strands());
-        values.put("strand", shown.longCut(sewn.strand()));
+        values.put("strand", shown.cut(sewn.strand()));
         values.put("yarn", sewn.yarn().name());
         values.put("count", sewn.count());
         values.put("total", shown.total(sewn.yarnLength()));

@@ -2,6 +2,7 @@ package thrumwright.yarn;
 
 import java.util.Locale;
 import java.util.Map;
+import java.util.regex.Pattern;
 import thrumwright.measure.BadMeasure;
 
 /**
@@ -10,6 +11,8 @@ import thrumwright.measure.BadMeasure;
  * @param rgb red, green and blue, eight bits each
  */
 public record Colour(int rgb) {
+    private static final Pattern WRITTEN = Pattern.compile("#[0-9a-fA-F]{6}");
+
     public Colour {
         if ((rgb & 0xff000000) != 0) {
             throw new IllegalArgumentException("a colour is red, green and blue of eight bits each");
@@ -22,7 +25,7 @@ public record Colour(int rgb) {
      * @throws BadMeasure if it is no such colour
      */
     public static Colour parse(String text) {
-        if (!text.matches("#[0-9a-fA-F]{6}")) {
+        if (!WRITTEN.matcher(text).matches()) {
             throw new BadMeasure("colour.not", Map.of("typed", text));
         }
         return new Colour(Integer.parseInt(text.substring(1), 16));
@@ -58,5 +61,16 @@ public record Colour(int rgb) {
 
     public String text() {
         return String.format(Locale.ROOT, "#%06x", rgb);
+    }
+
+    /** Said here, since what a record has by itself is put together when it is first asked, which every start would wait for. */
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof Colour colour && rgb == colour.rgb;
+    }
+
+    @Override
+    public int hashCode() {
+        return rgb;
     }
 }

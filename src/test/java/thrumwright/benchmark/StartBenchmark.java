@@ -57,6 +57,16 @@ public class StartBenchmark {
                         "terminal",
                         "plan",
                         Path.of("demo/saltmarsh-panel.json").toAbsolutePath().toString()));
+        PROGRAMS.put(
+                "sheet FILE",
+                List.of(
+                        "terminal",
+                        "sheet",
+                        Path.of("demo/saltmarsh-panel.json").toAbsolutePath().toString(),
+                        "--as",
+                        "PDF",
+                        "--to",
+                        "-"));
     }
 
     private final Map<String, List<Double>> told = new LinkedHashMap<>();
@@ -109,7 +119,8 @@ public class StartBenchmark {
         for (List<String> each : PROGRAMS.values()) {
             Path list = home.resolve("classes.txt");
             List<String> command = new ArrayList<>(java);
-            command.addAll(List.of("-XX:DumpLoadedClassList=" + list, "-cp", path, Started.class.getName()));
+            command.addAll(
+                    List.of("-Dstay=5000", "-XX:DumpLoadedClassList=" + list, "-cp", path, Started.class.getName()));
             run(command, each);
             classes.addAll(Files.readAllLines(list));
         }

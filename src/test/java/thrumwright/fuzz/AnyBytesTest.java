@@ -37,6 +37,17 @@ class AnyBytesTest {
         }
     }
 
+    /** A fuzzer finds more from a piece of each sort than from many of one. */
+    @Test
+    void everyDemoPieceIsBegunWith() throws IOException {
+        for (String name : BuiltIn.DEMO.names()) {
+            String piece = name.substring(name.lastIndexOf('/') + 1).replace(".json", "");
+            byte[] begun = Files.readAllBytes(CORPUS.resolve("file-" + piece));
+            assertThat(begun).as(piece).hasSizeGreaterThan(1000);
+            assertThat(begun[0]).as(piece).isEqualTo(FILE);
+        }
+    }
+
     /** Every byte changed, left out, or the last; a share of them in a short run. */
     @Test
     @Timeout(value = 2, unit = TimeUnit.HOURS)

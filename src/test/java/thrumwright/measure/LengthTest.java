@@ -139,7 +139,9 @@ class LengthTest {
         assertThat(metric.height(2.359)).isEqualTo("2.4 mm");
         assertThat(metric.height(14.39)).isEqualTo("1.4 cm");
         assertThat(metric.cut(1450)).isEqualTo("145 cm");
-        assertThat(metric.cut(3700)).isEqualTo("370 cm");
+        assertThat(metric.cut(3000)).isEqualTo("300 cm");
+        assertThat(metric.cut(3700)).isEqualTo("3.7 m");
+        assertThat(metric.cut(3701)).isEqualTo("3.71 m");
         assertThat(inches.height(12.7)).isEqualTo("½ in");
         assertThat(inches.height(20.6)).isEqualTo("¹³⁄₁₆ in");
         assertThat(inches.cut(25.4 * 40.5)).isEqualTo("40½ in");
@@ -148,11 +150,11 @@ class LengthTest {
         assertThat(new Shown(UnitSystem.METRIC, Locale.GERMANY).height(145)).isEqualTo("14,5 cm");
     }
 
-    /** Lengths of one list are compared at a glance: one unit for all of them, however long. */
+    /** What is cut by the metre is said in metres, wherever it is said; inches stay inches. */
     @Test
-    void cutsAreAllInOneUnit() {
+    void cutsOfMoreThanThreeMetresAreInMetres() {
         for (double mm = 1; mm < 30_000; mm += 37.3) {
-            assertThat(new Shown(UnitSystem.METRIC).cut(mm)).endsWith(" cm");
+            assertThat(new Shown(UnitSystem.METRIC).cut(mm)).endsWith(mm > 3000 ? " m" : " cm");
             assertThat(new Shown(UnitSystem.INCHES).cut(mm)).matches("[0-9]*[½¼¾⅛⅜⅝⅞]? in");
         }
     }

@@ -31,7 +31,6 @@ import thrumwright.block.Side;
 import thrumwright.drawing.Fonts;
 import thrumwright.drawing.Palette;
 import thrumwright.measure.Shown;
-import thrumwright.measure.UnitSystem;
 import thrumwright.output.page.PageSetup;
 import thrumwright.output.page.Paper;
 import thrumwright.output.pdf.PdfFile;
@@ -205,7 +204,10 @@ class PdfReadBackTest {
                             Butterflies butterflies = cut.butterflies();
                             double each = butterflies.count() == 1 ? cut.length() : butterflies.each();
                             counts.merge(
-                                    work.yarn().id() + "|" + length(each, plan), butterflies.count(), Integer::sum);
+                                    work.yarn().id() + "|"
+                                            + plan.piece().shown().cut(each),
+                                    butterflies.count(),
+                                    Integer::sum);
                         }));
             }
         }
@@ -214,24 +216,19 @@ class PdfReadBackTest {
             end.finish()
                     .flatMap(Finish::wrapping)
                     .ifPresent(wrapping -> counts.merge(
-                            wrapping.yarn().id() + "|" + length(wrapping.each().length(), plan),
+                            wrapping.yarn().id() + "|"
+                                    + plan.piece().shown().cut(wrapping.each().length()),
                             wrapping.count(),
                             Integer::sum));
         }
         plan.sewnCord()
                 .ifPresent(cord -> counts.merge(
-                        cord.yarn().id() + "|" + length(cord.strand(), plan),
+                        cord.yarn().id() + "|" + plan.piece().shown().cut(cord.strand()),
                         cord.count() * cord.strands(),
                         Integer::sum));
         return counts.entrySet().stream()
                 .map(cut -> cut.getValue() + " ×" + cut.getKey().split("\\|", 2)[1])
                 .toList();
-    }
-
-    private static String length(double mm, Plan plan) {
-        Shown shown = plan.piece().shown();
-        boolean metres = shown.system() == UnitSystem.METRIC && mm > 3000;
-        return metres ? shown.decimals(Math.ceil(mm / 10 - 1e-3) / 100, 2) + " m" : shown.cut(mm);
     }
 
     /**

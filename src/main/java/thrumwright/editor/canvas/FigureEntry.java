@@ -15,6 +15,7 @@ import thrumwright.editor.edit.Edit;
 import thrumwright.editor.edit.Edits;
 import thrumwright.editor.edit.MeasureEdits;
 import thrumwright.editor.edit.Session;
+import thrumwright.editor.look.WhenWanted;
 import thrumwright.measure.Length;
 import thrumwright.plan.Hem;
 import thrumwright.plan.Plan;
@@ -32,7 +33,7 @@ final class FigureEntry {
     private final PieceCanvas canvas;
     private final Session session;
     private final MeasureEdits edits;
-    private final JTextField field = new JTextField();
+    private final WhenWanted<JTextField> typing = new WhenWanted<>();
     private Optional<Opened> opened = Optional.empty();
 
     /** What is typed over, and what stood there. */
@@ -43,6 +44,15 @@ final class FigureEntry {
         this.session = canvas.session();
         this.edits = new MeasureEdits(
                 new Edits(canvas.texts().phrases(), canvas.texts().words()));
+    }
+
+    /** Made when a figure is first typed over. */
+    private JTextField field() {
+        return typing.get(this::made);
+    }
+
+    private JTextField made() {
+        JTextField field = new JTextField();
         field.setName("figureEntry");
         field.setVisible(false);
         field.addActionListener(event -> take());
@@ -57,6 +67,7 @@ final class FigureEntry {
         });
         canvas.add(field);
         canvas.whenMapChanges(() -> field.setVisible(field.isVisible() && field.isFocusOwner()));
+        return field;
     }
 
     /** What opens the figure at a point of the canvas; empty where there is none. */
@@ -70,7 +81,8 @@ final class FigureEntry {
     private void open(SideNotes.Figure figure) {
         String before = session.shown().shown().height(now(session.plan(), figure));
         opened = Optional.of(new Opened(figure, before));
-        put(figure.box());
+        JTextField field = field();
+        put(field, figure.box());
         field.putClientProperty(FlatClientProperties.OUTLINE, null);
         field.setToolTipText(null);
         field.getAccessibleContext().setAccessibleName(label(figure));
@@ -80,7 +92,7 @@ final class FigureEntry {
         field.requestFocusInWindow();
     }
 
-    private void put(Rectangle box) {
+    private void put(JTextField field, Rectangle box) {
         int high = field.getPreferredSize().height;
         int wide = Math.max(LEAST, box.width + WIDER);
         int left = Math.max(canvas.getVisibleRect().x, (int) box.getMaxX() - wide);
@@ -106,12 +118,13 @@ final class FigureEntry {
     }
 
     private void take() {
+        JTextField field = field();
         if (!field.isVisible()) {
             return;
         }
         try {
             opened.filter(one -> !field.getText().strip().equals(one.before()))
-                    .flatMap(one -> edit(one.figure(), typed()))
+                    .flatMap(one -> edit(one.figure(), typed(field)))
                     .ifPresent(session::edit);
             close();
         } catch (IllegalArgumentException e) {
@@ -121,7 +134,7 @@ final class FigureEntry {
         }
     }
 
-    private Length typed() {
+    private Length typed(JTextField field) {
         return Length.parse(field.getText(), session.piece().habits().units().usual());
     }
 
@@ -134,6 +147,7 @@ final class FigureEntry {
     }
 
     private void close() {
+        JTextField field = field();
         boolean had = field.isFocusOwner();
         field.setVisible(false);
         if (had) {

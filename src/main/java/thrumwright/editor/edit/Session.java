@@ -8,6 +8,7 @@ import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.function.Consumer;
 import thrumwright.piece.Piece;
 import thrumwright.plan.Plan;
+import thrumwright.plan.Planned;
 import thrumwright.plan.finding.Findings;
 import thrumwright.store.PieceFile;
 
@@ -20,7 +21,7 @@ public final class Session extends DocumentSession<Moment> {
     private PieceFile file;
     private Moment now;
     private Optional<Piece> preview = Optional.empty();
-    private Plan plan;
+    private Planned planned;
     private Findings findings;
 
     /** @param path where it was read from; empty for a piece that is nowhere yet */
@@ -42,18 +43,18 @@ public final class Session extends DocumentSession<Moment> {
 
     /** The plan of what is to be shown; worked out when it is first wanted. */
     public Plan plan() {
-        if (plan == null || plan.piece() != shown()) {
-            plan = Plan.of(shown());
+        if (planned == null || planned.plan().piece() != shown()) {
+            planned = planned == null ? Planned.of(shown()) : planned.next(shown());
             findings = null;
         }
-        return plan;
+        return planned.plan();
     }
 
     /** What the weaver should know of that plan; looked for when it is first wanted. */
     public Findings findings() {
-        Plan planned = plan();
+        Plan now = plan();
         if (findings == null) {
-            findings = Findings.of(planned);
+            findings = Findings.of(now);
         }
         return findings;
     }
@@ -64,7 +65,7 @@ public final class Session extends DocumentSession<Moment> {
 
     @Override
     public boolean dirty() {
-        return !piece().equals(file.piece());
+        return piece() != file.piece() && !piece().equals(file.piece());
     }
 
     /**

@@ -22,7 +22,7 @@ import thrumwright.piece.Place;
 public final class FormTabs {
     private final Desk desk;
     private final JTabbedPane tabs = new JTabbedPane();
-    private final JScrollPane blockScroll = Column.scrolling(null);
+    private JScrollPane blockScroll;
     /** All tabs but that of the block, in their order. */
     private final List<Tab> others = new ArrayList<>();
 
@@ -36,9 +36,15 @@ public final class FormTabs {
 
     public FormTabs(Desk desk) {
         this.desk = desk;
-        PieceForm forms = new PieceForm(desk);
         tabs.setName("forms");
+        desk.whenTaken(this::takeOver);
+    }
+
+    /** Makes the fields; once, when there is time for it. */
+    public void build() {
+        PieceForm forms = new PieceForm(desk);
         leaveKeys(tabs);
+        blockScroll = Column.scrolling(null);
         tabs.addTab(desk.texts().say("tab.block"), blockScroll);
         add("tab.piece", () -> Fields.of(forms.piecePanel()));
         add("tab.loom", () -> Fields.of(forms.loomPanel()));
@@ -47,7 +53,6 @@ public final class FormTabs {
         showBlock();
         tabs.addChangeListener(event -> refreshSeen());
         desk.session().listen(this::changed);
-        desk.whenTaken(this::takeOver);
     }
 
     private void add(String key, Supplier<Fields> make) {
@@ -113,8 +118,10 @@ public final class FormTabs {
 
     /** Lets the weaver type the design's height. */
     public void takeDesign() {
-        bringBlock();
-        focus("field.glance.design.height");
+        if (block.isPresent()) {
+            bringBlock();
+            focus("field.glance.design.height");
+        }
     }
 
     private void changed(Change change) {
@@ -178,7 +185,7 @@ public final class FormTabs {
     }
 
     private void takeOver() {
-        block.orElseThrow().panel().takeOver();
+        block.ifPresent(now -> now.panel().takeOver());
         others.forEach(Tab::takeOver);
     }
 }

@@ -10,6 +10,7 @@ import javax.swing.UIManager;
 import javax.swing.text.html.HTMLDocument;
 import javax.swing.text.html.HTMLEditorKit;
 import thrumwright.editor.look.Pixels;
+import thrumwright.editor.look.Theme;
 
 /** Shows a page to be read; what it shows travels along with the program, and nothing on it is run or fetched. */
 public final class HelpPane extends JEditorPane {
@@ -23,6 +24,7 @@ public final class HelpPane extends JEditorPane {
     private transient HelpTopic topic = HelpTopic.CONTENTS;
 
     public HelpPane() {
+        Theme.nameFonts();
         setName("helpPage");
         setEditable(false);
         setEditorKit(new HTMLEditorKit());

@@ -5,20 +5,12 @@ import com.formdev.flatlaf.FlatLaf;
 import com.formdev.flatlaf.FlatLightLaf;
 import com.formdev.flatlaf.util.UIScale;
 import java.awt.Color;
-import java.awt.Font;
-import java.awt.Graphics2D;
 import java.awt.GraphicsEnvironment;
-import java.awt.Toolkit;
-import java.awt.image.BufferedImage;
-import java.util.List;
-import java.util.Map;
 import java.util.function.Supplier;
-import java.util.stream.Collectors;
-import java.util.stream.IntStream;
+import javax.swing.UIDefaults;
 import javax.swing.UIManager;
 import javax.swing.UnsupportedLookAndFeelException;
 import javax.swing.plaf.FontUIResource;
-import net.miginfocom.swing.MigLayout;
 import thrumwright.drawing.Fonts;
 import thrumwright.drawing.Palette;
 
@@ -35,8 +27,7 @@ public enum Theme {
     /** The property by which FlatLaf knows the size of type that is drawn at its usual size. */
     private static final String USUAL_SIZE = "flatlaf.uiScale.fontSizeDivider";
 
-    private static final String LETTERS =
-            IntStream.rangeClosed(' ', '~').mapToObj(Character::toString).collect(Collectors.joining());
+    private static final String NAMED = "Thrumwright.fontsNamed";
 
     private final Supplier<FlatLaf> look;
     private final Palette palette;
@@ -56,45 +47,24 @@ public enum Theme {
         return palette;
     }
 
-    /** So that texts with marks in them find the font by its name. */
-    private static void register(Fonts fonts) {
+    /**
+     * So that texts with marks in them find the program's fonts by their names. Only when there is such a text, since Java then looks at
+     * all fonts that the system has.
+     */
+    public static void nameFonts() {
+        UIManager.get(NAMED);
+    }
+
+    private static Object register(Fonts fonts) {
         GraphicsEnvironment environment = GraphicsEnvironment.getLocalGraphicsEnvironment();
         fonts.files().keySet().forEach(environment::registerFont);
-    }
-
-    /**
-     * Loads what the look draws its pictures and lays fields out with and measures its letters, so that the first window
-     * needn't wait for it on the event thread. Any thread may do that, since it makes no component.
-     */
-    public static void warmUp() {
-        Graphics2D g = new BufferedImage(32, 32, BufferedImage.TYPE_INT_ARGB).createGraphics();
-        Icons.of("add").paintIcon(null, g, 0, 0);
-        measureLetters(g);
-        if (Toolkit.getDefaultToolkit().getDesktopProperty("awt.font.desktophints") instanceof Map<?, ?> hints) {
-            g.addRenderingHints(hints);
-            measureLetters(g);
-        }
-        Smooth.letters(g);
-        measureLetters(g);
-        g.dispose();
-        new MigLayout("insets 8, wrap 2, fillx", "[pref]8[grow, fill]", "[]6[]");
-    }
-
-    /** The widths of letters are worked out once for each size and way of smoothing, which takes long for the first text. */
-    private static void measureLetters(Graphics2D g) {
-        for (String key : List.of("Label.font", "semibold.font")) {
-            Font font = UIManager.getFont(key);
-            for (float smaller : new float[] {0, 1, 1.5f}) {
-                g.getFontMetrics(font.deriveFont(font.getSize2D() - smaller)).stringWidth(LETTERS);
-            }
-        }
+        return true;
     }
 
     /** Gives all windows this look, with the program's own font. */
     public void apply(Fonts fonts) {
         FlatLaf.registerCustomDefaultsSource(FOLDER);
         FlatLaf.setUseNativeWindowDecorations(false);
-        register(fonts);
         try {
             UIManager.setLookAndFeel(look.get());
         } catch (UnsupportedLookAndFeelException e) {
@@ -115,6 +85,7 @@ public enum Theme {
         float size = SIZE * larger;
         UIManager.put("h3.font", new FontUIResource(fonts.semibold().deriveFont(size + 1.5f * larger)));
         UIManager.put("semibold.font", new FontUIResource(fonts.semibold().deriveFont(size)));
+        UIManager.put(NAMED, (UIDefaults.LazyValue) any -> register(fonts));
         UIManager.put("defaultFont", new FontUIResource(fonts.regular().deriveFont(size)));
     }
 }

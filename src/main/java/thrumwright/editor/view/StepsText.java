@@ -22,6 +22,7 @@ import javax.swing.text.SimpleAttributeSet;
 import javax.swing.text.StyleConstants;
 import javax.swing.text.TabSet;
 import javax.swing.text.TabStop;
+import thrumwright.editor.look.Theme;
 import thrumwright.sheet.Chapter;
 import thrumwright.sheet.Step;
 
@@ -47,6 +48,7 @@ final class StepsText extends JTextPane {
     record SaidStretch(Step step, int from, int to) {}
 
     StepsText() {
+        Theme.nameFonts();
         setEditorKit(new WrappedText());
         setEditable(false);
         setOpaque(false);

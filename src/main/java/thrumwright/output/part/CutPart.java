@@ -20,11 +20,9 @@ import thrumwright.sheet.CutLine;
 /**
  * A line of the cut list: box, how many, length, widths, yarn, for what.
  *
- * @param length of each, in words
  * @param letter of the yarn on the cards; blank for a band
  */
-public record CutPart(CutGroup group, String length, String letter, Phrases phrases, Type type, Palette palette)
-        implements Part {
+public record CutPart(CutGroup group, String letter, Phrases phrases, Type type, Palette palette) implements Part {
     private static final double BOX = 12;
     private static final double[] COLUMNS = {0, 0.04, 0.11, 0.235, 0.325, 0.66};
 
@@ -56,8 +54,8 @@ public record CutPart(CutGroup group, String length, String letter, Phrases phra
 
     /** What a cut is for, and when. */
     public static String use(CutLine cut, Phrases phrases) {
-        String place = phrases.say(cut.place() == Place.START ? "cut.start" : "cut.top");
-        String text = cut.use() + ", " + place + ", " + phrases.say("cut.step") + " " + cut.step();
+        String place = cut.sewnOn() ? "" : phrases.say(cut.place() == Place.START ? "cut.start" : "cut.top") + ", ";
+        String text = cut.use() + ", " + place + phrases.say("cut.step") + " " + cut.step();
         return cut.shared().isEmpty() ? text : text + "; " + cut.shared();
     }
 
@@ -102,7 +100,7 @@ public record CutPart(CutGroup group, String length, String letter, Phrases phra
 
     private void cells(Graphics2D g, double x, double y, double width) {
         text(group.count() + " ×", 1, g, x, y, width);
-        text(length, 2, g, x, y, width);
+        text(group.first().length(), 2, g, x, y, width);
         text(cut().times(), 3, g, x, y, width);
         cell(yarn()).paint(g, x + COLUMNS[4] * width + 15, y, (COLUMNS[5] - COLUMNS[4]) * width - 22);
         cell(use()).paint(g, x + COLUMNS[5] * width, y, (1 - COLUMNS[5]) * width);

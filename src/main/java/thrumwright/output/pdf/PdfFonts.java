@@ -94,12 +94,11 @@ final class PdfFonts {
     }
 
     /**
-     * Leaves out the rules that put several letters together: they take long to read, and a ligature has no letters of its
-     * own: “left” would be found as “le”. And the programs that move outlines on to the dots of a coarse screen
-     * ({@link Unhinted}).
+     * Leaves out the programs that move outlines on to the dots of a coarse screen. {@link Unhinted} has left out the rules
+     * that put several letters together: a ligature has no letters of its own, so that “left” would be found as “le”.
      */
     private static final class LettersOnly extends TTFParser {
-        private static final Set<String> LEFT_OUT = Set.of("GSUB", "fpgm", "prep", "cvt ");
+        private static final Set<String> LEFT_OUT = Set.of("fpgm", "prep", "cvt ");
 
         @Override
         protected TTFTable readTable(String tag) {

@@ -10,6 +10,7 @@ import java.util.Arrays;
  * an instruction that moves nothing, which packs into a few bytes; nothing changes its place.
  */
 record Unhinted(ByteBuffer font) {
+    private static final String LIGATURES = "GSUB";
     private static final int BOX = 8;
     /** Of composite glyphs. */
     private static final int WORDS = 1;
@@ -22,8 +23,18 @@ record Unhinted(ByteBuffer font) {
 
     /** @param font a whole file, which is changed */
     static byte[] of(byte[] font) {
-        new Unhinted(ByteBuffer.wrap(font)).clear();
+        Unhinted unhinted = new Unhinted(ByteBuffer.wrap(font));
+        unhinted.clear();
+        unhinted.forgetLigatures();
         return font;
+    }
+
+    /** Under a name that nobody knows the rules that put letters together aren't read, which would take long. */
+    private void forgetLigatures() {
+        int entry = entry(LIGATURES);
+        if (entry > 0) {
+            font.put(entry, (byte) Character.toLowerCase(LIGATURES.charAt(0)));
+        }
     }
 
     private void clear() {
@@ -44,13 +55,22 @@ record Unhinted(ByteBuffer font) {
     }
 
     private int table(String tag) {
+        int entry = entry(tag);
+        if (entry < 0) {
+            throw new IllegalArgumentException("a font without " + tag);
+        }
+        return font.getInt(entry + 8);
+    }
+
+    /** Where the list of tables has one; −1 if it hasn't. */
+    private int entry(String tag) {
         for (int i = 0; i < unsigned(4); i++) {
             int entry = 12 + 16 * i;
             if (new String(font.array(), entry, 4, StandardCharsets.US_ASCII).equals(tag)) {
-                return font.getInt(entry + 8);
+                return entry;
             }
         }
-        throw new IllegalArgumentException("a font without " + tag);
+        return -1;
     }
 
     private int unsigned(int at) {

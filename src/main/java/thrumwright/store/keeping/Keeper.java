@@ -9,8 +9,8 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.ExecutionException;
-import java.util.concurrent.Executors;
 import java.util.concurrent.ScheduledExecutorService;
+import java.util.concurrent.ScheduledThreadPoolExecutor;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
 import java.util.concurrent.atomic.AtomicBoolean;
@@ -25,19 +25,30 @@ public final class Keeper {
     /** Between a change and its being written; what comes meanwhile is written with it. */
     private static final Duration PAUSE = Duration.ofMillis(250);
 
+    /** So long the thread that writes waits for more; longer than the pause, so that it stays while somebody works. */
+    private static final Duration IDLE = Duration.ofSeconds(1);
+
     private static final Duration PATIENCE = Duration.ofSeconds(5);
 
     private final Optional<Journals> journals;
     private final Set<Kept> open = ConcurrentHashMap.newKeySet();
     private final AtomicBoolean told = new AtomicBoolean();
-    private final ScheduledExecutorService writer = Executors.newSingleThreadScheduledExecutor(work -> {
-        Thread thread = new Thread(work, "journals");
-        thread.setDaemon(true);
-        return thread;
-    });
+    private final ScheduledExecutorService writer = writer();
 
     private Keeper(Optional<Journals> journals) {
         this.journals = journals;
+    }
+
+    /** Its thread ends when there is nothing to write, so that nobody need end it who has had a keeper. */
+    private static ScheduledExecutorService writer() {
+        ScheduledThreadPoolExecutor one = new ScheduledThreadPoolExecutor(1, work -> {
+            Thread thread = new Thread(work, "journals");
+            thread.setDaemon(true);
+            return thread;
+        });
+        one.setKeepAliveTime(IDLE.toMillis(), TimeUnit.MILLISECONDS);
+        one.allowCoreThreadTimeOut(true);
+        return one;
     }
 
     /** @param folder which need not be there yet */

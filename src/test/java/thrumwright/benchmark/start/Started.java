@@ -1,20 +1,19 @@
 package thrumwright.benchmark.start;
 
 import com.formdev.flatlaf.FlatLightLaf;
-import java.awt.AWTEvent;
 import java.awt.Component;
 import java.awt.Container;
 import java.awt.EventQueue;
 import java.awt.Frame;
-import java.awt.Toolkit;
 import java.awt.Window;
-import java.awt.event.PaintEvent;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import javax.swing.JFrame;
 import javax.swing.JLabel;
+import javax.swing.RepaintManager;
+import javax.swing.Timer;
 import javax.swing.WindowConstants;
 import thrumwright.app.Main;
 import thrumwright.editor.canvas.PieceCanvas;
@@ -24,6 +23,9 @@ import thrumwright.editor.canvas.PieceCanvas;
  * argument says which; the rest are the program's. Linux only, since it asks {@code /proc}.
  */
 public final class Started {
+    /** How much longer it stays, ms: so that all is noted that a start loads. */
+    private static final int STAY = Integer.getInteger("stay", 0);
+
     private static boolean painted;
 
     private Started() {}
@@ -56,22 +58,53 @@ public final class Started {
         frame.setVisible(true);
     }
 
-    /** Once the first window has been painted, and then once nothing in it is a sketch any more. */
+    /** Once the first window has been painted, then once all of its parts are there and then once nothing in it is a sketch any more. */
     private static void watch() {
-        Toolkit.getDefaultToolkit()
-                .addAWTEventListener(
-                        event -> {
-                            if (!painted
-                                    && event instanceof PaintEvent paint
-                                    && paint.getComponent() instanceof Frame) {
-                                painted = true;
-                                EventQueue.invokeLater(() -> {
-                                    tell("painted");
-                                    waitUntilSharp();
-                                });
-                            }
-                        },
-                        AWTEvent.PAINT_EVENT_MASK);
+        RepaintManager.setCurrentManager(new RepaintManager() {
+            @Override
+            public void paintDirtyRegions() {
+                super.paintDirtyRegions();
+                if (!painted && shown()) {
+                    painted = true;
+                    tell("painted");
+                    EventQueue.invokeLater(Started::waitUntilWhole);
+                }
+            }
+        });
+    }
+
+    private static boolean shown() {
+        boolean shown = false;
+        for (Window window : Window.getWindows()) {
+            shown |= window instanceof Frame && window.isShowing();
+        }
+        return shown;
+    }
+
+    /** All parts of the window are there once its status line has told all that it has. */
+    private static void waitUntilWhole() {
+        boolean whole = true;
+        for (Window window : Window.getWindows()) {
+            whole &= !(window instanceof Frame) || !"editor".equals(window.getName()) || told(window);
+        }
+        if (whole) {
+            EventQueue.invokeLater(() -> {
+                tell("whole");
+                waitUntilSharp();
+            });
+        } else {
+            EventQueue.invokeLater(Started::waitUntilWhole);
+        }
+    }
+
+    private static boolean told(Component component) {
+        boolean told = "status".equals(component.getName()) && ((JLabel) component).getToolTipText() != null;
+        if (component instanceof Container container) {
+            for (Component child : container.getComponents()) {
+                told |= told(child);
+            }
+        }
+        return told;
     }
 
     private static void waitUntilSharp() {
@@ -81,7 +114,8 @@ public final class Started {
         }
         if (sharp) {
             tell("sharp");
-            Runtime.getRuntime().halt(0);
+            new Timer(STAY, event -> Runtime.getRuntime().halt(0)).start();
+            return;
         }
         EventQueue.invokeLater(() -> {
             java.util.concurrent.locks.LockSupport.parkNanos(2_000_000);

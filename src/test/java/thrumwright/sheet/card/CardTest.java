@@ -60,7 +60,7 @@ class CardTest {
         assertThat(told(card))
                 .containsExactly(
                         "1 Ordering cord | → over | 3 × | ↑ 6.2 | A 145 cm = 6½ warp widths",
-                        "2 Waste band | ← over | 12 × | ↑ 7.4 | D 370 cm = 15½ warp widths",
+                        "2 Waste band | ← over | 12 × | ↑ 7.4 | D 3.7 m = 15½ warp widths",
                         "3 Twining | ← / above | 1 × | ↑ 7.6 | A 86 cm = 4 warp widths",
                         "4 Stiff band | → under | 6 × | ↑ 8.1 | A 195 cm = 8½ warp widths",
                         "5 Facing | → under | 6 × | ↑ 8.7 | B 272 cm = 11½ warp widths",

@@ -11,7 +11,9 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.Random;
+import java.util.Set;
 import java.util.concurrent.TimeUnit;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
@@ -93,6 +95,34 @@ class KeeperTest {
         kept.changed(() -> state(2));
         keeper.flush();
         assertThat(leftIn(folder)).containsExactly("2");
+    }
+
+    /** Else every keeper that a program ever had would hold a thread. */
+    @Test
+    void theThreadThatWritesEndsWhenThereIsNothingToWriteAndComesAgain() throws Exception {
+        Path folder = home.resolve("journals");
+        Keeper keeper = Keeper.in(folder);
+        Set<Thread> before = writers();
+        Kept kept = keeper.begin(troubles::add);
+        for (int i = 0; i < 2; i++) {
+            int number = i;
+            kept.changed(() -> state(number));
+            keeper.flush();
+            Set<Thread> writing = writers();
+            writing.removeAll(before);
+            assertThat(writing).hasSize(1);
+            for (Thread thread : writing) {
+                thread.join(TimeUnit.SECONDS.toMillis(30));
+                assertThat(thread.isAlive()).isFalse();
+            }
+            assertThat(leftIn(folder)).containsExactly(Integer.toString(number));
+        }
+    }
+
+    private static Set<Thread> writers() {
+        return Thread.getAllStackTraces().keySet().stream()
+                .filter(thread -> thread.getName().equals("journals"))
+                .collect(Collectors.toSet());
     }
 
     @Test

@@ -34,7 +34,7 @@ public record ClothScene(PiecePicture picture, Palette palette, Axes axes, doubl
 
     /** Whether it is the same cloth in the same colours, perhaps in another size. */
     boolean sameCloth(ClothScene other) {
-        return picture == other.picture && palette.equals(other.palette);
+        return picture == other.picture && (palette == other.palette || palette.equals(other.palette));
     }
 
     boolean same(ClothScene other) {

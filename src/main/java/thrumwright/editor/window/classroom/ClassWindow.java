@@ -70,7 +70,7 @@ public final class ClassWindow {
         this.texts = room.texts();
         this.geometry = new Geometry(room.settings(), "class.window", USUAL);
         this.form = new MemberForm(session, texts);
-        this.messages = new MessageBar(texts);
+        this.messages = new MessageBar(texts, frame.getRootPane());
         this.commands = new Commands(new CommandTexts(Locale.UK, Commands.menuKey()), Icons::of, this::takeOver);
         this.bars = new Bars(commands, texts);
         this.jobs = new JobBar(texts, commands::refresh);
@@ -119,7 +119,6 @@ public final class ClassWindow {
         frame.setIconImages(Icons.ofProgram());
         frame.setJMenuBar(menus());
         frame.add(tools(), BorderLayout.NORTH);
-        messages.lieOver(frame.getRootPane());
         frame.add(middle());
         frame.add(jobs.component(), BorderLayout.SOUTH);
         commands.bindWindow(frame.getRootPane());

@@ -2,16 +2,15 @@ package thrumwright.editor.window.piece;
 
 import java.awt.BorderLayout;
 import java.awt.EventQueue;
-import java.awt.Point;
 import java.awt.Rectangle;
 import java.awt.event.WindowAdapter;
 import java.awt.event.WindowEvent;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import javax.swing.Action;
 import javax.swing.BorderFactory;
-import javax.swing.JComponent;
 import javax.swing.JFrame;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
@@ -75,7 +74,9 @@ public final class EditorWindow implements MainWindow, PieceWindow {
     private final ViewTabs views;
     private final SideWindows beside;
     private final FileDrop drop;
+    private final Menus menus;
     private final Runnable noLonger;
+    private Board board;
     private Parts parts;
 
     public EditorWindow(Workplace place, OtherWindows windows, Session session) {
@@ -85,7 +86,7 @@ public final class EditorWindow implements MainWindow, PieceWindow {
         this.texts = place.texts();
         Edits edits = new Edits(texts.phrases(), texts.words());
         this.desk = new Desk(session, edits, texts, place.cupboard()::stash);
-        this.messages = new MessageBar(texts);
+        this.messages = new MessageBar(texts, frame.getRootPane());
         this.beside = new SideWindows(this, messages, windows.help());
         this.canvas = new PieceCanvas(session, texts, place.theme().palette());
         this.labels = new LabelColumn(canvas);
@@ -101,6 +102,7 @@ public final class EditorWindow implements MainWindow, PieceWindow {
         this.drop = new FileDrop(this::open);
         this.views = new ViewTabs(session, texts, commands, this::takeOver);
         this.shelf = new BlockShelf(canvas, labels, edits, key -> commands.run("add-" + key));
+        this.menus = new Menus(commands, texts);
         this.noLonger = place.whenLookChanges(this::lookChanged);
     }
 
@@ -114,58 +116,85 @@ public final class EditorWindow implements MainWindow, PieceWindow {
 
     /** Puts everything in its place; once, before the window is shown. */
     public void build() {
-        size();
-        frame.setName("editor");
-        JComponent middle = middle();
-        addCommands();
-        Menus menus = new Menus(commands, texts);
-        frame.setJMenuBar(menus.bar(place, this::open));
-        frame.add(menus.toolBar(), BorderLayout.NORTH);
-        messages.lieOver(frame.getRootPane());
-        frame.add(middle);
-        status.setName("status");
-        status.setBorder(BorderFactory.createEmptyBorder(Pixels.of(4), Pixels.of(12), Pixels.of(5), Pixels.of(12)));
-        frame.add(status, BorderLayout.SOUTH);
-        commands.add("block-menu", () -> {
-            Point at = canvas.looking().selectedPoint();
-            menus.popup().show(canvas, at.x, at.y);
-        });
-        commands.bindWindow(frame.getRootPane());
-        commands.bindCanvas(canvas);
-        canvas.setMenuAsked(event -> menus.popup().show(canvas, event.getX(), event.getY()));
-        drop.on(frame.getRootPane());
-        frame.setDefaultCloseOperation(JFrame.DO_NOTHING_ON_CLOSE);
-        frame.addWindowListener(new WindowAdapter() {
-            @Override
-            public void windowActivated(WindowEvent event) {
-                files.lookAgain();
-            }
-
-            @Override
-            public void windowClosing(WindowEvent event) {
-                takeOver();
-                files.close();
-            }
-        });
-        session.listen(this::changed);
-        changed(Change.FILE);
-        files.tellUnknown();
+        layOut();
+        rest().forEach(Runnable::run);
     }
 
-    private JComponent middle() {
-        views.build(desk.edits(), canvas);
+    /**
+     * Lays the piece and the window's parts out, in the sizes that they will have; once, before the window is shown. So the piece
+     * can be seen before there was time for all that stands around it.
+     */
+    public void layOut() {
+        size();
+        frame.setName("editor");
+        menus.layOut();
+        views.layOut(desk.edits(), canvas);
         JPanel right = new JPanel(new BorderLayout());
         right.setName("formsAndShelf");
         right.add(forms.component());
         right.add(shelf, BorderLayout.SOUTH);
-        openShelf();
-        parts = new Parts(new Geometry(place.settings()), new Board(canvas, labels), views.component(), right);
-        parts.addTo(commands);
-        return parts.component();
+        board = new Board(canvas, labels);
+        parts = new Parts(new Geometry(place.settings()), board, views.component(), right);
+        frame.setJMenuBar(menus.bar());
+        frame.add(menus.tools(), BorderLayout.NORTH);
+        frame.add(parts.component());
+        status.setName("status");
+        status.setBorder(BorderFactory.createEmptyBorder(Pixels.of(4), Pixels.of(12), Pixels.of(5), Pixels.of(12)));
+        status.setText(Summary.of(session.plan(), texts));
+        frame.add(status, BorderLayout.SOUTH);
+        frame.setTitle(title());
+        frame.setDefaultCloseOperation(JFrame.DO_NOTHING_ON_CLOSE);
+        frame.addWindowListener(new Watch());
+    }
+
+    /** All that is still to be made of a window that is laid out, in steps that none takes long; each once, in this order. */
+    public List<Runnable> rest() {
+        return List.of(
+                forms::build,
+                this::buildShelf,
+                this::addCommands,
+                menus::fillTools,
+                () -> menus.fill(place, this::open),
+                () -> views.build(desk.edits()),
+                this::listen);
+    }
+
+    /** @param painted run on the event thread, once the piece has been painted */
+    public void show(Runnable painted) {
+        new FirstPicture(board, painted);
+        show();
+    }
+
+    private final class Watch extends WindowAdapter {
+        @Override
+        public void windowActivated(WindowEvent event) {
+            files.lookAgain();
+        }
+
+        @Override
+        public void windowClosing(WindowEvent event) {
+            takeOver();
+            files.close();
+        }
+    }
+
+    /** From now on the window answers. */
+    private void listen() {
+        commands.add("block-menu", () -> menus.popup(canvas, canvas.looking().selectedPoint()));
+        commands.bindWindow(frame.getRootPane());
+        commands.bindCanvas(canvas);
+        canvas.setMenuAsked(event -> menus.popup(canvas, event.getPoint()));
+        drop.on(frame.getRootPane());
+        session.listen(this::changed);
+        changed(Change.FILE);
+        files.tellUnknown();
+        // drawn once there is something to look at, and where nobody waits
+        EventQueue.invokeLater(() -> Icons.ofProgramWhenDrawn(frame::setIconImages));
     }
 
     /** As it was left; in a low window it is folded away at first, since the fields need the room. */
-    private void openShelf() {
+    private void buildShelf() {
+        shelf.build();
         shelf.setOpen(
                 place.settings().get("shelf.open").map(Boolean::valueOf).orElse(frame.getHeight() >= Pixels.of(LOW)));
         shelf.whenFolded(open -> {
@@ -183,6 +212,7 @@ public final class EditorWindow implements MainWindow, PieceWindow {
         commands.addSwitch("shelf-fold", () -> shelf.fold(shelf.isOpen()), shelf::isOpen);
         new ViewWork(session, canvas, place).addTo(commands);
         clipboard.addTo(commands);
+        parts.addTo(commands);
         views.addCommands(parts::open);
         beside.addTo(commands, frame, windows::count);
         addHistory();
@@ -221,8 +251,7 @@ public final class EditorWindow implements MainWindow, PieceWindow {
     }
 
     private void changed(Change change) {
-        String key = session.dirty() ? "window.unsaved" : "window";
-        frame.setTitle(texts.say(key, Map.of("title", files.title())));
+        frame.setTitle(title());
         frame.getRootPane().putClientProperty("Window.documentModified", session.dirty());
         status.setText(Summary.of(session.plan(), texts));
         status.setToolTipText(status.getText());
@@ -231,6 +260,10 @@ public final class EditorWindow implements MainWindow, PieceWindow {
         if (change == Change.SELECTION) {
             bringSelected();
         }
+    }
+
+    private String title() {
+        return texts.say(session.dirty() ? "window.unsaved" : "window", Map.of("title", files.title()));
     }
 
     private void bringSelected() {
@@ -270,8 +303,6 @@ public final class EditorWindow implements MainWindow, PieceWindow {
     @Override
     public void show() {
         frame.setVisible(true);
-        // drawn once there is something to look at, and where nobody waits
-        EventQueue.invokeLater(() -> Icons.ofProgramWhenDrawn(frame::setIconImages));
         canvas.requestFocus();
     }
 

@@ -1,5 +1,6 @@
 package thrumwright.editor.window.piece;
 
+import java.awt.Point;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.function.Consumer;
@@ -16,7 +17,9 @@ import javax.swing.event.MenuEvent;
 import javax.swing.event.MenuListener;
 import net.miginfocom.swing.MigLayout;
 import thrumwright.block.Block;
+import thrumwright.editor.canvas.PieceCanvas;
 import thrumwright.editor.edit.NewBlocks;
+import thrumwright.editor.look.Icons;
 import thrumwright.editor.settings.Workplace;
 import thrumwright.editor.text.Commands;
 import thrumwright.editor.text.Texts;
@@ -26,6 +29,8 @@ import thrumwright.measure.UnitSystem;
 
 /** The menus and the row of buttons. */
 public final class Menus {
+    private static final List<String> TITLES =
+            List.of("menu.file", "menu.edit", "menu.block", "menu.view", "menu.help");
     private static final String FILE = "save save-as | sheet print export";
     private static final String FILE_ON = "class loom | close close-all";
     private static final String EDIT =
@@ -35,20 +40,44 @@ public final class Menus {
 
     private final Texts texts;
     private final Bars bars;
+    private final JMenuBar bar = new JMenuBar();
+    private final JToolBar tools = new JToolBar();
+    private final JButton add = new JButton();
 
     Menus(Commands commands, Texts texts) {
         this.texts = texts;
         this.bars = new Bars(commands, texts);
     }
 
-    JMenuBar bar(Workplace room, Consumer<Path> open) {
-        JMenuBar bar = new JMenuBar();
-        bar.add(file(room, open));
-        bar.add(bars.menu("menu.edit", ids(EDIT)));
-        bar.add(block());
-        bar.add(view(room));
-        bar.add(bars.menu("menu.help", "help", "keys", null, "about"));
+    /** The menus' titles and the height of the row of buttons, before there is time for what they hold. */
+    void layOut() {
+        for (String title : TITLES) {
+            bar.add(bars.menu(title));
+        }
+        tools.setFloatable(false);
+        tools.setName("tools");
+        add.setText(texts.say("tool.add"));
+        add.setIcon(Icons.of("add"));
+        tools.add(add);
+        tools.setPreferredSize(tools.getPreferredSize());
+        tools.remove(add);
+    }
+
+    JMenuBar bar() {
         return bar;
+    }
+
+    JToolBar tools() {
+        return tools;
+    }
+
+    /** Fills the menus; once, as soon as all commands are known. */
+    void fill(Workplace room, Consumer<Path> open) {
+        file(bar.getMenu(0), room, open);
+        bars.add(bar.getMenu(1), ids(EDIT));
+        block(bar.getMenu(2));
+        view(bar.getMenu(3), room);
+        bars.add(bar.getMenu(4), "help", "keys", null, "about");
     }
 
     /** Ids of commands in order; a bar stands for the line between two groups, which is null. */
@@ -56,13 +85,12 @@ public final class Menus {
         return Stream.of(line.split(" ")).map(id -> id.equals("|") ? null : id).toArray(String[]::new);
     }
 
-    private JMenu file(Workplace room, Consumer<Path> open) {
-        JMenu file = bars.menu("menu.file", "new", "open");
+    private void file(JMenu file, Workplace room, Consumer<Path> open) {
+        bars.add(file, "new", "open");
         file.add(recent(room, open));
         bars.add(file, ids(FILE));
         file.add(single());
         bars.add(file, ids(FILE_ON));
-        return file;
     }
 
     /** Parts of the sheet by themselves; in a menu of their own, as a small screen is low. */
@@ -73,22 +101,19 @@ public final class Menus {
         return single;
     }
 
-    private JMenu block() {
-        JMenu block = bars.menu("menu.block");
+    private void block(JMenu block) {
         block.add(kinds());
         bars.add(block, ids(BLOCK));
-        return block;
     }
 
-    private JMenu view(Workplace room) {
-        JMenu view = bars.menu("menu.view", "closer", "farther");
+    private void view(JMenu view, Workplace room) {
+        bars.add(view, "closer", "farther");
         view.add(shares());
         bars.add(view, "true-size", "measure-screen", null, "views-large", "fields-shown", "shelf-fold", "rules");
         view.add(views());
         view.add(dividers());
         view.addSeparator();
         view.add(looks(room));
-        return view;
     }
 
     private JMenu looks(Workplace room) {
@@ -182,7 +207,11 @@ public final class Menus {
     }
 
     /** For a press of the other mouse button on the canvas. */
-    JPopupMenu popup() {
+    void popup(PieceCanvas canvas, Point at) {
+        popup().show(canvas, at.x, at.y);
+    }
+
+    private JPopupMenu popup() {
         JPopupMenu popup = new JPopupMenu();
         popup.setName("blockMenu");
         popup.add(bars.item("amount"));
@@ -199,26 +228,24 @@ public final class Menus {
         return popup;
     }
 
-    JToolBar toolBar() {
-        JToolBar bar = new JToolBar();
-        bar.setFloatable(false);
-        bar.setName("tools");
+    /** Fills the row of buttons; once, as soon as all commands are known. */
+    void fillTools() {
         for (String id : new String[] {"new", "open", "save", null, "undo", "redo", null}) {
-            bars.button(bar, id, false);
+            bars.button(tools, id, false);
         }
-        JButton add = new JButton(texts.say("tool.add"), thrumwright.editor.look.Icons.of("add"));
         add.setName("add");
         add.setToolTipText(texts.say("tool.add.tip"));
         JPopupMenu kinds = new JPopupMenu();
         addKinds(kinds);
         add.addActionListener(event -> kinds.show(add, 0, add.getHeight()));
-        bar.add(add);
+        tools.add(add);
         for (String id :
                 new String[] {"up", "down", "delete", null, "farther", "closer", "fit-loom", "fit-selvedges"}) {
-            bars.button(bar, id, false);
+            bars.button(tools, id, false);
         }
-        bar.add(Box.createHorizontalGlue());
-        bars.button(bar, "sheet", true);
-        return bar;
+        tools.add(Box.createHorizontalGlue());
+        bars.button(tools, "sheet", true);
+        tools.setPreferredSize(null);
+        tools.revalidate();
     }
 }

@@ -45,7 +45,7 @@ final class ViewTabs {
     private final Runnable takeOver;
     private final JTabbedPane tabs = new JTabbedPane();
     private final JToggleButton fold = new JToggleButton();
-    private final HistoryView history;
+    private HistoryView history;
     private Runnable unfold = () -> {};
 
     /** @param takeOver takes over what is being typed anywhere in the window */
@@ -54,26 +54,32 @@ final class ViewTabs {
         this.texts = texts;
         this.commands = commands;
         this.takeOver = takeOver;
-        this.history = new HistoryView(session, texts, this::jump);
     }
 
     JTabbedPane component() {
         return tabs;
     }
 
-    void build(Edits edits, PieceCanvas canvas) {
-        FindingsView findings = new FindingsView(session, edits, texts, takeOver, this::countFindings);
+    /** Their row of tabs; once, before the window is shown. */
+    void layOut(Edits edits, PieceCanvas canvas) {
         tabs.setName("views");
         tabs.setTabLayoutPolicy(JTabbedPane.SCROLL_TAB_LAYOUT);
-        tabs.insertTab(texts.say("tab.findings"), null, findings.component(), null, 0);
+        tabs.addTab(texts.say("tab.findings"), new JPanel());
         add("tab.cuts", () -> new CutsView(session, texts).component());
         add("tab.hems", () -> scrolling(new HemsView(session, texts, canvas::palette)));
         add("tab.ends", () -> new EndsView(session, edits, texts, canvas::palette, commands::get).component());
         add("tab.budget", () -> scrolling(new BudgetView(session, texts, canvas::palette)));
         add("tab.steps", () -> new StepsView(session, texts).component());
-        tabs.addTab(texts.say("tab.history"), history.component());
-        tabs.putClientProperty("JTabbedPane.trailingComponent", trailing());
+        tabs.addTab(texts.say("tab.history"), new JPanel());
         FormTabs.leaveKeys(tabs);
+    }
+
+    /** What can't wait until it is seen; once, when there is time for it. */
+    void build(Edits edits) {
+        tabs.setComponentAt(0, new FindingsView(session, edits, texts, takeOver, this::countFindings).component());
+        history = new HistoryView(session, texts, this::jump);
+        tabs.setComponentAt(tabs.getTabCount() - 1, history.component());
+        tabs.putClientProperty("JTabbedPane.trailingComponent", trailing());
         countFindings(session.findings().all().size());
     }
 

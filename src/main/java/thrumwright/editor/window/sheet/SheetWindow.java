@@ -78,7 +78,7 @@ public final class SheetWindow {
         this.view = new PageView(texts);
         this.form = new PageForm(
                 setup, texts, () -> editor.session().piece().habits().units());
-        this.messages = new MessageBar(texts);
+        this.messages = new MessageBar(texts, frame.getRootPane());
         this.commands = new Commands(new CommandTexts(Locale.UK, Commands.menuKey()), Icons::of, this::takeOver);
         this.jobs = new JobBar(texts, commands::refresh);
         this.maker = new SheetMaker(room.fonts(), Locale.UK, this::laidOut);
@@ -127,7 +127,6 @@ public final class SheetWindow {
         bar = new SheetBar(commands, texts);
         frame.setJMenuBar(bar.menus());
         frame.add(bar.tools(), BorderLayout.NORTH);
-        messages.lieOver(frame.getRootPane());
         frame.add(view.component());
         form.component().setPreferredSize(Pixels.of(new Dimension(280, 300)));
         frame.add(form.component(), BorderLayout.EAST);
