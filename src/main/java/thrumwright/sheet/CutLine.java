@@ -34,6 +34,11 @@ public record CutLine(
         String length,
         String widths,
         String shared) {
+    /** Whether it is for what is sewn to the finished piece, and so for neither end. */
+    public boolean sewnOn() {
+        return blockId.isEmpty();
+    }
+
     /** “6½ ×”, or empty. */
     public String times() {
         return widths.isEmpty() ? "" : widths + " ×";

@@ -26,9 +26,12 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.RegisterExtension;
 import thrumwright.block.Amount;
 import thrumwright.block.PlainBand;
+import thrumwright.editor.edit.Edit;
 import thrumwright.editor.edit.Selection;
 import thrumwright.editor.files.Questions;
 import thrumwright.editor.window.piece.EditorWindow;
+import thrumwright.measure.Length;
+import thrumwright.piece.EdgeCord;
 import thrumwright.piece.Place;
 import thrumwright.testing.WindowTest;
 
@@ -143,6 +146,26 @@ class ViewsIT {
         makeFacingNinePicksHigh();
         assertThat(rows(cuts)).containsExactly(row(cuts, FACING, "start"));
         assertThat(selection()).isEqualTo(Selection.of(Place.START, "facing"));
+    }
+
+    /** What is sewn to the finished piece is for no block, so none is selected with it. */
+    @Test
+    void theLineOfACordAlongTheEdgeSelectsNoBlock() {
+        open();
+        onEventThread(() -> {
+            EdgeCord cord = new EdgeCord(EdgeCord.Along.ENDS, Length.parse("4 mm"), false);
+            editor.session()
+                    .edit(Edit.of(
+                            "Cord", piece -> piece.withDestiny(piece.destiny().withCord(Optional.of(cord)))));
+            return null;
+        });
+        hands.tab("Cut list");
+        JTable cuts = hands.find("cuts", JTable.class);
+        select(Place.START, "facing");
+
+        clickRow(cuts, row(cuts, "Cords along the edge", ""));
+
+        assertThat(selection().isEmpty()).isTrue();
     }
 
     @Test

@@ -8,6 +8,8 @@ import java.util.Optional;
 import java.util.function.UnaryOperator;
 import org.junit.jupiter.api.Test;
 import thrumwright.measure.Length;
+import thrumwright.measure.Phrases;
+import thrumwright.output.part.CutPart;
 import thrumwright.piece.Destiny;
 import thrumwright.piece.EdgeCord;
 import thrumwright.piece.Label;
@@ -115,6 +117,8 @@ class SewnOnTest {
         assertThat(last.count() + " × " + last.length() + " " + last.what() + ", " + last.use())
                 .isEqualTo("4 × 45 cm Teal wool, Cords along the edge");
         assertThat(last.times()).isEqualTo("2 ×");
+        assertThat(CutPart.use(last, Phrases.of("thrumwright.sheet.steps", Locale.UK)))
+                .isEqualTo("Cords along the edge, step " + last.step() + "; " + last.shared());
         assertThat(last.shared()).isEqualTo("with 10 cm for the knots in place of tails");
         assertThat(last.step())
                 .isEqualTo(step(piece, "Sew a cord along the edge").number());

@@ -170,7 +170,7 @@ public final class CutsView {
             return switch (column) {
                 case 0 -> String.valueOf(line.step());
                 case 1 -> line.use();
-                case 2 -> texts.name("end", line.place());
+                case 2 -> line.sewnOn() ? "" : texts.name("end", line.place());
                 case 3 -> line;
                 case 4 -> (line.count() == 1 ? "" : line.count() + " × ") + line.length();
                 default -> line.widths();

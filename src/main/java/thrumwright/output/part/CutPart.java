@@ -54,8 +54,8 @@ public record CutPart(CutGroup group, String letter, Phrases phrases, Type type,
 
     /** What a cut is for, and when. */
     public static String use(CutLine cut, Phrases phrases) {
-        String place = phrases.say(cut.place() == Place.START ? "cut.start" : "cut.top");
-        String text = cut.use() + ", " + place + ", " + phrases.say("cut.step") + " " + cut.step();
+        String place = cut.sewnOn() ? "" : phrases.say(cut.place() == Place.START ? "cut.start" : "cut.top") + ", ";
+        String text = cut.use() + ", " + place + phrases.say("cut.step") + " " + cut.step();
         return cut.shared().isEmpty() ? text : text + "; " + cut.shared();
     }
 
