@@ -31,7 +31,7 @@ public record Cut(double exact, double ease, double hanging, double length, doub
         boolean joins = true;
         for (Work work : works) {
             exact += work.cut().exact();
-            joins &= work.block().joins();
+            joins = joins && work.block().joins();
         }
         for (int i = 1; i < works.size(); i++) {
             exact += works.get(i - 1).onward(works.get(i));

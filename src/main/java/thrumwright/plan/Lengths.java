@@ -57,7 +57,7 @@ final class Lengths {
             known = works.isEmpty() ? recall.joined(place) != null : asBefore;
             works.add(work);
             places.add(place);
-            joins &= work.block().joins();
+            joins = joins && work.block().joins();
         }
     }
 

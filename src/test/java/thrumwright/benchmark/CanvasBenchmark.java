@@ -50,7 +50,7 @@ public class CanvasBenchmark {
     private static final long SEED = 20_261_125;
 
     @Param({"demo", "wide"})
-    private String piece;
+    String piece;
 
     private CanvasStage stage;
     private RandomGenerator random;
@@ -89,6 +89,10 @@ public class CanvasBenchmark {
                 "the event thread itself worked p0.50 %.2f ms, p0.99 %.2f ms%n",
                 worked.get(worked.size() / 2), worked.get(worked.size() * 99 / 100));
         worked.clear();
+        letGo();
+    }
+
+    void letGo() {
         CanvasStage.onEventThread(() -> {
             stage.letGo();
             return null;

@@ -16,6 +16,7 @@ import thrumwright.editor.edit.Edits;
 import thrumwright.editor.edit.Session;
 import thrumwright.editor.look.Pixels;
 import thrumwright.editor.look.Prose;
+import thrumwright.editor.look.WhenWanted;
 import thrumwright.piece.Place;
 
 /**
@@ -27,8 +28,7 @@ public final class AmountEntry {
     private final PieceCanvas canvas;
     private final Session session;
     private final Edits edits;
-    private final JTextField field = new JTextField();
-    private final Prose reason = new Prose("");
+    private final WhenWanted<Typing> typing = new WhenWanted<>();
     private Entered entered = new Entered(Place.START, "");
 
     /** The block whose amount is entered. */
@@ -39,20 +39,30 @@ public final class AmountEntry {
         this.canvas = canvas;
         this.session = canvas.session();
         this.edits = edits;
-        field.setName("amountEntry");
-        field.getAccessibleContext().setAccessibleName(canvas.texts().say("field.block.amount"));
-        reason.setName("amountEntry.reason");
-        reason.setOpaque(true);
-        field.setVisible(false);
-        reason.setVisible(false);
-        column.add(field);
-        column.add(reason);
-        column.setComponentZOrder(field, 0);
-        column.setComponentZOrder(reason, 0);
-        listen();
+        canvas.whenMapChanges(this::follow);
     }
 
-    private void listen() {
+    /** What is typed into, and the reason why it can't be taken. */
+    private record Typing(JTextField field, Prose reason) {}
+
+    /** Made when an amount is first typed. */
+    private Typing made() {
+        Typing made = new Typing(new JTextField(), new Prose(""));
+        made.field().setName("amountEntry");
+        made.field().getAccessibleContext().setAccessibleName(canvas.texts().say("field.block.amount"));
+        made.reason().setName("amountEntry.reason");
+        made.reason().setOpaque(true);
+        made.field().setVisible(false);
+        made.reason().setVisible(false);
+        column.add(made.field());
+        column.add(made.reason());
+        column.setComponentZOrder(made.field(), 0);
+        column.setComponentZOrder(made.reason(), 0);
+        listen(made.field());
+        return made;
+    }
+
+    private void listen(JTextField field) {
         field.addActionListener(event -> take());
         field.addFocusListener(new FocusAdapter() {
             @Override
@@ -70,7 +80,18 @@ public final class AmountEntry {
                 }
             }
         });
-        canvas.whenMapChanges(this::follow);
+    }
+
+    private JTextField field() {
+        return typing.get(this::made).field();
+    }
+
+    private Prose reason() {
+        return typing.get(this::made).reason();
+    }
+
+    private boolean isOpen() {
+        return typing.made().filter(made -> made.field().isVisible()).isPresent();
     }
 
     /**
@@ -79,8 +100,8 @@ public final class AmountEntry {
      */
     public void open() {
         take();
-        if (field.isVisible()) {
-            field.requestFocusInWindow();
+        if (isOpen()) {
+            field().requestFocusInWindow();
             return;
         }
         Place place = session.selection().place();
@@ -93,17 +114,17 @@ public final class AmountEntry {
 
     private void open(Block block) {
         entered = new Entered(session.selection().place(), block.id());
-        field.putClientProperty(FlatClientProperties.OUTLINE, null);
-        field.setText(Amounts.text(block));
-        reason.setVisible(false);
-        field.setVisible(true);
+        field().putClientProperty(FlatClientProperties.OUTLINE, null);
+        field().setText(Amounts.text(block));
+        reason().setVisible(false);
+        field().setVisible(true);
         follow();
-        field.selectAll();
-        field.requestFocusInWindow();
+        field().selectAll();
+        field().requestFocusInWindow();
     }
 
     private void follow() {
-        if (!field.isVisible()) {
+        if (!isOpen()) {
             return;
         }
         column.amountBox(entered.place(), entered.id()).ifPresentOrElse(this::put, this::close);
@@ -111,30 +132,30 @@ public final class AmountEntry {
 
     private void put(Rectangle box) {
         int width = Math.max(box.width + 26, 90);
-        int height = field.getPreferredSize().height;
-        field.setBounds((int) box.getMaxX() - width + 8, (int) box.getCenterY() - height / 2, width, height);
-        if (reason.isVisible()) {
+        int height = field().getPreferredSize().height;
+        field().setBounds((int) box.getMaxX() - width + 8, (int) box.getCenterY() - height / 2, width, height);
+        if (reason().isVisible()) {
             int wide = Math.max(140, column.getWidth() - 16);
-            reason.setSize(wide, 10);
-            int high = reason.getPreferredSize().height;
+            reason().setSize(wide, 10);
+            int high = reason().getPreferredSize().height;
             int below = (int) box.getCenterY() + height / 2 + 2;
             int y = below + high <= column.getHeight() ? below : (int) box.getCenterY() - height / 2 - 2 - high;
-            reason.setBounds(8, y, wide, high);
+            reason().setBounds(8, y, wide, high);
         }
     }
 
     /** Takes over what is typed, if anything is. */
     public void take() {
-        if (!field.isVisible()) {
+        if (!isOpen()) {
             return;
         }
         try {
             Place place = entered.place();
             session.piece()
                     .block(place, entered.id())
-                    .filter(now -> !field.getText().strip().equals(Amounts.text(now)))
+                    .filter(now -> !field().getText().strip().equals(Amounts.text(now)))
                     .ifPresent(now -> session.edit(
-                            edits.amount(place, now, Amounts.with(now, field.getText(), session.piece(), place))));
+                            edits.amount(place, now, Amounts.with(now, field().getText(), session.piece(), place))));
             close();
         } catch (IllegalArgumentException e) {
             refuse(e.getMessage());
@@ -142,23 +163,23 @@ public final class AmountEntry {
     }
 
     private void refuse(String why) {
-        field.putClientProperty(FlatClientProperties.OUTLINE, FlatClientProperties.OUTLINE_ERROR);
-        field.getAccessibleContext().setAccessibleDescription(why);
+        field().putClientProperty(FlatClientProperties.OUTLINE, FlatClientProperties.OUTLINE_ERROR);
+        field().getAccessibleContext().setAccessibleDescription(why);
         Color colour = UIManager.getColor("Thrumwright.reason");
-        reason.setText(why);
-        reason.setForeground(colour);
-        reason.setBackground(UIManager.getColor("Panel.background"));
-        reason.setBorder(BorderFactory.createCompoundBorder(
+        reason().setText(why);
+        reason().setForeground(colour);
+        reason().setBackground(UIManager.getColor("Panel.background"));
+        reason().setBorder(BorderFactory.createCompoundBorder(
                 BorderFactory.createLineBorder(colour),
                 BorderFactory.createEmptyBorder(Pixels.of(3), Pixels.of(6), Pixels.of(3), Pixels.of(6))));
-        reason.setVisible(true);
+        reason().setVisible(true);
         follow();
     }
 
     private void close() {
-        boolean had = field.isFocusOwner();
-        field.setVisible(false);
-        reason.setVisible(false);
+        boolean had = field().isFocusOwner();
+        field().setVisible(false);
+        reason().setVisible(false);
         column.repaint();
         if (had) {
             canvas.requestFocusInWindow();

@@ -49,7 +49,6 @@ public final class LabelColumn extends ScrolledComponent {
         addMouseListener(mouse);
         addMouseMotionListener(mouse);
         ToolTipManager.sharedInstance().registerComponent(this);
-        arrange();
     }
 
     /** Labels can be clicked and dragged like their blocks, which are often thin. */

@@ -45,9 +45,6 @@ public final class BlockShelf extends JPanel {
     private final JList<Ware> list = new Wares(wares);
     private final JScrollPane scroll = new JScrollPane(list);
     private final JToggleButton heading = new JToggleButton();
-    /** Makes it answer to mouse and keys. */
-    private final transient Runnable hands;
-
     private transient Consumer<Boolean> folding = open -> {};
     private UnitSystem units;
 
@@ -62,13 +59,6 @@ public final class BlockShelf extends JPanel {
         this.pictures = new WarePictures(session, canvas::palette, WareCell.pictureSize(), list::repaint);
         this.cell = new WareCell(pictures);
         setName("shelf");
-        this.hands = () -> mouseAndKeys(add, new CarryToCanvas(canvas, labels, edits), canvas::requestFocusInWindow);
-    }
-
-    /** Fills it with all kinds of blocks; once, when there is time for it. */
-    public void build() {
-        add(heading(), BorderLayout.NORTH);
-        hands.run();
         list.setCellRenderer(cell);
         list.setName("wares");
         list.setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
@@ -76,7 +66,9 @@ public final class BlockShelf extends JPanel {
         list.getAccessibleContext().setAccessibleDescription(texts.say("shelf.description"));
         scroll.setBorder(BorderFactory.createEmptyBorder());
         scroll.setHorizontalScrollBarPolicy(JScrollPane.HORIZONTAL_SCROLLBAR_NEVER);
+        add(heading(), BorderLayout.NORTH);
         add(scroll);
+        mouseAndKeys(add, new CarryToCanvas(canvas, labels, edits), canvas::requestFocusInWindow);
         session.listen(this::changed);
         refill();
     }

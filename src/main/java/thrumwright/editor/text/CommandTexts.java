@@ -20,10 +20,25 @@ import javax.swing.KeyStroke;
 public final class CommandTexts {
     private static final String ADD = "add-";
 
+    private final Locale locale;
+    private final String menuKey;
+    /** Read when the first is asked for. */
     private final Map<String, CommandText> byId = new LinkedHashMap<>();
 
     /** @param menuKey {@code ctrl} or {@code meta} */
     public CommandTexts(Locale locale, String menuKey) {
+        this.locale = locale;
+        this.menuKey = menuKey;
+    }
+
+    private Map<String, CommandText> byId() {
+        if (byId.isEmpty()) {
+            read();
+        }
+        return byId;
+    }
+
+    private void read() {
         ResourceBundle bundle = bundle("thrumwright.editor.commands", locale);
         for (String key : new TreeSet<>(bundle.keySet())) {
             if (key.endsWith(".text")) {
@@ -91,7 +106,7 @@ public final class CommandTexts {
 
     /** @throws IllegalArgumentException if the bundle has no such command */
     public CommandText get(String id) {
-        CommandText text = byId.get(id);
+        CommandText text = byId().get(id);
         if (text == null) {
             throw new IllegalArgumentException("there is no command “" + id + "”");
         }
@@ -99,6 +114,6 @@ public final class CommandTexts {
     }
 
     public List<CommandText> all() {
-        return List.copyOf(byId.values());
+        return List.copyOf(byId().values());
     }
 }

@@ -2,6 +2,7 @@ package thrumwright.plan.finding;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import thrumwright.piece.Place;
@@ -33,16 +34,20 @@ public record Findings(List<Finding> all) {
 
     /** Of a top that follows the start, what was already said of the start isn't said again. */
     private static void addTop(List<Finding> found, List<Finding> ofTop, boolean follows) {
+        Set<String> said = new HashSet<>();
+        found.forEach(finding -> said.add(key(finding)));
         for (Finding finding : ofTop) {
-            boolean said = follows && found.stream().anyMatch(other -> covers(other, finding));
-            if (!said) {
+            boolean again = follows && !OF_EACH_END.contains(finding.code()) && said.contains(key(finding));
+            if (!again) {
                 found.add(finding);
+                said.add(key(finding));
             }
         }
     }
 
-    private static boolean covers(Finding said, Finding top) {
-        return said.code() == top.code() && said.blockId().equals(top.blockId()) && !OF_EACH_END.contains(top.code());
+    /** What it says and of which block. */
+    private static String key(Finding finding) {
+        return finding.code() + " " + finding.blockId().orElse("");
     }
 
     public boolean has(Severity severity) {

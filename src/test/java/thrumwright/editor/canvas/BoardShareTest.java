@@ -37,6 +37,7 @@ class BoardShareTest {
     /**
      * Narrower than the board at the height that both ends and the band of the design have: larger, they wouldn't be whole
      * in the window any more; wider, they wouldn't be true. Their cloth fills the height instead.
+     * Of 4 cm a quarter to under a half of the area is cloth, of forty blocks up to a half.
      */
     private static final Set<String> NARROW = Set.of("narrow", "forty");
 

@@ -67,8 +67,8 @@ record Breaking(PiecePicture picture, Room room, Zoom.Breaks breaks, double scal
      */
     private Told told() {
         List<Told> all = new ArrayList<>();
-        RowRoom.widths(picture, scale).forEach(wide -> all.add(new Told(wide, POST)));
-        all.add(new Told(0, POST));
+        RowRoom.widths(picture, scale).forEach(wide -> all.add(new Told(wide, post())));
+        all.add(new Told(0, post()));
         double enough = MUCH / Math.max(MUCH, 1 - (least() + HANGING) / room.height());
         return all.stream()
                 .filter(told -> breaks != Zoom.Breaks.MIDDLE || wide(told) >= enough * room.between())
@@ -114,6 +114,11 @@ record Breaking(PiecePicture picture, Room room, Zoom.Breaks breaks, double scal
     /** To the ends of the bars, mm. */
     private double outermost() {
         return picture.reach().outermost() + AIR / scale;
+    }
+
+    /** So that the edge of a post is seen, and what is tied round it: pixels. */
+    private double post() {
+        return POST + picture.reach().round() * scale;
     }
 
     /** What the whole width takes, pixels. */

@@ -114,7 +114,13 @@ public record Framing(PiecePicture picture, Room room, Zoom zoom, Place end, dou
         for (Reach left : Reach.of(picture, Side.LEFT)) {
             for (Reach right : Reach.of(picture, Side.RIGHT)) {
                 double free = room.between() - Breaking.leastBeside() - left.pixels() - right.pixels();
-                broken = Math.min(broken, Math.max(1, free) / (picture.span() + left.mm() + right.mm()));
+                broken = Math.min(
+                        broken,
+                        Math.max(1, free)
+                                / (picture.span()
+                                        + left.mm()
+                                        + right.mm()
+                                        + 2 * picture.reach().round()));
             }
         }
         return Math.max(whole, broken);

@@ -20,7 +20,7 @@ public record RowRoom(double left, double right, double wide) {
     /** From so many pixels between single warp ends rows have notes, and room for them. */
     private static final double CLOSE = 26;
     /** For an arrow with a dot, and for one with a word: pixels. */
-    private static final double DOTS = 24;
+    private static final double DOTS = 26;
 
     private static final double WORDS = 50;
     /** From so high on a row has room for a word, pixels. */

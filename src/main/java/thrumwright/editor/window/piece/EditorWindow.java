@@ -70,13 +70,14 @@ public final class EditorWindow implements MainWindow, PieceWindow {
     private final StructureWork structures;
     private final AmountEntry amount;
     private final ClipboardWork clipboard;
-    private final BlockShelf shelf;
     private final ViewTabs views;
     private final SideWindows beside;
     private final FileDrop drop;
     private final Menus menus;
     private final Runnable noLonger;
+    private final JPanel right = new JPanel(new BorderLayout());
     private Board board;
+    private BlockShelf shelf;
     private Parts parts;
 
     public EditorWindow(Workplace place, OtherWindows windows, Session session) {
@@ -101,7 +102,6 @@ public final class EditorWindow implements MainWindow, PieceWindow {
         canvas.setGestures(new Gesturing(desk.edits(), this::takeOver, amount::open));
         this.drop = new FileDrop(this::open);
         this.views = new ViewTabs(session, texts, commands, this::takeOver);
-        this.shelf = new BlockShelf(canvas, labels, edits, key -> commands.run("add-" + key));
         this.menus = new Menus(commands, texts);
         this.noLonger = place.whenLookChanges(this::lookChanged);
     }
@@ -129,10 +129,8 @@ public final class EditorWindow implements MainWindow, PieceWindow {
         frame.setName("editor");
         menus.layOut();
         views.layOut(desk.edits(), canvas);
-        JPanel right = new JPanel(new BorderLayout());
         right.setName("formsAndShelf");
         right.add(forms.component());
-        right.add(shelf, BorderLayout.SOUTH);
         board = new Board(canvas, labels);
         parts = new Parts(new Geometry(place.settings()), board, views.component(), right);
         frame.setJMenuBar(menus.bar());
@@ -194,7 +192,8 @@ public final class EditorWindow implements MainWindow, PieceWindow {
 
     /** As it was left; in a low window it is folded away at first, since the fields need the room. */
     private void buildShelf() {
-        shelf.build();
+        shelf = new BlockShelf(canvas, labels, desk.edits(), key -> commands.run("add-" + key));
+        right.add(shelf, BorderLayout.SOUTH);
         shelf.setOpen(
                 place.settings().get("shelf.open").map(Boolean::valueOf).orElse(frame.getHeight() >= Pixels.of(LOW)));
         shelf.whenFolded(open -> {

@@ -16,6 +16,7 @@ import thrumwright.drawing.piece.PiecePicture;
 import thrumwright.piece.Place;
 import thrumwright.plan.Plan;
 import thrumwright.store.FileProblem;
+import thrumwright.testing.BoardPieces;
 import thrumwright.testing.LargePieces;
 
 class FramingTest {
@@ -102,6 +103,18 @@ class FramingTest {
         for (int i = 1; i < scales.size(); i++) {
             assertThat(scales.get(i) / scales.get(i - 1)).as(scales + "").isGreaterThan(1.1);
         }
+    }
+
+    /** However fine the warp is: close enough for single warp ends to be read, the ends wouldn't be whole. */
+    @Test
+    void atFirstSightBothEndsAreWhole() {
+        PiecePicture fine = PiecePicture.close(Plan.of(BoardPieces.all().get("fine")));
+        Framing first = new Framing(fine, room(1), Zoom.fitting(Zoom.Fit.FIRST), Place.START, 0, 0).settled();
+        Framing close = new Framing(fine, room(1), Zoom.fitting(Zoom.Fit.SELVEDGES), Place.START, 0, 0);
+        CanvasMap map = map(first);
+        assertThat(map.height(fine.upperBar())).isGreaterThanOrEqualTo(0);
+        assertThat(map.height(fine.lowerBar())).isLessThanOrEqualTo(HIGH);
+        assertThat(first.scale()).isLessThan(close.scale());
     }
 
     @Test
