@@ -19,17 +19,25 @@ class FontsTest {
         }
     }
 
-    /** One copy of each, however often the program starts and however it ends; a damaged one is put right. */
+    /** One copy of each that is wanted, however often the program starts and however it ends; a damaged one is put right. */
     @Test
     void fontsAreKeptOnce() throws Exception {
         Fonts first = Fonts.keptIn(folder.resolve("fonts"));
-        assertThat(lying()).hasSize(4);
-        Files.writeString(lying().get(0), "damaged");
-        Fonts second = Fonts.keptIn(folder.resolve("fonts"));
-        assertThat(lying()).hasSize(4);
-        assertThat(second.bold().getFontName()).isEqualTo(first.bold().getFontName());
         assertThat(first.regular().getFontName())
                 .isEqualTo(Fonts.load().regular().getFontName());
+        assertThat(lying()).hasSize(1);
+        assertThat(first.files()).hasSize(4);
+        assertThat(lying()).hasSize(4);
+        Path bold = lying().get(0);
+        long size = Files.size(bold);
+        Files.writeString(bold, "damaged");
+
+        Fonts second = Fonts.keptIn(folder.resolve("fonts"));
+
+        assertThat(second.bold().getFontName()).isEqualTo(first.bold().getFontName());
+        assertThat(bold).hasSize(size);
+        assertThat(second.files()).hasSize(4);
+        assertThat(lying()).hasSize(4);
     }
 
     @Test
