@@ -83,14 +83,18 @@ class ClassWindowIT {
 
     private String area(String name) {
         return onEventThread(() -> {
-            JTextArea text =
-                    (JTextArea) looms.robot().finder().find(looms.target(), each -> name.equals(each.getName()));
+            JTextArea text = (javax.swing.JTextArea)
+                    looms.robot().finder().find(looms.target(), each -> name.equals(each.getName()));
             return text.isShowing() ? text.getText() : "";
         });
     }
 
+    private String message() {
+        return WindowTest.message(looms.target());
+    }
+
     private void waitForMessage(String says) {
-        waitFor("the message “" + says + "”", () -> area("message").contains(says));
+        waitFor("the message “" + says + "”", () -> message().contains(says));
     }
 
     @Test
@@ -246,12 +250,7 @@ class ClassWindowIT {
         open(Optional.empty());
         answers.open = Optional.of(file);
         window.press(KeyEvent.VK_O, KeyEvent.VK_CONTROL);
-        waitFor(
-                "the refusal",
-                () -> onEventThread(() -> ((JTextArea)
-                                frame.robot().finder().find(frame.target(), each -> "message".equals(each.getName())))
-                        .getText()
-                        .contains("members › member 2 › width")));
+        waitFor("the refusal", () -> WindowTest.message(frame.target()).contains("members › member 2 › width"));
         Files.writeString(file, Files.readString(file).replace("wide open", "10 cm"));
         window.press(KeyEvent.VK_O, KeyEvent.VK_CONTROL);
         findClass();
@@ -271,7 +270,7 @@ class ClassWindowIT {
         window.press(KeyEvent.VK_O, KeyEvent.VK_CONTROL);
         findClass();
         waitForMessage("“nam”");
-        assertThat(area("message")).contains("member 1").contains("“name”");
+        assertThat(message()).contains("member 1").contains("“name”");
     }
 
     @Test

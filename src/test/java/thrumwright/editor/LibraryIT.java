@@ -48,10 +48,7 @@ class LibraryIT {
     }
 
     private String message() {
-        return onEventThread(() -> frame.robot()
-                .finder()
-                .findByName(frame.target(), "message", javax.swing.JTextArea.class)
-                .getText());
+        return WindowTest.message(frame.target());
     }
 
     private void command(String id) {

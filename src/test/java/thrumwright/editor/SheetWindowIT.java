@@ -98,11 +98,7 @@ class SheetWindowIT {
 
     /** What the sheet's window says above its pages; nothing if it says nothing. */
     private String message() {
-        return onEventThread(() -> {
-            JTextArea message = (JTextArea)
-                    sheet.robot().finder().find(sheet.target(), component -> "message".equals(component.getName()));
-            return message.isShowing() ? message.getText() : "";
-        });
+        return WindowTest.message(sheet.target());
     }
 
     private void waitForMessage(String begins) {

@@ -18,6 +18,7 @@ import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.concurrent.TimeUnit;
 import java.util.stream.Stream;
 import javax.swing.JComponent;
+import javax.swing.JTextArea;
 import javax.swing.RepaintManager;
 import javax.swing.SwingUtilities;
 import org.assertj.swing.core.Robot;
@@ -119,6 +120,22 @@ public final class WindowTest implements BeforeEachCallback, AfterEachCallback {
     /** What a question to the window comes to, asked where windows may be asked. */
     public static <T> T onEventThread(Callable<T> work) {
         return GuiActionRunner.execute(work);
+    }
+
+    /** What a window says over its foot; nothing if it says nothing. */
+    public static String message(Window window) {
+        return onEventThread(() -> said(window));
+    }
+
+    private static String said(Container within) {
+        for (Component each : within.getComponents()) {
+            boolean message = "message".equals(each.getName()) && each.isShowing();
+            String said = message ? ((JTextArea) each).getText() : each instanceof Container inner ? said(inner) : "";
+            if (!said.isEmpty()) {
+                return said;
+            }
+        }
+        return "";
     }
 
     /** Waits until something holds that is still on its way; fails if it does not come. */
