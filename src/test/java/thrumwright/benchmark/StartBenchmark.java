@@ -104,12 +104,14 @@ public class StartBenchmark {
 
     private void jar(Path file) throws IOException {
         try (JarOutputStream out = new JarOutputStream(Files.newOutputStream(file))) {
-            String name = Started.class.getName().replace('.', '/') + ".class";
-            out.putNextEntry(new JarEntry(name));
-            try (InputStream in = Started.class.getResourceAsStream("/" + name)) {
-                in.transferTo(out);
+            for (String part : List.of("", "$1")) {
+                String name = Started.class.getName().replace('.', '/') + part + ".class";
+                out.putNextEntry(new JarEntry(name));
+                try (InputStream in = Started.class.getResourceAsStream("/" + name)) {
+                    in.transferTo(out);
+                }
+                out.closeEntry();
             }
-            out.closeEntry();
         }
     }
 
@@ -150,7 +152,9 @@ public class StartBenchmark {
         long begun = System.currentTimeMillis();
         Process process = builder.start();
         String said = new String(process.getErrorStream().readAllBytes(), StandardCharsets.UTF_8);
-        process.waitFor();
+        if (process.waitFor() != 0) {
+            throw new IOException(String.join(" ", command) + " failed: " + said);
+        }
         Map<String, Double> came = new LinkedHashMap<>();
         for (String line : said.lines().filter(each -> each.startsWith("told ")).toList()) {
             String[] parts = line.split(" ");
