@@ -41,7 +41,7 @@ public record Work(YarnBlock block, Yarn yarn, Setting setting, List<Row> rows, 
 
     /** What is cut for it in all, mm, 0 or more. */
     double cutTotal() {
-        return oneLength.before().isEmpty() ? oneLength.cut().butterflies().total() : 0;
+        return toCut().map(cut -> cut.butterflies().total()).orElse(0.0);
     }
 
     /** On the loom, mm, more than 0. */

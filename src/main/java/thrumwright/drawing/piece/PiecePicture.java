@@ -202,7 +202,7 @@ public final class PiecePicture {
     }
 
     /** How far tails reach to either side of the warp, and a little air, mm, more than 0. */
-    public double tailsBeside() {
+    private double tailsBeside() {
         return Math.max(0.5 * ground().spacing(), farthestTail()) + 1;
     }
 
