@@ -390,11 +390,7 @@ class EditorWindowIT {
 
         window.press(KeyEvent.VK_O, KeyEvent.VK_CONTROL);
 
-        assertThat(onEventThread(() -> frame.robot()
-                        .finder()
-                        .findByName(frame.target(), "message", javax.swing.JTextArea.class)
-                        .getText()))
-                .startsWith("damaged.json wasn’t opened: Line 1");
+        assertThat(WindowTest.message(frame.target())).startsWith("damaged.json wasn’t opened: Line 1");
         assertThat(onEventThread(() -> editor.session().piece().title())).isEqualTo("Saltmarsh at low water");
     }
 

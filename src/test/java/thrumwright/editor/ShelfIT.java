@@ -274,8 +274,7 @@ class ShelfIT {
             return null;
         });
         hands.ctrl(KeyEvent.VK_V);
-        return onEventThread(
-                () -> hands.find("message", javax.swing.JTextArea.class).getText());
+        return WindowTest.message(editor.frame());
     }
 
     @Test

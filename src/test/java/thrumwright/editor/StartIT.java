@@ -14,6 +14,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
+import javax.swing.JFrame;
 import javax.swing.SwingUtilities;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.RegisterExtension;
@@ -127,11 +128,8 @@ class StartIT {
         var frame = window.frame("editor");
         waitFor(
                 "the keys",
-                () -> onEventThread(() -> ((javax.swing.JFrame) frame.target())
-                                .getRootPane()
-                                .getActionMap()
-                                .get("undo")
-                        != null));
+                () -> onEventThread(() ->
+                        ((JFrame) frame.target()).getRootPane().getActionMap().get("undo") != null));
         assertThat(onEventThread(() -> frame.target().getTitle()))
                 .contains("Saltmarsh")
                 .doesNotContain("not saved");
