@@ -68,7 +68,7 @@ final class PdfCopy {
             try (InputStream in = stream.createRawInputStream()) {
                 in.transferTo(raw);
             }
-            objects.squeezedStream(number(stream), body.toString(), raw.toByteArray(), raw.size());
+            objects.squeezedStream(number(stream), body.toString(), raw.toByteArray());
         } else {
             body.add("<<");
             entries(body, dictionary);

@@ -22,7 +22,7 @@ import thrumwright.output.page.Stopped;
 /**
  * Writes laid-out pages as a PDF with embedded fonts, tagged for those who hear it read, and fit to be kept (PDF/UA-1,
  * ISO 14289-1; PDF/A-2a, ISO 19005-2); the same pages make the same bytes. Pages are written as they come, so that a whole
- * class's sheets need hardly more memory than one.
+ * class's sheets need hardly more memory than one; they are packed and written on a thread of their own.
  */
 public final class PdfFile implements Closeable {
     /** Of pages that don't say when they were written. */
@@ -187,9 +187,10 @@ public final class PdfFile implements Closeable {
         objects.finish(root, copy.write(rest.getDocumentInformation().getCOSObject()));
     }
 
-    /** Lets go of what it holds; writes nothing. */
+    /** Lets go of what it holds; nothing is written any more once this returns. */
     @Override
     public void close() throws IOException {
+        objects.close();
         rest.close();
     }
 }

@@ -1,12 +1,13 @@
 package thrumwright.output.pdf;
 
 import java.io.IOException;
-import java.nio.ByteBuffer;
-import java.security.MessageDigest;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.OptionalInt;
 import java.util.Set;
+import java.util.zip.CRC32;
+import java.util.zip.CRC32C;
+import java.util.zip.Checksum;
 
 /**
  * What comes again, as rows of yarn do and, in a class, whole drawings: what is met for the second time is written once
@@ -17,12 +18,16 @@ final class PdfForms {
 
     private final PdfObjects objects;
     private final int fonts;
-    private final MessageDigest digest = PdfObjects.digest();
+    private final CRC32 one = new CRC32();
+    private final CRC32C other = new CRC32C();
     private final PdfBytes entries = new PdfBytes(1 << 10);
     private final Map<Mark, Integer> forms = new HashMap<>();
 
-    /** Tells one text from all others, and takes little room: the first 128 bits of its SHA-256. */
-    private record Mark(long first, long second) {}
+    /**
+     * Tells one text from all others of a file, and takes little room. Two checks by different polynomials tell all texts
+     * apart that differ in less than nine bytes in a row, and others but once in 2<sup>64</sup>; a file has some thousand.
+     */
+    private record Mark(long one, long other, int size) {}
 
     /** @param fonts number of the fonts by their names */
     PdfForms(PdfObjects objects, int fonts) {
@@ -63,10 +68,14 @@ final class PdfForms {
     }
 
     private Mark mark(PdfBytes content) {
-        digest.update(entries.array(), 0, entries.size());
-        digest.update(content.array(), 0, content.size());
-        ByteBuffer sum = ByteBuffer.wrap(digest.digest());
-        return new Mark(sum.getLong(), sum.getLong());
+        return new Mark(sum(one, content), sum(other, content), content.size());
+    }
+
+    private long sum(Checksum sum, PdfBytes content) {
+        sum.reset();
+        sum.update(entries.array(), 0, entries.size());
+        sum.update(content.array(), 0, content.size());
+        return sum.getValue();
     }
 
     /** The names of forms among the resources of what names them. */

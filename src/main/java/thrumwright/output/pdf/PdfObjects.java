@@ -1,51 +1,30 @@
 package thrumwright.output.pdf;
 
+import java.io.Closeable;
 import java.io.IOException;
 import java.io.OutputStream;
-import java.nio.charset.StandardCharsets;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
 import java.util.Arrays;
-import java.util.zip.Deflater;
 
 /**
  * Writes the numbered objects of a PDF as they come and keeps of each only where it lies, so that a file of any length
  * needs hardly any memory. Small objects go into compressed object streams (ISO 32000-1, 7.5.7), where they lie in a
  * cross-reference stream (7.5.8).
  */
-final class PdfObjects {
+final class PdfObjects implements Closeable {
     /** So many small objects share an object stream. */
     private static final int TOGETHER = 200;
-    /** Content is compressed quickly: the tightest saves an eighth and takes longer than all the rest. */
-    private static final int LEVEL = 8;
-    /** The line after the header tells that the file isn't text (7.5.2). */
-    private static final byte[] HEADER = "%PDF-1.7\n%\u00E2\u00E3\u00CF\u00D3\n".getBytes(StandardCharsets.ISO_8859_1);
 
-    private final OutputStream out;
-    private final MessageDigest sum = digest();
-    private final Deflater deflater = new Deflater(LEVEL);
-    private final PdfBytes head = new PdfBytes(256);
+    private final PdfStreams streams;
     private final PdfBytes small = new PdfBytes(1 << 15);
     private final PdfBytes smallIndex = new PdfBytes(1 << 12);
-    private byte[] squeezed = new byte[1 << 16];
     private int smallCount;
     private int smallStream;
-    private long written;
     private int last;
-    /** For each object its offset, or the number of its object stream and its place there, as {@link #within}. */
+    /** For each small object the number of its object stream and its place there, as {@link #within}; 0 for streams. */
     private long[] places = new long[256];
 
     PdfObjects(OutputStream out) throws IOException {
-        this.out = out;
-        write(HEADER, HEADER.length);
-    }
-
-    static MessageDigest digest() {
-        try {
-            return MessageDigest.getInstance("SHA-256");
-        } catch (NoSuchAlgorithmException e) {
-            throw new IllegalStateException("every Java has SHA-256", e);
-        }
+        streams = new PdfStreams(out);
     }
 
     /** The number of an object that is written later. */
@@ -93,41 +72,12 @@ final class PdfObjects {
      * @param entries of its dictionary but for those that tell how it is stored
      */
     void stream(int number, String entries, PdfBytes content) throws IOException {
-        int length = squeeze(content);
-        squeezedStream(number, entries + "/Filter/FlateDecode", squeezed, length);
+        streams.pack(number, entries, Arrays.copyOf(content.array(), content.size()));
     }
 
-    /** Writes a stream whose bytes are as they are to be. */
-    void squeezedStream(int number, String entries, byte[] bytes, int length) throws IOException {
-        places[number] = written;
-        head.clear();
-        head.add((long) number).add(" 0 obj\n<<").add(entries).add("/Length ").add((long) length);
-        head.add(">>\nstream\n");
-        write(head.array(), head.size());
-        write(bytes, length);
-        head.clear();
-        head.add("\nendstream\nendobj\n");
-        write(head.array(), head.size());
-    }
-
-    private int squeeze(PdfBytes content) {
-        deflater.reset();
-        deflater.setInput(content.array(), 0, content.size());
-        deflater.finish();
-        int length = 0;
-        while (!deflater.finished()) {
-            if (length == squeezed.length) {
-                squeezed = Arrays.copyOf(squeezed, 2 * length);
-            }
-            length += deflater.deflate(squeezed, length, squeezed.length - length);
-        }
-        return length;
-    }
-
-    private void write(byte[] bytes, int length) throws IOException {
-        out.write(bytes, 0, length);
-        sum.update(bytes, 0, length);
-        written += length;
+    /** Writes a stream whose bytes are as they are to be; they are handed over. */
+    void squeezedStream(int number, String entries, byte[] bytes) throws IOException {
+        streams.packed(number, entries, bytes);
     }
 
     /**
@@ -138,29 +88,27 @@ final class PdfObjects {
      */
     void finish(int root, int info) throws IOException {
         flushSmall();
+        PdfStreams.Written written = streams.written();
         int number = reserve();
-        places[number] = written;
         PdfBytes table = new PdfBytes(8 * last);
         row(table, 0, 0, 65535);
         for (int i = 1; i <= last; i++) {
             long place = -places[i] - 1;
-            if (place < 0) {
-                row(table, 1, places[i], 0);
+            if (i == number) {
+                row(table, 1, written.end(), 0);
+            } else if (place < 0) {
+                row(table, 1, written.places()[i], 0);
             } else {
                 row(table, 2, place / TOGETHER, (int) (place % TOGETHER));
             }
         }
-        long start = written;
-        String id = "<" + id() + ">";
+        String id = "<" + id(written.sum()) + ">";
         stream(
                 number,
                 "/Type/XRef/W[1 5 2]/Size " + (last + 1) + "/Root " + root + " 0 R/Info " + info + " 0 R/ID[" + id + id
                         + "]",
                 table);
-        head.clear();
-        head.add("startxref\n").add(start).add("\n%%EOF\n");
-        write(head.array(), head.size());
-        deflater.end();
+        streams.end(written.end());
     }
 
     private static void row(PdfBytes table, int kind, long place, int more) {
@@ -172,12 +120,16 @@ final class PdfObjects {
     }
 
     /** The same for the same file (14.4). */
-    private String id() {
-        byte[] whole = sum.digest();
+    private static String id(byte[] sum) {
         PdfBytes id = new PdfBytes(32);
         for (int i = 0; i < 16; i++) {
-            id.hex(whole[i]);
+            id.hex(sum[i]);
         }
         return id.toString();
+    }
+
+    @Override
+    public void close() {
+        streams.close();
     }
 }

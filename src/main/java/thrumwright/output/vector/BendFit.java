@@ -36,7 +36,7 @@ final class BendFit {
             double share = ((i - 1) % POINTS + 1) / (double) POINTS;
             x[i] = on.x(share);
             y[i] = on.y(share);
-            t[i] = t[i - 1] + Math.hypot(x[i] - x[i - 1], y[i] - y[i - 1]);
+            t[i] = t[i - 1] + Bend.far(x[i] - x[i - 1], y[i] - y[i - 1]);
         }
         for (int i = 1; i <= last; i++) {
             t[i] = t[last] == 0 ? 0 : t[i] / t[last];
@@ -100,7 +100,7 @@ final class BendFit {
     private double farthest(Bend one) {
         double farthest = 0;
         for (int i = 0; i <= last; i++) {
-            farthest = Math.max(farthest, Math.hypot(one.x(t[i]) - x[i], one.y(t[i]) - y[i]));
+            farthest = Math.max(farthest, Bend.far(one.x(t[i]) - x[i], one.y(t[i]) - y[i]));
         }
         return farthest;
     }
