@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import thrumwright.drawing.piece.PiecePicture;
 import thrumwright.editor.edit.Session;
 import thrumwright.editor.files.ReadClass;
 import thrumwright.editor.library.Library;
@@ -59,13 +60,14 @@ final class Workroom implements OtherWindows {
     }
 
     /**
-     * What is to be opened, read and planned.
+     * What is to be opened, read, planned and laid out.
      *
+     * @param picture of the session's plan
      * @param file a class that weaves the piece, and where it is
      */
-    record ToOpen(Session session, Optional<ReadClass> file, Optional<Path> path) {
-        ToOpen {
-            session.plan();
+    record ToOpen(Session session, PiecePicture picture, Optional<ReadClass> file, Optional<Path> path) {
+        ToOpen(Session session, Optional<ReadClass> file, Optional<Path> path) {
+            this(session, PiecePicture.close(session.plan()), file, path);
         }
     }
 
@@ -118,7 +120,7 @@ final class Workroom implements OtherWindows {
 
     /** The window of a piece, still to be finished. */
     EditorWindow begin(ToOpen work) {
-        EditorWindow window = new EditorWindow(place, this, work.session());
+        EditorWindow window = new EditorWindow(place, this, work.session(), work.picture());
         windows.add(window);
         return window;
     }

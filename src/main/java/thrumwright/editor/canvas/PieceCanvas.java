@@ -47,13 +47,18 @@ public final class PieceCanvas extends ScrolledComponent implements Surface {
     private transient Palette palette;
 
     public PieceCanvas(Session session, Texts texts, Palette palette) {
+        this(session, PiecePicture.close(session.plan()), texts, palette);
+    }
+
+    /** The same, with its picture already laid out: that needs no component. */
+    public PieceCanvas(Session session, PiecePicture picture, Texts texts, Palette palette) {
         this.session = session;
         this.texts = texts;
         this.palette = palette;
         this.surroundings = new Surroundings(this, scrolling, texts);
         this.sight = new Sight(
-                PiecePicture.close(session.plan()),
-                picture -> surroundings.room(picture.plan()),
+                picture,
+                shown -> surroundings.room(shown.plan()),
                 () -> session.selection().place());
         this.looking = new Looking(this, sight, session, scrolling);
         setName("canvas");

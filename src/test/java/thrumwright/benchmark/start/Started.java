@@ -7,16 +7,28 @@ import java.awt.EventQueue;
 import java.awt.Frame;
 import java.awt.Window;
 import java.io.IOException;
+import java.io.OutputStream;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Locale;
 import javax.swing.JFrame;
 import javax.swing.JLabel;
 import javax.swing.RepaintManager;
 import javax.swing.Timer;
 import javax.swing.WindowConstants;
 import thrumwright.app.Main;
+import thrumwright.drawing.Fonts;
+import thrumwright.drawing.Palette;
 import thrumwright.editor.canvas.PieceCanvas;
+import thrumwright.output.SheetLayout;
+import thrumwright.output.page.PageSetup;
+import thrumwright.output.page.Paper;
+import thrumwright.output.page.SheetPages;
+import thrumwright.output.pdf.PdfFile;
+import thrumwright.plan.Plan;
+import thrumwright.store.BuiltIn;
+import thrumwright.store.PieceFile;
 
 /**
  * A program that is timed from outside: it tells, a line each, what it came to since it was started, and ends. Its first
@@ -42,6 +54,7 @@ public final class Started {
                 Main.main(rest);
             }
             case "line" -> System.out.println("1.0");
+            case "sheet" -> sheet();
             default -> Main.main(rest);
         }
         if (!arguments[0].equals("bare") && !arguments[0].equals("window")) {
@@ -56,6 +69,17 @@ public final class Started {
         frame.add(new JLabel("Bare"));
         frame.setSize(1280, 800);
         frame.setVisible(true);
+    }
+
+    /** What a first sheet takes once there is a plan, fonts and all. */
+    private static void sheet() throws Exception {
+        Plan plan = Plan.of(
+                PieceFile.read(BuiltIn.DEMO.text(BuiltIn.DEMO.names().get(0))).piece());
+        tell("planned");
+        Fonts fonts = Fonts.load();
+        SheetPages pages = SheetLayout.of(plan, PageSetup.usual(Paper.A4), fonts, Palette.onPaper(), Locale.UK);
+        PdfFile.write(pages, fonts, OutputStream.nullOutputStream());
+        tell("sheet");
     }
 
     /** Once the first window has been painted, then once all of its parts are there and then once nothing in it is a sketch any more. */

@@ -5,10 +5,9 @@ import java.awt.GraphicsConfiguration;
 import java.awt.Rectangle;
 import java.awt.image.BufferedImage;
 import java.util.ArrayDeque;
+import java.util.ArrayList;
 import java.util.Deque;
-import java.util.HashSet;
 import java.util.List;
-import java.util.Set;
 import java.util.concurrent.LinkedBlockingQueue;
 import java.util.concurrent.ThreadPoolExecutor;
 import java.util.concurrent.TimeUnit;
@@ -21,13 +20,17 @@ final class ClothWorkers {
     private final int count = Math.max(1, Math.min(MOST, Runtime.getRuntime().availableProcessors() - 1));
     private final ThreadPoolExecutor pool;
     private final Deque<Job> asked = new ArrayDeque<>();
-    private final Set<Job> underWay = new HashSet<>();
+    private final List<Job> underWay = new ArrayList<>();
     private final Receiver receiver;
     private int running;
     private GraphicsConfiguration screen;
 
     /** A part to paint. */
-    record Job(PaintedCloth cloth, Rectangle part) {}
+    record Job(PaintedCloth cloth, Rectangle part) {
+        boolean same(Job other) {
+            return cloth == other.cloth && part.equals(other.part);
+        }
+    }
 
     /** Takes what has been painted, on the event thread. */
     @FunctionalInterface
@@ -53,7 +56,7 @@ final class ClothWorkers {
     synchronized void ask(List<Job> jobs, GraphicsConfiguration on) {
         screen = on;
         asked.clear();
-        jobs.stream().filter(job -> !underWay.contains(job)).forEach(asked::add);
+        jobs.stream().filter(job -> underWay.stream().noneMatch(job::same)).forEach(asked::add);
         int more = Math.min(count - running, asked.size());
         running += more;
         for (int i = 0; i < more; i++) {
@@ -103,6 +106,6 @@ final class ClothWorkers {
     }
 
     private synchronized void received(Job job) {
-        underWay.remove(job);
+        underWay.removeIf(each -> each == job);
     }
 }

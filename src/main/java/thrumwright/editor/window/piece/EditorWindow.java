@@ -15,6 +15,7 @@ import javax.swing.JFrame;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.UIManager;
+import thrumwright.drawing.piece.PiecePicture;
 import thrumwright.editor.canvas.AmountEntry;
 import thrumwright.editor.canvas.Board;
 import thrumwright.editor.canvas.LabelColumn;
@@ -80,7 +81,8 @@ public final class EditorWindow implements MainWindow, PieceWindow {
     private BlockShelf shelf;
     private Parts parts;
 
-    public EditorWindow(Workplace place, OtherWindows windows, Session session) {
+    /** @param picture of the session's plan, with its tails close */
+    public EditorWindow(Workplace place, OtherWindows windows, Session session, PiecePicture picture) {
         this.place = place;
         this.windows = windows;
         this.session = session;
@@ -89,7 +91,7 @@ public final class EditorWindow implements MainWindow, PieceWindow {
         this.desk = new Desk(session, edits, texts, place.cupboard()::stash);
         this.messages = new MessageBar(texts, frame.getRootPane());
         this.beside = new SideWindows(this, messages, windows.help());
-        this.canvas = new PieceCanvas(session, texts, place.theme().palette());
+        this.canvas = new PieceCanvas(session, picture, texts, place.theme().palette());
         this.labels = new LabelColumn(canvas);
         this.forms = new FormTabs(desk);
         this.commands = new Commands(new CommandTexts(texts.locale(), Commands.menuKey()), Icons::of, this::takeOver);

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.awt.geom.Rectangle2D;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.SplittableRandom;
 import java.util.random.RandomGenerator;
@@ -38,6 +39,23 @@ class AxisTest {
             Axes axes = axes(framing(picture));
             holds(axes.across(), -picture.margin() - 5, picture.span() + picture.margin() + 5);
             holds(axes.up(), picture.lowerBar() - 5, Math.max(picture.height(), picture.upperBar()) + 5);
+        }
+    }
+
+    @Test
+    void theSameIsWhatEqualityWouldSay() {
+        RandomPieces pieces = new RandomPieces(1619);
+        List<Axes> all = new ArrayList<>();
+        for (int i = 0; i < Seeds.of(60, 12); i++) {
+            PiecePicture picture = PiecePicture.of(Plan.of(pieces.next()));
+            Framing framing = framing(picture);
+            all.add(axes(framing));
+            all.add(axes(framing));
+        }
+        for (Axes one : all) {
+            for (Axes other : all) {
+                assertThat(one.same(other)).isEqualTo(one.equals(other));
+            }
         }
     }
 
