@@ -6,6 +6,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Locale;
 import java.util.Map;
+import java.util.function.Supplier;
 import thrumwright.commandline.PlanText;
 import thrumwright.drawing.Fonts;
 import thrumwright.drawing.Palette;
@@ -14,6 +15,7 @@ import thrumwright.measure.Phrases;
 import thrumwright.output.SheetLayout;
 import thrumwright.output.page.PageSetup;
 import thrumwright.output.page.Paper;
+import thrumwright.output.page.Progress;
 import thrumwright.output.page.SheetPages;
 import thrumwright.output.pdf.PdfFile;
 import thrumwright.plan.Plan;
@@ -90,9 +92,10 @@ final class WithoutWindow {
 
     private static void sheet(Plan plan, Path file) throws FileProblem {
         Fonts fonts = Fonts.keptIn(UserFolder.fonts());
-        SheetPages pages = SheetLayout.of(plan, PageSetup.usual(Paper.A4), fonts, Palette.onPaper(), Locale.UK);
+        Supplier<SheetPages> pages =
+                () -> SheetLayout.of(plan, PageSetup.usual(Paper.A4), fonts, Palette.onPaper(), Locale.UK);
         try {
-            SafeFile.write(file, out -> PdfFile.write(pages, fonts, out));
+            SafeFile.write(file, out -> PdfFile.write(pages, out, Progress.UNWATCHED));
         } catch (IOException e) {
             throw SafeFile.problem(new Phrase("file.no-sheet"), e);
         }

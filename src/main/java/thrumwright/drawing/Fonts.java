@@ -10,9 +10,12 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.util.Arrays;
+import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Function;
+import java.util.stream.Stream;
 
 /**
  * The program's own fonts (Source Sans 3, SIL Open Font License 1.1), so that every machine shows the same; each at one point, to
@@ -48,13 +51,23 @@ public final class Fonts {
         return byFile.computeIfAbsent(BOLD, read);
     }
 
-    /** Each font and the path of its file on the class path, for embedding. */
-    public Map<Font, String> files() {
-        return Map.of(
-                regular(), FOLDER + REGULAR,
-                italic(), FOLDER + ITALIC,
-                semibold(), FOLDER + SEMIBOLD,
-                bold(), FOLDER + BOLD);
+    /** All of them. */
+    public List<Font> all() {
+        return List.of(regular(), italic(), semibold(), bold());
+    }
+
+    /** The path of a font's file on the class path, for embedding; nothing if it is none of these. */
+    public static Optional<String> file(Font font) {
+        String name = font.getPSName() + ".ttf";
+        return Stream.of(REGULAR, ITALIC, SEMIBOLD, BOLD)
+                .filter(name::equals)
+                .findFirst()
+                .map(FOLDER::concat);
+    }
+
+    /** The paths of the files of those that every sheet takes. */
+    public static List<String> always() {
+        return List.of(FOLDER + REGULAR, FOLDER + SEMIBOLD);
     }
 
     /** From the class path; Java keeps copies in the temporary folder until it ends. */

@@ -135,7 +135,7 @@ public record ClassSheets(ClassPlan plan, SheetLook look, Supplier<Fonts> fonts,
             progress.reached(i, names.size());
             SheetPages sheet = pages.sheet(i);
             if (form == SheetForm.PDF) {
-                files.take(names.get(i), out -> PdfFile.write(sheet, fonts.get(), out));
+                files.take(names.get(i), out -> PdfFile.write(sheet, out));
             } else {
                 pages(sheet, form, names.get(i), 0, dpi, files);
             }
@@ -178,7 +178,7 @@ public record ClassSheets(ClassPlan plan, SheetLook look, Supplier<Fonts> fonts,
     private void pdf(Progress progress, OutputStream out) throws IOException {
         Fonts loaded = fonts.get();
         ClassPages pages = pages(loaded);
-        PdfFile.write(pages.title(), printed(pages), loaded, out, progress);
+        PdfFile.write(pages.title(), printed(pages), out, progress);
     }
 
     /** Each sheet with the date, and a mark of its own. */

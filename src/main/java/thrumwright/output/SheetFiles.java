@@ -94,7 +94,7 @@ public record SheetFiles(Plan plan, SheetLook look, Supplier<Fonts> fonts, Local
 
     private void pdf(Progress progress, OutputStream out) throws IOException {
         Fonts loaded = fonts.get();
-        PdfFile.write(look.layOut(plan, loaded, locale), loaded, out, progress);
+        PdfFile.write(() -> look.layOut(plan, loaded, locale), out, progress);
     }
 
     private <E extends Exception> void pages(SheetForm form, String name, double dpi, Progress progress, Taker<E> files)

@@ -56,7 +56,7 @@ public class ClassBenchmark {
         ClassPages pages = new ClassPages(
                 ClassPlan.of(set), PageSetup.usual(Paper.A4), SheetSection.USUAL, fonts, Palette.onPaper(), Locale.UK);
         Counted out = new Counted();
-        try (PdfFile file = new PdfFile(pages.title(), fonts, out)) {
+        try (PdfFile file = new PdfFile(pages.title(), out)) {
             for (int i = 0; i < pages.count(); i++) {
                 long before = System.nanoTime();
                 file.add(pages.sheet(i), Progress.UNWATCHED);

@@ -26,7 +26,7 @@ class FontsTest {
         assertThat(first.regular().getFontName())
                 .isEqualTo(Fonts.load().regular().getFontName());
         assertThat(lying()).hasSize(1);
-        assertThat(first.files()).hasSize(4);
+        assertThat(first.all()).hasSize(4);
         assertThat(lying()).hasSize(4);
         Path bold = lying().get(0);
         long size = Files.size(bold);
@@ -36,7 +36,7 @@ class FontsTest {
 
         assertThat(second.bold().getFontName()).isEqualTo(first.bold().getFontName());
         assertThat(bold).hasSize(size);
-        assertThat(second.files()).hasSize(4);
+        assertThat(second.all()).hasSize(4);
         assertThat(lying()).hasSize(4);
     }
 

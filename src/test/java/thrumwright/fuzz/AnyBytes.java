@@ -135,7 +135,6 @@ public final class AnyBytes {
         try {
             PdfFile.write(
                     SheetLayout.of(plan, PageSetup.usual(Paper.A4), FONTS, Palette.onPaper(), Locale.UK),
-                    FONTS,
                     OutputStream.nullOutputStream());
         } catch (IOException e) {
             throw new UncheckedIOException(e);

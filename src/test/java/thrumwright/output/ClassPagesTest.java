@@ -53,7 +53,7 @@ class ClassPagesTest {
 
     private static byte[] pdf(ClassPages pages) throws IOException {
         ByteArrayOutputStream out = new ByteArrayOutputStream();
-        PdfFile.write(pages.title(), pages, FONTS, out, Progress.UNWATCHED);
+        PdfFile.write(pages.title(), pages, out, Progress.UNWATCHED);
         return out.toByteArray();
     }
 
@@ -205,8 +205,7 @@ class ClassPagesTest {
         };
         ByteArrayOutputStream out = new ByteArrayOutputStream();
         ClassPages pages = pages(small());
-        assertThatThrownBy(() -> PdfFile.write("", pages, FONTS, out, impatient))
-                .isInstanceOf(Stopped.class);
+        assertThatThrownBy(() -> PdfFile.write("", pages, out, impatient)).isInstanceOf(Stopped.class);
         assertThat(told).containsExactly(0, 1);
         assertThat(out.toString(StandardCharsets.ISO_8859_1)).doesNotContain("%%EOF");
     }

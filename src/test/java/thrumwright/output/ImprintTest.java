@@ -34,7 +34,7 @@ class ImprintTest {
         SheetLook look = new SheetLook(PageSetup.usual(Paper.A4), true).written(when);
         SheetPages pages = look.layOut(Plan.of(piece), FONTS, Locale.UK);
         ByteArrayOutputStream out = new ByteArrayOutputStream();
-        PdfFile.write(pages, FONTS, out);
+        PdfFile.write(pages, out);
         return out.toByteArray();
     }
 

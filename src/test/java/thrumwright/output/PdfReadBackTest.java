@@ -80,7 +80,7 @@ class PdfReadBackTest {
         ByteArrayOutputStream out = new ByteArrayOutputStream();
         SheetLayout layout =
                 new SheetLayout(plan, SheetLayout.Whose.NOBODYS, setup, FONTS, Palette.onPaper(), Locale.UK);
-        PdfFile.write(layout.section(section), FONTS, out);
+        PdfFile.write(layout.section(section), out);
         try (PDDocument document = Loader.loadPDF(out.toByteArray())) {
             Reader reader = new Reader();
             reader.getText(document);

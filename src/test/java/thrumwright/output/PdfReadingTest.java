@@ -35,7 +35,7 @@ class PdfReadingTest {
     private List<PdfReading.Said> read(Plan plan) throws IOException {
         SheetPages pages = SheetLayout.of(plan, PageSetup.usual(Paper.A4), fonts, Palette.onPaper(), Locale.UK);
         ByteArrayOutputStream out = new ByteArrayOutputStream();
-        PdfFile.write(pages, fonts, out);
+        PdfFile.write(pages, out);
         try (PDDocument document = Loader.loadPDF(out.toByteArray())) {
             return PdfReading.of(document);
         }

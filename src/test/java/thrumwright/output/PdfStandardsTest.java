@@ -53,7 +53,7 @@ class PdfStandardsTest {
     private static byte[] pdf(Piece piece, Paper paper) throws IOException {
         SheetPages pages = SheetLayout.of(Plan.of(piece), PageSetup.usual(paper), FONTS, Palette.onPaper(), Locale.UK);
         ByteArrayOutputStream out = new ByteArrayOutputStream();
-        PdfFile.write(pages, FONTS, out);
+        PdfFile.write(pages, out);
         return out.toByteArray();
     }
 
@@ -121,7 +121,7 @@ class PdfStandardsTest {
             ClassPages pages = new ClassPages(
                     plan, PageSetup.usual(Paper.A4), SheetSection.USUAL, FONTS, Palette.onPaper(), Locale.UK);
             ByteArrayOutputStream out = new ByteArrayOutputStream();
-            PdfFile.write(pages.title(), pages, FONTS, out, Progress.UNWATCHED);
+            PdfFile.write(pages.title(), pages, out, Progress.UNWATCHED);
             assertKeepsBoth(out.toByteArray());
         }
     }

@@ -47,7 +47,7 @@ class PdfWeightTest {
 
     private static byte[] pdf(SheetPages pages) throws IOException {
         ByteArrayOutputStream out = new ByteArrayOutputStream();
-        PdfFile.write(pages, FONTS, out);
+        PdfFile.write(pages, out);
         return out.toByteArray();
     }
 
@@ -78,7 +78,7 @@ class PdfWeightTest {
         ClassPages pages = new ClassPages(
                 plan, PageSetup.usual(Paper.A4), SheetSection.USUAL, FONTS, Palette.onPaper(), Locale.UK);
         ByteArrayOutputStream out = new ByteArrayOutputStream();
-        PdfFile.write(pages.title(), pages, FONTS, out, Progress.UNWATCHED);
+        PdfFile.write(pages.title(), pages, out, Progress.UNWATCHED);
         int count = 0;
         for (int i = 0; i < pages.count(); i++) {
             count += pages.sheet(i).count();

@@ -149,7 +149,7 @@ class SheetLayoutTest {
 
     private byte[] pdf(Plan plan) throws IOException {
         ByteArrayOutputStream out = new ByteArrayOutputStream();
-        PdfFile.write(SheetLayout.of(plan, PageSetup.usual(Paper.A4), fonts, Palette.onPaper(), Locale.UK), fonts, out);
+        PdfFile.write(SheetLayout.of(plan, PageSetup.usual(Paper.A4), fonts, Palette.onPaper(), Locale.UK), out);
         return out.toByteArray();
     }
 }

@@ -199,7 +199,7 @@ class StructuresTest {
     private String pdf(SheetPages pages) {
         ByteArrayOutputStream bytes = new ByteArrayOutputStream();
         try {
-            PdfFile.write(pages, fonts, bytes);
+            PdfFile.write(pages, bytes);
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }

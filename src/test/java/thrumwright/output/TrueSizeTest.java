@@ -36,7 +36,7 @@ class TrueSizeTest {
         Plan plan = Plan.of(Pieces.panel());
         SheetPages pages = SheetLayout.of(plan, PageSetup.usual(paper), fonts, Palette.onPaper(), Locale.UK);
         ByteArrayOutputStream bytes = new ByteArrayOutputStream();
-        PdfFile.write(pages, fonts, bytes);
+        PdfFile.write(pages, bytes);
         try (PDDocument document = Loader.loadPDF(bytes.toByteArray())) {
             PDViewerPreferences preferences = document.getDocumentCatalog().getViewerPreferences();
             assertThat(preferences.getPrintScaling()).isEqualTo("None");

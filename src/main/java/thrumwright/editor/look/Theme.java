@@ -57,7 +57,7 @@ public enum Theme {
 
     private static Object register(Fonts fonts) {
         GraphicsEnvironment environment = GraphicsEnvironment.getLocalGraphicsEnvironment();
-        fonts.files().keySet().forEach(environment::registerFont);
+        fonts.all().forEach(environment::registerFont);
         return true;
     }
 

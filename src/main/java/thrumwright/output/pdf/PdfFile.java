@@ -8,10 +8,13 @@ import java.time.Instant;
 import java.time.ZoneOffset;
 import java.time.ZonedDateTime;
 import java.util.Optional;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.function.Supplier;
 import org.apache.pdfbox.cos.COSDictionary;
 import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.pdmodel.PDDocument;
-import thrumwright.drawing.Fonts;
 import thrumwright.output.page.Imprint;
 import thrumwright.output.page.Progress;
 import thrumwright.output.page.Role;
@@ -28,8 +31,9 @@ public final class PdfFile implements Closeable {
     /** Of pages that don't say when they were written. */
     private static final ZonedDateTime UNDATED = Instant.EPOCH.atZone(ZoneOffset.UTC);
 
+    private final ExecutorService beside = Executors.newSingleThreadExecutor(PdfFile::thread);
     private final PDDocument rest = new PDDocument();
-    private final String title;
+    private String title = "";
     private final PdfObjects objects;
     private final PdfStructure structure;
     private final PdfFonts fonts;
@@ -50,35 +54,48 @@ public final class PdfFile implements Closeable {
      * @param out stays open
      * @throws IOException if it can't be written to
      */
-    public PdfFile(String title, Fonts fonts, OutputStream out) throws IOException {
+    public PdfFile(String title, OutputStream out) throws IOException {
+        this(out);
         this.title = title;
-        this.objects = new PdfObjects(out);
+    }
+
+    private PdfFile(OutputStream out) throws IOException {
+        this.objects = new PdfObjects(out, beside);
         this.structure = new PdfStructure(objects);
-        this.fonts = new PdfFonts(rest, fonts);
+        this.fonts = new PdfFonts(rest, beside);
         this.copy = new PdfCopy(objects);
         this.pageTree = objects.reserve();
         this.fontNames = objects.reserve();
         this.content = new PdfContent(new PdfForms(objects, fontNames));
     }
 
+    private static Thread thread(Runnable work) {
+        Thread thread = new Thread(work, "pdf");
+        thread.setDaemon(true);
+        return thread;
+    }
+
     /**
      * @param out stays open
      * @throws IOException if it can't be written to
      */
-    public static void write(SheetPages pages, Fonts fonts, OutputStream out) throws IOException {
-        write(pages, fonts, out, Progress.UNWATCHED);
+    public static void write(SheetPages pages, OutputStream out) throws IOException {
+        write(() -> pages, out, Progress.UNWATCHED);
     }
 
     /**
-     * As {@link #write(SheetPages, Fonts, OutputStream)}.
+     * As {@link #write(SheetPages, OutputStream)}.
      *
+     * @param pages laid out here, while fonts are read
      * @param progress is told of every page
      * @throws Stopped if it is asked to stop; what was written until then is no whole file
      * @throws IOException if it can't be written to
      */
-    public static void write(SheetPages pages, Fonts fonts, OutputStream out, Progress progress) throws IOException {
-        try (PdfFile file = new PdfFile(pages.title(), fonts, out)) {
-            file.addPages(pages, progress, false);
+    public static void write(Supplier<SheetPages> pages, OutputStream out, Progress progress) throws IOException {
+        try (PdfFile file = new PdfFile(out)) {
+            SheetPages laidOut = pages.get();
+            file.title = laidOut.title();
+            file.addPages(laidOut, progress, false);
             file.finish();
         }
     }
@@ -92,9 +109,8 @@ public final class PdfFile implements Closeable {
      * @throws Stopped if it is asked to stop; what was written until then is no whole file
      * @throws IOException if it can't be written to
      */
-    public static void write(String title, SheetSource sheets, Fonts fonts, OutputStream out, Progress progress)
-            throws IOException {
-        try (PdfFile file = new PdfFile(title, fonts, out)) {
+    public static void write(String title, SheetSource sheets, OutputStream out, Progress progress) throws IOException {
+        try (PdfFile file = new PdfFile(title, out)) {
             for (int i = 0; i < sheets.count(); i++) {
                 progress.reached(i, sheets.count());
                 file.add(sheets.sheet(i), Progress.UNWATCHED);
@@ -191,6 +207,9 @@ public final class PdfFile implements Closeable {
     @Override
     public void close() throws IOException {
         objects.close();
+        // whatever is still being read
+        CompletableFuture.runAsync(() -> {}, beside).join();
+        beside.shutdown();
         rest.close();
     }
 }

@@ -10,6 +10,8 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.Executor;
 import org.apache.fontbox.ttf.TTFParser;
 import org.apache.fontbox.ttf.TTFTable;
 import org.apache.fontbox.ttf.TrueTypeFont;
@@ -23,15 +25,27 @@ import thrumwright.drawing.Fonts;
 /** The program's fonts and their twins in a PDF; only those that are used, and of these only the letters that are. */
 final class PdfFonts {
     private final PDDocument document;
-    private final Map<Font, String> files;
+    private final Executor beside;
+    /** By the paths of their files. */
+    private final Map<String, CompletableFuture<PDType0Font>> read = new HashMap<>();
+
     private final Map<String, Twin> twins = new LinkedHashMap<>();
 
     /** A font in the document, and what it calls the letters that were met so far. */
     private record Twin(String name, PDType0Font font, Map<Integer, Integer> codes) {}
 
-    PdfFonts(PDDocument document, Fonts fonts) {
+    /**
+     * @param document nobody else's until {@link #embedded()}
+     * @param beside reads the fonts, one after the other; those that every sheet takes at once
+     */
+    PdfFonts(PDDocument document, Executor beside) {
         this.document = document;
-        this.files = fonts.files();
+        this.beside = beside;
+        Fonts.always().forEach(this::reading);
+    }
+
+    private CompletableFuture<PDType0Font> reading(String file) {
+        return read.computeIfAbsent(file, path -> CompletableFuture.supplyAsync(() -> read(path), beside));
     }
 
     /** Name of a font among the resources. */
@@ -69,15 +83,16 @@ final class PdfFonts {
     }
 
     private Twin load(Font font) {
-        String file = files.entrySet().stream()
-                .filter(each -> each.getKey().getFontName().equals(font.getFontName()))
-                .map(Map.Entry::getValue)
-                .findFirst()
+        String file = Fonts.file(font)
                 .orElseThrow(() -> new IllegalArgumentException(
                         "a sheet uses the program's own fonts only, not " + font.getFontName()));
+        return new Twin("F" + twins.size(), reading(file).join(), new HashMap<>());
+    }
+
+    private PDType0Font read(String file) {
         try (InputStream in = Fonts.class.getResourceAsStream(file)) {
             TrueTypeFont parsed = new LettersOnly().parse(new RandomAccessReadBuffer(Unhinted.of(in.readAllBytes())));
-            return new Twin("F" + twins.size(), PDType0Font.load(document, parsed, true), new HashMap<>());
+            return PDType0Font.load(document, parsed, true);
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }

@@ -4,6 +4,7 @@ import java.io.Closeable;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.util.Arrays;
+import java.util.concurrent.Executor;
 
 /**
  * Writes the numbered objects of a PDF as they come and keeps of each only where it lies, so that a file of any length
@@ -23,8 +24,9 @@ final class PdfObjects implements Closeable {
     /** For each small object the number of its object stream and its place there, as {@link #within}; 0 for streams. */
     private long[] places = new long[256];
 
-    PdfObjects(OutputStream out) throws IOException {
-        streams = new PdfStreams(out);
+    /** @param beside packs and writes, one after the other */
+    PdfObjects(OutputStream out, Executor beside) throws IOException {
+        streams = new PdfStreams(out, beside);
     }
 
     /** The number of an object that is written later. */

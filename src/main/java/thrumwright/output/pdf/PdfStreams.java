@@ -12,8 +12,7 @@ import java.util.Arrays;
 import java.util.Deque;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CompletionException;
-import java.util.concurrent.ExecutorService;
-import java.util.concurrent.Executors;
+import java.util.concurrent.Executor;
 import java.util.zip.Deflater;
 
 /**
@@ -31,7 +30,7 @@ final class PdfStreams implements Closeable {
     private final OutputStream out;
     private final MessageDigest sum = digest();
     private final Deflater deflater = new Deflater(LEVEL);
-    private final ExecutorService worker = Executors.newSingleThreadExecutor(PdfStreams::thread);
+    private final Executor beside;
     private final Deque<CompletableFuture<Void>> waiting = new ArrayDeque<>();
     private CompletableFuture<Void> last = CompletableFuture.completedFuture(null);
     private final PdfBytes head = new PdfBytes(256);
@@ -42,15 +41,11 @@ final class PdfStreams implements Closeable {
 
     private volatile boolean closed;
 
-    PdfStreams(OutputStream out) throws IOException {
+    /** @param beside does one thing after the other */
+    PdfStreams(OutputStream out, Executor beside) throws IOException {
         this.out = out;
+        this.beside = beside;
         write(HEADER, HEADER.length);
-    }
-
-    private static Thread thread(Runnable work) {
-        Thread thread = new Thread(work, "pdf");
-        thread.setDaemon(true);
-        return thread;
     }
 
     private static MessageDigest digest() {
@@ -93,7 +88,7 @@ final class PdfStreams implements Closeable {
                         throw new UncheckedIOException(e);
                     }
                 },
-                worker);
+                beside);
         waiting.add(last);
     }
 
@@ -175,7 +170,6 @@ final class PdfStreams implements Closeable {
     public void close() {
         closed = true;
         last.handle((done, wrong) -> done).join();
-        worker.shutdown();
         deflater.end();
     }
 }

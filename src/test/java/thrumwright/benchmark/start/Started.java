@@ -78,7 +78,7 @@ public final class Started {
         tell("planned");
         Fonts fonts = Fonts.load();
         SheetPages pages = SheetLayout.of(plan, PageSetup.usual(Paper.A4), fonts, Palette.onPaper(), Locale.UK);
-        PdfFile.write(pages, fonts, OutputStream.nullOutputStream());
+        PdfFile.write(pages, OutputStream.nullOutputStream());
         tell("sheet");
     }
 

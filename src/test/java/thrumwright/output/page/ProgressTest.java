@@ -46,7 +46,7 @@ class ProgressTest {
     @Test
     void everyPageOfAPdfIsTold() throws IOException {
         Watcher watcher = new Watcher(Integer.MAX_VALUE);
-        PdfFile.write(pages, fonts, new ByteArrayOutputStream(), watcher);
+        PdfFile.write(() -> pages, new ByteArrayOutputStream(), watcher);
         assertThat(watcher.told)
                 .isEqualTo(IntStream.rangeClosed(0, pages.count()).boxed().toList());
     }
@@ -55,7 +55,7 @@ class ProgressTest {
     void aPdfThatIsStoppedIsNoWholeFile() {
         Watcher watcher = new Watcher(2);
         ByteArrayOutputStream out = new ByteArrayOutputStream();
-        assertThatThrownBy(() -> PdfFile.write(pages, fonts, out, watcher)).isInstanceOf(Stopped.class);
+        assertThatThrownBy(() -> PdfFile.write(() -> pages, out, watcher)).isInstanceOf(Stopped.class);
         assertThat(watcher.told).containsExactly(0, 1, 2);
         assertThat(out.toString(StandardCharsets.ISO_8859_1)).doesNotContain("%%EOF");
     }

@@ -78,7 +78,7 @@ class PdfCanvasTest {
 
     private static byte[] pdf(SheetPages pages) throws IOException {
         ByteArrayOutputStream out = new ByteArrayOutputStream();
-        PdfFile.write(pages, FONTS, out);
+        PdfFile.write(pages, out);
         return out.toByteArray();
     }
 
@@ -249,7 +249,7 @@ class PdfCanvasTest {
         int count = 60;
         SheetPages pages = page(g -> g.fill(rows(40, 80)));
         ByteArrayOutputStream out = new ByteArrayOutputStream();
-        try (PdfFile file = new PdfFile("Many sheets", FONTS, out)) {
+        try (PdfFile file = new PdfFile("Many sheets", out)) {
             for (int i = 0; i < count; i++) {
                 file.add(pages, Progress.UNWATCHED);
             }

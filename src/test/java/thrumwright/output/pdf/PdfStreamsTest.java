@@ -10,8 +10,11 @@ import java.nio.charset.StandardCharsets;
 import java.util.Locale;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CountDownLatch;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.locks.LockSupport;
+import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
 import thrumwright.drawing.Fonts;
 import thrumwright.drawing.Palette;
@@ -25,10 +28,17 @@ import thrumwright.testing.Pieces;
 class PdfStreamsTest {
     private static final byte[] NOTHING = new byte[0];
 
+    private final ExecutorService beside = Executors.newSingleThreadExecutor();
+
+    @AfterEach
+    void endTheThread() {
+        beside.shutdown();
+    }
+
     @Test
     void theyLieWhereItIsSaidInTheOrderInWhichTheyCame() throws IOException {
         ByteArrayOutputStream out = new ByteArrayOutputStream();
-        try (PdfStreams streams = new PdfStreams(out)) {
+        try (PdfStreams streams = new PdfStreams(out, beside)) {
             for (int number = 1; number <= 600; number++) {
                 streams.pack(number, "/Is " + number, new byte[number]);
             }
@@ -59,7 +69,7 @@ class PdfStreamsTest {
         SheetPages pages =
                 SheetLayout.of(Plan.of(Pieces.panel()), PageSetup.usual(Paper.A4), fonts, Palette.onPaper(), Locale.UK);
 
-        assertThatThrownBy(() -> PdfFile.write(pages, fonts, full))
+        assertThatThrownBy(() -> PdfFile.write(pages, full))
                 .isInstanceOf(IOException.class)
                 .hasMessage("no room left");
     }
@@ -67,7 +77,7 @@ class PdfStreamsTest {
     @Test
     void nothingIsWrittenOnceItIsClosed() throws Exception {
         Slow out = new Slow();
-        PdfStreams streams = new PdfStreams(out);
+        PdfStreams streams = new PdfStreams(out, beside);
         streams.packed(1, "/First", NOTHING);
         streams.packed(2, "/Second", NOTHING);
         out.begun.await();
