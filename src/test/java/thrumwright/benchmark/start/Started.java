@@ -12,6 +12,8 @@ import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Locale;
+import java.util.concurrent.TimeUnit;
+import java.util.concurrent.locks.LockSupport;
 import javax.swing.JFrame;
 import javax.swing.JLabel;
 import javax.swing.RepaintManager;
@@ -82,8 +84,33 @@ public final class Started {
         tell("sheet");
     }
 
-    /** Once the first window has been painted, then once all of its parts are there and then once nothing in it is a sketch any more. */
+    /**
+     * Once the first window has been painted, then once all of its parts are there and then once nothing in it is a sketch any
+     * more. The watch is set as soon as there is an event thread, and not before: it would begin Java's own toolkit earlier than
+     * the program does.
+     */
     private static void watch() {
+        Thread thread = new Thread(() -> {
+            while (!eventThread()) {
+                LockSupport.parkNanos(TimeUnit.MILLISECONDS.toNanos(2));
+            }
+            EventQueue.invokeLater(Started::watchPainting);
+        });
+        thread.setDaemon(true);
+        thread.start();
+    }
+
+    private static boolean eventThread() {
+        Thread[] threads = new Thread[64];
+        int count = Thread.enumerate(threads);
+        boolean there = false;
+        for (int i = 0; i < count; i++) {
+            there |= threads[i].getName().startsWith("AWT-EventQueue");
+        }
+        return there;
+    }
+
+    private static void watchPainting() {
         RepaintManager.setCurrentManager(new RepaintManager() {
             @Override
             public void paintDirtyRegions() {
@@ -142,7 +169,7 @@ public final class Started {
             return;
         }
         EventQueue.invokeLater(() -> {
-            java.util.concurrent.locks.LockSupport.parkNanos(2_000_000);
+            LockSupport.parkNanos(TimeUnit.MILLISECONDS.toNanos(2));
             EventQueue.invokeLater(Started::waitUntilSharp);
         });
     }
