@@ -108,18 +108,19 @@ final class Choices<T> implements ValueType<T> {
 
     @Override
     public Phrase like() {
-        return values.keySet().stream()
-                .map(Choices::quoted)
-                .reduce(Choices::either)
-                .orElseThrow();
+        Phrase all = null;
+        for (String name : values.keySet()) {
+            all = all == null ? quoted(name) : either(all, quoted(name));
+        }
+        return all;
     }
 
     /** “a”, “b” or “c”. */
     static Phrase oneOf(List<String> names) {
-        Phrase before = names.subList(0, names.size() - 1).stream()
-                .map(Choices::quoted)
-                .reduce((all, next) -> new Phrase("like.list", Map.of("before", all, "last", next)))
-                .orElseThrow();
+        Phrase before = quoted(names.get(0));
+        for (String name : names.subList(1, names.size() - 1)) {
+            before = new Phrase("like.list", Map.of("before", before, "last", quoted(name)));
+        }
         return either(before, quoted(names.get(names.size() - 1)));
     }
 

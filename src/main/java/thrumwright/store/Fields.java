@@ -8,7 +8,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import thrumwright.measure.Phrase;
-import thrumwright.measure.Refused;
 
 /** The fields of one JSON object, asked for one by one; what nobody asked for is unknown and kept. */
 final class Fields {
@@ -113,7 +112,9 @@ final class Fields {
         for (Node item : items) {
             if (item instanceof Node.Obj yarn && yarn.fields().get("id") instanceof Node.Text id) {
                 ids.add(id.value());
-                Optional.ofNullable(yarn.fields().get(bundle)).ifPresent(there -> yarns.bundles.add(id.value()));
+                if (yarn.fields().containsKey(bundle)) {
+                    yarns.bundles.add(id.value());
+                }
             }
         }
         yarnsAre(ids);
@@ -138,12 +139,12 @@ final class Fields {
     /**
      * Refuses a field that has a meaning elsewhere but not here: it is a mistake, and no field of another version.
      *
-     * @param others all fields that an object of this sort may have
+     * @param others tells all fields that an object of this sort may have
      * @param what this object is, as in the keys of what is said of it
      */
-    void without(Set<String> others, String what) throws FileProblem {
+    void without(Format<?> others, String what) throws FileProblem {
         for (int i = 0; i < asked.length; i++) {
-            if (!asked[i] && others.contains(members.name(i))) {
+            if (!asked[i] && others.names().contains(members.name(i))) {
                 throw problem(members.name(i), new Phrase("file.foreign." + what), null);
             }
         }
@@ -326,7 +327,12 @@ final class Fields {
 
     /** A problem of this object as a whole. */
     FileProblem problem(Phrase why) {
-        return path.problem(object.spot(), why, null);
+        return problem(why, null);
+    }
+
+    /** The same, found by something else. */
+    FileProblem problem(Phrase why, Throwable cause) {
+        return path.problem(object.spot(), why, cause);
     }
 
     /** A problem of one field. */
@@ -353,28 +359,5 @@ final class Fields {
 
     private static Phrase brief(String text) {
         return Phrase.of(text.length() > 40 ? text.substring(0, 40) + "…" : text);
-    }
-
-    /** Looks at something made of one field; what is refused becomes a problem of that field. */
-    void checked(String name, Runnable check) throws FileProblem {
-        try {
-            check.run();
-        } catch (Refused e) {
-            throw problem(name, e.why(), e);
-        }
-    }
-
-    /** Makes something of the fields; what its constructor refuses becomes a problem of this object. */
-    <T> T made(Maker<T> maker) throws FileProblem {
-        try {
-            return maker.make();
-        } catch (Refused e) {
-            throw path.problem(object.spot(), e.why(), e);
-        }
-    }
-
-    /** Something that may refuse. */
-    interface Maker<T> {
-        T make() throws FileProblem;
     }
 }

@@ -2,6 +2,7 @@ package thrumwright.store;
 
 import java.util.Set;
 import thrumwright.measure.Phrase;
+import thrumwright.measure.Refused;
 
 /** How objects of one sort stand in a file, field by field. */
 interface Format<T> extends ValueType<T> {
@@ -30,7 +31,12 @@ interface Format<T> extends ValueType<T> {
 
     /** Made of all that an object holds; what isn't known of it is kept. */
     default T whole(Fields object) throws FileProblem {
-        T made = object.made(() -> make(object));
+        T made;
+        try {
+            made = make(object);
+        } catch (Refused e) {
+            throw object.problem(e.why(), e);
+        }
         object.done(this);
         return made;
     }

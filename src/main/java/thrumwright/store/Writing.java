@@ -20,6 +20,12 @@ final class Writing {
         put(name, type.node(value, unknown, name));
     }
 
+    /** What an object keeps in a field that was declared. */
+    <V> Writing put(Declared.Entry<V> field, V value) {
+        field.put(value, this);
+        return this;
+    }
+
     Node.Obj done() {
         unknown.fields().forEach(fields::putIfAbsent);
         return new Node.Obj(fields, Node.Spot.NOWHERE);
