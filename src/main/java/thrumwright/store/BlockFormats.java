@@ -104,8 +104,8 @@ final class BlockFormats {
         }
 
         @Override
-        public End read(Fields in, String name) throws FileProblem {
-            return new End(blocks.read(in, name));
+        public End read(Fields in, String name, Node there) throws FileProblem {
+            return new End(blocks.read(in, name, there));
         }
 
         @Override

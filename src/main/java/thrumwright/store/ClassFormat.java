@@ -137,11 +137,11 @@ final class ClassFormat {
         }
 
         @Override
-        public Named read(Fields in, String field) throws FileProblem {
-            if (!in.isText(field)) {
-                return new Named(Optional.empty(), PieceFormats.PIECE.read(in, field));
+        public Named read(Fields in, String field, Node there) throws FileProblem {
+            if (!(there instanceof Node.Text)) {
+                return new Named(Optional.empty(), PieceFormats.PIECE.read(in, field, there));
             }
-            String name = NAME.read(in, field);
+            String name = NAME.read(in, field, there);
             return new Named(Optional.of(name), piece(in, field, name));
         }
 
@@ -181,9 +181,9 @@ final class ClassFormat {
         }
 
         @Override
-        public ClassMember.OwnPosts read(Fields in, String field) throws FileProblem {
-            if (!(in.node(field) instanceof Node.Text text)) {
-                return ClassMember.OwnPosts.of(LoomFormats.POSTS.read(in, field));
+        public ClassMember.OwnPosts read(Fields in, String field, Node there) throws FileProblem {
+            if (!(there instanceof Node.Text text)) {
+                return ClassMember.OwnPosts.of(LoomFormats.POSTS.read(in, field, there));
             } else if (text.value().equals(NONE.value())) {
                 return ClassMember.OwnPosts.NONE;
             }

@@ -25,8 +25,8 @@ interface Format<T> extends ValueType<T> {
     }
 
     @Override
-    default T read(Fields in, String name) throws FileProblem {
-        return whole(in.object(name));
+    default T read(Fields in, String name, Node there) throws FileProblem {
+        return whole(in.object(name, there));
     }
 
     /** Made of all that an object holds; what isn't known of it is kept. */

@@ -7,23 +7,25 @@ import thrumwright.measure.Phrase;
 /** Objects of one sort in a list, each known by its position. */
 class Listed<V> implements ValueType<List<V>> {
     private final Format<V> each;
-    private final String what;
-    private final int most;
+    private final Fields.Sort sort;
 
     /**
      * @param what they are, as in the keys of what is said of them
      * @param most how many may stand there
      */
     Listed(Format<V> each, String what, int most) {
+        this(each, new Fields.Sort(what, most, false));
+    }
+
+    private Listed(Format<V> each, Fields.Sort sort) {
         this.each = each;
-        this.what = what;
-        this.most = most;
+        this.sort = sort;
     }
 
     /** The same, each known by an id of its own, which stands in the field of that name. */
     abstract static class ById<V> extends Listed<V> {
         ById(Format<V> each, String what, int most) {
-            super(each, what, most);
+            super(each, new Fields.Sort(what, most, true));
         }
 
         abstract String id(V value);
@@ -32,20 +34,11 @@ class Listed<V> implements ValueType<List<V>> {
         final String known(V value, int place) {
             return id(value);
         }
-
-        @Override
-        final boolean byId() {
-            return true;
-        }
     }
 
     /** @param place from 0 */
     String known(V value, int place) {
         return String.valueOf(place);
-    }
-
-    boolean byId() {
-        return false;
     }
 
     @Override
@@ -54,8 +47,8 @@ class Listed<V> implements ValueType<List<V>> {
     }
 
     @Override
-    public final List<V> read(Fields in, String name) throws FileProblem {
-        List<Fields> objects = in.objects(name, what, most, byId());
+    public final List<V> read(Fields in, String name, Node there) throws FileProblem {
+        List<Fields> objects = in.objects(name, there, sort);
         List<V> values = new ArrayList<>(objects.size());
         for (Fields object : objects) {
             values.add(each.whole(object));

@@ -8,20 +8,7 @@ import thrumwright.measure.Refused;
 abstract class Single<V> implements ValueType<V> {
     private static final int LONGEST_TEXT = 10_000;
 
-    /**
-     * The value that a node stands for.
-     *
-     * @param name of the field in which it stands
-     * @throws FileProblem if it is none of this sort
-     */
-    abstract V value(Fields in, String name, Node node) throws FileProblem;
-
     abstract Node node(V value);
-
-    @Override
-    public final V read(Fields in, String name) throws FileProblem {
-        return value(in, name, in.node(name));
-    }
 
     @Override
     public final Node node(V value, Unknown around, String name) {
@@ -29,8 +16,8 @@ abstract class Single<V> implements ValueType<V> {
     }
 
     /** What stands there, if it is a text that isn't too long. */
-    final String text(Fields in, String name, Node node) throws FileProblem {
-        if (!(node instanceof Node.Text text)) {
+    final String text(Fields in, String name, Node there) throws FileProblem {
+        if (!(there instanceof Node.Text text)) {
             throw in.problem(name, new Phrase("file.must-be-text", Map.of("like", like())), null);
         }
         int count = text.value().length();
@@ -60,8 +47,8 @@ abstract class Single<V> implements ValueType<V> {
         }
 
         @Override
-        final V value(Fields in, String name, Node node) throws FileProblem {
-            String text = text(in, name, node);
+        public final V read(Fields in, String name, Node there) throws FileProblem {
+            String text = text(in, name, there);
             try {
                 return parsed(text);
             } catch (Refused e) {

@@ -92,9 +92,9 @@ final class TickFormats {
         }
 
         @Override
-        public List<LocalDateTime> read(Fields in, String name) throws FileProblem {
+        public List<LocalDateTime> read(Fields in, String name, Node there) throws FileProblem {
             List<LocalDateTime> times = new ArrayList<>();
-            for (String text : in.texts(name)) {
+            for (String text : in.texts(name, there)) {
                 try {
                     times.add(LocalDateTime.parse(text));
                 } catch (DateTimeParseException e) {

@@ -58,8 +58,8 @@ final class Types {
         }
 
         @Override
-        String value(Fields in, String name, Node node) throws FileProblem {
-            return text(in, name, node);
+        public String read(Fields in, String name, Node there) throws FileProblem {
+            return text(in, name, there);
         }
 
         @Override
@@ -74,15 +74,15 @@ final class Types {
         }
 
         @Override
-        String value(Fields in, String name, Node node) throws FileProblem {
-            return in.yarn(name, text(in, name, node));
+        public String read(Fields in, String name, Node there) throws FileProblem {
+            return in.yarn(name, text(in, name, there));
         }
     }
 
     private static final class OfStrand extends OfYarn {
         @Override
-        String value(Fields in, String name, Node node) throws FileProblem {
-            return in.strand(name, super.value(in, name, node));
+        public String read(Fields in, String name, Node there) throws FileProblem {
+            return in.strand(name, super.read(in, name, there));
         }
     }
 
@@ -93,8 +93,8 @@ final class Types {
         }
 
         @Override
-        Boolean value(Fields in, String name, Node node) throws FileProblem {
-            if (node instanceof Node.Flag flag) {
+        public Boolean read(Fields in, String name, Node there) throws FileProblem {
+            if (there instanceof Node.Flag flag) {
                 return flag.value();
             }
             throw in.mustBe(name, like());
@@ -113,8 +113,8 @@ final class Types {
         }
 
         @Override
-        List<String> value(Fields in, String name, Node node) throws FileProblem {
-            return in.texts(name);
+        public List<String> read(Fields in, String name, Node there) throws FileProblem {
+            return in.texts(name, there);
         }
 
         @Override
@@ -143,8 +143,8 @@ final class Types {
         }
 
         @Override
-        String value(Fields in, String name, Node node) throws FileProblem {
-            String id = text(in, name, node);
+        public String read(Fields in, String name, Node there) throws FileProblem {
+            String id = text(in, name, there);
             if (id.isBlank()) {
                 throw in.problem(name, new Phrase("file.empty-id", Map.of("like", like())), null);
             }
@@ -166,8 +166,8 @@ final class Types {
         }
 
         @Override
-        String value(Fields in, String name, Node node) throws FileProblem {
-            if (node instanceof Node.Text other && other.value().equals(text)) {
+        public String read(Fields in, String name, Node there) throws FileProblem {
+            if (there instanceof Node.Text other && other.value().equals(text)) {
                 return text;
             }
             throw in.mustBe(name, like());
@@ -196,8 +196,8 @@ final class Types {
         }
 
         @Override
-        Integer value(Fields in, String name, Node node) throws FileProblem {
-            OptionalInt value = node instanceof Node.Num number ? whole(number.digits()) : OptionalInt.empty();
+        public Integer read(Fields in, String name, Node there) throws FileProblem {
+            OptionalInt value = there instanceof Node.Num number ? whole(number.digits()) : OptionalInt.empty();
             if (value.isPresent() && value.getAsInt() >= least && value.getAsInt() <= most) {
                 return value.getAsInt();
             }
@@ -251,8 +251,8 @@ final class Types {
         }
 
         @Override
-        Double value(Fields in, String name, Node node) throws FileProblem {
-            if (node instanceof Node.Num number && isWithin(number.digits())) {
+        public Double read(Fields in, String name, Node there) throws FileProblem {
+            if (there instanceof Node.Num number && isWithin(number.digits())) {
                 return Double.valueOf(number.digits());
             }
             throw in.mustBe(name, like());

@@ -117,9 +117,9 @@ final class YarnFormats {
         }
 
         @Override
-        public List<Yarn> read(Fields in, String name) throws FileProblem {
+        public List<Yarn> read(Fields in, String name, Node there) throws FileProblem {
             in.yarnsIn(name, WOUND);
-            List<Yarn> all = list.read(in, name);
+            List<Yarn> all = list.read(in, name, there);
             List<Yarn> wound = new ArrayList<>(all.size());
             for (Yarn yarn : all) {
                 wound.add(yarn.bundle().isPresent() ? yarn.woundFrom(part -> among(all, part.id())) : yarn);
