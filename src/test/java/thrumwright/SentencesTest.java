@@ -35,7 +35,7 @@ class SentencesTest {
                     + "(?:IllegalState|IllegalArgument|UnsupportedOperation|IndexOutOfBounds|IO)Exception\\([^;]*"
                     + "|(?:AssertionError|requireNonNull|unused)\\([^;]*"
                     // how a value is called in a file, which is the same in every language
-                    + "|\\.with\\(|new OfKind<>\\("
+                    + "|\\.with\\(|new BlockKind<>\\("
                     // the name of a thread
                     + "|Workers\\.one\\(|new Thread\\([^;]*|\\},"
                     // how a parser begins its own message

@@ -6,13 +6,10 @@ import java.io.PrintWriter;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
-import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.ResourceBundle;
-import java.util.Set;
 import java.util.concurrent.Callable;
-import java.util.function.Function;
 import java.util.function.IntSupplier;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
@@ -30,17 +27,8 @@ public final class RootCommand implements Runnable {
     static final String USAGE = "thrumwright.commandline.usage";
 
     /** In the order in which help has them. */
-    private static final Map<String, Function<RootCommand, Object>> COMMANDS = new LinkedHashMap<>();
-
-    static {
-        COMMANDS.put("plan", PlanCommand::new);
-        COMMANDS.put("sheet", SheetCommand::new);
-        COMMANDS.put("loom", LoomCommand::new);
-        COMMANDS.put("check", CheckCommand::new);
-        COMMANDS.put("structures", StructuresCommand::new);
-        COMMANDS.put("begin", BeginCommand::new);
-        COMMANDS.put("samples", SamplesCommand::new);
-    }
+    private static final List<String> COMMANDS =
+            List.of("plan", "sheet", "loom", "check", "structures", "begin", "samples");
 
     static final int DONE = 0;
     static final int PROBLEM_FOUND = 1;
@@ -114,27 +102,37 @@ public final class RootCommand implements Runnable {
      * @param version what {@code --version} says
      */
     public static CommandLine all(String version) {
-        return new RootCommand(new Console(System.in, System.out, System.err), Path.of(""))
-                .line(version, COMMANDS.keySet());
+        return new RootCommand(new Console(System.in, System.out, System.err), Path.of("")).line(version, COMMANDS);
     }
 
     /** To look at all commands takes several times as long as most of them do: only the one that is asked for is. */
-    private static Set<String> wanted(String... arguments) {
+    private static List<String> wanted(String... arguments) {
         String first = arguments.length == 0 ? "" : arguments[0];
-        return COMMANDS.containsKey(first) ? Set.of(first) : COMMANDS.keySet();
+        return COMMANDS.contains(first) ? List.of(first) : COMMANDS;
     }
 
     private static String named(String version) {
         return "Thrumwright " + version;
     }
 
-    private CommandLine line(String version, Set<String> wanted) {
+    private Object command(String name) {
+        return switch (name) {
+            case "plan" -> new PlanCommand(this);
+            case "sheet" -> new SheetCommand(this);
+            case "loom" -> new LoomCommand(this);
+            case "check" -> new CheckCommand(this);
+            case "structures" -> new StructuresCommand(this);
+            case "begin" -> new BeginCommand(this);
+            case "samples" -> new SamplesCommand(this);
+            default -> throw new IllegalArgumentException(name);
+        };
+    }
+
+    private CommandLine line(String version, List<String> wanted) {
         CommandLine line = new CommandLine(this);
-        COMMANDS.forEach((name, command) -> {
-            if (wanted.contains(name)) {
-                line.addSubcommand(command.apply(this));
-            }
-        });
+        for (String name : wanted) {
+            line.addSubcommand(command(name));
+        }
         line.setResourceBundle(ResourceBundle.getBundle(USAGE, Locale.ROOT));
         line.getCommandSpec().versionProvider(() -> new String[] {named(version)});
         line.addSubcommand(new CommandLine.HelpCommand());

@@ -36,8 +36,10 @@ public final class Decimals {
 
     /** Whether a locale's decimal sign is a comma; digits are always those that {@link Numbers} reads. */
     private static boolean comma(Locale locale) {
-        return COMMA.computeIfAbsent(
-                locale, wanted -> DecimalFormatSymbols.getInstance(wanted).getDecimalSeparator() == ',');
+        return !locale.equals(Locale.ROOT)
+                && COMMA.computeIfAbsent(
+                        locale,
+                        wanted -> DecimalFormatSymbols.getInstance(wanted).getDecimalSeparator() == ',');
     }
 
     /**

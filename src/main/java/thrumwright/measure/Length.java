@@ -23,8 +23,6 @@ public final class Length implements Comparable<Length> {
     /** Nobody types more, and reading far more takes long. */
     private static final int MOST_TYPED = 1000;
 
-    private static final Pattern PART = Pattern.compile(Numbers.PATTERN + "\\s*([\\p{L}]+|''|[\"″”'′’])?\\s*");
-
     private final String text;
     private final double millimetres;
 
@@ -67,8 +65,13 @@ public final class Length implements Comparable<Length> {
     }
 
     private static Length read(String typed, Unit usual) {
-        Optional<Length> plain = PlainLength.of(typed).map(found -> checked(typed, found.millimetres()));
-        return plain.orElseGet(() -> readAll(typed, usual));
+        Optional<PlainMeasure> plain = PlainMeasure.of(typed, ' ');
+        return plain.isPresent() ? checked(typed, plain.get().millimetres()) : readAll(typed, usual);
+    }
+
+    /** Apart, since lengths are mostly read without. */
+    private static final class Parts {
+        static final Pattern PART = Pattern.compile(Numbers.PATTERN + "\\s*([\\p{L}]+|''|[\"″”'′’])?\\s*");
     }
 
     private static Length readAll(String typed, Unit usual) {
@@ -80,7 +83,7 @@ public final class Length implements Comparable<Length> {
         if (plain.startsWith("-") || plain.startsWith("−")) {
             throw negative(text);
         }
-        Matcher part = PART.matcher(plain);
+        Matcher part = Parts.PART.matcher(plain);
         double sum = 0;
         int at = 0;
         Unit last = null;

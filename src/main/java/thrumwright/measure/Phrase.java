@@ -1,9 +1,9 @@
 package thrumwright.measure;
 
 import java.io.Serializable;
+import java.util.HashMap;
 import java.util.Locale;
 import java.util.Map;
-import java.util.stream.Collectors;
 
 /**
  * A sentence that is still to be said, why something is refused: its key among {@link #TEXTS}, and what goes in its places.
@@ -15,7 +15,11 @@ public record Phrase(String key, Map<String, ?> values) implements Serializable 
     public static final String TEXTS = "thrumwright.refused";
 
     public Phrase {
-        values = values.entrySet().stream().collect(Collectors.toUnmodifiableMap(Map.Entry::getKey, Phrase::value));
+        Map<String, Serializable> said = new HashMap<>();
+        for (Map.Entry<String, ?> place : values.entrySet()) {
+            said.put(place.getKey(), value(place.getValue()));
+        }
+        values = Map.copyOf(said);
     }
 
     /** One without places. */
@@ -28,8 +32,8 @@ public record Phrase(String key, Map<String, ?> values) implements Serializable 
         return new Phrase("as-it-is", Map.of("text", text));
     }
 
-    private static Serializable value(Map.Entry<String, ?> place) {
-        return place.getValue() instanceof Phrase inner ? inner : String.valueOf(place.getValue());
+    private static Serializable value(Object there) {
+        return there instanceof Phrase inner ? inner : String.valueOf(there);
     }
 
     /** The sentence in the best language for a reader. */

@@ -2,6 +2,7 @@ package thrumwright.measure;
 
 import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -16,9 +17,6 @@ public final class Sett {
     /** The closest sett that is taken for meant, in ends per mm. */
     public static final double MOST = 10;
 
-    private static final Pattern FORM = Pattern.compile(
-            "([^/a-zA-Z]+?)\\s*(?:ends?\\s*)?(?:/|per|in(?=\\s*\\d))\\s*(.+)", Pattern.CASE_INSENSITIVE);
-
     private final String text;
     private final double endsPerMillimetre;
 
@@ -27,15 +25,30 @@ public final class Sett {
         this.endsPerMillimetre = endsPerMillimetre;
     }
 
+    /** Apart, since setts are mostly read without. */
+    private static final class Forms {
+        static final Pattern FORM = Pattern.compile(
+                "([^/a-zA-Z]+?)\\s*(?:ends?\\s*)?(?:/|per|in(?=\\s*\\d))\\s*(.+)", Pattern.CASE_INSENSITIVE);
+    }
+
     /** @throws BadMeasure if it is no sett or is beyond the range */
     public static Sett parse(String typed) {
-        String text = Numbers.spaced(typed);
-        Matcher match = FORM.matcher(text);
+        Optional<PlainMeasure> plain = PlainMeasure.of(typed, '/');
+        return plain.isPresent()
+                ? checked(typed, plain.get().number() / plain.get().unit().millimetres())
+                : readAll(Numbers.spaced(typed));
+    }
+
+    private static Sett readAll(String text) {
+        Matcher match = Forms.FORM.matcher(text);
         double ends = match.matches() ? Numbers.value(match.group(1)) : Double.NaN;
         if (Double.isNaN(ends)) {
             throw notASett(text);
         }
-        double sett = ends / over(match.group(2).strip(), text);
+        return checked(text, ends / over(match.group(2).strip(), text));
+    }
+
+    private static Sett checked(String text, double sett) {
         if (!(sett >= LEAST && sett <= MOST)) {
             throw new BadMeasure("sett.range", Map.of("typed", text));
         }

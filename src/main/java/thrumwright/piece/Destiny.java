@@ -32,9 +32,9 @@ public record Destiny(
         Objects.requireNonNull(madeFor);
         Objects.requireNonNull(cord);
         Objects.requireNonNull(label);
-        border.filter(wide -> wide.mm() > WIDEST).ifPresent(wide -> {
-            throw new BadMeasure("destiny.border", Map.of("border", wide));
-        });
+        if (border.isPresent() && border.get().mm() > WIDEST) {
+            throw new BadMeasure("destiny.border", Map.of("border", border.get()));
+        }
     }
 
     /** Whether it is sewn to a board. */

@@ -54,13 +54,14 @@ public record Loom(
         Objects.requireNonNull(kind);
         Objects.requireNonNull(uprights);
         Objects.requireNonNull(sheds);
-        clearance.ifPresent(free -> checkFree(free, "loom.clearance"));
-        workingRoom.ifPresent(free -> checkFree(free, "loom.working-room"));
+        checkFree(clearance, "loom.clearance");
+        checkFree(workingRoom, "loom.working-room");
         if (!(open.mm() >= 10 && open.mm() <= 20_000)) {
             throw new BadMeasure("loom.open", Map.of("open", open));
         }
-        Length way = open;
-        warpPerEnd.ifPresent(length -> checkEnd(length, kind, way));
+        if (warpPerEnd.isPresent()) {
+            checkEnd(warpPerEnd.get(), kind, open);
+        }
     }
 
     /** A loom from bar to bar, with all its lengths. */
@@ -92,9 +93,9 @@ public record Loom(
         }
     }
 
-    private static void checkFree(Length free, String key) {
-        if (free.mm() > 20_000) {
-            throw new BadMeasure(key, Map.of("free", free));
+    private static void checkFree(Optional<Length> free, String key) {
+        if (free.isPresent() && free.get().mm() > 20_000) {
+            throw new BadMeasure(key, Map.of("free", free.get()));
         }
     }
 

@@ -24,13 +24,17 @@ public record Measures(List<MeasuredStep> all) {
 
     /** @throws IllegalArgumentException if a step is there twice; the message is for the user */
     public Measures {
-        all = all.stream().filter(each -> !each.isEmpty()).toList();
+        List<MeasuredStep> measured = new ArrayList<>();
         Set<String> known = new HashSet<>();
         for (MeasuredStep each : all) {
-            if (!known.add(each.step())) {
-                throw new Refused("measured.twice", Map.of("step", each.step()));
+            if (!each.isEmpty()) {
+                measured.add(each);
+                if (!known.add(each.step())) {
+                    throw new Refused("measured.twice", Map.of("step", each.step()));
+                }
             }
         }
+        all = List.copyOf(measured);
     }
 
     public boolean isEmpty() {

@@ -84,7 +84,9 @@ public record Piece(
     private static List<String> usedYarns(Warp warp, String cordId, String wasteId, Design design, End start, Top top) {
         List<String> used =
                 new ArrayList<>(List.of(warp.yarnId(), cordId, wasteId, design.firstYarnId(), design.lastYarnId()));
-        design.stripes().others().forEach(stripe -> used.add(stripe.yarnId()));
+        for (Stripes.Stripe stripe : design.stripes().others()) {
+            used.add(stripe.yarnId());
+        }
         used.addAll(ownYarns(start));
         if (top instanceof Top.OnItsOwn own) {
             used.addAll(ownYarns(own.end()));
@@ -95,7 +97,10 @@ public record Piece(
     private static List<String> ownYarns(End end) {
         List<String> own = new ArrayList<>();
         for (Block block : end.blocks()) {
-            block.ownYarn().ifPresent(own::add);
+            Optional<String> yarn = block.ownYarn();
+            if (yarn.isPresent()) {
+                own.add(yarn.get());
+            }
         }
         return own;
     }

@@ -1,5 +1,6 @@
 package thrumwright.piece;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import thrumwright.measure.Refused;
@@ -15,11 +16,12 @@ final class Wound {
      * @throws Refused if the yarn of a strand isn't there, or is a bundle
      */
     static List<Yarn> from(List<Yarn> yarns) {
-        List<Yarn> wound = yarns.stream()
-                .map(yarn -> yarn.woundFrom(part -> among(yarns, part, yarn)))
-                .toList();
+        List<Yarn> wound = new ArrayList<>();
+        for (Yarn yarn : yarns) {
+            wound.add(yarn.bundle().isPresent() ? yarn.woundFrom(part -> among(yarns, part, yarn)) : yarn);
+        }
         // the very same list, so that a piece shares it with what it was made from
-        return wound.equals(yarns) ? List.copyOf(yarns) : wound;
+        return List.copyOf(wound.equals(yarns) ? yarns : wound);
     }
 
     private static Yarn among(List<Yarn> yarns, Yarn part, Yarn bundle) {

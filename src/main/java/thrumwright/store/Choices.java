@@ -1,6 +1,6 @@
 package thrumwright.store;
 
-import java.util.LinkedHashMap;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import thrumwright.block.Lean;
@@ -91,7 +91,10 @@ final class Choices<T> implements ValueType<T> {
             new Choices<Habits.WidthsOf>().with("warp", Habits.WidthsOf.WARP).with("loom", Habits.WidthsOf.LOOM);
     static final Choices<CountSystem> COUNT = counts();
 
-    private final Map<String, T> values = new LinkedHashMap<>();
+    /** They are few, so that the right one is found sooner by going through them than by any index. */
+    private final List<Choice<T>> choices = new ArrayList<>();
+
+    private record Choice<T>(String name, T value) {}
 
     private static Choices<CountSystem> counts() {
         Choices<CountSystem> counts = new Choices<>();
@@ -102,24 +105,25 @@ final class Choices<T> implements ValueType<T> {
     }
 
     Choices<T> with(String name, T value) {
-        values.put(name, value);
+        choices.add(new Choice<>(name, value));
         return this;
     }
 
     @Override
     public Phrase like() {
-        return values.keySet().stream()
-                .map(Choices::quoted)
-                .reduce(Choices::either)
-                .orElseThrow();
+        Phrase all = null;
+        for (Choice<T> choice : choices) {
+            all = all == null ? quoted(choice.name()) : either(all, quoted(choice.name()));
+        }
+        return all;
     }
 
     /** “a”, “b” or “c”. */
     static Phrase oneOf(List<String> names) {
-        Phrase before = names.subList(0, names.size() - 1).stream()
-                .map(Choices::quoted)
-                .reduce((all, next) -> new Phrase("like.list", Map.of("before", all, "last", next)))
-                .orElseThrow();
+        Phrase before = quoted(names.get(0));
+        for (String name : names.subList(1, names.size() - 1)) {
+            before = new Phrase("like.list", Map.of("before", before, "last", quoted(name)));
+        }
         return either(before, quoted(names.get(names.size() - 1)));
     }
 
@@ -132,19 +136,22 @@ final class Choices<T> implements ValueType<T> {
     }
 
     @Override
-    public T read(Fields in, String name) throws FileProblem {
-        T value = in.node(name) instanceof Node.Text text ? values.get(text.value()) : null;
-        if (value == null) {
-            throw in.mustBe(name, like());
+    public T read(Fields in, String name, Node there) throws FileProblem {
+        if (there instanceof Node.Text text) {
+            for (Choice<T> choice : choices) {
+                if (choice.name().equals(text.value())) {
+                    return choice.value();
+                }
+            }
         }
-        return value;
+        throw in.mustBe(name, like());
     }
 
     @Override
     public Node node(T value, Unknown around, String field) {
-        for (Map.Entry<String, T> entry : values.entrySet()) {
-            if (entry.getValue().equals(value)) {
-                return Node.Text.of(entry.getKey());
+        for (Choice<T> choice : choices) {
+            if (choice.value().equals(value)) {
+                return Node.Text.of(choice.name());
             }
         }
         throw new IllegalStateException("no name for " + value);

@@ -3,9 +3,10 @@ package thrumwright.store;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.Consumer;
+import thrumwright.measure.Length;
 import thrumwright.measure.Phrase;
 import thrumwright.measure.Refused;
+import thrumwright.measure.Sett;
 import thrumwright.piece.ClassMember;
 import thrumwright.piece.ClassSet;
 import thrumwright.piece.Piece;
@@ -22,54 +23,80 @@ final class ClassFormat {
 
     /** @param pieces where the piece comes from if only its file is named */
     static Format<ClassFile> with(ClassFile.PieceSource pieces) {
-        var file = new Declared<ClassFile>();
-        var version = file.version(MARK, ClassFile.VERSION, "class");
-        var title = file.needed(
-                "title", Types.text("like.class-title"), value -> value.set().title());
-        var piece = file.optional("piece", new Woven(pieces), value -> Optional.of(Named.of(value)));
-        var yarns = file.spare(
-                "yarns", YarnFormats.YARNS, List.of(), value -> value.set().yarns());
-        file.needed(MEMBERS, members(member -> {}), value -> value.set().members());
-        return file.as(in -> {
+        return new Classes(pieces);
+    }
+
+    private static final class Classes extends Declared<ClassFile> {
+        private final Entry<Integer> version = version(MARK, ClassFile.VERSION, "class");
+        private final Entry<String> title = needed("title", Types.text("like.class-title"));
+        private final Entry<Optional<Named>> piece;
+        private final Entry<List<Yarn>> yarns;
+        private final Entry<List<ClassMember>> members;
+
+        Classes(ClassFile.PieceSource pieces) {
+            this.piece = optional("piece", new Woven(pieces));
+            this.yarns = spare("yarns", YarnFormats.YARNS, List.of());
+            this.members = needed(MEMBERS, members(Optional.empty()));
+        }
+
+        private static ValueType<List<ClassMember>> members(Optional<Piece> on) {
+            return new Listed<>(new Member(on), "member", ClassSet.MOST_MEMBERS);
+        }
+
+        @Override
+        public ClassFile make(Fields in) throws FileProblem {
             version.of(in);
             String called = title.of(in);
-            Named woven = piece.of(in).orElseThrow(() -> in.problem(new Phrase("file.no-piece")));
+            Optional<Named> named = piece.of(in);
+            if (named.isEmpty()) {
+                throw in.problem(new Phrase("file.no-piece"));
+            }
+            Named woven = named.get();
             List<Yarn> more = yarns.of(in);
             Piece whole = together(in, woven.piece(), more);
             in.yarnsAre(PieceFormats.ids(whole.yarns()));
-            List<ClassMember> members = in.needed(MEMBERS, members(member -> member.on(whole)));
-            if (members.isEmpty()) {
+            List<ClassMember> all = in.needed(MEMBERS, members(Optional.of(whole)));
+            if (all.isEmpty()) {
                 throw in.problem(MEMBERS, new Phrase("file.no-members"), null);
             }
-            return new ClassFile(new ClassSet(called, woven.piece(), more, members), woven.name(), Unknown.none());
-        });
-    }
+            return new ClassFile(new ClassSet(called, woven.piece(), more, all), woven.name(), Unknown.none());
+        }
 
-    private static Piece together(Fields in, Piece piece, List<Yarn> more) throws FileProblem {
-        try {
-            return ClassSet.together(piece, more);
-        } catch (Refused e) {
-            throw in.problem("yarns", e.why(), e);
+        private static Piece together(Fields in, Piece piece, List<Yarn> more) throws FileProblem {
+            try {
+                return ClassSet.together(piece, more);
+            } catch (Refused e) {
+                throw in.problem("yarns", e.why(), e);
+            }
+        }
+
+        @Override
+        public void write(ClassFile file, Writing out) {
+            out.put(version, ClassFile.VERSION).put(title, file.set().title());
+            out.put(piece, Optional.of(Named.of(file))).put(yarns, file.set().yarns());
+            out.put(members, file.set().members());
         }
     }
 
-    /** @param check refuses a member that can't be */
-    private static ValueType<List<ClassMember>> members(Consumer<ClassMember> check) {
-        return Types.list(member(check), "member", ClassSet.MOST_MEMBERS, Optional.empty());
-    }
+    private static final class Member extends Declared<ClassMember> {
+        private final Optional<Piece> on;
+        private final Entry<String> name = spare("name", Types.text("like.weaver"), "");
+        private final Entry<Optional<String>> loom = optional("loom", Types.text("like.loom"));
+        private final Entry<Optional<Length>> width = optional("width", Types.LENGTH);
+        private final Entry<Optional<Sett>> sett = optional("sett", Types.SETT);
+        private final Entry<Optional<ClassMember.OwnPosts>> posts = optional("posts", new PostsOrNone());
+        private final Entry<Optional<Length>> open = optional("open", Types.LENGTH);
+        private final Entry<Optional<Length>> warpPerEnd = optional("warpPerEnd", Types.LENGTH);
+        private final Entry<Optional<String>> first = optional("firstStripe", Types.YARN);
+        private final Entry<Optional<String>> last = optional("lastStripe", Types.YARN);
 
-    private static Format<ClassMember> member(Consumer<ClassMember> check) {
-        var member = new Declared<ClassMember>();
-        var name = member.spare("name", Types.text("like.weaver"), "", ClassMember::name);
-        var loom = member.optional("loom", Types.text("like.loom"), ClassMember::loom);
-        var width = member.optional("width", Types.LENGTH, ClassMember::width);
-        var sett = member.optional("sett", Types.SETT, ClassMember::sett);
-        var posts = member.optional("posts", new PostsOrNone(), ClassMember::posts);
-        var open = member.optional("open", Types.LENGTH, ClassMember::open);
-        var warpPerEnd = member.optional("warpPerEnd", Types.LENGTH, ClassMember::warpPerEnd);
-        var first = member.optional("firstStripe", Types.YARN, ClassMember::firstYarnId);
-        var last = member.optional("lastStripe", Types.YARN, ClassMember::lastYarnId);
-        return member.as(in -> {
+        /** @param on the piece that each must be able to weave, once it is known */
+        Member(Optional<Piece> on) {
+            this.on = on;
+        }
+
+        @Override
+        public ClassMember make(Fields in) throws FileProblem {
             ClassMember made = new ClassMember(
                     name.of(in),
                     loom.of(in),
@@ -80,9 +107,17 @@ final class ClassFormat {
                     warpPerEnd.of(in),
                     first.of(in),
                     last.of(in));
-            check.accept(made);
+            on.ifPresent(made::on);
             return made;
-        });
+        }
+
+        @Override
+        public void write(ClassMember member, Writing out) {
+            out.put(name, member.name()).put(loom, member.loom()).put(width, member.width());
+            out.put(sett, member.sett()).put(posts, member.posts()).put(open, member.open());
+            out.put(warpPerEnd, member.warpPerEnd());
+            out.put(first, member.firstYarnId()).put(last, member.lastYarnId());
+        }
     }
 
     /** A piece, and the name of its file if it has one of its own. */
@@ -102,11 +137,11 @@ final class ClassFormat {
         }
 
         @Override
-        public Named read(Fields in, String field) throws FileProblem {
-            if (!in.isText(field)) {
-                return new Named(Optional.empty(), PieceFormats.PIECE.read(in, field));
+        public Named read(Fields in, String field, Node there) throws FileProblem {
+            if (!(there instanceof Node.Text)) {
+                return new Named(Optional.empty(), PieceFormats.PIECE.read(in, field, there));
             }
-            String name = NAME.read(in, field);
+            String name = NAME.read(in, field, there);
             return new Named(Optional.of(name), piece(in, field, name));
         }
 
@@ -146,9 +181,9 @@ final class ClassFormat {
         }
 
         @Override
-        public ClassMember.OwnPosts read(Fields in, String field) throws FileProblem {
-            if (!(in.node(field) instanceof Node.Text text)) {
-                return ClassMember.OwnPosts.of(LoomFormats.POSTS.read(in, field));
+        public ClassMember.OwnPosts read(Fields in, String field, Node there) throws FileProblem {
+            if (!(there instanceof Node.Text text)) {
+                return ClassMember.OwnPosts.of(LoomFormats.POSTS.read(in, field, there));
             } else if (text.value().equals(NONE.value())) {
                 return ClassMember.OwnPosts.NONE;
             }

@@ -8,7 +8,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import thrumwright.measure.Phrase;
-import thrumwright.measure.Refused;
 
 /** The fields of one JSON object, asked for one by one; what nobody asked for is unknown and kept. */
 final class Fields {
@@ -18,8 +17,8 @@ final class Fields {
     private final Yarns yarns;
     /** By the places of the members. */
     private final boolean[] asked;
-    /** Where the field stands that was asked for last: mostly the next to be asked for is the same or stands behind it. */
-    private int looked;
+    /** Where to look first: mostly the next field to be asked for stands behind the one that was asked for last. */
+    private int next;
 
     private List<Phrase> notices = List.of();
     private Map<String, Node> rest = Map.of();
@@ -113,7 +112,9 @@ final class Fields {
         for (Node item : items) {
             if (item instanceof Node.Obj yarn && yarn.fields().get("id") instanceof Node.Text id) {
                 ids.add(id.value());
-                Optional.ofNullable(yarn.fields().get(bundle)).ifPresent(there -> yarns.bundles.add(id.value()));
+                if (yarn.fields().containsKey(bundle)) {
+                    yarns.bundles.add(id.value());
+                }
             }
         }
         yarnsAre(ids);
@@ -138,12 +139,12 @@ final class Fields {
     /**
      * Refuses a field that has a meaning elsewhere but not here: it is a mistake, and no field of another version.
      *
-     * @param others all fields that an object of this sort may have
+     * @param others tells all fields that an object of this sort may have
      * @param what this object is, as in the keys of what is said of it
      */
-    void without(Set<String> others, String what) throws FileProblem {
+    void without(Format<?> others, String what) throws FileProblem {
         for (int i = 0; i < asked.length; i++) {
-            if (!asked[i] && others.contains(members.name(i))) {
+            if (!asked[i] && others.names().contains(members.name(i))) {
                 throw problem(members.name(i), new Phrase("file.foreign." + what), null);
             }
         }
@@ -214,27 +215,22 @@ final class Fields {
 
     /** Whether a field is there; null stands for one that isn't, and isn't kept. */
     boolean isMarked(String name) {
-        Node value = members.get(name);
-        if (value instanceof Node.Nothing) {
-            node(name);
-            return false;
+        int place = members.at(name, next);
+        boolean nothing = place >= 0 && members.node(place) instanceof Node.Nothing;
+        if (nothing) {
+            asked[place] = true;
         }
-        return value != null;
-    }
-
-    /** Whether a field is there and holds a text. */
-    boolean isText(String name) {
-        return members.get(name) instanceof Node.Text;
+        return place >= 0 && !nothing;
     }
 
     /** What a field holds that is there. */
     Node node(String name) {
-        int place = members.at(name, looked);
+        int place = members.at(name, next);
         if (place < 0) {
             return null;
         }
         asked[place] = true;
-        looked = place;
+        next = place + 1;
         return members.node(place);
     }
 
@@ -243,12 +239,14 @@ final class Fields {
         if (there == null || there instanceof Node.Nothing) {
             throw problem(new Phrase("file.missing", Map.of("name", name, "like", type.like())));
         }
-        return type.read(this, name);
+        return type.read(this, name, there);
     }
 
     <V> Optional<V> optional(String name, ValueType<V> type) throws FileProblem {
         Node there = node(name);
-        return there == null || there instanceof Node.Nothing ? Optional.empty() : Optional.of(type.read(this, name));
+        return there == null || there instanceof Node.Nothing
+                ? Optional.empty()
+                : Optional.of(type.read(this, name, there));
     }
 
     /** @param what the document is, as in the keys of what is said of it */
@@ -263,8 +261,9 @@ final class Fields {
         return version;
     }
 
-    Fields object(String name) throws FileProblem {
-        if (node(name) instanceof Node.Obj value) {
+    /** The fields of an object in a field. */
+    Fields object(String name, Node there) throws FileProblem {
+        if (there instanceof Node.Obj value) {
             Fields fields = new Fields(value, path.field(name), yarns);
             within(name, List.of(fields));
             return fields;
@@ -279,18 +278,27 @@ final class Fields {
         inner.put(name, objects);
     }
 
-    /** The objects of a list, each known by its position from 0, or by its id if it has one and {@code byId}. */
-    List<Fields> objects(String name, String what, int most, boolean byId) throws FileProblem {
-        List<Node> items = items(name);
-        if (items.size() > most) {
-            throw problem(name, new Phrase("file.list-long", Map.of("most", most)), null);
+    /**
+     * What objects in a list are.
+     *
+     * @param what as in the keys of what is said of them
+     * @param most how many may stand there
+     * @param byId whether one that has an id is known by it; else each is by its position from 0
+     */
+    record Sort(String what, int most, boolean byId) {}
+
+    /** The objects of a list in a field. */
+    List<Fields> objects(String name, Node there, Sort sort) throws FileProblem {
+        List<Node> items = items(name, there);
+        if (items.size() > sort.most()) {
+            throw problem(name, new Phrase("file.list-long", Map.of("most", sort.most())), null);
         }
         List<Fields> all = new ArrayList<>(items.size());
         Set<String> ids = new HashSet<>(2 * items.size());
         for (int i = 0; i < items.size(); i++) {
-            Fields item = item(name, what, i, items.get(i), byId);
+            Fields item = item(name, sort, i, items.get(i));
             if (!item.path.id.isEmpty() && !ids.add(item.path.id)) {
-                throw item.problem("id", new Phrase("file.id-twice." + what), null);
+                throw item.problem("id", new Phrase("file.id-twice." + sort.what()), null);
             }
             all.add(item);
         }
@@ -298,17 +306,19 @@ final class Fields {
         return all;
     }
 
-    private Fields item(String name, String what, int index, Node node, boolean byId) throws FileProblem {
+    private Fields item(String name, Sort sort, int index, Node node) throws FileProblem {
         if (!(node instanceof Node.Obj value)) {
-            throw path.item(name, what, index + 1, "").problem(node.spot(), new Phrase("file.must-be-object"), null);
+            throw path.item(name, sort.what(), index + 1, "")
+                    .problem(node.spot(), new Phrase("file.must-be-object"), null);
         }
-        String id = byId && value.fields().get("id") instanceof Node.Text text ? text.value() : "";
-        return new Fields(value, path.item(name, what, index + 1, id), yarns);
+        String id = sort.byId() && value.fields().get("id") instanceof Node.Text text ? text.value() : "";
+        return new Fields(value, path.item(name, sort.what(), index + 1, id), yarns);
     }
 
-    List<String> texts(String name) throws FileProblem {
+    /** The texts of a list in a field. */
+    List<String> texts(String name, Node there) throws FileProblem {
         List<String> texts = new ArrayList<>();
-        for (Node item : items(name)) {
+        for (Node item : items(name, there)) {
             if (!(item instanceof Node.Text text)) {
                 throw path.field(name).problem(item.spot(), new Phrase("file.must-be-any-text"), null);
             }
@@ -317,8 +327,8 @@ final class Fields {
         return texts;
     }
 
-    private List<Node> items(String name) throws FileProblem {
-        if (node(name) instanceof Node.Arr array) {
+    private List<Node> items(String name, Node there) throws FileProblem {
+        if (there instanceof Node.Arr array) {
             return array.items();
         }
         throw mustBe(name, new Phrase("like.items"));
@@ -326,7 +336,12 @@ final class Fields {
 
     /** A problem of this object as a whole. */
     FileProblem problem(Phrase why) {
-        return path.problem(object.spot(), why, null);
+        return problem(why, null);
+    }
+
+    /** The same, found by something else. */
+    FileProblem problem(Phrase why, Throwable cause) {
+        return path.problem(object.spot(), why, cause);
     }
 
     /** A problem of one field. */
@@ -353,28 +368,5 @@ final class Fields {
 
     private static Phrase brief(String text) {
         return Phrase.of(text.length() > 40 ? text.substring(0, 40) + "…" : text);
-    }
-
-    /** Looks at something made of one field; what is refused becomes a problem of that field. */
-    void checked(String name, Runnable check) throws FileProblem {
-        try {
-            check.run();
-        } catch (Refused e) {
-            throw problem(name, e.why(), e);
-        }
-    }
-
-    /** Makes something of the fields; what its constructor refuses becomes a problem of this object. */
-    <T> T made(Maker<T> maker) throws FileProblem {
-        try {
-            return maker.make();
-        } catch (Refused e) {
-            throw path.problem(object.spot(), e.why(), e);
-        }
-    }
-
-    /** Something that may refuse. */
-    interface Maker<T> {
-        T make() throws FileProblem;
     }
 }

@@ -2,6 +2,7 @@ package thrumwright.store;
 
 import java.util.Set;
 import thrumwright.measure.Phrase;
+import thrumwright.measure.Refused;
 
 /** How objects of one sort stand in a file, field by field. */
 interface Format<T> extends ValueType<T> {
@@ -24,13 +25,18 @@ interface Format<T> extends ValueType<T> {
     }
 
     @Override
-    default T read(Fields in, String name) throws FileProblem {
-        return whole(in.object(name));
+    default T read(Fields in, String name, Node there) throws FileProblem {
+        return whole(in.object(name, there));
     }
 
     /** Made of all that an object holds; what isn't known of it is kept. */
     default T whole(Fields object) throws FileProblem {
-        T made = object.made(() -> make(object));
+        T made;
+        try {
+            made = make(object);
+        } catch (Refused e) {
+            throw object.problem(e.why(), e);
+        }
         object.done(this);
         return made;
     }

@@ -216,9 +216,10 @@ final class Json {
     private static void write(Node node, JsonGenerator generator) throws IOException {
         if (node instanceof Node.Obj object) {
             generator.writeStartObject();
-            for (Map.Entry<String, Node> field : object.fields().entrySet()) {
-                generator.writeFieldName(field.getKey());
-                write(field.getValue(), generator);
+            Members members = Members.of(object.fields());
+            for (int i = 0; i < members.size(); i++) {
+                generator.writeFieldName(members.name(i));
+                write(members.node(i), generator);
             }
             generator.writeEndObject();
         } else if (node instanceof Node.Arr array) {

@@ -57,7 +57,7 @@ final class Members extends AbstractMap<String, Node> {
     /**
      * The same.
      *
-     * @param from where to look first, a place that there is, or 0
+     * @param from where to look first, 0 to the number of members
      */
     int at(String name, int from) {
         if ((bits & bit(name)) == 0) {

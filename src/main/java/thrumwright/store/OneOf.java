@@ -1,9 +1,9 @@
 package thrumwright.store;
 
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Collectors;
 import thrumwright.measure.Phrase;
 
 /**
@@ -30,19 +30,44 @@ record OneOf<T>(Phrase refusal, Optional<String> foreign, List<Branch<T, ?>> way
 
     @Override
     public Set<String> names() {
-        return ways.stream().flatMap(way -> way.format().names().stream()).collect(Collectors.toUnmodifiableSet());
+        Set<String> names = new HashSet<>();
+        for (Branch<T, ?> way : ways) {
+            names.addAll(way.format().names());
+        }
+        return names;
     }
 
     @Override
     public T make(Fields in) throws FileProblem {
-        return first(in).orElseThrow(() -> in.problem(refusal));
+        Optional<T> made = first(in);
+        if (made.isEmpty()) {
+            throw in.problem(refusal);
+        }
+        return made.get();
     }
 
     /** The same for objects that may go none of the ways. */
     Format<Optional<T>> orNone() {
-        var maybe = new Declared<Optional<T>>();
-        maybe.written(names(), (value, out) -> value.ifPresent(there -> write(there, out)));
-        return maybe.as(this::first);
+        return new OrNone<>(this);
+    }
+
+    private record OrNone<T>(OneOf<T> some) implements Format<Optional<T>> {
+        @Override
+        public Set<String> names() {
+            return some.names();
+        }
+
+        @Override
+        public Optional<T> make(Fields in) throws FileProblem {
+            return some.first(in);
+        }
+
+        @Override
+        public void write(Optional<T> value, Writing out) {
+            if (value.isPresent()) {
+                some.write(value.get(), out);
+            }
+        }
     }
 
     private Optional<T> first(Fields in) throws FileProblem {
@@ -59,7 +84,7 @@ record OneOf<T>(Phrase refusal, Optional<String> foreign, List<Branch<T, ?>> way
         }
         T made = first.format().make(in);
         if (foreign.isPresent()) {
-            in.without(names(), foreign.get());
+            in.without(this, foreign.get());
         }
         return Optional.of(made);
     }

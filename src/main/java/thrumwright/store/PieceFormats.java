@@ -1,22 +1,20 @@
 package thrumwright.store;
 
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Collectors;
-import thrumwright.block.Shed;
-import thrumwright.block.Side;
 import thrumwright.measure.Phrase;
 import thrumwright.measure.UnitSystem;
 import thrumwright.piece.Design;
+import thrumwright.piece.Destiny;
 import thrumwright.piece.End;
 import thrumwright.piece.Habits;
+import thrumwright.piece.Loom;
 import thrumwright.piece.Meant;
 import thrumwright.piece.MeasuredStep;
 import thrumwright.piece.Measures;
 import thrumwright.piece.Piece;
-import thrumwright.piece.Portion;
-import thrumwright.piece.Stripes;
 import thrumwright.piece.Ticks;
 import thrumwright.piece.Top;
 import thrumwright.piece.Warp;
@@ -24,49 +22,92 @@ import thrumwright.yarn.Yarn;
 
 /** How a piece stands in a file. */
 final class PieceFormats {
-    private static final ValueType<Portion> PORTION = Types.parsed("like.portion", Portion::parse, Portion::text);
-    private static final ValueType<List<Stripes.Stripe>> OTHERS =
-            Types.list(other(), "other", Stripes.MOST, Optional.empty());
-    static final Format<Piece> PIECE = piece();
+    private static final Format<Materials> MATERIALS = new Declared<>() {
+        private final Entry<Optional<String>> cord = optional("cord", Types.YARN);
+        private final Entry<Optional<String>> waste = optional("waste", Types.YARN);
+
+        @Override
+        public Materials make(Fields in) throws FileProblem {
+            return new Materials(cord.of(in), waste.of(in));
+        }
+
+        @Override
+        public void write(Materials materials, Writing out) {
+            out.put(cord, materials.cord()).put(waste, materials.waste());
+        }
+    };
+
+    private static final Format<Top.FollowsStart> FOLLOWS_START = new Declared<>() {
+        private final Entry<String> start = needed("follows", Types.only("start"));
+        private final Entry<List<String>> leftOut = spare("leavingOut", Types.TEXTS, List.of());
+
+        @Override
+        public Top.FollowsStart make(Fields in) throws FileProblem {
+            start.of(in);
+            return new Top.FollowsStart(Set.copyOf(leftOut.of(in)));
+        }
+
+        @Override
+        public void write(Top.FollowsStart top, Writing out) {
+            out.put(start, "start").put(leftOut, top.leftOut().stream().sorted().toList());
+        }
+    };
+
+    private static final Format<Top.OnItsOwn> ON_ITS_OWN = new Declared<>() {
+        private final Entry<End> blocks = needed("blocks", BlockFormats.END);
+
+        @Override
+        public Top.OnItsOwn make(Fields in) throws FileProblem {
+            return new Top.OnItsOwn(blocks.of(in));
+        }
+
+        @Override
+        public void write(Top.OnItsOwn top, Writing out) {
+            out.put(blocks, top.end());
+        }
+    };
+
+    private static final Format<Top> TOP = new OneOf<>(
+            new Phrase("file.top"),
+            List.of(
+                    OneOf.Branch.of("follows", Top.FollowsStart.class, FOLLOWS_START),
+                    OneOf.Branch.of("blocks", Top.OnItsOwn.class, ON_ITS_OWN)));
+
+    static final Format<Piece> PIECE = new Pieces();
 
     private PieceFormats() {}
 
     /** What the parts are woven with; what is left out is the warp's yarn. */
     private record Materials(Optional<String> cord, Optional<String> waste) {
-        static Optional<Materials> of(Piece piece) {
-            return Optional.of(new Materials(Optional.of(piece.cordId()), Optional.of(piece.wasteId())));
-        }
+        static final Materials UNSAID = new Materials(Optional.empty(), Optional.empty());
     }
 
-    private record LastPick(Optional<Shed> shed, Optional<Side> side) {
-        static final LastPick UNKNOWN = new LastPick(Optional.empty(), Optional.empty());
-    }
+    private static final class Pieces extends Declared<Piece> {
+        private final Entry<Integer> version = version("thrumwright", PieceFile.VERSION, "piece");
+        private final Entry<String> title = needed("title", Types.text("like.title"));
+        private final Entry<String> note = spare("note", Types.text("like.text"), "");
+        private final Entry<Destiny> destiny = together(DestinyFormats.DESTINY);
+        private final Entry<Loom> loom = needed("loom", LoomFormats.LOOM);
+        private final Entry<Warp> warped = needed("warp", LoomFormats.WARP);
+        private final Entry<List<Yarn>> yarns = needed("yarns", YarnFormats.YARNS);
+        private final Entry<Materials> parts = usual("materials", MATERIALS, Materials.UNSAID);
+        private final Entry<Design> design = needed("design", DesignFormats.DESIGN);
+        private final Entry<Habits> habits = usual("habits", LoomFormats.HABITS, Habits.usual(UnitSystem.METRIC));
+        private final Entry<End> from = needed("start", BlockFormats.END);
+        private final Entry<Optional<Top>> top = optional("top", TOP);
+        private final Entry<List<Ticks.Stepped>> ticks = spare("done", TickFormats.TICKS, List.of());
+        private final Entry<List<MeasuredStep>> measures = spare("measured", TickFormats.MEASURES, List.of());
+        private final Entry<List<Meant.Told>> meant = spare("meant", TickFormats.MEANT, List.of());
 
-    private static Format<Piece> piece() {
-        var piece = new Declared<Piece>();
-        var version = piece.version("thrumwright", PieceFile.VERSION, "piece");
-        var title = piece.needed("title", Types.text("like.title"), Piece::title);
-        var note = piece.spare("note", Types.text("like.text"), "", Piece::note);
-        var destiny = piece.together(DestinyFormats.DESTINY, Piece::destiny);
-        var loom = piece.needed("loom", LoomFormats.LOOM, Piece::loom);
-        var warped = piece.needed("warp", LoomFormats.WARP, Piece::warp);
-        var yarns = piece.needed("yarns", YarnFormats.YARNS, Piece::yarns);
-        var parts = piece.optional("materials", materials(), Materials::of);
-        var design = piece.needed("design", design(), Piece::design);
-        var habits = piece.optional("habits", LoomFormats.HABITS, value -> Optional.of(value.habits()));
-        var from = piece.needed("start", BlockFormats.END, Piece::start);
-        var top = piece.optional("top", top(), value -> Optional.of(value.top()));
-        var ticks = piece.spare("done", TickFormats.TICKS, List.of(), PieceFormats::ticked);
-        var measures = piece.spare("measured", TickFormats.MEASURES, List.of(), PieceFormats::measured);
-        var meant = piece.spare("meant", TickFormats.MEANT, List.of(), PieceFormats::meant);
-        return piece.as(in -> {
+        @Override
+        public Piece make(Fields in) throws FileProblem {
             version.of(in);
-            Habits own = habits.of(in).orElseGet(() -> Habits.usual(UnitSystem.METRIC));
+            Habits own = habits.of(in);
             List<Yarn> all = yarns.of(in);
             in.yarnsAre(ids(all));
             Warp warp = warped.of(in);
             End start = from.of(in);
-            Optional<Materials> materials = parts.of(in);
+            Materials materials = parts.of(in);
             return new Piece(
                     title.of(in),
                     note.of(in),
@@ -74,92 +115,40 @@ final class PieceFormats {
                     loom.of(in),
                     warp,
                     all,
-                    materials.flatMap(Materials::cord).orElse(warp.yarnId()),
-                    materials.flatMap(Materials::waste).orElse(warp.yarnId()),
+                    materials.cord().orElse(warp.yarnId()),
+                    materials.waste().orElse(warp.yarnId()),
                     design.of(in),
                     own,
                     start,
-                    top.of(in).orElseGet(() -> Top.FollowsStart.withoutOrderingCords(start)),
+                    top(in, start),
                     new Ticks(ticks.of(in)),
                     new Measures(measures.of(in)),
                     new Meant(meant.of(in)));
-        });
-    }
+        }
 
-    private static List<Ticks.Stepped> ticked(Piece piece) {
-        return piece.ticks().steps();
-    }
+        private Top top(Fields in, End start) throws FileProblem {
+            Optional<Top> said = top.of(in);
+            return said.isPresent() ? said.get() : Top.FollowsStart.withoutOrderingCords(start);
+        }
 
-    private static List<MeasuredStep> measured(Piece piece) {
-        return piece.measures().all();
-    }
-
-    private static List<Meant.Told> meant(Piece piece) {
-        return piece.meant().all();
+        @Override
+        public void write(Piece piece, Writing out) {
+            out.put(version, PieceFile.VERSION).put(title, piece.title()).put(note, piece.note());
+            out.put(destiny, piece.destiny()).put(loom, piece.loom()).put(warped, piece.warp());
+            out.put(yarns, piece.yarns());
+            out.put(parts, new Materials(Optional.of(piece.cordId()), Optional.of(piece.wasteId())));
+            out.put(design, piece.design()).put(habits, piece.habits());
+            out.put(from, piece.start()).put(top, Optional.of(piece.top()));
+            out.put(ticks, piece.ticks().steps()).put(measures, piece.measures().all());
+            out.put(meant, piece.meant().all());
+        }
     }
 
     static Set<String> ids(List<Yarn> yarns) {
-        return yarns.stream().map(Yarn::id).collect(Collectors.toUnmodifiableSet());
-    }
-
-    private static Format<Materials> materials() {
-        var materials = new Declared<Materials>();
-        var cord = materials.optional("cord", Types.YARN, Materials::cord);
-        var waste = materials.optional("waste", Types.YARN, Materials::waste);
-        return materials.as(in -> new Materials(cord.of(in), waste.of(in)));
-    }
-
-    private static Format<Design> design() {
-        var design = new Declared<Design>();
-        var height = design.needed("height", Types.LENGTH, Design::height);
-        var first = design.needed("firstStripe", Types.YARN, Design::firstYarnId);
-        var last = design.needed("lastStripe", Types.YARN, Design::lastYarnId);
-        var lastPick = design.spare(
-                "lastPick", lastPick(), LastPick.UNKNOWN, value -> new LastPick(value.lastShed(), value.lastSide()));
-        var relaxing = design.spare("relaxing", Types.number(0, 0.5), 0.0, Design::relaxing);
-        var part =
-                design.optional("firstPart", PORTION, value -> value.stripes().first());
-        var others = design.spare(
-                "others", OTHERS, List.of(), value -> value.stripes().others());
-        return design.as(in -> {
-            LastPick pick = lastPick.of(in);
-            Stripes stripes = new Stripes(part.of(in), others.of(in));
-            return new Design(
-                    height.of(in), first.of(in), last.of(in), pick.shed(), pick.side(), relaxing.of(in), stripes);
-        });
-    }
-
-    private static Format<Stripes.Stripe> other() {
-        var other = new Declared<Stripes.Stripe>();
-        var yarn = other.needed("yarn", Types.YARN, Stripes.Stripe::yarnId);
-        var part = other.needed("part", PORTION, Stripes.Stripe::part);
-        return other.as(in -> new Stripes.Stripe(yarn.of(in), part.of(in)));
-    }
-
-    private static Format<LastPick> lastPick() {
-        var pick = new Declared<LastPick>();
-        var shed = pick.optional("shed", Choices.SHED, LastPick::shed);
-        var side = pick.optional("side", Choices.SIDE, LastPick::side);
-        return pick.as(in -> new LastPick(shed.of(in), side.of(in)));
-    }
-
-    private static Format<Top> top() {
-        var follows = new Declared<Top.FollowsStart>();
-        var start = follows.needed("follows", Types.only("start"), value -> "start");
-        var leftOut = follows.spare(
-                "leavingOut",
-                Types.TEXTS,
-                List.of(),
-                value -> value.leftOut().stream().sorted().toList());
-        var own = new Declared<Top.OnItsOwn>();
-        var blocks = own.needed("blocks", BlockFormats.END, Top.OnItsOwn::end);
-        return new OneOf<>(
-                new Phrase("file.top"),
-                List.of(
-                        OneOf.Branch.of("follows", Top.FollowsStart.class, follows.as(in -> {
-                            start.of(in);
-                            return new Top.FollowsStart(Set.copyOf(leftOut.of(in)));
-                        })),
-                        OneOf.Branch.of("blocks", Top.OnItsOwn.class, own.as(in -> new Top.OnItsOwn(blocks.of(in))))));
+        Set<String> ids = new HashSet<>();
+        for (Yarn yarn : yarns) {
+            ids.add(yarn.id());
+        }
+        return ids;
     }
 }

@@ -3,7 +3,9 @@ package thrumwright.store;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
 import thrumwright.measure.Phrase;
+import thrumwright.piece.Difficulty;
 import thrumwright.piece.End;
 import thrumwright.piece.Structure;
 
@@ -21,8 +23,43 @@ public record StructureFile(Structure structure, Unknown unknown) {
 
     private static final String VERSION_FIELD = "thrumwrightStructure";
     /** Apart, so that whoever asks what sort a text is doesn't have to know all blocks. */
-    private static final class Formats {
-        static final Format<Structure> STRUCTURE = format();
+    private static final class Formats extends Declared<Structure> {
+        static final Format<Structure> STRUCTURE = new Formats();
+
+        private final Entry<Integer> version = version(VERSION_FIELD, VERSION, "structure");
+        private final Entry<String> id = needed("id", Types.text("like.structure-id"));
+        private final Entry<String> name = needed("name", Types.text("like.structure-name"));
+        private final Entry<String> use = needed("use", Types.text("like.use"));
+        private final Entry<String> needs = usual("needs", Types.text("like.needs"), "");
+        private final Entry<Optional<Difficulty>> difficulty = optional("difficulty", Choices.DIFFICULTY);
+        private final Entry<Boolean> withoutPosts = spare("withoutPosts", Types.FLAG, false);
+        private final Entry<List<String>> goodFor = spare("goodFor", Types.TEXTS, List.of());
+        private final Entry<String> source = needed("source", Types.text("like.source"));
+        private final Entry<End> blocks = needed("blocks", BlockFormats.END);
+
+        @Override
+        public Structure make(Fields in) throws FileProblem {
+            version.of(in);
+            End end = blocks.of(in);
+            return new Structure(
+                    id.of(in),
+                    name.of(in),
+                    use.of(in),
+                    needs.of(in),
+                    difficulty.of(in),
+                    withoutPosts.of(in),
+                    goodFor.of(in),
+                    source.of(in),
+                    end);
+        }
+
+        @Override
+        public void write(Structure structure, Writing out) {
+            out.put(version, VERSION).put(id, structure.id()).put(name, structure.name());
+            out.put(use, structure.use()).put(needs, structure.needs()).put(difficulty, structure.difficulty());
+            out.put(withoutPosts, structure.withoutPosts()).put(goodFor, structure.goodFor());
+            out.put(source, structure.source()).put(blocks, structure.end());
+        }
     }
 
     public StructureFile {
@@ -44,34 +81,6 @@ public record StructureFile(Structure structure, Unknown unknown) {
         Fields fields = Fields.of(text);
         Structure structure = Formats.STRUCTURE.whole(fields);
         return new StructureFile(structure, fields.unknown());
-    }
-
-    private static Format<Structure> format() {
-        var structure = new Declared<Structure>();
-        var version = structure.version(VERSION_FIELD, VERSION, "structure");
-        var id = structure.needed("id", Types.text("like.structure-id"), Structure::id);
-        var name = structure.needed("name", Types.text("like.structure-name"), Structure::name);
-        var use = structure.needed("use", Types.text("like.use"), Structure::use);
-        var needs = structure.usual("needs", Types.text("like.needs"), "", Structure::needs);
-        var difficulty = structure.optional("difficulty", Choices.DIFFICULTY, Structure::difficulty);
-        var withoutPosts = structure.spare("withoutPosts", Types.FLAG, false, Structure::withoutPosts);
-        var goodFor = structure.spare("goodFor", Types.TEXTS, List.of(), Structure::goodFor);
-        var source = structure.needed("source", Types.text("like.source"), Structure::source);
-        var blocks = structure.needed("blocks", BlockFormats.END, Structure::end);
-        return structure.as(in -> {
-            version.of(in);
-            End end = blocks.of(in);
-            return new Structure(
-                    id.of(in),
-                    name.of(in),
-                    use.of(in),
-                    needs.of(in),
-                    difficulty.of(in),
-                    withoutPosts.of(in),
-                    goodFor.of(in),
-                    source.of(in),
-                    end);
-        });
     }
 
     /** The whole document; the same structure makes the same text. */

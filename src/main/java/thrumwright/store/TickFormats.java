@@ -6,7 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import thrumwright.block.Amount;
+import thrumwright.measure.Length;
 import thrumwright.measure.Phrase;
 import thrumwright.piece.Meant;
 import thrumwright.piece.MeasuredStep;
@@ -17,39 +17,72 @@ import thrumwright.piece.Ticks;
  * measured of them, and what is meant as it is.
  */
 final class TickFormats {
-    static final ValueType<List<Ticks.Stepped>> TICKS =
-            Types.list(step(), "step", Ticks.MOST, Optional.of(Ticks.Stepped::step));
+    private static final Format<Ticks.Stepped> STEP = new Declared<>() {
+        private final Entry<String> id = needed("id", Types.id("like.step"));
+        private final Entry<List<LocalDateTime>> rows = needed("rows", new Times());
 
-    static final ValueType<List<MeasuredStep>> MEASURES =
-            Types.list(measured(), "step", Ticks.MOST, Optional.of(MeasuredStep::step));
+        @Override
+        public Ticks.Stepped make(Fields in) throws FileProblem {
+            return new Ticks.Stepped(id.of(in), rows.of(in));
+        }
 
-    static final ValueType<List<Meant.Told>> MEANT = Types.list(told(), "meant", Ticks.MOST, Optional.empty());
+        @Override
+        public void write(Ticks.Stepped step, Writing out) {
+            out.put(id, step.step()).put(rows, step.rows());
+        }
+    };
+
+    static final ValueType<List<Ticks.Stepped>> TICKS = new Listed.ById<>(STEP, "step", Ticks.MOST) {
+        @Override
+        String id(Ticks.Stepped step) {
+            return step.step();
+        }
+    };
+
+    private static final Format<MeasuredStep> MEASURED = new Declared<>() {
+        private final Entry<String> id = needed("id", Types.id("like.step"));
+        private final Entry<Optional<Length>> height = optional("height", Types.LENGTH);
+        private final Entry<Optional<Length>> width = optional("width", Types.LENGTH);
+        private final Entry<Optional<Length>> left = optional("left", Types.LENGTH);
+        private final Entry<Optional<Integer>> planned = optional("plannedRows", BlockParts.ROWS);
+
+        @Override
+        public MeasuredStep make(Fields in) throws FileProblem {
+            return new MeasuredStep(id.of(in), height.of(in), width.of(in), left.of(in), planned.of(in));
+        }
+
+        @Override
+        public void write(MeasuredStep step, Writing out) {
+            out.put(id, step.step()).put(height, step.height()).put(width, step.width());
+            out.put(left, step.left()).put(planned, step.planned());
+        }
+    };
+
+    static final ValueType<List<MeasuredStep>> MEASURES = new Listed.ById<>(MEASURED, "step", Ticks.MOST) {
+        @Override
+        String id(MeasuredStep step) {
+            return step.step();
+        }
+    };
+
+    private static final Format<Meant.Told> TOLD = new Declared<>() {
+        private final Entry<String> finding = needed("finding", Types.id("like.text"));
+        private final Entry<String> step = needed("id", Types.id("like.step"));
+
+        @Override
+        public Meant.Told make(Fields in) throws FileProblem {
+            return new Meant.Told(finding.of(in), step.of(in));
+        }
+
+        @Override
+        public void write(Meant.Told told, Writing out) {
+            out.put(finding, told.finding()).put(step, told.step());
+        }
+    };
+
+    static final ValueType<List<Meant.Told>> MEANT = new Listed<>(TOLD, "meant", Ticks.MOST);
 
     private TickFormats() {}
-
-    private static Format<Meant.Told> told() {
-        var told = new Declared<Meant.Told>();
-        var finding = told.needed("finding", Types.id("like.text"), Meant.Told::finding);
-        var step = told.needed("id", Types.id("like.step"), Meant.Told::step);
-        return told.as(in -> new Meant.Told(finding.of(in), step.of(in)));
-    }
-
-    private static Format<MeasuredStep> measured() {
-        var step = new Declared<MeasuredStep>();
-        var id = step.needed("id", Types.id("like.step"), MeasuredStep::step);
-        var height = step.optional("height", Types.LENGTH, MeasuredStep::height);
-        var width = step.optional("width", Types.LENGTH, MeasuredStep::width);
-        var left = step.optional("left", Types.LENGTH, MeasuredStep::left);
-        var planned = step.optional("plannedRows", Types.whole(1, Amount.MOST_ROWS), MeasuredStep::planned);
-        return step.as(in -> new MeasuredStep(id.of(in), height.of(in), width.of(in), left.of(in), planned.of(in)));
-    }
-
-    private static Format<Ticks.Stepped> step() {
-        var step = new Declared<Ticks.Stepped>();
-        var id = step.needed("id", Types.id("like.step"), Ticks.Stepped::step);
-        var rows = step.needed("rows", new Times(), Ticks.Stepped::rows);
-        return step.as(in -> new Ticks.Stepped(id.of(in), rows.of(in)));
-    }
 
     /** Days and times in a list, as clocks on the wall show them there. */
     private record Times() implements ValueType<List<LocalDateTime>> {
@@ -59,9 +92,9 @@ final class TickFormats {
         }
 
         @Override
-        public List<LocalDateTime> read(Fields in, String name) throws FileProblem {
+        public List<LocalDateTime> read(Fields in, String name, Node there) throws FileProblem {
             List<LocalDateTime> times = new ArrayList<>();
-            for (String text : in.texts(name)) {
+            for (String text : in.texts(name, there)) {
                 try {
                     times.add(LocalDateTime.parse(text));
                 } catch (DateTimeParseException e) {

@@ -1,10 +1,10 @@
 package thrumwright.store;
 
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.UnaryOperator;
-import java.util.stream.Stream;
 import thrumwright.measure.Phrase;
 
 /**
@@ -21,8 +21,12 @@ public final class Unknown {
     private Unknown(Map<String, Node> fields, Map<String, Unknown> deeper, List<Phrase> own) {
         this.fields = fields;
         this.own = List.copyOf(own);
-        this.deeper = new LinkedHashMap<>(deeper);
-        this.deeper.values().removeIf(Unknown::isEmpty);
+        this.deeper = new LinkedHashMap<>();
+        for (Map.Entry<String, Unknown> each : deeper.entrySet()) {
+            if (!each.getValue().isEmpty()) {
+                this.deeper.put(each.getKey(), each.getValue());
+            }
+        }
     }
 
     /**
@@ -63,8 +67,11 @@ public final class Unknown {
 
     /** What is to be said of fields that nobody marked as their own: where each stands, and which name was meant perhaps. */
     public List<Phrase> notices() {
-        return Stream.concat(own.stream(), deeper.values().stream().flatMap(inner -> inner.notices().stream()))
-                .toList();
+        List<Phrase> notices = new ArrayList<>(own);
+        for (Unknown inner : deeper.values()) {
+            notices.addAll(inner.notices());
+        }
+        return List.copyOf(notices);
     }
 
     public boolean isEmpty() {

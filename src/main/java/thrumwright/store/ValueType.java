@@ -10,9 +10,10 @@ interface ValueType<V> {
     /**
      * The value of a field that is there.
      *
+     * @param there what it holds
      * @throws FileProblem if it is none of this sort
      */
-    V read(Fields in, String name) throws FileProblem;
+    V read(Fields in, String name, Node there) throws FileProblem;
 
     /** @param around what isn't known of the object in whose field of that name the value will stand */
     Node node(V value, Unknown around, String name);

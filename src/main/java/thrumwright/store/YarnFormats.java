@@ -1,9 +1,8 @@
 package thrumwright.store;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
-import java.util.function.Function;
 import thrumwright.measure.Length;
 import thrumwright.measure.Phrase;
 import thrumwright.yarn.Bundle;
@@ -21,34 +20,118 @@ import thrumwright.yarn.Yarn;
 final class YarnFormats {
     static final int MOST_YARNS = 200;
     private static final int MOST_PARTS = 20;
-    private static final ValueType<List<Strands>> PARTS =
-            Types.list(strands(), "strands", MOST_PARTS, Optional.empty());
-
     private static final ValueType<Integer> PICKS = Types.whole(1, 100_000);
-    private static final ValueType<Colour> COLOUR = Types.parsed("like.colour", Colour::parse, Colour::text);
     private static final String WOUND = "wound";
-    static final ValueType<List<Yarn>> YARNS =
-            new Resolved(Types.list(yarn(), "yarn", MOST_YARNS, Optional.of(Yarn::id)));
+
+    private static final ValueType<Colour> COLOUR = new Single.Parsed<>("like.colour") {
+        @Override
+        Colour parsed(String text) {
+            return Colour.parse(text);
+        }
+
+        @Override
+        String text(Colour colour) {
+            return colour.text();
+        }
+    };
+
+    private static final ValueType<Skein> SKEIN = new Single.Parsed<>("like.skein") {
+        @Override
+        Skein parsed(String text) {
+            return Skein.parse(text);
+        }
+
+        @Override
+        String text(Skein skein) {
+            return skein.text();
+        }
+    };
+
+    /** The yarn of a strand is only known by its id until all have been read. */
+    private static final Format<Strands> STRANDS = new Declared<>() {
+        private final Entry<String> yarn = needed("yarn", Types.STRAND);
+        private final Entry<Integer> count = needed("strands", Types.whole(1, Strands.MOST));
+
+        @Override
+        public Strands make(Fields in) throws FileProblem {
+            return new Strands(unknown(yarn.of(in)), count.of(in));
+        }
+
+        private Yarn unknown(String id) {
+            Thickness any = new Thickness.Measured(Length.parse("1 mm"));
+            return new Yarn(id, id, new Colour(0), Fibre.WOOL, any, Firmness.SOFT);
+        }
+
+        @Override
+        public void write(Strands strands, Writing out) {
+            out.put(yarn, strands.yarn().id()).put(count, strands.count());
+        }
+    };
+
+    private static final Format<Sample> SAMPLE = new Declared<>() {
+        private final Entry<Integer> picks = needed("picks", PICKS);
+        private final Entry<Length> height = needed("height", Types.LENGTH);
+
+        @Override
+        public Sample make(Fields in) throws FileProblem {
+            return new Sample(picks.of(in), height.of(in));
+        }
+
+        @Override
+        public void write(Sample sample, Writing out) {
+            out.put(picks, sample.picks()).put(height, sample.height());
+        }
+    };
+
+    private static final Format<Usage> USAGE = new Declared<>() {
+        private final Entry<Integer> picks = needed("picks", PICKS);
+        private final Entry<Length> length = needed("length", Types.LENGTH);
+
+        @Override
+        public Usage make(Fields in) throws FileProblem {
+            return new Usage(picks.of(in), length.of(in));
+        }
+
+        @Override
+        public void write(Usage usage, Writing out) {
+            out.put(picks, usage.picks()).put(length, usage.length());
+        }
+    };
+
+    static final ValueType<List<Yarn>> YARNS = new Resolved();
 
     private YarnFormats() {}
 
     /** Yarns of which some are bundles of others, wherever in the list those stand. */
-    private record Resolved(ValueType<List<Yarn>> list) implements ValueType<List<Yarn>> {
+    private static final class Resolved implements ValueType<List<Yarn>> {
+        private final ValueType<List<Yarn>> list = new Listed.ById<>(new Yarns(), "yarn", MOST_YARNS) {
+            @Override
+            String id(Yarn yarn) {
+                return yarn.id();
+            }
+        };
+
         @Override
         public Phrase like() {
             return list.like();
         }
 
         @Override
-        public List<Yarn> read(Fields in, String name) throws FileProblem {
+        public List<Yarn> read(Fields in, String name, Node there) throws FileProblem {
             in.yarnsIn(name, WOUND);
-            List<Yarn> all = list.read(in, name);
+            List<Yarn> all = list.read(in, name, there);
+            List<Yarn> wound = new ArrayList<>(all.size());
+            for (Yarn yarn : all) {
+                wound.add(yarn.bundle().isPresent() ? yarn.woundFrom(part -> among(all, part.id())) : yarn);
+            }
+            return wound;
+        }
+
+        private static Yarn among(List<Yarn> all, String id) {
             return all.stream()
-                    .map(yarn -> yarn.woundFrom(part -> all.stream()
-                            .filter(other -> other.id().equals(part.id()))
-                            .findFirst()
-                            .orElseThrow()))
-                    .toList();
+                    .filter(other -> other.id().equals(id))
+                    .findFirst()
+                    .orElseThrow();
         }
 
         @Override
@@ -57,125 +140,78 @@ final class YarnFormats {
         }
     }
 
-    private static Format<Yarn> yarn() {
-        var yarn = new Declared<Yarn>();
-        var id = yarn.needed("id", Types.id("like.yarn-id"), Yarn::id);
-        var name = yarn.optional("name", Types.text("like.yarn-name"), value -> Optional.of(value.name()));
-        var wound = yarn.optional(WOUND, PARTS, value -> value.bundle().map(Bundle::parts));
-        var colour = alone(yarn, "colour", COLOUR, Yarn::colour);
-        var fibre = alone(yarn, "fibre", Choices.FIBRE, Yarn::fibre);
-        var thickness = alone(yarn, "thickness", thickness(), Yarn::thickness);
-        var firmness = yarn.optional("firmness", Choices.FIRMNESS, value -> single(value, Yarn::firmness));
-        var sample = yarn.optional("sample", sample(), Yarn::sample);
-        var stock = yarn.optional("stock", Types.LENGTH, Yarn::stock);
-        var used = yarn.optional("used", usage(), Yarn::usage);
-        var also = yarn.optional("also", thickness(), Yarn::alsoTold);
-        var skein = yarn.optional("skein", Types.parsed("like.skein", Skein::parse, Skein::text), Yarn::skein);
-        Set<String> names = yarn.names();
-        return yarn.as(in -> {
-            String called = name.of(in).orElse(id.of(in));
+    private static final class Yarns extends Declared<Yarn> {
+        private final Entry<String> id = needed("id", Types.id("like.yarn-id"));
+        private final Entry<Optional<String>> name = optional("name", Types.text("like.yarn-name"));
+        private final Entry<Optional<List<Strands>>> wound =
+                optional(WOUND, new Listed<>(STRANDS, "strands", MOST_PARTS));
+        private final Entry<Colour> colour = needed("colour", COLOUR);
+        private final Entry<Fibre> fibre = needed("fibre", Choices.FIBRE);
+        private final Entry<Thickness> thickness = needed("thickness", ThicknessFormats.THICKNESS);
+        private final Entry<Firmness> firmness = usual("firmness", Choices.FIRMNESS, Firmness.SOFT);
+        private final Entry<Optional<Sample>> sample = optional("sample", SAMPLE);
+        private final Entry<Optional<Length>> stock = optional("stock", Types.LENGTH);
+        private final Entry<Optional<Usage>> used = optional("used", USAGE);
+        private final Entry<Optional<Thickness>> also = optional("also", ThicknessFormats.THICKNESS);
+        private final Entry<Optional<Skein>> skein = optional("skein", SKEIN);
+
+        @Override
+        public Yarn make(Fields in) throws FileProblem {
+            Optional<String> said = name.of(in);
+            String own = id.of(in);
+            String called = said.orElse(own);
             Optional<List<Strands>> parts = wound.of(in);
             if (parts.isPresent()) {
-                Yarn bundle = bundle(id.of(in), called, parts.get(), sample.of(in), used.of(in));
-                in.without(names, WOUND);
+                Yarn bundle = bundle(own, called, parts.get(), sample.of(in), used.of(in));
+                in.without(this, WOUND);
                 return bundle;
             }
             return new Yarn(
-                    id.of(in),
+                    own,
                     called,
                     colour.of(in),
                     fibre.of(in),
                     thickness.of(in),
-                    firmness.of(in).orElse(Firmness.SOFT),
+                    firmness.of(in),
                     sample.of(in),
                     stock.of(in),
                     used.of(in),
                     also.of(in),
                     skein.of(in));
-        });
-    }
+        }
 
-    private static Yarn bundle(
-            String id, String name, List<Strands> parts, Optional<Sample> sample, Optional<Usage> used) {
-        Yarn bare = Yarn.wound(id, name, new Bundle(parts));
-        return new Yarn(
-                id,
-                name,
-                bare.colour(),
-                bare.fibre(),
-                bare.thickness(),
-                bare.firmness(),
-                sample,
-                Optional.empty(),
-                used,
-                Optional.empty(),
-                Optional.empty());
-    }
+        private static Yarn bundle(
+                String id, String name, List<Strands> parts, Optional<Sample> sample, Optional<Usage> used) {
+            Yarn bare = Yarn.wound(id, name, new Bundle(parts));
+            return new Yarn(
+                    id,
+                    name,
+                    bare.colour(),
+                    bare.fibre(),
+                    bare.thickness(),
+                    bare.firmness(),
+                    sample,
+                    Optional.empty(),
+                    used,
+                    Optional.empty(),
+                    Optional.empty());
+        }
 
-    /** What is said of a yarn that is no bundle; of a bundle its strands say it. */
-    private static <V> Declared.Entry<V> alone(
-            Declared<Yarn> yarn, String name, ValueType<V> type, Function<Yarn, V> kept) {
-        yarn.optional(name, type, value -> single(value, kept));
-        return in -> in.needed(name, type);
-    }
+        @Override
+        public void write(Yarn yarn, Writing out) {
+            out.put(id, yarn.id()).put(name, Optional.of(yarn.name()));
+            out.put(wound, yarn.bundle().map(Bundle::parts));
+            if (yarn.bundle().isEmpty()) {
+                writeAlone(yarn, out);
+            }
+            out.put(sample, yarn.sample()).put(stock, yarn.stock()).put(used, yarn.usage());
+            out.put(also, yarn.alsoTold()).put(skein, yarn.skein());
+        }
 
-    private static <V> Optional<V> single(Yarn yarn, Function<Yarn, V> kept) {
-        return yarn.bundle().isPresent() ? Optional.empty() : Optional.of(kept.apply(yarn));
-    }
-
-    /** The yarn of a strand is only known by its id until all have been read. */
-    private static Format<Strands> strands() {
-        var strands = new Declared<Strands>();
-        var yarn = strands.needed("yarn", Types.STRAND, part -> part.yarn().id());
-        var count = strands.needed("strands", Types.whole(1, Strands.MOST), Strands::count);
-        return strands.as(in -> new Strands(unknown(yarn.of(in)), count.of(in)));
-    }
-
-    private static Yarn unknown(String id) {
-        Thickness any = new Thickness.Measured(Length.parse("1 mm"));
-        return new Yarn(id, id, new Colour(0), Fibre.WOOL, any, Firmness.SOFT);
-    }
-
-    private static Format<Sample> sample() {
-        var sample = new Declared<Sample>();
-        var picks = sample.needed("picks", PICKS, Sample::picks);
-        var height = sample.needed("height", Types.LENGTH, Sample::height);
-        return sample.as(in -> new Sample(picks.of(in), height.of(in)));
-    }
-
-    private static Format<Usage> usage() {
-        var usage = new Declared<Usage>();
-        var picks = usage.needed("picks", PICKS, Usage::picks);
-        var length = usage.needed("length", Types.LENGTH, Usage::length);
-        return usage.as(in -> new Usage(picks.of(in), length.of(in)));
-    }
-
-    private static Format<Thickness> thickness() {
-        var measured = new Declared<Thickness.Measured>();
-        var diameter = measured.needed("diameter", Types.LENGTH, Thickness.Measured::diameter);
-        var wound = new Declared<Thickness.Wraps>();
-        var wraps = wound.needed("wraps", Types.number(0.01, 10_000), Thickness.Wraps::wraps);
-        var over = wound.needed("in", Types.LENGTH, Thickness.Wraps::over);
-        return new OneOf<>(
-                new Phrase("file.thickness"),
-                Optional.of("thickness"),
-                List.of(
-                        OneOf.Branch.of(
-                                "diameter",
-                                Thickness.Measured.class,
-                                measured.as(in -> new Thickness.Measured(diameter.of(in)))),
-                        OneOf.Branch.of(
-                                "wraps",
-                                Thickness.Wraps.class,
-                                wound.as(in -> new Thickness.Wraps(wraps.of(in), over.of(in)))),
-                        OneOf.Branch.of("count", Thickness.Counted.class, counted())));
-    }
-
-    private static Format<Thickness.Counted> counted() {
-        var counted = new Declared<Thickness.Counted>();
-        var count = counted.needed("count", Types.number(0.001, 1_000_000), Thickness.Counted::number);
-        var plies = counted.usual("plies", Types.whole(1, Thickness.MOST_PLIES), 1, Thickness.Counted::plies);
-        var system = counted.needed("system", Choices.COUNT, Thickness.Counted::system);
-        return counted.as(in -> new Thickness.Counted(count.of(in), plies.of(in), system.of(in)));
+        /** What is said of a yarn that is no bundle; of a bundle its strands say it. */
+        private void writeAlone(Yarn yarn, Writing out) {
+            out.put(colour, yarn.colour()).put(fibre, yarn.fibre());
+            out.put(thickness, yarn.thickness()).put(firmness, yarn.firmness());
+        }
     }
 }

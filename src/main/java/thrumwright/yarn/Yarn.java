@@ -93,11 +93,12 @@ public record Yarn(
 
     /** The same bundle with the yarns as they are now; any other yarn as it is. */
     public Yarn woundFrom(UnaryOperator<Yarn> now) {
-        return bundle().map(bundle -> bundle.parts().stream()
-                        .map(part -> part.of(now.apply(part.yarn())))
-                        .toList())
-                .map(parts -> withThickness(new Bundle(parts)))
-                .orElse(this);
+        if (!(thickness instanceof Bundle bundle)) {
+            return this;
+        }
+        return withThickness(new Bundle(bundle.parts().stream()
+                .map(part -> part.of(now.apply(part.yarn())))
+                .toList()));
     }
 
     /** Of which nothing more is known. */

@@ -29,10 +29,8 @@ class BlockFormatsTest {
         List<Class<?>> all = kinds(Block.class).distinct().toList();
 
         assertThat(all).hasSizeGreaterThan(12);
-        assertThat(BlockFormats.kinds().stream().map(BlockFormats.Kind::key)).doesNotHaveDuplicates();
-        assertThat(BlockFormats.kinds().stream()
-                        .<Class<?>>map(BlockFormats.Kind::sort)
-                        .toList())
+        assertThat(BlockFormats.kinds().stream().map(BlockKind::key)).doesNotHaveDuplicates();
+        assertThat(BlockFormats.kinds().stream().<Class<?>>map(BlockKind::sort).toList())
                 .containsExactlyInAnyOrderElementsOf(all);
     }
 
@@ -50,8 +48,7 @@ class BlockFormatsTest {
 
         assertThat(BlockFormats.kinds()).allSatisfy(kind -> {
             assertThat(written).contains("\"kind\": \"" + kind.key() + "\"");
-            assertThat(kind.format().names())
-                    .allSatisfy(name -> assertThat(written).contains("\"" + name + "\": "));
+            assertThat(kind.names()).allSatisfy(name -> assertThat(written).contains("\"" + name + "\": "));
         });
     }
 

@@ -5,9 +5,12 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.nio.charset.StandardCharsets;
 import java.time.LocalDateTime;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeSet;
 import java.util.random.RandomGenerator;
 import java.util.random.RandomGeneratorFactory;
 import org.junit.jupiter.api.Test;
@@ -36,6 +39,30 @@ class PieceFileTest {
             assertThat(read.unknown().isEmpty()).isTrue();
             assertThat(read.text()).isEqualTo(text);
         }
+    }
+
+    /** A sort of object is read and written by two methods: what one of them asks for, the other puts down. */
+    @Test
+    void everyFieldThatIsReadIsWritten() throws FileProblem {
+        Map<Format<?>, Set<String>> written = new LinkedHashMap<>();
+        RandomPieces pieces = new RandomPieces(2);
+        for (int i = 0; i < Seeds.of(1000, 200); i++) {
+            Piece piece = pieces.next();
+            note(written, PieceFormats.PIECE, piece);
+            note(written, LoomFormats.LOOM, piece.loom());
+            note(written, LoomFormats.WARP, piece.warp());
+            note(written, LoomFormats.HABITS, piece.habits());
+            note(written, DesignFormats.DESIGN, piece.design());
+        }
+
+        assertThat(written)
+                .hasSize(5)
+                .allSatisfy((format, names) -> assertThat(names).isEqualTo(format.names()));
+    }
+
+    private static <T> void note(Map<Format<?>, Set<String>> written, Format<T> format, T value) {
+        written.computeIfAbsent(format, any -> new TreeSet<>())
+                .addAll(format.object(value, Unknown.none()).fields().keySet());
     }
 
     @Test

@@ -77,9 +77,7 @@ class SchemaTest {
             kinds.put(((Node.Text) of.fields().get("const")).value(), fields((Node.Obj) kind));
         }
         assertThat(kinds)
-                .isEqualTo(BlockFormats.kinds().stream()
-                        .collect(Collectors.toMap(
-                                BlockFormats.Kind::key, kind -> kind.format().names())));
+                .isEqualTo(BlockFormats.kinds().stream().collect(Collectors.toMap(BlockKind::key, BlockKind::names)));
     }
 
     private static Set<String> fields(Node.Obj of) {

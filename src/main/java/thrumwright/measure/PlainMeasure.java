@@ -3,23 +3,28 @@ package thrumwright.measure;
 import java.util.Optional;
 
 /**
- * A length as it mostly stands: a whole or decimal number, one space and the symbol of a unit. It is read without taking apart
- * all else that a weaver may type; what is written otherwise is left to {@link Length}.
+ * A measure as it mostly stands: a whole or decimal number, one sign and the symbol of a unit. It is read without taking apart
+ * all else that a weaver may type; what is written otherwise is left to {@link Length} and {@link Sett}.
  *
- * @param millimetres 0 or more
+ * @param number 0 or more
  */
-record PlainLength(double millimetres) {
+record PlainMeasure(double number, Unit unit) {
     /** So many digits are a whole number without rounding. */
     private static final int MOST_DIGITS = 9;
 
-    static Optional<PlainLength> of(String text) {
-        int space = text.indexOf(' ');
-        Optional<Unit> unit = space < 1 ? Optional.empty() : withSymbol(text.substring(space + 1));
-        if (unit.isEmpty() || !isNumber(text, space)) {
+    /** @param between what stands between number and unit */
+    static Optional<PlainMeasure> of(String text, char between) {
+        int sign = text.indexOf(between);
+        Optional<Unit> unit = sign < 1 ? Optional.empty() : withSymbol(text.substring(sign + 1));
+        if (unit.isEmpty() || !isNumber(text, sign)) {
             return Optional.empty();
         }
-        double number = Double.parseDouble(text.substring(0, space));
-        return Optional.of(new PlainLength(number * unit.get().millimetres()));
+        return Optional.of(new PlainMeasure(Double.parseDouble(text.substring(0, sign)), unit.get()));
+    }
+
+    /** 0 or more. */
+    double millimetres() {
+        return number * unit.millimetres();
     }
 
     private static Optional<Unit> withSymbol(String symbol) {

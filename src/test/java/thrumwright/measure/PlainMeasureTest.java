@@ -9,7 +9,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** What is read at a glance comes to the same as what is taken apart, as it is where another space stands behind it. */
-class PlainLengthTest {
+class PlainMeasureTest {
     private static final String SIGNS = "0123456789012345678901234567890123456789..,/- ½";
 
     @Test
@@ -18,9 +18,22 @@ class PlainLengthTest {
         int plain = 0;
         for (int i = 0; i < 20_000; i++) {
             String text = number(random) + " " + Unit.values()[random.nextInt(6)].symbol();
-            Outcome taken = Outcome.of(text + " ");
-            assertThat(Outcome.of(text)).as(text).isEqualTo(taken);
-            plain += PlainLength.of(text).isPresent() ? 1 : 0;
+            Outcome taken = Outcome.ofLength(text + " ");
+            assertThat(Outcome.ofLength(text)).as(text).isEqualTo(taken);
+            plain += PlainMeasure.of(text, ' ').isPresent() ? 1 : 0;
+        }
+        assertThat(plain).isGreaterThan(4_000);
+    }
+
+    @Test
+    void isReadAsAllSettsAre() {
+        Random random = new Random(8);
+        int plain = 0;
+        for (int i = 0; i < 20_000; i++) {
+            String text = number(random) + "/" + Unit.values()[random.nextInt(6)].symbol();
+            Outcome taken = Outcome.ofSett(text + " ");
+            assertThat(Outcome.ofSett(text)).as(text).isEqualTo(taken);
+            plain += PlainMeasure.of(text, '/').isPresent() ? 1 : 0;
         }
         assertThat(plain).isGreaterThan(4_000);
     }
@@ -33,12 +46,21 @@ class PlainLengthTest {
         return number.toString();
     }
 
-    /** @param said the text of the length, or why there is none */
-    private record Outcome(double mm, String said) {
-        static Outcome of(String typed) {
+    /** @param said the text of the measure, or why there is none */
+    private record Outcome(double value, String said) {
+        static Outcome ofLength(String typed) {
             try {
                 Length length = Length.parse(typed);
                 return new Outcome(length.mm(), length.text());
+            } catch (BadMeasure e) {
+                return new Outcome(-1, e.getMessage());
+            }
+        }
+
+        static Outcome ofSett(String typed) {
+            try {
+                Sett sett = Sett.parse(typed);
+                return new Outcome(sett.perMillimetre(), sett.text());
             } catch (BadMeasure e) {
                 return new Outcome(-1, e.getMessage());
             }
@@ -61,7 +83,7 @@ class PlainLengthTest {
                 "-1 mm"
             })
     void leavesTheRest(String text) {
-        assertThat(PlainLength.of(text)).isEmpty();
+        assertThat(PlainMeasure.of(text, ' ')).isEmpty();
     }
 
     @Test
