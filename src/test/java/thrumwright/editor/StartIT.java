@@ -41,13 +41,17 @@ class StartIT {
     private final List<Seen> seen = new ArrayList<>();
 
     /** What there is of a window. */
-    private record Seen(Rectangle picture, double scale, int menus, int buttons, boolean shelf) {}
+    private record Seen(
+            Rectangle picture, double scale, Rectangle list, boolean listed, int menus, int buttons, boolean shelf) {}
 
     private Seen seen() {
         PieceCanvas canvas = (PieceCanvas) named(editor.frame(), "canvas").orElseThrow();
+        Component labels = named(editor.frame(), "labels").orElseThrow();
         return new Seen(
                 SwingUtilities.convertRectangle(canvas, canvas.getVisibleRect(), editor.frame()),
                 canvas.scale(),
+                labels.getBounds(),
+                labels.isVisible(),
                 editor.frame().getJMenuBar().getMenu(0).getItemCount(),
                 ((Container) named(editor.frame(), "tools").orElseThrow()).getComponentCount(),
                 named(editor.frame(), "wares").isPresent());
@@ -103,10 +107,13 @@ class StartIT {
         assertThat(first.menus()).isZero();
         assertThat(first.buttons()).isZero();
         assertThat(first.shelf()).isFalse();
+        assertThat(first.listed()).isFalse();
         assertThat(first.scale()).isGreaterThan(0);
         assertThat(whole.menus()).isGreaterThan(5);
         assertThat(whole.buttons()).isGreaterThan(15);
         assertThat(whole.shelf()).isTrue();
+        assertThat(whole.listed()).isTrue();
+        assertThat(whole.list()).isEqualTo(first.list());
         assertThat(whole.picture()).isEqualTo(first.picture());
         assertThat(whole.scale()).isEqualTo(first.scale());
     }

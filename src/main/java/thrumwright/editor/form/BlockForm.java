@@ -12,7 +12,6 @@ import thrumwright.block.Block;
 import thrumwright.block.OwnWords;
 import thrumwright.editor.edit.Amounts;
 import thrumwright.editor.edit.Selection;
-import thrumwright.editor.text.Texts;
 import thrumwright.piece.Place;
 import thrumwright.piece.Top;
 import thrumwright.sheet.OwnWording;
@@ -35,26 +34,28 @@ final class BlockForm {
     }
 
     /** For the block that leads the selection; the piece at a glance where there is none. */
-    static FieldPanel panel(Desk desk) {
+    static Filling of(Desk desk) {
         Selection selection = desk.session().selection();
         Optional<Block> lead = selection.leadIn(desk.session().shown());
-        if (lead.isEmpty()) {
-            return new GlanceForm(desk).panel();
-        }
-        BlockForm form = new BlockForm(desk, selection.place(), lead.get());
-        form.build(lead.get());
-        return form.panel;
+        return lead.map(block -> new BlockForm(desk, selection.place(), block).filling(block))
+                .orElseGet(() -> new GlanceForm(desk).filling());
     }
 
-    private void build(Block block) {
-        Texts texts = desk.texts();
-        panel.heading(this::whose);
+    private Filling filling(Block block) {
+        Filling filling = new Filling(panel);
         if (place == Place.TOP && desk.session().piece().topFollows()) {
-            following();
-            measured(block);
-            return;
+            return filling.then(this::following).then(() -> measured(block));
         }
         FieldPanel.Section<Block> section = fields.section(Block.class);
+        return filling.then(() -> named(section, block))
+                .then(() -> block.of(new KindFields(fields)))
+                .then(() -> words(section))
+                .then(() -> measured(block));
+    }
+
+    /** Its name, what it is and how much of it. */
+    private void named(FieldPanel.Section<Block> section, Block block) {
+        panel.heading(this::whose);
         section.text(
                 "block.label",
                 part -> part.tag().label(),
@@ -68,14 +69,6 @@ final class BlockForm {
                     Amounts::text,
                     (part, typed) -> Amounts.with(part, typed, desk.session().piece(), place));
         }
-        block.of(new KindFields(fields));
-        if (place == Place.START && desk.session().piece().topFollows()) {
-            repeatAtTop();
-        }
-        panel.heading("heading.comes-to");
-        panel.prose(() -> BlockFacts.of(desk.session().plan(), place, id, texts));
-        words(section);
-        measured(block);
     }
 
     /** Of what is worked on the loom. */
@@ -88,8 +81,22 @@ final class BlockForm {
         }
     }
 
-    /** The weaver's own wording of the step, and under it how it will stand on the sheet. */
+    /** What it comes to, and how its step is said. */
     private void words(FieldPanel.Section<Block> section) {
+        if (place == Place.START && desk.session().piece().topFollows()) {
+            repeatAtTop();
+        }
+        comesTo();
+        wording(section);
+    }
+
+    private void comesTo() {
+        panel.heading("heading.comes-to");
+        panel.prose(() -> BlockFacts.of(desk.session().plan(), place, id, desk.texts()));
+    }
+
+    /** The weaver's own wording of the step, and under it how it will stand on the sheet. */
+    private void wording(FieldPanel.Section<Block> section) {
         panel.heading("heading.words");
         JTextArea wording = section.lines(
                 "block.words",
@@ -158,6 +165,7 @@ final class BlockForm {
 
     /** A block of a top that follows the start can't be changed there. */
     private void following() {
+        panel.heading(this::whose);
         panel.prose(() -> desk.session()
                 .shown()
                 .block(place, id)
@@ -179,7 +187,6 @@ final class BlockForm {
         panel.wide(there);
         panel.wide(out);
         panel.wide(own);
-        panel.heading("heading.comes-to");
-        panel.prose(() -> BlockFacts.of(desk.session().plan(), place, id, desk.texts()));
+        comesTo();
     }
 }

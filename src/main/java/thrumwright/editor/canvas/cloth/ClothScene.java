@@ -38,12 +38,12 @@ public record ClothScene(PiecePicture picture, Palette palette, Axes axes, doubl
     }
 
     boolean same(ClothScene other) {
-        return sameCloth(other) && density == other.density && axes.equals(other.axes);
+        return sameCloth(other) && density == other.density && axes.same(other.axes);
     }
 
     /** Whether either shows its cloth in the same size and as wide, though perhaps not as high. */
     boolean sameSize(ClothScene other) {
-        return axes.across().equals(other.axes.across()) && density == other.density;
+        return axes.across().same(other.axes.across()) && density == other.density;
     }
 
     /** Device pixels per mm. */

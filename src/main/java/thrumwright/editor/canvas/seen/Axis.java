@@ -33,6 +33,17 @@ public record Axis(double scale, List<Span> spans) {
         spans = List.copyOf(spans);
     }
 
+    /** As {@link Axes#same}. */
+    public boolean same(Axis other) {
+        boolean same = scale == other.scale && spans.size() == other.spans.size();
+        for (int i = 0; same && i < spans.size(); i++) {
+            Span one = spans.get(i);
+            Span its = other.spans.get(i);
+            same = one.from == its.from && one.to == its.to && one.zero == its.zero;
+        }
+        return same;
+    }
+
     /** All in one. */
     static Axis whole(double scale) {
         return new Axis(scale, List.of(new Span(-FAR, FAR, 0)));

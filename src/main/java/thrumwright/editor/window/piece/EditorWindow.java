@@ -132,6 +132,7 @@ public final class EditorWindow implements MainWindow, PieceWindow {
         right.setName("formsAndShelf");
         right.add(forms.component());
         board = new Board(canvas, labels);
+        board.bare();
         parts = new Parts(new Geometry(place.settings()), board, views.component(), right);
         frame.setJMenuBar(menus.bar());
         frame.add(menus.tools(), BorderLayout.NORTH);
@@ -148,6 +149,8 @@ public final class EditorWindow implements MainWindow, PieceWindow {
     /** All that is still to be made of a window that is laid out, in steps that none takes long; each once, in this order. */
     public List<Runnable> rest() {
         return List.of(
+                () -> board.annotate(),
+                () -> board.list(),
                 forms::build,
                 this::buildShelf,
                 this::addCommands,
