@@ -138,13 +138,19 @@ final class BlockForm {
         JCheckBox box = new JCheckBox(desk.texts().say("field.block.repeat"));
         box.setName("field.block.repeat");
         box.setToolTipText(desk.texts().say("field.block.repeat.tip"));
-        box.addActionListener(event ->
-                desk.session().edit(desk.edits().leaveOut(desk.session().piece(), id, !box.isSelected())));
+        box.addActionListener(event -> leaveOut(!box.isSelected()));
         Field follow = () -> box.setSelected(desk.session().shown().top() instanceof Top.FollowsStart top
                 && !top.leftOut().contains(id));
         follow.refresh();
         panel.add(box, "span 2");
         panel.follow(follow);
+    }
+
+    /** Nothing where the block is gone: its fields are still seen then, until others are there. */
+    private void leaveOut(boolean out) {
+        if (desk.session().piece().start().block(id).isPresent()) {
+            desk.session().edit(desk.edits().leaveOut(desk.session().piece(), id, out));
+        }
     }
 
     /** Whose fields these are: the block's name and where it is, counted from the lowest. */
@@ -179,8 +185,7 @@ final class BlockForm {
         there.addActionListener(event -> desk.session().select(Selection.of(Place.START, id)));
         JButton out = new JButton(desk.texts().say("block.follows.out"));
         out.setName("leaveOut");
-        out.addActionListener(event ->
-                desk.session().edit(desk.edits().leaveOut(desk.session().piece(), id, true)));
+        out.addActionListener(event -> leaveOut(true));
         JButton own = new JButton(desk.texts().say("field.top.own"));
         own.setName("topOnItsOwn");
         own.addActionListener(event -> desk.session().edit(desk.edits().topOnItsOwn()));

@@ -2,8 +2,10 @@ package thrumwright.editor.form;
 
 import java.awt.Component;
 import java.awt.KeyboardFocusManager;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import javax.swing.JComponent;
 import javax.swing.JScrollPane;
 import javax.swing.SwingUtilities;
@@ -46,8 +48,7 @@ final class BlockTab {
             coming.get().panel().fields().refresh();
             return;
         }
-        coming.ifPresent(now -> now.making().drop());
-        coming = Optional.empty();
+        giveUp();
         if (shown.filter(now -> now.whose().equals(wanted)).isPresent()) {
             shown.get().fields().refresh();
         } else {
@@ -73,9 +74,24 @@ final class BlockTab {
         }
         Filling filling = BlockForm.of(desk);
         Panel panel = new Panel(filling.panel(), wanted);
-        List<Runnable> parts = filling.parts(scroll);
-        parts.add(() -> bring(panel));
+        List<Runnable> parts = new ArrayList<>();
+        filling.parts(scroll).forEach(part -> parts.add(() -> whileWanted(panel, part)));
+        parts.add(() -> whileWanted(panel, () -> bring(panel)));
         coming = Optional.of(new Coming(panel, OneByOne.begin(parts)));
+    }
+
+    /** Behind another tab nobody says that a block has gone: its fields can't be made any more then, and are nobody's loss. */
+    private void whileWanted(Panel panel, Runnable part) {
+        if (panel.whose().equals(wanted())) {
+            part.run();
+        } else {
+            giveUp();
+        }
+    }
+
+    private void giveUp() {
+        coming.ifPresent(now -> now.making().drop());
+        coming = Optional.empty();
     }
 
     private void bring(Panel panel) {
@@ -97,13 +113,11 @@ final class BlockTab {
     /** Gives the keyboard to a field of that name; else to whatever comes first, so that it stays in the form. */
     void focus(String name) {
         coming.ifPresent(now -> now.making().finish());
-        for (Component component : shown.orElseThrow().fields().getComponents()) {
-            if (name.equals(component.getName())) {
-                component.requestFocusInWindow();
-                return;
-            }
-        }
-        scroll.getParent().requestFocusInWindow();
+        shown.flatMap(now -> Stream.of(now.fields().getComponents())
+                        .filter(field -> name.equals(field.getName()))
+                        .findFirst())
+                .orElseGet(scroll::getParent)
+                .requestFocusInWindow();
     }
 
     void takeOver() {

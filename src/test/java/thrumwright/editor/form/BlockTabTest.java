@@ -123,6 +123,31 @@ class BlockTabTest {
         assertThat(text(event(this::seen), "field.block.label")).contains("another name");
     }
 
+    /** Behind another tab nobody says so. */
+    @Test
+    void fieldsOfABlockThatGoesWhileTheyAreMadeAreGivenUp() throws Exception {
+        event(() -> {
+            show(blocks.get(0));
+            return null;
+        });
+        FieldPanel before = event(this::seen);
+        event(() -> {
+            show(blocks.get(1));
+            session.edit(Edit.of(
+                    "out",
+                    piece -> piece.withStart(
+                            piece.start().without(List.of(blocks.get(1).id())))));
+            return null;
+        });
+
+        assertThat(event(this::seen)).isSameAs(before);
+        event(() -> {
+            show(blocks.get(2));
+            return null;
+        });
+        assertThat(event(this::seen)).isNotSameAs(before);
+    }
+
     @Test
     void whatIsTypedMeanwhileIsTaken() throws Exception {
         event(() -> {
