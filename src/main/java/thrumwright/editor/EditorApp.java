@@ -64,12 +64,7 @@ public final class EditorApp {
     private static void open(FirstPiece wanted, Workroom room, Unexpected unexpected) {
         unexpected.toldIn(room);
         FirstPiece.First first = wanted.in(room);
-        EventQueue.invokeLater(() -> begin(room, first));
-    }
-
-    private static void begin(Workroom room, FirstPiece.First first) {
-        EditorWindow window = room.begin(first.work());
-        new Opening(window, () -> whole(room, window, first)).begin();
+        new Opening(room, first.work(), window -> whole(room, window, first)).begin();
     }
 
     private static void whole(Workroom room, EditorWindow window, FirstPiece.First first) {

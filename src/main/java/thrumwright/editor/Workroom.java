@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import javax.swing.JFrame;
 import thrumwright.editor.edit.Session;
 import thrumwright.editor.files.ReadClass;
 import thrumwright.editor.library.Library;
@@ -118,7 +119,12 @@ final class Workroom implements OtherWindows {
 
     /** The window of a piece, still to be finished. */
     EditorWindow begin(ToOpen work) {
-        EditorWindow window = new EditorWindow(place, this, work.session());
+        return begin(work, new JFrame());
+    }
+
+    /** @param frame bare as yet */
+    EditorWindow begin(ToOpen work, JFrame frame) {
+        EditorWindow window = new EditorWindow(place, this, work.session(), frame);
         windows.add(window);
         return window;
     }

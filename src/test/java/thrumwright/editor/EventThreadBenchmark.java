@@ -79,10 +79,11 @@ public class EventThreadBenchmark {
                 Optional.empty(),
                 Optional.empty());
         CountDownLatch whole = new CountDownLatch(1);
-        EventQueue.invokeLater(() -> {
-            editor = room.begin(work);
-            new Opening(editor, whole::countDown).begin();
+        Opening opening = new Opening(room, work, window -> {
+            editor = window;
+            whole.countDown();
         });
+        opening.begin();
         whole.await();
         EventQueue.invokeAndWait(this::find);
     }

@@ -70,7 +70,7 @@ class StartIT {
         onEventThread(() -> {
             Workroom room = Rooms.with(settings);
             editor = room.begin(Workroom.demo());
-            editor.layOut();
+            editor.outline().forEach(Runnable::run);
             editor.show(() -> {
                 seen.add(seen());
                 editor.rest().forEach(Runnable::run);

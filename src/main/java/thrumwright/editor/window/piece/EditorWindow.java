@@ -8,8 +8,6 @@ import java.awt.event.WindowEvent;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
-import javax.swing.Action;
 import javax.swing.BorderFactory;
 import javax.swing.JFrame;
 import javax.swing.JLabel;
@@ -58,7 +56,7 @@ public final class EditorWindow implements MainWindow, PieceWindow {
     private final Session session;
     private final Texts texts;
     private final Desk desk;
-    private final JFrame frame = new JFrame();
+    private final JFrame frame;
     private final MessageBar messages;
     private final PieceCanvas canvas;
     private final LabelColumn labels;
@@ -70,6 +68,7 @@ public final class EditorWindow implements MainWindow, PieceWindow {
     private final StructureWork structures;
     private final AmountEntry amount;
     private final ClipboardWork clipboard;
+    private final HistoryWork history;
     private final ViewTabs views;
     private final SideWindows beside;
     private final FileDrop drop;
@@ -80,7 +79,9 @@ public final class EditorWindow implements MainWindow, PieceWindow {
     private BlockShelf shelf;
     private Parts parts;
 
-    public EditorWindow(Workplace place, OtherWindows windows, Session session) {
+    /** @param frame bare as yet */
+    public EditorWindow(Workplace place, OtherWindows windows, Session session, JFrame frame) {
+        this.frame = frame;
         this.place = place;
         this.windows = windows;
         this.session = session;
@@ -98,6 +99,7 @@ public final class EditorWindow implements MainWindow, PieceWindow {
         this.structures = new StructureWork(session, edits, place, beside, this::questions, files::begin, frame);
         this.blocks = new BlockWork(session, edits, canvas, this::edit);
         this.clipboard = new ClipboardWork(session, edits, texts, beside, this::edit);
+        this.history = new HistoryWork(session, commands, texts);
         labels.whenDesignAsked(forms::takeDesign);
         canvas.setGestures(new Gesturing(desk.edits(), this::takeOver, amount::open));
         this.drop = new FileDrop(this::open);
@@ -116,23 +118,32 @@ public final class EditorWindow implements MainWindow, PieceWindow {
 
     /** Puts everything in its place; once, before the window is shown. */
     public void build() {
-        layOut();
+        outline().forEach(Runnable::run);
         rest().forEach(Runnable::run);
     }
 
     /**
-     * Lays the piece and the window's parts out, in the sizes that they will have; once, before the window is shown. So the piece
-     * can be seen before there was time for all that stands around it.
+     * Lays the piece and the window's parts out, in the sizes that they will have, before the window is shown; in steps that none takes
+     * long, each once and in this order. So the piece can be seen before there was time for all that stands around it.
      */
-    public void layOut() {
+    public List<Runnable> outline() {
+        return List.of(this::begin, () -> views.layOut(desk.edits(), canvas), this::place, this::layOut);
+    }
+
+    private void begin() {
         size();
         frame.setName("editor");
         menus.layOut();
-        views.layOut(desk.edits(), canvas);
+    }
+
+    private void place() {
         right.setName("formsAndShelf");
         right.add(forms.component());
         board = new Board(canvas, labels);
         board.bare();
+    }
+
+    private void layOut() {
         parts = new Parts(new Geometry(place.settings()), board, views.component(), right);
         frame.setJMenuBar(menus.bar());
         frame.add(menus.tools(), BorderLayout.NORTH);
@@ -217,12 +228,7 @@ public final class EditorWindow implements MainWindow, PieceWindow {
         parts.addTo(commands);
         views.addCommands(parts::open);
         beside.addTo(commands, frame, windows::count);
-        addHistory();
-    }
-
-    private void addHistory() {
-        commands.add("undo", session::undo, () -> session.history().undoName().isPresent());
-        commands.add("redo", session::redo, () -> session.history().redoName().isPresent());
+        history.add();
     }
 
     private void toShelf() {
@@ -258,7 +264,7 @@ public final class EditorWindow implements MainWindow, PieceWindow {
         status.setText(Summary.of(session.plan(), texts));
         status.setToolTipText(status.getText());
         commands.refresh();
-        undoNames();
+        history.name();
         if (change == Change.SELECTION) {
             bringSelected();
         }
@@ -272,15 +278,6 @@ public final class EditorWindow implements MainWindow, PieceWindow {
         forms.bringBlock();
         Selection selection = session.selection();
         selection.lead().ifPresent(id -> canvas.reveal(selection.place(), id));
-    }
-
-    private void undoNames() {
-        name("undo", session.history().undoName().map(what -> texts.say("undo.of", Map.of("what", what))));
-        name("redo", session.history().redoName().map(what -> texts.say("redo.of", Map.of("what", what))));
-    }
-
-    private void name(String id, Optional<String> text) {
-        commands.get(id).putValue(Action.SHORT_DESCRIPTION, text.orElse(texts.say(id + ".nothing")));
     }
 
     private void size() {
