@@ -7,6 +7,7 @@ import java.util.Deque;
 import java.util.List;
 import java.util.function.Consumer;
 import javax.swing.JFrame;
+import thrumwright.editor.canvas.PieceCanvas;
 import thrumwright.editor.look.OneByOne;
 import thrumwright.editor.window.piece.EditorWindow;
 
@@ -20,6 +21,7 @@ final class Opening {
     private final Consumer<EditorWindow> whole;
     private final Deque<Runnable> rest = new ArrayDeque<>();
     private JFrame frame;
+    private PieceCanvas canvas;
 
     /** @param whole given the window when all of it is there */
     Opening(Workroom room, Workroom.ToOpen work, Consumer<EditorWindow> whole) {
@@ -29,11 +31,11 @@ final class Opening {
     }
 
     void begin() {
-        OneByOne.begin(List.of(() -> frame = new JFrame(), this::make));
+        OneByOne.begin(List.of(() -> frame = new JFrame(), () -> canvas = room.canvas(work), this::make));
     }
 
     private void make() {
-        EditorWindow window = room.begin(work, frame);
+        EditorWindow window = room.begin(work, frame, canvas);
         rest.addAll(window.rest());
         rest.add(() -> whole.accept(window));
         List<Runnable> parts = new ArrayList<>(window.outline());

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import javax.swing.JFrame;
+import thrumwright.editor.canvas.PieceCanvas;
 import thrumwright.editor.edit.Session;
 import thrumwright.editor.files.ReadClass;
 import thrumwright.editor.library.Library;
@@ -119,12 +120,17 @@ final class Workroom implements OtherWindows {
 
     /** The window of a piece, still to be finished. */
     EditorWindow begin(ToOpen work) {
-        return begin(work, new JFrame());
+        return begin(work, new JFrame(), canvas(work));
+    }
+
+    /** What shows the piece in its window. */
+    PieceCanvas canvas(ToOpen work) {
+        return new PieceCanvas(work.session(), place.texts(), place.theme().palette());
     }
 
     /** @param frame bare as yet */
-    EditorWindow begin(ToOpen work, JFrame frame) {
-        EditorWindow window = new EditorWindow(place, this, work.session(), frame);
+    EditorWindow begin(ToOpen work, JFrame frame, PieceCanvas canvas) {
+        EditorWindow window = new EditorWindow(place, this, work.session(), frame, canvas);
         windows.add(window);
         return window;
     }

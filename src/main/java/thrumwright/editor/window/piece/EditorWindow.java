@@ -79,9 +79,13 @@ public final class EditorWindow implements MainWindow, PieceWindow {
     private BlockShelf shelf;
     private Parts parts;
 
-    /** @param frame bare as yet */
-    public EditorWindow(Workplace place, OtherWindows windows, Session session, JFrame frame) {
+    /**
+     * @param frame bare as yet
+     * @param canvas of the session's piece
+     */
+    public EditorWindow(Workplace place, OtherWindows windows, Session session, JFrame frame, PieceCanvas canvas) {
         this.frame = frame;
+        this.canvas = canvas;
         this.place = place;
         this.windows = windows;
         this.session = session;
@@ -90,7 +94,6 @@ public final class EditorWindow implements MainWindow, PieceWindow {
         this.desk = new Desk(session, edits, texts, place.cupboard()::stash);
         this.messages = new MessageBar(texts, frame.getRootPane());
         this.beside = new SideWindows(this, messages, windows.help());
-        this.canvas = new PieceCanvas(session, texts, place.theme().palette());
         this.labels = new LabelColumn(canvas);
         this.forms = new FormTabs(desk);
         this.commands = new Commands(new CommandTexts(texts.locale(), Commands.menuKey()), Icons::of, this::takeOver);
@@ -127,13 +130,7 @@ public final class EditorWindow implements MainWindow, PieceWindow {
      * long, each once and in this order. So the piece can be seen before there was time for all that stands around it.
      */
     public List<Runnable> outline() {
-        return List.of(this::begin, () -> views.layOut(desk.edits(), canvas), this::place, this::layOut);
-    }
-
-    private void begin() {
-        size();
-        frame.setName("editor");
-        menus.layOut();
+        return List.of(this::size, menus::layOut, () -> views.layOut(desk.edits(), canvas), this::place, this::layOut);
     }
 
     private void place() {
@@ -281,6 +278,7 @@ public final class EditorWindow implements MainWindow, PieceWindow {
     }
 
     private void size() {
+        frame.setName("editor");
         Geometry.least(frame, 683, 384);
         new Geometry(place.settings()).restore(frame, windows.count() - 1);
         // the board takes what it is given and asks for nothing of its own
