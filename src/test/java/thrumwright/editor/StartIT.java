@@ -7,12 +7,14 @@ import static thrumwright.testing.WindowTest.waitFor;
 import java.awt.Component;
 import java.awt.Container;
 import java.awt.Rectangle;
+import java.awt.image.BufferedImage;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import javax.swing.JFrame;
 import javax.swing.SwingUtilities;
@@ -51,10 +53,19 @@ class StartIT {
                 SwingUtilities.convertRectangle(canvas, canvas.getVisibleRect(), editor.frame()),
                 canvas.scale(),
                 labels.getBounds(),
-                labels.isVisible(),
+                says(labels),
                 editor.frame().getJMenuBar().getMenu(0).getItemCount(),
                 ((Container) named(editor.frame(), "tools").orElseThrow()).getComponentCount(),
                 named(editor.frame(), "wares").isPresent());
+    }
+
+    /** Whether there is more to be seen of it than its ground. */
+    private static boolean says(Component component) {
+        BufferedImage image =
+                new BufferedImage(component.getWidth(), component.getHeight(), BufferedImage.TYPE_INT_RGB);
+        component.paint(image.getGraphics());
+        int[] colours = image.getRGB(0, 0, image.getWidth(), image.getHeight(), null, 0, image.getWidth());
+        return IntStream.of(colours).distinct().count() > 1;
     }
 
     /** A robot would wait for the event from which this is asked. */

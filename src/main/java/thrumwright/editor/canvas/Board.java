@@ -62,7 +62,7 @@ public final class Board extends JPanel {
     /** Shows no more than the cloth for a while; all else keeps its room. */
     public void bare() {
         canvas.setAnnotated(false);
-        labels.setVisible(false);
+        labels.setListed(false);
     }
 
     /** Shows rules, notes and marks again. */
@@ -72,7 +72,7 @@ public final class Board extends JPanel {
 
     /** Shows the list of the blocks again. */
     public void list() {
-        labels.setVisible(true);
+        labels.setListed(true);
     }
 
     /** @param once run when it has been painted for the first time, if it ever is */
