@@ -3,8 +3,6 @@ package thrumwright.editor;
 import java.awt.EventQueue;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayDeque;
-import java.util.Deque;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -66,29 +64,7 @@ public final class EditorApp {
     private static void open(FirstPiece wanted, Workroom room, Unexpected unexpected) {
         unexpected.toldIn(room);
         FirstPiece.First first = wanted.in(room);
-        EventQueue.invokeLater(() -> begin(room, first));
-    }
-
-    /**
-     * By one event after the other, as each takes a while: the window is made, laid out and shown, and only when the piece has been
-     * painted come the parts around it.
-     */
-    private static void begin(Workroom room, FirstPiece.First first) {
-        EditorWindow window = room.begin(first.work());
-        Deque<Runnable> rest = new ArrayDeque<>(window.rest());
-        rest.add(() -> whole(room, window, first));
-        EventQueue.invokeLater(() -> {
-            window.layOut();
-            EventQueue.invokeLater(() -> window.show(() -> next(rest)));
-        });
-    }
-
-    /** What a step leaves to be done, such as painting, comes before the next. */
-    private static void next(Deque<Runnable> steps) {
-        steps.remove().run();
-        if (!steps.isEmpty()) {
-            EventQueue.invokeLater(() -> next(steps));
-        }
+        new Opening(room, first.work(), window -> whole(room, window, first)).begin();
     }
 
     private static void whole(Workroom room, EditorWindow window, FirstPiece.First first) {

@@ -6,7 +6,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import javax.swing.JFrame;
 import thrumwright.drawing.piece.PiecePicture;
+import thrumwright.editor.canvas.PieceCanvas;
 import thrumwright.editor.edit.Session;
 import thrumwright.editor.files.ReadClass;
 import thrumwright.editor.library.Library;
@@ -120,7 +122,18 @@ final class Workroom implements OtherWindows {
 
     /** The window of a piece, still to be finished. */
     EditorWindow begin(ToOpen work) {
-        EditorWindow window = new EditorWindow(place, this, work.session(), work.picture());
+        return begin(work, new JFrame(), canvas(work));
+    }
+
+    /** What shows the piece in its window. */
+    PieceCanvas canvas(ToOpen work) {
+        return new PieceCanvas(
+                work.session(), work.picture(), place.texts(), place.theme().palette());
+    }
+
+    /** @param frame bare as yet */
+    EditorWindow begin(ToOpen work, JFrame frame, PieceCanvas canvas) {
+        EditorWindow window = new EditorWindow(place, this, work.session(), frame, canvas);
         windows.add(window);
         return window;
     }

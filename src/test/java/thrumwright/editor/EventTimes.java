@@ -42,12 +42,13 @@ final class EventTimes extends EventQueue {
 
     @Override
     protected void dispatchEvent(AWTEvent event) {
-        String what = doing;
         long ownFrom = threads.getCurrentThreadCpuTime();
         long from = System.nanoTime();
         super.dispatchEvent(event);
         double clock = (System.nanoTime() - from) / 1e6;
         double own = (threads.getCurrentThreadCpuTime() - ownFrom) / 1e6;
+        // asked afterwards: the event itself may have said what it does
+        String what = doing;
         synchronized (longest) {
             longest.computeIfAbsent(what, Longest::new).add(clock, own);
         }

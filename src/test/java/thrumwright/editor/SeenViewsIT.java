@@ -11,6 +11,7 @@ import java.util.Optional;
 import java.util.TreeMap;
 import java.util.function.UnaryOperator;
 import javax.swing.AbstractButton;
+import javax.swing.CellRendererPane;
 import javax.swing.JComboBox;
 import javax.swing.JLabel;
 import javax.swing.JTabbedPane;
@@ -89,22 +90,32 @@ class SeenViewsIT {
 
     /** All that each view and each form says while it is seen; the history is another in every window. */
     private static Map<String, List<String>> said(EditorWindow editor) {
-        return GuiActionRunner.execute(() -> {
-            Map<String, List<String>> said = new TreeMap<>();
-            for (String name : List.of("forms", "views")) {
-                JTabbedPane tabs = (JTabbedPane) named(editor.frame(), name).orElseThrow();
-                for (int i = tabs.getTabCount() - (name.equals("views") ? 2 : 1); i >= 0; i--) {
-                    tabs.setSelectedIndex(i);
-                    List<String> words = new ArrayList<>();
-                    collect(tabs.getComponentAt(i), words);
-                    said.put(name + i, words);
-                }
+        Map<String, List<String>> said = new TreeMap<>();
+        for (String name : List.of("forms", "views")) {
+            JTabbedPane tabs = GuiActionRunner.execute(
+                    () -> (JTabbedPane) named(editor.frame(), name).orElseThrow());
+            int count = GuiActionRunner.execute(tabs::getTabCount);
+            for (int i = count - (name.equals("views") ? 2 : 1); i >= 0; i--) {
+                int tab = i;
+                GuiActionRunner.execute(() -> tabs.setSelectedIndex(tab));
+                // by another event: what is first seen is made in parts
+                said.put(name + tab, GuiActionRunner.execute(() -> words(tabs.getComponentAt(tab))));
             }
-            return said;
-        });
+        }
+        return said;
+    }
+
+    private static List<String> words(Component component) {
+        List<String> words = new ArrayList<>();
+        collect(component, words);
+        return words;
     }
 
     private static void collect(Component component, List<String> into) {
+        if (component instanceof CellRendererPane) {
+            // whatever was painted last
+            return;
+        }
         if (component instanceof JTextComponent text) {
             into.add(text.getText());
         } else if (component instanceof JLabel label) {

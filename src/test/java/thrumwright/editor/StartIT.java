@@ -7,12 +7,14 @@ import static thrumwright.testing.WindowTest.waitFor;
 import java.awt.Component;
 import java.awt.Container;
 import java.awt.Rectangle;
+import java.awt.image.BufferedImage;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import javax.swing.JFrame;
 import javax.swing.SwingUtilities;
@@ -41,16 +43,29 @@ class StartIT {
     private final List<Seen> seen = new ArrayList<>();
 
     /** What there is of a window. */
-    private record Seen(Rectangle picture, double scale, int menus, int buttons, boolean shelf) {}
+    private record Seen(
+            Rectangle picture, double scale, Rectangle list, boolean listed, int menus, int buttons, boolean shelf) {}
 
     private Seen seen() {
         PieceCanvas canvas = (PieceCanvas) named(editor.frame(), "canvas").orElseThrow();
+        Component labels = named(editor.frame(), "labels").orElseThrow();
         return new Seen(
                 SwingUtilities.convertRectangle(canvas, canvas.getVisibleRect(), editor.frame()),
                 canvas.scale(),
+                labels.getBounds(),
+                says(labels),
                 editor.frame().getJMenuBar().getMenu(0).getItemCount(),
                 ((Container) named(editor.frame(), "tools").orElseThrow()).getComponentCount(),
                 named(editor.frame(), "wares").isPresent());
+    }
+
+    /** Whether there is more to be seen of it than its ground. */
+    private static boolean says(Component component) {
+        BufferedImage image =
+                new BufferedImage(component.getWidth(), component.getHeight(), BufferedImage.TYPE_INT_RGB);
+        component.paint(image.getGraphics());
+        int[] colours = image.getRGB(0, 0, image.getWidth(), image.getHeight(), null, 0, image.getWidth());
+        return IntStream.of(colours).distinct().count() > 1;
     }
 
     /** A robot would wait for the event from which this is asked. */
@@ -66,7 +81,7 @@ class StartIT {
         onEventThread(() -> {
             Workroom room = Rooms.with(settings);
             editor = room.begin(Workroom.demo());
-            editor.layOut();
+            editor.outline().forEach(Runnable::run);
             editor.show(() -> {
                 seen.add(seen());
                 editor.rest().forEach(Runnable::run);
@@ -103,10 +118,13 @@ class StartIT {
         assertThat(first.menus()).isZero();
         assertThat(first.buttons()).isZero();
         assertThat(first.shelf()).isFalse();
+        assertThat(first.listed()).isFalse();
         assertThat(first.scale()).isGreaterThan(0);
         assertThat(whole.menus()).isGreaterThan(5);
         assertThat(whole.buttons()).isGreaterThan(15);
         assertThat(whole.shelf()).isTrue();
+        assertThat(whole.listed()).isTrue();
+        assertThat(whole.list()).isEqualTo(first.list());
         assertThat(whole.picture()).isEqualTo(first.picture());
         assertThat(whole.scale()).isEqualTo(first.scale());
     }

@@ -14,12 +14,14 @@ import javax.swing.JViewport;
 public final class Board extends JPanel {
     private static final long serialVersionUID = 1L;
 
+    private final PieceCanvas canvas;
     private final LabelColumn labels;
     private final JScrollPane list;
     private transient Runnable painted = () -> {};
 
     public Board(PieceCanvas canvas, LabelColumn labels) {
         super(new BorderLayout());
+        this.canvas = canvas;
         this.labels = labels;
         setName("board");
         JScrollPane picture = scrolled(canvas);
@@ -55,6 +57,22 @@ public final class Board extends JPanel {
         super.doLayout();
         list.validate();
         super.doLayout();
+    }
+
+    /** Shows no more than the cloth for a while; all else keeps its room. */
+    public void bare() {
+        canvas.setAnnotated(false);
+        labels.setListed(false);
+    }
+
+    /** Shows rules, notes and marks again. */
+    public void annotate() {
+        canvas.setAnnotated(true);
+    }
+
+    /** Shows the list of the blocks again. */
+    public void list() {
+        labels.setListed(true);
     }
 
     /** @param once run when it has been painted for the first time, if it ever is */

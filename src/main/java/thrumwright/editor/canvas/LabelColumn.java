@@ -39,6 +39,8 @@ public final class LabelColumn extends ScrolledComponent {
     /** What the list shares with the picture, pixels. */
     private int room = Integer.MAX_VALUE;
 
+    private boolean listed = true;
+
     public LabelColumn(PieceCanvas canvas) {
         this.canvas = canvas;
         setName("labels");
@@ -105,6 +107,12 @@ public final class LabelColumn extends ScrolledComponent {
     @Override
     public String getToolTipText(MouseEvent event) {
         return list.hidden(event.getY()).orElse(null);
+    }
+
+    /** @param listed not for as long as its ground alone is to be seen before there was time for more */
+    void setListed(boolean listed) {
+        this.listed = listed;
+        repaint();
     }
 
     /** @param width of all that the list shares with the picture, pixels */
@@ -222,11 +230,13 @@ public final class LabelColumn extends ScrolledComponent {
     protected void paintComponent(Graphics graphics) {
         Graphics2D g = (Graphics2D) graphics.create();
         Ground.fill(g, this, canvas.palette().paper());
-        new LabelPainter(g, list, canvas.session().selection(), sighting())
-                .paint(
-                        canvas.palette().faint(),
-                        getWidth(),
-                        canvas.session().shown().topFollows());
+        if (listed) {
+            new LabelPainter(g, list, canvas.session().selection(), sighting())
+                    .paint(
+                            canvas.palette().faint(),
+                            getWidth(),
+                            canvas.session().shown().topFollows());
+        }
         g.dispose();
     }
 }

@@ -116,6 +116,12 @@ public final class PieceCanvas extends ScrolledComponent implements Surface {
         repaint();
     }
 
+    /** @param annotated not for as long as the cloth is to be seen before there was time for rules, notes and marks */
+    void setAnnotated(boolean annotated) {
+        painter.setAnnotated(annotated);
+        repaint();
+    }
+
     public Palette palette() {
         return palette;
     }

@@ -25,7 +25,7 @@ record BlockFields(Desk desk, FieldPanel panel, Place place, String id) {
         return desk.session().piece().habits().units();
     }
 
-    /** @param kind while the block is of that sort; else its fields show nothing */
+    /** @param kind while the block is of that sort, and no reflection of another; else its fields show nothing and change nothing */
     <B extends Block> FieldPanel.Section<B> section(Class<B> kind) {
         String name = desk.session()
                 .shown()
@@ -35,8 +35,12 @@ record BlockFields(Desk desk, FieldPanel panel, Place place, String id) {
         return panel.about(new Subject<B>(
                 place + "/" + id,
                 name,
-                piece -> piece.block(place, id).filter(kind::isInstance).map(kind::cast),
+                piece -> own(piece).filter(kind::isInstance).map(kind::cast),
                 (piece, other) -> desk.edits().replaced(piece, place, other)));
+    }
+
+    private Optional<Block> own(Piece piece) {
+        return piece.block(place, id).filter(block -> place == Place.START || !piece.topFollows());
     }
 
     /** What is recommended for the hem of this block's end. */

@@ -12,7 +12,6 @@ import thrumwright.block.Block;
 import thrumwright.block.OwnWords;
 import thrumwright.editor.edit.Amounts;
 import thrumwright.editor.edit.Selection;
-import thrumwright.editor.text.Texts;
 import thrumwright.piece.Place;
 import thrumwright.piece.Top;
 import thrumwright.sheet.OwnWording;
@@ -35,26 +34,28 @@ final class BlockForm {
     }
 
     /** For the block that leads the selection; the piece at a glance where there is none. */
-    static FieldPanel panel(Desk desk) {
+    static Filling of(Desk desk) {
         Selection selection = desk.session().selection();
         Optional<Block> lead = selection.leadIn(desk.session().shown());
-        if (lead.isEmpty()) {
-            return new GlanceForm(desk).panel();
-        }
-        BlockForm form = new BlockForm(desk, selection.place(), lead.get());
-        form.build(lead.get());
-        return form.panel;
+        return lead.map(block -> new BlockForm(desk, selection.place(), block).filling(block))
+                .orElseGet(() -> new GlanceForm(desk).filling());
     }
 
-    private void build(Block block) {
-        Texts texts = desk.texts();
-        panel.heading(this::whose);
+    private Filling filling(Block block) {
+        Filling filling = new Filling(panel);
         if (place == Place.TOP && desk.session().piece().topFollows()) {
-            following();
-            measured(block);
-            return;
+            return filling.then(this::following).then(() -> measured(block));
         }
         FieldPanel.Section<Block> section = fields.section(Block.class);
+        return filling.then(() -> named(section, block))
+                .then(() -> block.of(new KindFields(fields)))
+                .then(() -> words(section))
+                .then(() -> measured(block));
+    }
+
+    /** Its name, what it is and how much of it. */
+    private void named(FieldPanel.Section<Block> section, Block block) {
+        panel.heading(this::whose);
         section.text(
                 "block.label",
                 part -> part.tag().label(),
@@ -68,14 +69,6 @@ final class BlockForm {
                     Amounts::text,
                     (part, typed) -> Amounts.with(part, typed, desk.session().piece(), place));
         }
-        block.of(new KindFields(fields));
-        if (place == Place.START && desk.session().piece().topFollows()) {
-            repeatAtTop();
-        }
-        panel.heading("heading.comes-to");
-        panel.prose(() -> BlockFacts.of(desk.session().plan(), place, id, texts));
-        words(section);
-        measured(block);
     }
 
     /** Of what is worked on the loom. */
@@ -88,8 +81,22 @@ final class BlockForm {
         }
     }
 
-    /** The weaver's own wording of the step, and under it how it will stand on the sheet. */
+    /** What it comes to, and how its step is said. */
     private void words(FieldPanel.Section<Block> section) {
+        if (place == Place.START && desk.session().piece().topFollows()) {
+            repeatAtTop();
+        }
+        comesTo();
+        wording(section);
+    }
+
+    private void comesTo() {
+        panel.heading("heading.comes-to");
+        panel.prose(() -> BlockFacts.of(desk.session().plan(), place, id, desk.texts()));
+    }
+
+    /** The weaver's own wording of the step, and under it how it will stand on the sheet. */
+    private void wording(FieldPanel.Section<Block> section) {
         panel.heading("heading.words");
         JTextArea wording = section.lines(
                 "block.words",
@@ -131,13 +138,19 @@ final class BlockForm {
         JCheckBox box = new JCheckBox(desk.texts().say("field.block.repeat"));
         box.setName("field.block.repeat");
         box.setToolTipText(desk.texts().say("field.block.repeat.tip"));
-        box.addActionListener(event ->
-                desk.session().edit(desk.edits().leaveOut(desk.session().piece(), id, !box.isSelected())));
+        box.addActionListener(event -> leaveOut(!box.isSelected()));
         Field follow = () -> box.setSelected(desk.session().shown().top() instanceof Top.FollowsStart top
                 && !top.leftOut().contains(id));
         follow.refresh();
         panel.add(box, "span 2");
         panel.follow(follow);
+    }
+
+    /** Nothing where the block is gone: its fields are still seen then, until others are there. */
+    private void leaveOut(boolean out) {
+        if (desk.session().piece().start().block(id).isPresent()) {
+            desk.session().edit(desk.edits().leaveOut(desk.session().piece(), id, out));
+        }
     }
 
     /** Whose fields these are: the block's name and where it is, counted from the lowest. */
@@ -158,6 +171,7 @@ final class BlockForm {
 
     /** A block of a top that follows the start can't be changed there. */
     private void following() {
+        panel.heading(this::whose);
         panel.prose(() -> desk.session()
                 .shown()
                 .block(place, id)
@@ -171,15 +185,13 @@ final class BlockForm {
         there.addActionListener(event -> desk.session().select(Selection.of(Place.START, id)));
         JButton out = new JButton(desk.texts().say("block.follows.out"));
         out.setName("leaveOut");
-        out.addActionListener(event ->
-                desk.session().edit(desk.edits().leaveOut(desk.session().piece(), id, true)));
+        out.addActionListener(event -> leaveOut(true));
         JButton own = new JButton(desk.texts().say("field.top.own"));
         own.setName("topOnItsOwn");
         own.addActionListener(event -> desk.session().edit(desk.edits().topOnItsOwn()));
         panel.wide(there);
         panel.wide(out);
         panel.wide(own);
-        panel.heading("heading.comes-to");
-        panel.prose(() -> BlockFacts.of(desk.session().plan(), place, id, desk.texts()));
+        comesTo();
     }
 }

@@ -1,38 +1,28 @@
 package thrumwright.editor.form;
 
-import java.awt.Component;
-import java.awt.KeyboardFocusManager;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.function.Supplier;
 import javax.swing.JComponent;
 import javax.swing.JScrollPane;
 import javax.swing.JTabbedPane;
 import javax.swing.KeyStroke;
-import javax.swing.SwingUtilities;
-import thrumwright.block.Block;
 import thrumwright.editor.edit.Change;
-import thrumwright.editor.edit.Selection;
 import thrumwright.editor.look.Column;
+import thrumwright.editor.look.OneByOne;
 import thrumwright.editor.look.WhenWanted;
-import thrumwright.piece.Place;
 
 /** All fields of a window: the selected block, the piece, the loom, the yarns, the habits. */
 public final class FormTabs {
     private final Desk desk;
     private final JTabbedPane tabs = new JTabbedPane();
-    private JScrollPane blockScroll;
+    private Optional<BlockTab> block = Optional.empty();
     /** All tabs but that of the block, in their order. */
     private final List<Tab> others = new ArrayList<>();
 
     private boolean blockOutdated;
-    private Optional<BlockPanel> block = Optional.empty();
-
-    private record BlockPanel(FieldPanel panel, Shown shown) {}
-
-    /** Which fields the block panel has at present. */
-    private record Shown(Place place, Optional<String> id, Optional<Class<?>> kind, boolean follows) {}
 
     public FormTabs(Desk desk) {
         this.desk = desk;
@@ -44,13 +34,14 @@ public final class FormTabs {
     public void build() {
         PieceForm forms = new PieceForm(desk);
         leaveKeys(tabs);
-        blockScroll = Column.scrolling(null);
-        tabs.addTab(desk.texts().say("tab.block"), blockScroll);
-        add("tab.piece", () -> Fields.of(forms.piecePanel()));
-        add("tab.loom", () -> Fields.of(forms.loomPanel()));
+        BlockTab own = new BlockTab(desk);
+        block = Optional.of(own);
+        tabs.addTab(desk.texts().say("tab.block"), own.component());
+        add("tab.piece", () -> Fields.of(forms.piece()));
+        add("tab.loom", () -> Fields.of(forms.loom()));
         add("tab.yarns", this::yarns);
-        add("tab.habits", () -> Fields.of(forms.habitsPanel()));
-        showBlock();
+        add("tab.habits", () -> Fields.of(forms.habits()));
+        own.show();
         tabs.addChangeListener(event -> refreshSeen());
         desk.session().listen(this::changed);
     }
@@ -66,13 +57,19 @@ public final class FormTabs {
         FieldPanel around = new FieldPanel(desk);
         around.setLayout(new java.awt.BorderLayout());
         around.add(yarns.panel());
-        return new Fields(around, yarns::refresh, yarns::takeOver);
+        return new Fields(around, scroll -> List.of(), yarns::refresh, yarns::takeOver);
     }
 
-    /** What a tab holds. */
-    private record Fields(JComponent component, Runnable refresh, Runnable takeOver) {
-        static Fields of(FieldPanel panel) {
-            return new Fields(panel, panel::refresh, panel::takeOver);
+    /**
+     * What a tab holds.
+     *
+     * @param parts what is still to be added to it, in this order, before it is shown in a scroll pane
+     */
+    private record Fields(
+            JComponent component, Function<JScrollPane, List<Runnable>> parts, Runnable refresh, Runnable takeOver) {
+        static Fields of(Filling filling) {
+            FieldPanel panel = filling.panel();
+            return new Fields(panel, filling::parts, panel::refresh, panel::takeOver);
         }
     }
 
@@ -89,7 +86,10 @@ public final class FormTabs {
 
         void seen() {
             if (made.made().isEmpty()) {
-                scroll.setViewportView(made.get(make).component());
+                Fields fields = made.get(make);
+                List<Runnable> parts = new ArrayList<>(fields.parts().apply(scroll));
+                parts.add(() -> scroll.setViewportView(fields.component()));
+                OneByOne.begin(parts);
             } else if (outdated) {
                 made.get(make).refresh().run();
             }
@@ -118,10 +118,10 @@ public final class FormTabs {
 
     /** Lets the weaver type the design's height. */
     public void takeDesign() {
-        if (block.isPresent()) {
+        block.ifPresent(own -> {
             bringBlock();
-            focus("field.glance.design.height");
-        }
+            own.focus("field.glance.design.height");
+        });
     }
 
     private void changed(Change change) {
@@ -142,50 +142,12 @@ public final class FormTabs {
             others.get(seen - 1).seen();
         } else if (blockOutdated) {
             blockOutdated = false;
-            showBlock();
+            block.ifPresent(BlockTab::show);
         }
-    }
-
-    /** Other fields only where another block is shown; else the same fields with what they say now. */
-    private void showBlock() {
-        Selection selection = desk.session().selection();
-        Optional<Block> lead = selection.leadIn(desk.session().shown());
-        Shown wanted = new Shown(
-                selection.place(),
-                lead.map(Block::id),
-                lead.map(Object::getClass),
-                desk.session().piece().topFollows());
-        if (block.filter(now -> now.shown().equals(wanted)).isPresent()) {
-            block.get().panel().refresh();
-            return;
-        }
-        block.ifPresent(now -> now.panel().takeOver());
-        Optional<String> focused = focusedField();
-        block = Optional.of(new BlockPanel(BlockForm.panel(desk), wanted));
-        blockScroll.setViewportView(block.get().panel());
-        focused.ifPresent(this::focus);
-    }
-
-    /** The field of the block that has the keyboard, by its name. */
-    private Optional<String> focusedField() {
-        Component owner = KeyboardFocusManager.getCurrentKeyboardFocusManager().getFocusOwner();
-        boolean here = owner != null && SwingUtilities.isDescendingFrom(owner, blockScroll);
-        return here ? Optional.of(String.valueOf(owner.getName())) : Optional.empty();
-    }
-
-    /** Gives the keyboard to a field of that name; else to whatever comes first, so that it stays in the form. */
-    private void focus(String name) {
-        for (Component component : block.orElseThrow().panel().getComponents()) {
-            if (name.equals(component.getName())) {
-                component.requestFocusInWindow();
-                return;
-            }
-        }
-        tabs.requestFocusInWindow();
     }
 
     private void takeOver() {
-        block.ifPresent(now -> now.panel().takeOver());
+        block.ifPresent(BlockTab::takeOver);
         others.forEach(Tab::takeOver);
     }
 }

@@ -12,19 +12,27 @@ import thrumwright.plan.Plan;
 
 /** The piece at a glance, for as long as no block is selected: what every new piece is asked, and what it comes to. */
 record GlanceForm(Desk desk) {
-    FieldPanel panel() {
+    Filling filling() {
         FieldPanel panel = new FieldPanel(desk, "glance.");
+        return new Filling(panel)
+                .then(() -> title(panel))
+                .then(() -> warp(panel))
+                .then(() -> design(panel))
+                .then(() -> rest(panel));
+    }
+
+    private static void title(FieldPanel panel) {
         panel.heading("heading.glance");
         panel.about(Subject.always("piece", piece -> piece, (piece, other) -> other))
                 .text("title", Piece::title, (Piece piece, String typed) -> piece.withTitle(typed.strip()));
-        warp(panel);
-        design(panel);
+    }
+
+    private void rest(FieldPanel panel) {
         panel.about(Subject.always("loom", Piece::loom, Piece::withLoom))
                 .length("loom.open", Loom::open, Loom::withOpen);
         panel.heading("heading.comes-to");
         panel.prose(this::comesTo);
         panel.prose(() -> desk.texts().say("block.none"));
-        return panel;
     }
 
     private void warp(FieldPanel panel) {

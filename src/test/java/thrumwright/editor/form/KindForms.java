@@ -29,7 +29,7 @@ public final class KindForms {
         Desk desk = new Desk(session, new Edits(texts.phrases(), texts.words()), texts);
         session.select(Selection.of(Place.START, block.id()));
         List<String> names = new ArrayList<>();
-        addNames(BlockForm.panel(desk), names);
+        addNames(BlockForm.of(desk).whole(), names);
         names.removeAll(List.of("block.label", "block.words", "block.repeat"));
         return names;
     }

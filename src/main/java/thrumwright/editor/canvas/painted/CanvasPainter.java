@@ -11,16 +11,24 @@ import thrumwright.editor.look.Smooth;
 /** Paints the canvas: the cloth first, then what is shown over it and beside it. */
 public final class CanvasPainter {
     private final ClothTiles cloth;
+    private boolean annotated = true;
 
     /** @param arrived told when more of the cloth has been painted */
     public CanvasPainter(Runnable arrived) {
         this.cloth = new ClothTiles(arrived);
     }
 
+    /** @param annotated not for as long as the cloth is to be seen before there was time for what is shown over and beside it */
+    public void setAnnotated(boolean annotated) {
+        this.annotated = annotated;
+    }
+
     /** Paints what there is of the cloth, and all else. */
     public void paint(Graphics2D g, Showing showing, GraphicsConfiguration screen) {
         tiles((Graphics2D) g.create(), showing, screen);
-        over(g, showing);
+        if (annotated) {
+            over(g, showing);
+        }
     }
 
     /** For a picture of the window, which can't wait for anything. */

@@ -8,14 +8,11 @@ import java.awt.event.WindowEvent;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
-import javax.swing.Action;
 import javax.swing.BorderFactory;
 import javax.swing.JFrame;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.UIManager;
-import thrumwright.drawing.piece.PiecePicture;
 import thrumwright.editor.canvas.AmountEntry;
 import thrumwright.editor.canvas.Board;
 import thrumwright.editor.canvas.LabelColumn;
@@ -59,7 +56,7 @@ public final class EditorWindow implements MainWindow, PieceWindow {
     private final Session session;
     private final Texts texts;
     private final Desk desk;
-    private final JFrame frame = new JFrame();
+    private final JFrame frame;
     private final MessageBar messages;
     private final PieceCanvas canvas;
     private final LabelColumn labels;
@@ -71,6 +68,7 @@ public final class EditorWindow implements MainWindow, PieceWindow {
     private final StructureWork structures;
     private final AmountEntry amount;
     private final ClipboardWork clipboard;
+    private final HistoryWork history;
     private final ViewTabs views;
     private final SideWindows beside;
     private final FileDrop drop;
@@ -81,8 +79,13 @@ public final class EditorWindow implements MainWindow, PieceWindow {
     private BlockShelf shelf;
     private Parts parts;
 
-    /** @param picture of the session's plan, with its tails close */
-    public EditorWindow(Workplace place, OtherWindows windows, Session session, PiecePicture picture) {
+    /**
+     * @param frame bare as yet
+     * @param canvas of the session's piece
+     */
+    public EditorWindow(Workplace place, OtherWindows windows, Session session, JFrame frame, PieceCanvas canvas) {
+        this.frame = frame;
+        this.canvas = canvas;
         this.place = place;
         this.windows = windows;
         this.session = session;
@@ -91,7 +94,6 @@ public final class EditorWindow implements MainWindow, PieceWindow {
         this.desk = new Desk(session, edits, texts, place.cupboard()::stash);
         this.messages = new MessageBar(texts, frame.getRootPane());
         this.beside = new SideWindows(this, messages, windows.help());
-        this.canvas = new PieceCanvas(session, picture, texts, place.theme().palette());
         this.labels = new LabelColumn(canvas);
         this.forms = new FormTabs(desk);
         this.commands = new Commands(new CommandTexts(texts.locale(), Commands.menuKey()), Icons::of, this::takeOver);
@@ -100,6 +102,7 @@ public final class EditorWindow implements MainWindow, PieceWindow {
         this.structures = new StructureWork(session, edits, place, beside, this::questions, files::begin, frame);
         this.blocks = new BlockWork(session, edits, canvas, this::edit);
         this.clipboard = new ClipboardWork(session, edits, texts, beside, this::edit);
+        this.history = new HistoryWork(session, commands, texts);
         labels.whenDesignAsked(forms::takeDesign);
         canvas.setGestures(new Gesturing(desk.edits(), this::takeOver, amount::open));
         this.drop = new FileDrop(this::open);
@@ -118,22 +121,26 @@ public final class EditorWindow implements MainWindow, PieceWindow {
 
     /** Puts everything in its place; once, before the window is shown. */
     public void build() {
-        layOut();
+        outline().forEach(Runnable::run);
         rest().forEach(Runnable::run);
     }
 
     /**
-     * Lays the piece and the window's parts out, in the sizes that they will have; once, before the window is shown. So the piece
-     * can be seen before there was time for all that stands around it.
+     * Lays the piece and the window's parts out, in the sizes that they will have, before the window is shown; in steps that none takes
+     * long, each once and in this order. So the piece can be seen before there was time for all that stands around it.
      */
-    public void layOut() {
-        size();
-        frame.setName("editor");
-        menus.layOut();
-        views.layOut(desk.edits(), canvas);
+    public List<Runnable> outline() {
+        return List.of(this::size, menus::layOut, () -> views.layOut(desk.edits(), canvas), this::place, this::layOut);
+    }
+
+    private void place() {
         right.setName("formsAndShelf");
         right.add(forms.component());
         board = new Board(canvas, labels);
+        board.bare();
+    }
+
+    private void layOut() {
         parts = new Parts(new Geometry(place.settings()), board, views.component(), right);
         frame.setJMenuBar(menus.bar());
         frame.add(menus.tools(), BorderLayout.NORTH);
@@ -150,6 +157,8 @@ public final class EditorWindow implements MainWindow, PieceWindow {
     /** All that is still to be made of a window that is laid out, in steps that none takes long; each once, in this order. */
     public List<Runnable> rest() {
         return List.of(
+                () -> board.annotate(),
+                () -> board.list(),
                 forms::build,
                 this::buildShelf,
                 this::addCommands,
@@ -216,12 +225,7 @@ public final class EditorWindow implements MainWindow, PieceWindow {
         parts.addTo(commands);
         views.addCommands(parts::open);
         beside.addTo(commands, frame, windows::count);
-        addHistory();
-    }
-
-    private void addHistory() {
-        commands.add("undo", session::undo, () -> session.history().undoName().isPresent());
-        commands.add("redo", session::redo, () -> session.history().redoName().isPresent());
+        history.add();
     }
 
     private void toShelf() {
@@ -257,7 +261,7 @@ public final class EditorWindow implements MainWindow, PieceWindow {
         status.setText(Summary.of(session.plan(), texts));
         status.setToolTipText(status.getText());
         commands.refresh();
-        undoNames();
+        history.name();
         if (change == Change.SELECTION) {
             bringSelected();
         }
@@ -273,16 +277,8 @@ public final class EditorWindow implements MainWindow, PieceWindow {
         selection.lead().ifPresent(id -> canvas.reveal(selection.place(), id));
     }
 
-    private void undoNames() {
-        name("undo", session.history().undoName().map(what -> texts.say("undo.of", Map.of("what", what))));
-        name("redo", session.history().redoName().map(what -> texts.say("redo.of", Map.of("what", what))));
-    }
-
-    private void name(String id, Optional<String> text) {
-        commands.get(id).putValue(Action.SHORT_DESCRIPTION, text.orElse(texts.say(id + ".nothing")));
-    }
-
     private void size() {
+        frame.setName("editor");
         Geometry.least(frame, 683, 384);
         new Geometry(place.settings()).restore(frame, windows.count() - 1);
         // the board takes what it is given and asks for nothing of its own

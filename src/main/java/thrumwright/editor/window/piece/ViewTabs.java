@@ -2,6 +2,7 @@ package thrumwright.editor.window.piece;
 
 import java.awt.BorderLayout;
 import java.awt.Component;
+import java.awt.EventQueue;
 import java.awt.event.MouseAdapter;
 import java.awt.event.MouseEvent;
 import java.util.List;
@@ -22,6 +23,7 @@ import thrumwright.editor.edit.Session;
 import thrumwright.editor.form.FormTabs;
 import thrumwright.editor.look.Column;
 import thrumwright.editor.look.Icons;
+import thrumwright.editor.look.Theme;
 import thrumwright.editor.text.Commands;
 import thrumwright.editor.text.Texts;
 import thrumwright.editor.view.BudgetView;
@@ -69,7 +71,9 @@ final class ViewTabs {
         add("tab.hems", () -> scrolling(new HemsView(session, texts, canvas::palette)));
         add("tab.ends", () -> new EndsView(session, edits, texts, canvas::palette, commands::get).component());
         add("tab.budget", () -> scrolling(new BudgetView(session, texts, canvas::palette)));
-        add("tab.steps", () -> new StepsView(session, texts).component());
+        tabs.addTab(
+                texts.say("tab.steps"),
+                new WhenSeen(Theme::nameFonts, () -> new StepsView(session, texts).component()));
         tabs.addTab(texts.say("tab.history"), new JPanel());
         FormTabs.leaveKeys(tabs);
     }
@@ -140,6 +144,11 @@ final class ViewTabs {
     private void toView(int index) {
         unfold.run();
         tabs.setSelectedIndex(index);
+        // a view that is seen for the first time is being made by the events that are on their way
+        EventQueue.invokeLater(this::enter);
+    }
+
+    private void enter() {
         JComponent first = firstForKeys((JComponent) tabs.getSelectedComponent());
         (first == null ? tabs : first).requestFocusInWindow();
     }
