@@ -5,6 +5,7 @@ import java.awt.Point;
 import java.awt.Rectangle;
 import java.awt.image.BufferedImage;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.Comparator;
 import java.util.Iterator;
 import java.util.LinkedHashMap;
@@ -94,8 +95,13 @@ final class PaintedCloth {
         });
     }
 
-    /** Whether a part is covered by what was in the window when this was painted. */
-    boolean covers(Rectangle part) {
-        return complete() && seen.contains(part);
+    /** What of a part none of some cloths has painted: all of it as one, or else tile by tile. */
+    static List<Rectangle> without(Collection<PaintedCloth> cloths, Rectangle part) {
+        List<Rectangle> tiles = tiles(part);
+        List<Rectangle> without = tiles.stream()
+                .filter(tile -> cloths.stream().noneMatch(cloth -> cloth.parts.containsKey(tile)))
+                .map(part::intersection)
+                .toList();
+        return without.size() == tiles.size() ? List.of(part) : without;
     }
 }
