@@ -8,6 +8,8 @@ import java.lang.reflect.InvocationTargetException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.concurrent.Callable;
+import java.util.concurrent.FutureTask;
 import java.util.function.Predicate;
 import java.util.function.ToDoubleFunction;
 
@@ -18,6 +20,7 @@ import java.util.function.ToDoubleFunction;
 final class FrameTimes extends EventQueue {
     private final ThreadMXBean threads = ManagementFactory.getThreadMXBean();
     private final List<Frame> frames = new ArrayList<>();
+    private boolean aside;
 
     /** A frame, ms: what it took by the clock, and what of that the thread itself computed. */
     private static final class Frame {
@@ -34,6 +37,7 @@ final class FrameTimes extends EventQueue {
     void input(String deed, AWTEvent event) throws InterruptedException, InvocationTargetException {
         synchronized (frames) {
             frames.add(new Frame(deed));
+            aside = false;
         }
         postEvent(event);
         do {
@@ -49,12 +53,25 @@ final class FrameTimes extends EventQueue {
         double clock = (System.nanoTime() - from) / 1e6;
         double own = (threads.getCurrentThreadCpuTime() - ownFrom) / 1e6;
         synchronized (frames) {
-            if (!frames.isEmpty()) {
+            if (!aside && !frames.isEmpty()) {
                 Frame frame = frames.get(frames.size() - 1);
                 frame.clock += clock;
                 frame.own += own;
             }
         }
+    }
+
+    /** Does what is no input, and what follows from it belongs to no frame. */
+    <T> T aside(Callable<T> work) throws Exception {
+        synchronized (frames) {
+            aside = true;
+        }
+        FutureTask<T> task = new FutureTask<>(work);
+        invokeAndWait(task);
+        do {
+            invokeAndWait(() -> {});
+        } while (peekEvent() != null);
+        return task.get();
     }
 
     /** Lets the usual queue go on. */
