@@ -95,13 +95,12 @@ final class PaintedCloth {
         });
     }
 
-    /** What of a part none of some cloths has painted: all of it as one, or else tile by tile. */
-    static List<Rectangle> without(Collection<PaintedCloth> cloths, Rectangle part) {
-        List<Rectangle> tiles = tiles(part);
-        List<Rectangle> without = tiles.stream()
+    /** The least box that holds whatever of a part none of some cloths has painted; empty if there is nothing. */
+    static Rectangle without(Collection<PaintedCloth> cloths, Rectangle part) {
+        return tiles(part).stream()
                 .filter(tile -> cloths.stream().noneMatch(cloth -> cloth.parts.containsKey(tile)))
+                .reduce(Rectangle::union)
                 .map(part::intersection)
-                .toList();
-        return without.size() == tiles.size() ? List.of(part) : without;
+                .orElseGet(Rectangle::new);
     }
 }

@@ -17,11 +17,7 @@ record Sketch(ClothScene scene) {
     private static final double BARE = 0.6;
 
     /** @param g in device pixels from the cloth's corner */
-    void draw(Graphics2D g, List<Rectangle> parts) {
-        parts.forEach(part -> draw(g, part));
-    }
-
-    private void draw(Graphics2D g, Rectangle part) {
+    void draw(Graphics2D g, Rectangle part) {
         Palette palette = scene.palette();
         g.setColor(palette.paper());
         g.fillRect(part.x, part.y, part.width, part.height);

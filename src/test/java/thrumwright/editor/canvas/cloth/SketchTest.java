@@ -6,7 +6,6 @@ import java.awt.Color;
 import java.awt.Graphics2D;
 import java.awt.Rectangle;
 import java.awt.image.BufferedImage;
-import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
 import thrumwright.drawing.Palette;
@@ -31,7 +30,7 @@ class SketchTest {
             BufferedImage sketched = new BufferedImage(part.width, part.height, BufferedImage.TYPE_INT_RGB);
             Graphics2D g = sketched.createGraphics();
             g.translate(-part.x, -part.y);
-            new Sketch(scene).draw(g, List.of(part));
+            new Sketch(scene).draw(g, part);
             g.dispose();
             int met = 0;
             for (Place place : Place.values()) {
