@@ -13,6 +13,9 @@ import java.awt.geom.Path2D;
  * @param font null for no words
  */
 public record Dimension(Graphics2D g, Color ink, Font font) {
+    /** How thick its lines are, page units. */
+    public static final double THICK = 0.9;
+
     private static final double BAR = 4;
     private static final double TIP = 3.5;
 
@@ -20,15 +23,26 @@ public record Dimension(Graphics2D g, Color ink, Font font) {
     public void upright(double x, double from, double to, String measure) {
         thin();
         g.draw(new Line2D.Double(x, from, x, to));
+        ends(x, from, to);
+        if (font != null) {
+            g.setFont(font);
+            g.drawString(measure, (float) (x + BAR + 3), (float) ((from + to) / 2 + font.getSize2D() * 0.35));
+        }
+    }
+
+    /**
+     * The short bars and the tips of {@link #upright}, for who draws the line between them.
+     *
+     * @param x page units, any sign
+     * @param from height on the page, page units, any sign, and so the other
+     */
+    public void ends(double x, double from, double to) {
+        thin();
         bar(x, from);
         bar(x, to);
         if (Math.abs(from - to) > 4 * TIP) {
             tip(x, Math.min(from, to), 1);
             tip(x, Math.max(from, to), -1);
-        }
-        if (font != null) {
-            g.setFont(font);
-            g.drawString(measure, (float) (x + BAR + 3), (float) ((from + to) / 2 + font.getSize2D() * 0.35));
         }
     }
 
@@ -62,6 +76,6 @@ public record Dimension(Graphics2D g, Color ink, Font font) {
 
     private void thin() {
         g.setColor(ink);
-        g.setStroke(new BasicStroke(0.9f));
+        g.setStroke(new BasicStroke((float) THICK));
     }
 }

@@ -27,7 +27,7 @@ public final class Board extends JPanel {
         JScrollPane picture = scrolled(canvas);
         picture.setColumnHeaderView(new WidthRule(canvas));
         picture.getColumnHeader().setScrollMode(JViewport.SIMPLE_SCROLL_MODE);
-        picture.getViewport().addChangeListener(event -> labels.repaint());
+        picture.getViewport().addChangeListener(event -> labels.follow());
         list = scrolled(labels);
         list.setName("list");
         list.setHorizontalScrollBarPolicy(JScrollPane.HORIZONTAL_SCROLLBAR_NEVER);

@@ -36,6 +36,9 @@ public final class LabelColumn extends ScrolledComponent {
     private final transient LabelSizes sizes = LabelSizes.now();
     private transient LabelList list = LabelList.empty(sizes);
     private transient Runnable designAsked = () -> {};
+    /** What of the canvas was seen when this was painted last; null before. */
+    private transient LabelPainter.Sighting painted;
+
     /** What the list shares with the picture, pixels. */
     private int room = Integer.MAX_VALUE;
 
@@ -220,6 +223,14 @@ public final class LabelColumn extends ScrolledComponent {
         }
     }
 
+    /** The canvas may have moved under its window: if it went up or down, the lines to its blocks lead elsewhere. */
+    void follow() {
+        if (!sighting().equals(painted)) {
+            int lines = list.width();
+            repaint(lines, 0, getWidth() - lines, getHeight());
+        }
+    }
+
     private LabelPainter.Sighting sighting() {
         Rectangle seen = canvas.getVisibleRect();
         int by = SwingUtilities.convertPoint(canvas, new Point(), this).y;
@@ -231,7 +242,8 @@ public final class LabelColumn extends ScrolledComponent {
         Graphics2D g = (Graphics2D) graphics.create();
         Ground.fill(g, this, canvas.palette().paper());
         if (listed) {
-            new LabelPainter(g, list, canvas.session().selection(), sighting())
+            painted = sighting();
+            new LabelPainter(g, list, canvas.session().selection(), painted)
                     .paint(
                             canvas.palette().faint(),
                             getWidth(),

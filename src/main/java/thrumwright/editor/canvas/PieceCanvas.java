@@ -41,7 +41,8 @@ public final class PieceCanvas extends ScrolledComponent implements Surface {
     private final transient Surroundings surroundings;
     private final transient Sight sight;
     private final transient Looking looking;
-    private final transient CanvasPainter painter = new CanvasPainter(() -> repaint(getVisibleRect()));
+    private final transient CanvasPainter painter =
+            new CanvasPainter(part -> repaint(part.intersection(getVisibleRect())));
     private final transient Tracker tracker = new Tracker(this, this::begun, this::ended);
     private final transient FigureEntry figures;
     private transient Palette palette;

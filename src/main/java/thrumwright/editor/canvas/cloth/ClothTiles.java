@@ -5,7 +5,10 @@ import java.awt.GraphicsConfiguration;
 import java.awt.Rectangle;
 import java.awt.image.BufferedImage;
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Set;
+import java.util.function.Consumer;
 import javax.swing.Timer;
 import thrumwright.editor.canvas.cloth.ClothWorkers.Job;
 
@@ -26,7 +29,7 @@ public final class ClothTiles {
     /** A cloth that takes longer than that is sketched until it is there, ms: what is typed must be seen at once. */
     private static final int LATE = 50;
 
-    private final Runnable arrived;
+    private final Consumer<Rectangle> arrived;
     private final ClothWorkers workers = new ClothWorkers(this::painted);
     private final Timer still;
 
@@ -37,12 +40,15 @@ public final class ClothTiles {
     private PaintedCloth shown;
     private boolean waiting;
 
-    /** @param arrived told when there is something new to show */
-    public ClothTiles(Runnable arrived) {
+    /** Whether what is being painted is shown part by part. */
+    private boolean byParts;
+
+    /** @param arrived told what there is to show anew, device pixels from the cloth's corner */
+    public ClothTiles(Consumer<Rectangle> arrived) {
         this.arrived = arrived;
-        this.still = new Timer(STILL, event -> arrived.run());
+        this.still = new Timer(STILL, event -> arrived.accept(making.seen()));
         still.setRepeats(false);
-        this.patience = new Timer(LATE, event -> arrived.run());
+        this.patience = new Timer(LATE, event -> arrived.accept(making.seen()));
         patience.setRepeats(false);
     }
 
@@ -58,13 +64,27 @@ public final class ClothTiles {
         boolean current = making.scene().same(scene);
         boolean complete = current && making.complete();
         boolean late = isLate(scene, complete);
-        if (!complete) {
-            before(g, scene, seen, late);
-        }
         // a picture that differs is shown as a whole or not at all, unless one waits for it
-        if (complete || current && (late || shown == null || shown.scene().sameCloth(scene))) {
+        byParts =
+                current && !complete && (late || shown == null || shown.scene().sameCloth(scene));
+        if (complete) {
             making.draw(g, seen);
+        } else {
+            incomplete(g, scene, seen, late);
         }
+    }
+
+    /** What was painted before, then what there is by now; a sketch where nothing is, or only in another size. */
+    private void incomplete(Graphics2D g, ClothScene scene, Rectangle seen, boolean late) {
+        Set<PaintedCloth> there = new LinkedHashSet<>();
+        if (!late && shown != null && shown.scene().sameSize(scene)) {
+            there.add(shown);
+        }
+        if (byParts) {
+            there.add(making);
+        }
+        new Sketch(scene).draw(g, PaintedCloth.without(there, seen));
+        there.forEach(cloth -> cloth.draw(g, seen));
     }
 
     /** Whether another cloth than it should be has been shown for too long. */
@@ -83,17 +103,6 @@ public final class ClothTiles {
     /** Whether all that is in the window is as sharp as it can be. */
     public boolean sharp(ClothScene scene, Rectangle seen) {
         return making != null && making.scene().same(scene) && making.seen().equals(seen) && making.complete();
-    }
-
-    /** What was painted before, or a sketch where that is missing or too large or too small. */
-    private void before(Graphics2D g, ClothScene scene, Rectangle seen, boolean late) {
-        boolean sameSize = !late && shown != null && shown.scene().sameSize(scene);
-        if (!sameSize || !shown.covers(seen)) {
-            new Sketch(scene).draw(g, seen);
-        }
-        if (sameSize) {
-            shown.draw(g, seen);
-        }
     }
 
     private void want(ClothScene scene, Rectangle seen, GraphicsConfiguration screen) {
@@ -137,14 +146,16 @@ public final class ClothTiles {
 
     private void painted(PaintedCloth cloth, Rectangle part, BufferedImage image) {
         if (cloth == making) {
-            int most = Math.max(
-                    LEAST_KEPT, KEPT * PaintedCloth.tiles(making.seen()).size());
-            making.put(part, image, most);
+            Rectangle seen = making.seen();
+            making.put(
+                    part,
+                    image,
+                    Math.max(LEAST_KEPT, KEPT * PaintedCloth.tiles(seen).size()));
             if (making.complete()) {
                 shown = making;
             }
-            if (part.intersects(making.seen())) {
-                arrived.run();
+            if (part.intersects(seen) && (byParts || making.complete())) {
+                arrived.accept(byParts ? part.intersection(seen) : seen);
             }
         }
     }

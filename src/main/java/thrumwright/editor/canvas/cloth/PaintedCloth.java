@@ -5,6 +5,7 @@ import java.awt.Point;
 import java.awt.Rectangle;
 import java.awt.image.BufferedImage;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.Comparator;
 import java.util.Iterator;
 import java.util.LinkedHashMap;
@@ -94,8 +95,12 @@ final class PaintedCloth {
         });
     }
 
-    /** Whether a part is covered by what was in the window when this was painted. */
-    boolean covers(Rectangle part) {
-        return complete() && seen.contains(part);
+    /** The least box that holds whatever of a part none of some cloths has painted; empty if there is nothing. */
+    static Rectangle without(Collection<PaintedCloth> cloths, Rectangle part) {
+        return tiles(part).stream()
+                .filter(tile -> cloths.stream().noneMatch(cloth -> cloth.parts.containsKey(tile)))
+                .reduce(Rectangle::union)
+                .map(part::intersection)
+                .orElseGet(Rectangle::new);
     }
 }

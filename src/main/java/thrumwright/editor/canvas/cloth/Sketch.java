@@ -16,7 +16,7 @@ record Sketch(ClothScene scene) {
     /** How much of the paper shows between warp ends. */
     private static final double BARE = 0.6;
 
-    /** @param g in device pixels from the cloth's corner, clipped to the part that is wanted */
+    /** @param g in device pixels from the cloth's corner */
     void draw(Graphics2D g, Rectangle part) {
         Palette palette = scene.palette();
         g.setColor(palette.paper());

@@ -79,11 +79,17 @@ public final class LabelPainter {
                 led.size() > DENSE);
         Color strong = UIManager.getColor("Thrumwright.selected");
         leaders(led.stream().filter(this::selected).toList(), width, strong, 2, led.size() > DENSE);
+        if (part == null || part.x < list.width()) {
+            rows(seen, topFollows);
+        }
+    }
+
+    private void rows(List<LabelRow> rows, boolean topFollows) {
         Smooth.lines(g);
         LabelFonts fonts = LabelFonts.now();
         Color ink = UIManager.getColor("Label.foreground");
         Color quiet = UIManager.getColor("Thrumwright.quiet");
-        for (LabelRow row : seen) {
+        for (LabelRow row : rows) {
             selection(row);
             g.setColor(isQuiet(row) ? quiet : ink);
             boolean repeated =

@@ -36,6 +36,7 @@ public record CanvasMarks(Graphics2D g, Showing showing) {
         }
     }
 
+    /** Two outlines, so that it shows on any yarn. */
     private void selected(Rectangle2D run) {
         Rectangle2D field = round(run, SELECTED);
         if (!field.intersects(showing.seen())) {
@@ -43,32 +44,27 @@ public record CanvasMarks(Graphics2D g, Showing showing) {
         }
         Color accent = showing.accent();
         Ground.fill(g, field, new Color(accent.getRed(), accent.getGreen(), accent.getBlue(), 28));
-        float thick = showing.focused() ? 2.5f : 1.5f;
-        frame(field, thick + 2, new BasicStroke(thick));
+        double thick = showing.focused() ? 2.5 : 1.5;
+        g.setColor(showing.palette().paper());
+        LongLines.draw(g, field, thick + 2);
+        g.setColor(accent);
+        LongLines.draw(g, field, thick);
     }
 
     /** A block that a gesture has put somewhere. */
     public void tried(BlockSpot spot) {
+        Rectangle2D field = round(showing.map().field(spot), TRIED);
+        g.setColor(showing.palette().paper());
+        LongLines.draw(g, field, 4);
+        g.setColor(showing.accent());
         float[] dashes = {7, 3};
-        frame(
-                round(showing.map().field(spot), TRIED),
-                4,
-                new BasicStroke(2.5f, BasicStroke.CAP_BUTT, BasicStroke.JOIN_MITER, 10, dashes, 0));
+        g.setStroke(new BasicStroke(2.5f, BasicStroke.CAP_BUTT, BasicStroke.JOIN_MITER, 10, dashes, 0));
+        g.draw(field);
     }
 
     /** Round the blocks, so that even thin ones can be seen within. */
     private static Rectangle2D round(Rectangle2D field, double by) {
         return new Rectangle2D.Double(
                 field.getX() - by, field.getY() - by, field.getWidth() + 2 * by, field.getHeight() + 2 * by);
-    }
-
-    /** Two outlines, so that it shows on any yarn. */
-    private void frame(Rectangle2D field, float below, BasicStroke stroke) {
-        g.setColor(showing.palette().paper());
-        g.setStroke(new BasicStroke(below));
-        g.draw(field);
-        g.setColor(showing.accent());
-        g.setStroke(stroke);
-        g.draw(field);
     }
 }

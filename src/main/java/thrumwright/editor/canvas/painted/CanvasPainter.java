@@ -2,20 +2,25 @@ package thrumwright.editor.canvas.painted;
 
 import java.awt.Graphics2D;
 import java.awt.GraphicsConfiguration;
+import java.awt.Rectangle;
 import java.awt.geom.AffineTransform;
+import java.util.function.Consumer;
 import thrumwright.drawing.View;
 import thrumwright.editor.canvas.cloth.ClothScene;
 import thrumwright.editor.canvas.cloth.ClothTiles;
+import thrumwright.editor.canvas.seen.CanvasMap;
 import thrumwright.editor.look.Smooth;
 
 /** Paints the canvas: the cloth first, then what is shown over it and beside it. */
 public final class CanvasPainter {
     private final ClothTiles cloth;
     private boolean annotated = true;
+    private CanvasMap map;
+    private double density;
 
-    /** @param arrived told when more of the cloth has been painted */
-    public CanvasPainter(Runnable arrived) {
-        this.cloth = new ClothTiles(arrived);
+    /** @param arrived told where on the canvas more of the cloth is to be painted */
+    public CanvasPainter(Consumer<Rectangle> arrived) {
+        this.cloth = new ClothTiles(dots -> arrived.accept(map.part(dots, density)));
     }
 
     /** @param annotated not for as long as the cloth is to be seen before there was time for what is shown over and beside it */
@@ -57,12 +62,13 @@ public final class CanvasPainter {
 
     private void tiles(Graphics2D g, Showing showing, GraphicsConfiguration screen) {
         AffineTransform transform = g.getTransform();
-        double density = transform.getScaleX();
-        View view = showing.map().view();
+        density = transform.getScaleX();
+        map = showing.map();
+        View view = map.view();
         int left = (int) Math.round(transform.getTranslateX() + view.left() * density);
         int base = (int) Math.round(transform.getTranslateY() + view.base() * density);
         g.setTransform(AffineTransform.getTranslateInstance(left, base));
-        cloth.draw(g, scene(showing, density), showing.map().dots(showing.seen(), density), screen);
+        cloth.draw(g, scene(showing, density), map.dots(showing.seen(), density), screen);
         g.dispose();
     }
 

@@ -1,6 +1,5 @@
 package thrumwright.editor.canvas.painted;
 
-import java.awt.BasicStroke;
 import java.awt.Graphics2D;
 import java.awt.Rectangle;
 import javax.swing.UIManager;
@@ -16,8 +15,7 @@ final class FocusFrame {
             Rectangle seen = new Rectangle(showing.seen());
             seen.grow(-THICK / 2, -THICK / 2);
             g.setColor(UIManager.getColor("Thrumwright.selected"));
-            g.setStroke(new BasicStroke(THICK));
-            g.draw(seen);
+            LongLines.draw(g, seen, THICK);
         }
     }
 }

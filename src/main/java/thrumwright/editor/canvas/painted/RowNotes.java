@@ -51,12 +51,18 @@ record RowNotes(Graphics2D g, Showing showing) {
         for (int i = 0; i < rows.size(); i++) {
             Row row = rows.get(i);
             double y = spot.bottom() - (i + 0.5) * each;
-            boolean seen =
-                    y > showing.seen().getMinY() - each && y < showing.seen().getMaxY() + each;
-            if (seen && !crossed(work, room.aside(row.from()))) {
+            if (seen(y, each) && !crossed(work, room.aside(row.from()))) {
                 row(row.meets(work.setting().ends()), row.from(), y, each, room);
             }
         }
+    }
+
+    /** Whether a row so high is to be painted: often only a tile of the cloth is painted anew. */
+    private boolean seen(double y, double each) {
+        Rectangle seen = showing.seen();
+        return y > seen.getMinY() - each
+                && y < seen.getMaxY() + each
+                && g.hitClip(seen.x, (int) (y - each) - 1, seen.width, (int) (2 * each) + 3);
     }
 
     /** A cord to the posts lies where the notes would stand, unless they stand beyond the posts. */

@@ -240,11 +240,12 @@ public final class SideNotes {
     }
 
     private void line(Graphics2D g, Note note, double x) {
+        g.setColor(showing.palette().ink());
         if (note.measure() != Measure.COMES_OUT) {
-            new Dimension(g, showing.palette().ink(), null).upright(x, note.top(), note.bottom(), "");
+            LongLines.upright(g, x, note.top(), note.bottom(), Dimension.THICK);
+            new Dimension(g, showing.palette().ink(), null).ends(x, note.top(), note.bottom());
             return;
         }
-        g.setColor(showing.palette().ink());
         double from = Math.max(note.top(), seen.getMinY());
         double to = Math.min(note.bottom(), seen.getMaxY());
         double first = note.top() + DASH * Math.floor((from - note.top()) / DASH);

@@ -149,6 +149,19 @@ public record CanvasMap(PiecePicture picture, View view, Axes axes, List<BlockSp
         return new Rectangle(left, top, right - left, bottom - top);
     }
 
+    /**
+     * From dots to the part of the canvas where they lie, and a pixel more all round.
+     *
+     * @param density device pixels per pixel of the canvas, more than 0
+     */
+    public Rectangle part(Rectangle dots, double density) {
+        int left = (int) Math.floor(dots.x / density + view.left()) - 1;
+        int top = (int) Math.floor(dots.y / density + view.base()) - 1;
+        int right = (int) Math.ceil(dots.getMaxX() / density + view.left()) + 1;
+        int bottom = (int) Math.ceil(dots.getMaxY() / density + view.base()) + 1;
+        return new Rectangle(left, top, right - left, bottom - top);
+    }
+
     public Optional<BlockSpot> spot(Place place, String id) {
         return spots.stream().filter(spot -> spot.isOf(place, id)).findFirst();
     }

@@ -5,6 +5,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.awt.EventQueue;
 import java.awt.Rectangle;
 import java.awt.image.BufferedImage;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
 import org.junit.jupiter.api.Test;
@@ -16,7 +18,7 @@ import thrumwright.testing.BoardPieces;
 
 /** The cloth becomes sharp, whatever changes while it is being painted. */
 class ClothTilesTest {
-    private static final Rectangle SEEN = new Rectangle(0, -200, 200, 200);
+    private static final Rectangle SEEN = new Rectangle(0, -400, 200, 400);
 
     private final PiecePicture picture =
             PiecePicture.of(Plan.of(BoardPieces.all().values().iterator().next()));
@@ -46,10 +48,32 @@ class ClothTilesTest {
         }
     }
 
+    /** A part that is there asks for no more to be painted than where it lies. */
+    @Test
+    void onlyWhatIsNewIsToldOf() throws Exception {
+        List<Rectangle> told = new ArrayList<>();
+        EventQueue.invokeAndWait(() -> {
+            tiles = new ClothTiles(part -> {
+                told.add(part);
+                if (tiles.sharp(wanted, SEEN)) {
+                    sharp.countDown();
+                }
+            });
+            wanted = scene(Palette.onLightScreen(), 4);
+            draw();
+        });
+        assertThat(sharp.await(20, TimeUnit.SECONDS)).isTrue();
+        EventQueue.invokeAndWait(() -> {
+            assertThat(told).hasSizeGreaterThan(1).doesNotHaveDuplicates();
+            assertThat(told.stream().mapToInt(part -> part.width * part.height).sum())
+                    .isEqualTo(SEEN.width * SEEN.height);
+        });
+    }
+
     @Test
     void otherColoursWhileItComesNearer() throws Exception {
         EventQueue.invokeAndWait(() -> {
-            tiles = new ClothTiles(this::arrived);
+            tiles = new ClothTiles(part -> arrived());
             wanted = scene(Palette.onLightScreen(), 4);
             draw();
         });

@@ -76,6 +76,18 @@ class CanvasMapTest {
     }
 
     @Test
+    void aPartHoldsAllOfItsDotsAndNotMuchMore() {
+        CanvasMap map = map(withBlocks());
+        for (double density : new double[] {1, 1.25, 2}) {
+            Rectangle part = map.part(new Rectangle(-7, -311, 320, 64), density);
+            Rectangle held = map.dots(part, density);
+            assertThat(held.contains(new Rectangle(-7, -311, 320, 64))).isTrue();
+            assertThat(held.width).isLessThan(320 + 12);
+            assertThat(held.height).isLessThan(64 + 12);
+        }
+    }
+
+    @Test
     void theBlockThatIsWorkedOnStaysWhereItIs() {
         Piece piece = withBlocks();
         CanvasMap map = map(piece);
