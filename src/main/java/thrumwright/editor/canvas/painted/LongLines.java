@@ -53,11 +53,15 @@ final class LongLines {
 
     /** The outline of a box, in the colour that is set. */
     static void draw(Graphics2D g, Rectangle2D box, double thick) {
-        if (!sendsMasks(g)) {
+        if (sendsMasks(g)) {
+            byFills(g, box, thick);
+        } else {
             g.setStroke(new BasicStroke((float) thick));
             g.draw(box);
-            return;
         }
+    }
+
+    static void byFills(Graphics2D g, Rectangle2D box, double thick) {
         LongLines lines = new LongLines(g);
         double wide = thick * lines.to.getScaleX() / 2;
         double high = thick * lines.to.getScaleY() / 2;
@@ -72,11 +76,15 @@ final class LongLines {
 
     /** An upright line without ends of its own, in the colour that is set. */
     static void upright(Graphics2D g, double x, double from, double to, double thick) {
-        if (!sendsMasks(g)) {
+        if (sendsMasks(g)) {
+            uprightByFills(g, x, from, to, thick);
+        } else {
             g.setStroke(new BasicStroke((float) thick));
             g.draw(new Line2D.Double(x, from, x, to));
-            return;
         }
+    }
+
+    static void uprightByFills(Graphics2D g, double x, double from, double to, double thick) {
         LongLines lines = new LongLines(g);
         double wide = thick * lines.to.getScaleX() / 2;
         double high = thick * lines.to.getScaleY() / 2;
