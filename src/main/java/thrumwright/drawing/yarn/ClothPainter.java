@@ -5,6 +5,7 @@ import java.awt.RenderingHints;
 import java.awt.geom.Rectangle2D;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 import thrumwright.block.Setting;
 import thrumwright.drawing.Palette;
@@ -168,9 +169,17 @@ public final class ClothPainter {
                 && view.y(block.bottom() + block.height() + Math.max(0, lap)) - spare <= visible.getMaxY();
     }
 
-    /** Tails, those that hang farthest out first. */
+    /**
+     * Tails, those that hang farthest out first. Those of many blocks hang far out: on a screen only what is seen of them is
+     * worked out. Paper has all of them, since there what is drawn lies by steps from what was drawn before.
+     */
     private void tails(View view, Setting setting, Stream<Tail> tails) {
-        tails.sorted(Comparator.comparingDouble(Tail::out).reversed())
-                .forEach(tail -> yarn.pen(g, view, tail.yarn()).drawTogether(List.of(tail.stretch(setting))));
+        Optional<Rectangle2D> visible = everyYarn ? Optional.empty() : Optional.ofNullable(g.getClipBounds());
+        tails.sorted(Comparator.comparingDouble(Tail::out).reversed()).forEach(tail -> {
+            List<Stretch> hanging = List.of(tail.stretch(setting));
+            List<Stretch> seen =
+                    visible.map(part -> YarnPainter.within(view, hanging, part)).orElse(hanging);
+            yarn.pen(g, view, tail.yarn()).markedIn(visible).drawInOrder(seen);
+        });
     }
 }

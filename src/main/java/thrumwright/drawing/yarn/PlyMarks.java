@@ -1,7 +1,9 @@
 package thrumwright.drawing.yarn;
 
 import java.awt.geom.Path2D;
+import java.awt.geom.Rectangle2D;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * Short slanted strokes across a yarn, where one ply passes under the next. Yarns are drawn as plied to the left (S):
@@ -15,23 +17,26 @@ final class PlyMarks {
 
     private final List<Path2D> strokes;
     private final double reach;
+    private final Optional<Rectangle2D> visible;
     private int next;
 
     /**
      * @param strokes that take the marks by turns
      * @param reach how far they reach to either side of the middle, a share of the thickness, 0 to 0.5
+     * @param visible what is seen of the page; empty where all of it is
      */
-    PlyMarks(List<Path2D> strokes, double reach) {
+    PlyMarks(List<Path2D> strokes, double reach, Optional<Rectangle2D> visible) {
         this.strokes = strokes;
         this.reach = reach;
+        this.visible = visible;
     }
 
     List<Path2D> strokes() {
         return strokes;
     }
 
-    /** @param seen +1 from the front, −1 for a picture that is to be mirrored */
-    void add(Spine spine, int plies, int seen) {
+    /** @param slant +1 from the front, −1 for a picture that is to be mirrored */
+    void add(Spine spine, int plies, int slant) {
         double apart = apart(spine.thickest(), plies);
         double carried = apart / 2;
         for (int i = 1; i <= spine.last(); i++) {
@@ -42,22 +47,30 @@ final class PlyMarks {
             double length = Math.hypot(dx, dy);
             for (; carried < length; carried += apart) {
                 double share = carried / length;
-                if (between(spine.lift(), i, share) >= LIT) {
+                if (between(spine.lift(), i, share) < LIT) {
+                    continue;
+                }
+                // those that aren't seen have their turn too, so that marks keep their colours whatever is seen
+                Path2D turn = strokes.get(next++ % strokes.size());
+                if (seen(x + dx * share, y + dy * share, spine.thickest())) {
                     double nx = between(spine.nx(), i, share);
                     double ny = between(spine.ny(), i, share);
                     double half = between(spine.width(), i, share) * reach;
                     double unit = Math.max(1e-9, Math.hypot(nx, ny));
-                    mark(
-                            strokes.get(next++ % strokes.size()),
-                            x + dx * share,
-                            y + dy * share,
-                            -ny / unit,
-                            nx / unit,
-                            seen * half);
+                    mark(turn, x + dx * share, y + dy * share, -ny / unit, nx / unit, slant * half);
                 }
             }
             carried -= length;
         }
+    }
+
+    /** Whether anything of a mark there may be seen: it reaches less than the yarn's thickness. */
+    private boolean seen(double x, double y, double thick) {
+        return visible.map(part -> x + thick >= part.getMinX()
+                        && x - thick <= part.getMaxX()
+                        && y + thick >= part.getMinY()
+                        && y - thick <= part.getMaxY())
+                .orElse(true);
     }
 
     /** From one mark to the next: the more plies, the closer. */

@@ -46,8 +46,8 @@ record YarnPainter(Palette palette, Face face) {
         return Palette.mixed(Palette.mixed(yarn, Color.BLACK, SHADE), palette.paper(), 0.08);
     }
 
-    /** The stretches that can be seen. */
-    private static List<Stretch> within(View view, List<Stretch> stretches, Rectangle2D visible) {
+    /** The stretches that can be seen; all where that is null. */
+    static List<Stretch> within(View view, List<Stretch> stretches, Rectangle2D visible) {
         if (visible == null || stretches.isEmpty()) {
             return stretches;
         }

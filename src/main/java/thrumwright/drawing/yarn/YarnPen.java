@@ -4,7 +4,9 @@ import java.awt.BasicStroke;
 import java.awt.Color;
 import java.awt.Graphics2D;
 import java.awt.geom.Path2D;
+import java.awt.geom.Rectangle2D;
 import java.util.List;
+import java.util.Optional;
 import thrumwright.drawing.Palette;
 import thrumwright.drawing.View;
 
@@ -38,6 +40,7 @@ public final class YarnPen {
     private final int plies;
     private final Face face;
     private final List<Color> strands;
+    private final Optional<Rectangle2D> marked;
 
     /**
      * The shades of one yarn.
@@ -57,27 +60,40 @@ public final class YarnPen {
         }
     }
 
-    private YarnPen(Graphics2D g, View view, Tone tone, int plies, Face face, List<Color> strands) {
+    private YarnPen(
+            Graphics2D g,
+            View view,
+            Tone tone,
+            int plies,
+            Face face,
+            List<Color> strands,
+            Optional<Rectangle2D> marked) {
         this.g = g;
         this.view = view;
         this.tone = tone;
         this.plies = plies;
         this.face = face;
         this.strands = strands;
+        this.marked = marked;
     }
 
     public YarnPen(Graphics2D g, View view, Color colour, int plies, Face face) {
-        this(g, view, Tone.of(colour, true), plies, face, List.of());
+        this(g, view, Tone.of(colour, true), plies, face, List.of(), Optional.empty());
     }
 
     /** A pen for what lies in the shade behind the warp. */
     public static YarnPen inTheShade(Graphics2D g, View view, Color colour, int plies, Face face) {
-        return new YarnPen(g, view, Tone.of(colour, false), plies, face, List.of());
+        return new YarnPen(g, view, Tone.of(colour, false), plies, face, List.of(), Optional.empty());
     }
 
     /** A pen for a yarn of strands of several colours, one for each strand; of none, for a yarn of one colour. */
     YarnPen blending(List<Color> colours) {
-        return new YarnPen(g, view, tone, plies, face, List.copyOf(colours));
+        return new YarnPen(g, view, tone, plies, face, List.copyOf(colours), marked);
+    }
+
+    /** A pen that shows the ply only in a part of the page; everywhere if that is empty. */
+    YarnPen markedIn(Optional<Rectangle2D> part) {
+        return new YarnPen(g, view, tone, plies, face, strands, part);
     }
 
     /** One above the other: each is drawn whole before the next. */
@@ -154,7 +170,7 @@ public final class YarnPen {
             blend(spines, thickest);
             return;
         }
-        PlyMarks marks = new PlyMarks(List.of(new Path2D.Double()), PlyMarks.REACH);
+        PlyMarks marks = new PlyMarks(List.of(new Path2D.Double()), PlyMarks.REACH, marked);
         spines.forEach(spine -> marks.add(spine, plies, face.slant()));
         stroke(marks.strokes().get(0), tone.ply(), 0.055 * thickest);
     }
@@ -162,7 +178,7 @@ public final class YarnPen {
     /** Each strand comes up in turn, in its own colour. */
     private void blend(List<Spine> spines, double thickest) {
         PlyMarks marks = new PlyMarks(
-                strands.stream().<Path2D>map(strand -> new Path2D.Double()).toList(), STRAND_REACH);
+                strands.stream().<Path2D>map(strand -> new Path2D.Double()).toList(), STRAND_REACH, marked);
         spines.forEach(spine -> marks.add(spine, Math.max(2, plies), face.slant()));
         for (int i = 0; i < strands.size(); i++) {
             stroke(marks.strokes().get(i), strands.get(i), STRAND * thickest);
