@@ -5,10 +5,12 @@ import static thrumwright.testing.WindowTest.onEventThread;
 import static thrumwright.testing.WindowTest.waitFor;
 
 import java.awt.Rectangle;
+import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import javax.swing.JLabel;
 import javax.swing.RepaintManager;
+import javax.swing.text.JTextComponent;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.RegisterExtension;
@@ -16,6 +18,7 @@ import thrumwright.block.Amount;
 import thrumwright.block.PlainBand;
 import thrumwright.editor.canvas.PieceCanvas;
 import thrumwright.editor.edit.Edit;
+import thrumwright.editor.edit.Selection;
 import thrumwright.editor.settings.Settings;
 import thrumwright.editor.window.piece.EditorWindow;
 import thrumwright.piece.Place;
@@ -29,6 +32,8 @@ class PictureFirstIT {
     private EditorWindow editor;
     private PieceCanvas canvas;
     private JLabel worst;
+    private Hands hands;
+    private JTextComponent amount;
 
     @BeforeEach
     void open() {
@@ -36,7 +41,7 @@ class PictureFirstIT {
             editor = Rooms.with(new Settings(Optional.empty())).open(Optional.empty());
             return editor.frame();
         });
-        Hands hands = new Hands(window, editor);
+        hands = new Hands(window, editor);
         canvas = hands.find("canvas", PieceCanvas.class);
         worst = hands.find("findingLine", JLabel.class);
     }
@@ -71,11 +76,7 @@ class PictureFirstIT {
 
     @Test
     void anAmountIsPaintedWithoutTheRestOfTheWindow() {
-        AtOnce facing = change(Edit.of(
-                "more",
-                piece -> piece.withStart(piece.start()
-                        .replaced(((PlainBand) piece.start().block("facing").orElseThrow())
-                                .withAmount(new Amount.Picks(9))))));
+        AtOnce facing = change(facing(9));
         assertThat(facing.pictured()).isTrue();
         assertThat(facing.dirty().isEmpty()).isFalse();
         assertThat(facing.whole().isEmpty()).isTrue();
@@ -87,5 +88,59 @@ class PictureFirstIT {
                         .orElseThrow()
                         .rows()))
                 .hasSize(9);
+    }
+
+    private static Edit facing(int picks) {
+        return Edit.of(
+                "more",
+                piece -> piece.withStart(piece.start()
+                        .replaced(((PlainBand) piece.start().block("facing").orElseThrow())
+                                .withAmount(new Amount.Picks(picks)))));
+    }
+
+    private void choose(String id) {
+        onEventThread(() -> {
+            editor.session().select(Selection.of(Place.START, id));
+            return null;
+        });
+        window.robot().waitForIdle();
+        amount = hands.find("field.block.amount", JTextComponent.class);
+    }
+
+    /** What the block's first field says; for the event thread. */
+    private String field() {
+        return amount.getText();
+    }
+
+    /** While something is tried, the picture is there at once; the fields beside it follow when that pauses. */
+    @Test
+    void whatIsTriedIsPicturedAtOnceAndSaidInThePause() {
+        choose("facing");
+        List<Object> atOnce = onEventThread(() -> {
+            String before = field();
+            editor.session().preview(facing(9));
+            return List.of(canvas.picture().plan() == editor.session().plan(), field().equals(before));
+        });
+        assertThat(atOnce).containsExactly(true, true);
+        waitFor("the field to follow", () -> onEventThread(() -> field().contains("9")));
+    }
+
+    /** However a trial ends: from then on nothing is outdated. */
+    @Test
+    void whatATrialComesToIsSaidAtOnce() {
+        choose("facing");
+        List<String> said = onEventThread(() -> {
+            String before = field();
+            editor.session().preview(facing(9));
+            editor.session().preview(facing(11));
+            editor.session().edit(facing(11));
+            String after = field();
+            editor.session().preview(facing(5));
+            editor.session().endPreview();
+            return List.of(before, after, field());
+        });
+        assertThat(said.get(0)).doesNotContain("11");
+        assertThat(said.get(1)).contains("11");
+        assertThat(said.get(2)).isEqualTo(said.get(1));
     }
 }

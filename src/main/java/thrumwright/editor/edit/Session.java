@@ -41,6 +41,11 @@ public final class Session extends DocumentSession<Moment> {
         return preview.orElse(piece());
     }
 
+    /** Whether what is shown is only what a gesture would make of the piece; another trial is likely to come very soon. */
+    public boolean isTrying() {
+        return preview.isPresent();
+    }
+
     /** The plan of what is to be shown; worked out when it is first wanted. */
     public Plan plan() {
         if (planned == null || planned.plan().piece() != shown()) {

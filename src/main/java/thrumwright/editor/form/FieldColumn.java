@@ -155,12 +155,28 @@ class FieldColumn extends Column {
         fields.forEach(Field::takeOver);
     }
 
-    /** Its tip stands beside the form. */
+    /** Its tip stands beside the form. It is as wide for one text as for another. */
     private static final class LineField extends JTextField {
         private static final long serialVersionUID = 1L;
+        private boolean told;
 
         LineField() {
             super(8);
+        }
+
+        @Override
+        public void setText(String text) {
+            told = true;
+            super.setText(text);
+            told = false;
+        }
+
+        /** Another text moves nothing that stands round the field. */
+        @Override
+        public void revalidate() {
+            if (!told) {
+                super.revalidate();
+            }
         }
 
         @Override

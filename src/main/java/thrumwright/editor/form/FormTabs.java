@@ -11,6 +11,7 @@ import javax.swing.JTabbedPane;
 import javax.swing.KeyStroke;
 import thrumwright.editor.edit.Change;
 import thrumwright.editor.look.Column;
+import thrumwright.editor.look.Following;
 import thrumwright.editor.look.OneByOne;
 import thrumwright.editor.look.WhenWanted;
 
@@ -23,6 +24,7 @@ public final class FormTabs {
     private final List<Tab> others = new ArrayList<>();
 
     private boolean blockOutdated;
+    private final Following following = new Following(this::refreshSeen);
 
     public FormTabs(Desk desk) {
         this.desk = desk;
@@ -132,7 +134,7 @@ public final class FormTabs {
         if (change == Change.PIECE) {
             others.forEach(tab -> tab.outdated = true);
         }
-        refreshSeen();
+        following.now(desk.session().isTrying());
     }
 
     /** Fields that can't be seen follow when they can. */

@@ -18,6 +18,9 @@ public final class Prose extends JTextArea {
     /** The look's name for the colour, if it isn't the usual one. */
     private static final String COLOUR = "Thrumwright.colour";
 
+    /** Whether it is being told other words; it has its size only once it has them all. */
+    private boolean told;
+
     public Prose(String text) {
         super(text);
         setEditable(false);
@@ -82,6 +85,29 @@ public final class Prose extends JTextArea {
         public String getAccessibleName() {
             String given = super.getAccessibleName();
             return given == null || given.isEmpty() ? getText() : given;
+        }
+    }
+
+    /** What surrounds it is laid out anew only where the words take another size. */
+    @Override
+    public void setText(String text) {
+        if (getParent() == null) {
+            super.setText(text);
+            return;
+        }
+        Dimension before = getPreferredSize();
+        told = true;
+        super.setText(text);
+        told = false;
+        if (!before.equals(getPreferredSize())) {
+            revalidate();
+        }
+    }
+
+    @Override
+    public void revalidate() {
+        if (!told) {
+            super.revalidate();
         }
     }
 

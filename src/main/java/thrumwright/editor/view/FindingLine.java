@@ -1,7 +1,6 @@
 package thrumwright.editor.view;
 
 import java.awt.Cursor;
-import java.awt.EventQueue;
 import java.awt.event.MouseAdapter;
 import java.awt.event.MouseEvent;
 import java.util.List;
@@ -10,6 +9,7 @@ import javax.swing.JLabel;
 import javax.swing.UIManager;
 import thrumwright.editor.edit.Change;
 import thrumwright.editor.edit.Session;
+import thrumwright.editor.look.Following;
 import thrumwright.editor.look.Pixels;
 import thrumwright.plan.finding.Finding;
 import thrumwright.plan.words.FindingWords;
@@ -20,7 +20,7 @@ public final class FindingLine extends JLabel {
 
     private final transient Session session;
     private final Locale locale;
-    private boolean asked;
+    private final transient Following following = new Following(this::follow);
 
     /** @param asked told when somebody clicks on it */
     public FindingLine(Session session, Locale locale, Runnable asked) {
@@ -41,14 +41,12 @@ public final class FindingLine extends JLabel {
 
     /** The picture comes first: what is the matter is looked for after it. */
     private void changed(Change change) {
-        if (change == Change.PIECE && !asked) {
-            asked = true;
-            EventQueue.invokeLater(this::follow);
+        if (change == Change.PIECE) {
+            following.soon(session.isTrying());
         }
     }
 
     private void follow() {
-        asked = false;
         List<Finding> all = session.findings().all();
         setText(all.stream()
                 .findFirst()

@@ -1,7 +1,6 @@
 package thrumwright.editor.view;
 
 import java.awt.Component;
-import java.awt.EventQueue;
 import java.awt.KeyboardFocusManager;
 import java.util.ArrayList;
 import java.util.List;
@@ -21,6 +20,7 @@ import thrumwright.editor.edit.RepairEdits;
 import thrumwright.editor.edit.Selection;
 import thrumwright.editor.edit.Session;
 import thrumwright.editor.look.Column;
+import thrumwright.editor.look.Following;
 import thrumwright.editor.look.Prose;
 import thrumwright.editor.text.Texts;
 import thrumwright.plan.finding.Finding;
@@ -33,11 +33,10 @@ public final class FindingsView {
     private final Texts texts;
     private final RepairEdits repairs;
     private final Runnable takeOver;
-    private final Consumer<Integer> counted;
     private final JComponent list = new FindingRows();
     private final JScrollPane scroll = Column.scrolling(list);
     private List<Offer> shown = List.of();
-    private boolean counting;
+    private final Following counting;
 
     /** A finding as it is said, with what would mend it. */
     private record Offer(Finding finding, String sentence, List<Edit> repairs) {
@@ -61,7 +60,8 @@ public final class FindingsView {
         this.texts = texts;
         this.repairs = new RepairEdits(edits, new RepairWords(texts.locale()));
         this.takeOver = takeOver;
-        this.counted = counted;
+        this.counting =
+                new Following(() -> counted.accept(session.findings().all().size()));
         list.setName("findings");
         list.getAccessibleContext().setAccessibleName(texts.say("tab.findings"));
         onKey("UP", -1);
@@ -101,12 +101,8 @@ public final class FindingsView {
 
     /** The picture comes first. */
     private void count(Change change) {
-        if (change == Change.PIECE && !counting) {
-            counting = true;
-            EventQueue.invokeLater(() -> {
-                counting = false;
-                counted.accept(session.findings().all().size());
-            });
+        if (change == Change.PIECE) {
+            counting.soon(session.isTrying());
         }
     }
 

@@ -1,24 +1,27 @@
 package thrumwright.editor.view;
 
-import java.awt.EventQueue;
 import java.awt.event.HierarchyEvent;
 import javax.swing.JComponent;
 import thrumwright.editor.edit.Change;
 import thrumwright.editor.edit.Session;
+import thrumwright.editor.look.Following;
 
 /**
  * Keeps a view up to date while it can be seen, and only then. When the piece changes, the view follows in an event of its
- * own, so that a view with much to show keeps neither the canvas nor the next key waiting.
+ * own, so that a view with much to show keeps neither the canvas nor the next key waiting; while a gesture tries one thing after another,
+ * it follows when that pauses.
  */
 final class LiveView {
+    private final Session session;
     private final JComponent component;
     private final Runnable note;
     private final Runnable refresh;
     private final Runnable choose;
     private boolean stale = true;
-    private boolean asked;
+    private final Following following = new Following(this::now);
 
-    private LiveView(JComponent component, Runnable note, Runnable refresh, Runnable choose) {
+    private LiveView(Session session, JComponent component, Runnable note, Runnable refresh, Runnable choose) {
+        this.session = session;
         this.component = component;
         this.note = note;
         this.refresh = refresh;
@@ -40,7 +43,7 @@ final class LiveView {
      * @param note runs at once when the piece changes; {@code refresh} follows
      */
     static void keep(Session session, JComponent component, Runnable note, Runnable refresh, Runnable choose) {
-        LiveView view = new LiveView(component, note, refresh, choose);
+        LiveView view = new LiveView(session, component, note, refresh, choose);
         session.listen(view::changed);
         component.addHierarchyListener(event -> {
             if ((event.getChangeFlags() & HierarchyEvent.SHOWING_CHANGED) != 0) {
@@ -50,21 +53,15 @@ final class LiveView {
     }
 
     private void changed(Change change) {
-        if (change == Change.SELECTION && !asked) {
+        if (change == Change.SELECTION && !following.isDue()) {
             now();
             return;
         }
         stale |= change != Change.SELECTION;
-        if (!asked) {
-            asked = true;
+        if (!following.isDue()) {
             note.run();
-            EventQueue.invokeLater(this::follow);
         }
-    }
-
-    private void follow() {
-        asked = false;
-        now();
+        following.soon(session.isTrying());
     }
 
     private void now() {

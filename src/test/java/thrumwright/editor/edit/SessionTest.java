@@ -217,8 +217,10 @@ class SessionTest {
         assertThat(session.plan().start().block("facing").orElseThrow().height())
                 .isEqualTo(9.0);
         assertThat(session.dirty()).isFalse();
+        assertThat(session.isTrying()).isTrue();
 
         session.endPreview();
+        assertThat(session.isTrying()).isFalse();
         assertThat(session.plan().start().block("facing").orElseThrow().height())
                 .isEqualTo(6.0);
     }

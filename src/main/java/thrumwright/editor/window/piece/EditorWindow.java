@@ -28,6 +28,7 @@ import thrumwright.editor.files.FileDrop;
 import thrumwright.editor.files.Questions;
 import thrumwright.editor.form.Desk;
 import thrumwright.editor.form.FormTabs;
+import thrumwright.editor.look.Following;
 import thrumwright.editor.look.Icons;
 import thrumwright.editor.look.Pixels;
 import thrumwright.editor.settings.Geometry;
@@ -62,6 +63,7 @@ public final class EditorWindow implements MainWindow, PieceWindow {
     private final LabelColumn labels;
     private final FormTabs forms;
     private final JLabel status = new JLabel();
+    private final Following saying = new Following(this::say);
     private final Commands commands;
     private final FileWork files;
     private final BlockWork blocks;
@@ -256,25 +258,26 @@ public final class EditorWindow implements MainWindow, PieceWindow {
     }
 
     private void changed(Change change) {
+        saying.now(session.isTrying());
+        if (change == Change.SELECTION) {
+            forms.bringBlock();
+            Selection selection = session.selection();
+            selection.lead().ifPresent(id -> canvas.reveal(selection.place(), id));
+        }
+    }
+
+    /** What stands round the board: the title, the line below, what commands can do. */
+    private void say() {
         frame.setTitle(title());
         frame.getRootPane().putClientProperty("Window.documentModified", session.dirty());
         status.setText(Summary.of(session.plan(), texts));
         status.setToolTipText(status.getText());
         commands.refresh();
         history.name();
-        if (change == Change.SELECTION) {
-            bringSelected();
-        }
     }
 
     private String title() {
         return texts.say(session.dirty() ? "window.unsaved" : "window", Map.of("title", files.title()));
-    }
-
-    private void bringSelected() {
-        forms.bringBlock();
-        Selection selection = session.selection();
-        selection.lead().ifPresent(id -> canvas.reveal(selection.place(), id));
     }
 
     private void size() {
