@@ -1,7 +1,5 @@
 package thrumwright.editor;
 
-import java.awt.Component;
-import java.awt.Container;
 import java.awt.EventQueue;
 import java.awt.Point;
 import java.awt.Rectangle;
@@ -114,21 +112,10 @@ public class ColdFramesBenchmark {
     private PieceCanvas openHere() throws FileProblem {
         session = new Session(piece.equals("demo") ? LargePieces.demo() : LargePieces.wide(), Optional.empty());
         editor = Rooms.forgetful().open(session);
-        canvas = (PieceCanvas) named(editor.frame(), "canvas");
+        canvas = (PieceCanvas) ByName.in(editor.frame(), "canvas");
         editor.frame().setBounds(0, 0, 1920, 1080);
         editor.show();
         return canvas;
-    }
-
-    private static Component named(Container container, String name) {
-        for (Component child : container.getComponents()) {
-            Component found =
-                    name.equals(child.getName()) ? child : child instanceof Container inner ? named(inner, name) : null;
-            if (found != null) {
-                return found;
-            }
-        }
-        return null;
     }
 
     /** The queue is a new one, whose thread would keep the machine running. */

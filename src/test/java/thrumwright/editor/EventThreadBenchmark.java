@@ -1,7 +1,5 @@
 package thrumwright.editor;
 
-import java.awt.Component;
-import java.awt.Container;
 import java.awt.EventQueue;
 import java.awt.Rectangle;
 import java.awt.Toolkit;
@@ -90,20 +88,9 @@ public class EventThreadBenchmark {
 
     private void find() {
         edits = editor.desk().edits();
-        canvas = (PieceCanvas) named(editor.frame(), "canvas");
-        views = (JTabbedPane) named(editor.frame(), "views");
-        forms = (JTabbedPane) named(editor.frame(), "forms");
-    }
-
-    private static Component named(Container container, String name) {
-        for (Component child : container.getComponents()) {
-            Component found =
-                    name.equals(child.getName()) ? child : child instanceof Container inner ? named(inner, name) : null;
-            if (found != null) {
-                return found;
-            }
-        }
-        return null;
+        canvas = (PieceCanvas) ByName.in(editor.frame(), "canvas");
+        views = (JTabbedPane) ByName.in(editor.frame(), "views");
+        forms = (JTabbedPane) ByName.in(editor.frame(), "forms");
     }
 
     @TearDown(Level.Iteration)
