@@ -56,7 +56,8 @@ public enum Slip {
         if (end.place() == Place.TOP) {
             before.addAll(plan.start().blocks());
         }
-        before.addAll(end.blocks().subList(0, end.blocks().indexOf(block)));
+        String id = block.block().id();
+        end.blocks().stream().takeWhile(each -> !each.block().id().equals(id)).forEach(before::add);
         return before.stream()
                 .noneMatch(worked -> of(worked).filter(slip::equals).isPresent());
     }

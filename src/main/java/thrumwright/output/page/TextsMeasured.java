@@ -19,10 +19,40 @@ final class TextsMeasured {
 
     private TextsMeasured() {}
 
-    private record Asked(String text, Font font, double width) {}
+    /**
+     * What a text's lines follow from. Equality is spelt out: it is asked for with every word, and what a record has by itself is
+     * slower at it.
+     */
+    private record Asked(String text, Font font, double width) {
+        @Override
+        public boolean equals(Object other) {
+            return other instanceof Asked asked
+                    && width == asked.width
+                    && text.equals(asked.text)
+                    && font.equals(asked.font);
+        }
+
+        @Override
+        public int hashCode() {
+            return 31 * (31 * text.hashCode() + font.hashCode()) + Double.hashCode(width);
+        }
+    }
 
     /** The name that a font was made by is at hand; asking the font file for its own takes longer than all else. */
-    private record Word(String text, String font, int style) {}
+    private record Word(String text, String font, int style) {
+        @Override
+        public boolean equals(Object other) {
+            return other instanceof Word word
+                    && style == word.style
+                    && text.equals(word.text)
+                    && font.equals(word.font);
+        }
+
+        @Override
+        public int hashCode() {
+            return 31 * (31 * text.hashCode() + font.hashCode()) + style;
+        }
+    }
 
     /** Forgets what was asked first. */
     private static final class Latest<K, V> extends LinkedHashMap<K, V> {

@@ -27,7 +27,17 @@ final class PdfForms {
      * Tells one text from all others of a file, and takes little room. Two checks by different polynomials tell all texts
      * apart that differ in less than nine bytes in a row, and others but once in 2<sup>64</sup>; a file has some thousand.
      */
-    private record Mark(long one, long other, int size) {}
+    private record Mark(long one, long other, int size) {
+        @Override
+        public boolean equals(Object other) {
+            return other instanceof Mark mark && one == mark.one && this.other == mark.other && size == mark.size;
+        }
+
+        @Override
+        public int hashCode() {
+            return Long.hashCode(one);
+        }
+    }
 
     /** @param fonts number of the fonts by their names */
     PdfForms(PdfObjects objects, int fonts) {

@@ -109,7 +109,7 @@ public record BlockPair(Optional<BlockPlan> start, Optional<BlockPlan> top, Set<
 
     /** A block of another kind may have neither yarn, shed nor lean; that it is of another kind is enough then. */
     private static <T> boolean differ(Optional<T> start, Optional<T> top) {
-        return start.isPresent() && top.isPresent() && !start.equals(top);
+        return start.isPresent() && top.isPresent() && start.get() != top.get() && !start.equals(top);
     }
 
     /** How the pick that is woven first meets the outermost end where it begins; empty where a row uses no shed. */
