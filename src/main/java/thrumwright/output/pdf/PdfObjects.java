@@ -90,7 +90,7 @@ final class PdfObjects implements Closeable {
      */
     void finish(int root, int info) throws IOException {
         flushSmall();
-        PdfStreams.Written written = streams.written();
+        PdfOutput.Written written = streams.written();
         int number = reserve();
         PdfBytes table = new PdfBytes(8 * last);
         row(table, 0, 0, 65535);

@@ -4,9 +4,6 @@ import java.io.Closeable;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
 import java.util.ArrayDeque;
 import java.util.Arrays;
 import java.util.Deque;
@@ -24,49 +21,32 @@ final class PdfStreams implements Closeable {
     private static final int LEVEL = 8;
     /** So many may wait to be packed; a page is one, and a few of its drawings may be. */
     private static final int AHEAD = 16;
-    /** The line after the header tells that the file isn't text (ISO 32000-1, 7.5.2). */
-    private static final byte[] HEADER = "%PDF-1.7\n%\u00E2\u00E3\u00CF\u00D3\n".getBytes(StandardCharsets.ISO_8859_1);
 
-    private final OutputStream out;
-    private final MessageDigest sum = digest();
+    private final PdfOutput out;
     private final Deflater deflater = new Deflater(LEVEL);
     private final Executor beside;
     private final Deque<CompletableFuture<Void>> waiting = new ArrayDeque<>();
     private CompletableFuture<Void> last = CompletableFuture.completedFuture(null);
-    private final PdfBytes head = new PdfBytes(256);
     private byte[] squeezed = new byte[1 << 16];
-    private long written;
-    /** Where each stream lies, by its number. */
-    private long[] places = new long[256];
-
     private volatile boolean closed;
 
     /** @param beside does one thing after the other */
     PdfStreams(OutputStream out, Executor beside) throws IOException {
-        this.out = out;
+        this.out = new PdfOutput(out);
         this.beside = beside;
-        write(HEADER, HEADER.length);
-    }
-
-    private static MessageDigest digest() {
-        try {
-            return MessageDigest.getInstance("SHA-256");
-        } catch (NoSuchAlgorithmException e) {
-            throw new IllegalStateException("every Java has SHA-256", e);
-        }
     }
 
     /** Packs and writes one. */
     void pack(int number, String entries, byte[] content) throws IOException {
         later(() -> {
             int length = squeeze(content);
-            write(number, entries + "/Filter/FlateDecode", squeezed, length);
+            out.stream(number, entries + "/Filter/FlateDecode", squeezed, length);
         });
     }
 
     /** Writes one whose bytes are as they are to be. */
     void packed(int number, String entries, byte[] content) throws IOException {
-        later(() -> write(number, entries, content, content.length));
+        later(() -> out.stream(number, entries, content, content.length));
     }
 
     /** Something that writes. */
@@ -117,52 +97,20 @@ final class PdfStreams implements Closeable {
         return length;
     }
 
-    private void write(int number, String entries, byte[] bytes, int length) throws IOException {
-        if (number >= places.length) {
-            places = Arrays.copyOf(places, 2 * number);
-        }
-        places[number] = written;
-        head.clear();
-        head.add((long) number).add(" 0 obj\n<<").add(entries).add("/Length ").add((long) length);
-        head.add(">>\nstream\n");
-        write(head.array(), head.size());
-        write(bytes, length);
-        head.clear();
-        head.add("\nendstream\nendobj\n");
-        write(head.array(), head.size());
-    }
-
-    private void write(byte[] bytes, int length) throws IOException {
-        out.write(bytes, 0, length);
-        sum.update(bytes, 0, length);
-        written += length;
-    }
-
     /**
-     * What was written until now.
-     *
-     * @param places where each stream lies, by its number
-     * @param end behind all of them
-     * @param sum SHA-256 of all bytes
-     */
-    record Written(long[] places, long end, byte[] sum) {}
-
-    /**
-     * Waits until all that came is written.
+     * Waits until all that came is written; to be asked once.
      *
      * @throws IOException if it couldn't be
      */
-    Written written() throws IOException {
+    PdfOutput.Written written() throws IOException {
         await(last);
-        return new Written(places.clone(), written, sum.digest());
+        return out.written();
     }
 
-    /** Writes what follows the last stream. */
-    void end(long start) throws IOException {
+    /** Writes what follows the last stream, which lies there. */
+    void end(long lastPlace) throws IOException {
         await(last);
-        head.clear();
-        head.add("startxref\n").add(start).add("\n%%EOF\n");
-        write(head.array(), head.size());
+        out.end(lastPlace);
     }
 
     /** Nothing is written any more once this returns. */

@@ -42,7 +42,7 @@ class PdfStreamsTest {
             for (int number = 1; number <= 600; number++) {
                 streams.pack(number, "/Is " + number, new byte[number]);
             }
-            PdfStreams.Written written = streams.written();
+            PdfOutput.Written written = streams.written();
             String text = out.toString(StandardCharsets.ISO_8859_1);
             assertThat(written.end()).isEqualTo(out.size());
             for (int number = 1; number <= 600; number++) {
