@@ -84,16 +84,9 @@ final class LongLines {
         }
     }
 
+    /** A box that is no wider than its own outline. */
     static void uprightByFills(Graphics2D g, double x, double from, double to, double thick) {
-        LongLines lines = new LongLines(g);
-        double wide = thick * lines.to.getScaleX() / 2;
-        double high = thick * lines.to.getScaleY() / 2;
-        double middle = middle(lines.x(x));
-        double top = middle(lines.y(Math.min(from, to)));
-        double bottom = middle(lines.y(Math.max(from, to)));
-        lines.fill(
-                runs(ACROSS, middle - wide, middle + wide, middle + wide, middle + wide),
-                runs(DOWN, top - high, bottom + high, bottom + high, bottom + high));
+        byFills(g, new Rectangle2D.Double(x, Math.min(from, to), 0, Math.abs(to - from)), thick);
     }
 
     /** Whether what is drawn with smoothed edges goes to a memory of the screen's, in masks. */
