@@ -1,21 +1,13 @@
 package thrumwright.editor;
 
-import java.awt.AWTEvent;
-import java.awt.EventQueue;
-import java.lang.management.ManagementFactory;
-import java.lang.management.ThreadMXBean;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 
-/**
- * An event queue that times every event, by the clock and by what the thread itself computed. On a busy machine the clock
- * counts the waiting too; the thread's own time doesn't.
- */
-final class EventTimes extends EventQueue {
-    private final ThreadMXBean threads = ManagementFactory.getThreadMXBean();
+/** The longest events of each kind. */
+final class EventTimes extends TimedEvents {
     private final Map<String, Longest> longest = new HashMap<>();
     private volatile String doing = "opening";
 
@@ -41,12 +33,7 @@ final class EventTimes extends EventQueue {
     }
 
     @Override
-    protected void dispatchEvent(AWTEvent event) {
-        long ownFrom = threads.getCurrentThreadCpuTime();
-        long from = System.nanoTime();
-        super.dispatchEvent(event);
-        double clock = (System.nanoTime() - from) / 1e6;
-        double own = (threads.getCurrentThreadCpuTime() - ownFrom) / 1e6;
+    void took(double clock, double own) {
         // asked afterwards: the event itself may have said what it does
         String what = doing;
         synchronized (longest) {

@@ -1,9 +1,6 @@
 package thrumwright.editor;
 
 import java.awt.AWTEvent;
-import java.awt.EventQueue;
-import java.lang.management.ManagementFactory;
-import java.lang.management.ThreadMXBean;
 import java.lang.reflect.InvocationTargetException;
 import java.util.ArrayList;
 import java.util.List;
@@ -17,8 +14,7 @@ import java.util.function.ToDoubleFunction;
  * An event queue that adds up, for each input, all that the event thread does from then on until the next: the input's own
  * event, layout and painting that follow from it, and what comes later, such as parts of a cloth that were painted beside it.
  */
-final class FrameTimes extends EventQueue {
-    private final ThreadMXBean threads = ManagementFactory.getThreadMXBean();
+final class FrameTimes extends TimedEvents {
     private final List<Frame> frames = new ArrayList<>();
     private boolean aside;
 
@@ -40,18 +36,18 @@ final class FrameTimes extends EventQueue {
             aside = false;
         }
         postEvent(event);
+        settle();
+    }
+
+    /** Waits until nothing is on its way any more. */
+    private void settle() throws InterruptedException, InvocationTargetException {
         do {
             invokeAndWait(() -> {});
         } while (peekEvent() != null);
     }
 
     @Override
-    protected void dispatchEvent(AWTEvent event) {
-        long ownFrom = threads.getCurrentThreadCpuTime();
-        long from = System.nanoTime();
-        super.dispatchEvent(event);
-        double clock = (System.nanoTime() - from) / 1e6;
-        double own = (threads.getCurrentThreadCpuTime() - ownFrom) / 1e6;
+    void took(double clock, double own) {
         synchronized (frames) {
             if (!aside && !frames.isEmpty()) {
                 Frame frame = frames.get(frames.size() - 1);
@@ -68,9 +64,7 @@ final class FrameTimes extends EventQueue {
         }
         FutureTask<T> task = new FutureTask<>(work);
         invokeAndWait(task);
-        do {
-            invokeAndWait(() -> {});
-        } while (peekEvent() != null);
+        settle();
         return task.get();
     }
 

@@ -81,6 +81,15 @@ class BlockTabTest {
                 .isEqualTo(event(() -> BlockForm.of(desk).whole()).getComponentCount());
     }
 
+    /** Selects a block; its fields, once they are there. */
+    private FieldPanel shown(Block block) throws Exception {
+        event(() -> {
+            show(block);
+            return null;
+        });
+        return event(this::seen);
+    }
+
     @Test
     void ofTwoBlocksInARowTheLastOneIsSeen() throws Exception {
         named(blocks.get(2), "the last");
@@ -95,11 +104,7 @@ class BlockTabTest {
 
     @Test
     void whoGoesBackWhileTheyAreMadeKeepsTheFieldsBefore() throws Exception {
-        event(() -> {
-            show(blocks.get(0));
-            return null;
-        });
-        FieldPanel before = event(this::seen);
+        FieldPanel before = shown(blocks.get(0));
         event(() -> {
             show(blocks.get(1));
             show(blocks.get(0));
@@ -126,11 +131,7 @@ class BlockTabTest {
     /** Behind another tab nobody says so. */
     @Test
     void fieldsOfABlockThatGoesWhileTheyAreMadeAreGivenUp() throws Exception {
-        event(() -> {
-            show(blocks.get(0));
-            return null;
-        });
-        FieldPanel before = event(this::seen);
+        FieldPanel before = shown(blocks.get(0));
         event(() -> {
             show(blocks.get(1));
             session.edit(Edit.of(

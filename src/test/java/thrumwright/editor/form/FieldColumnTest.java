@@ -6,9 +6,7 @@ import java.awt.EventQueue;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Stream;
-import javax.swing.JComponent;
 import javax.swing.JTextField;
-import javax.swing.RepaintManager;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -19,6 +17,7 @@ import thrumwright.editor.text.Texts;
 import thrumwright.piece.Place;
 import thrumwright.store.PieceFile;
 import thrumwright.store.Unknown;
+import thrumwright.testing.Laying;
 import thrumwright.testing.Pieces;
 
 /** What fields say changes; what stands round them stays where it is. */
@@ -28,24 +27,14 @@ class FieldColumnTest {
     private final Desk desk = new Desk(session, new Edits(texts.phrases(), texts.words()), texts);
     private final Laying laying = new Laying();
 
-    /** Counts what is to be laid out anew. */
-    private static final class Laying extends RepaintManager {
-        private int asked;
-
-        @Override
-        public void addInvalidComponent(JComponent invalid) {
-            asked++;
-        }
-    }
-
     @BeforeEach
     void count() throws Exception {
-        EventQueue.invokeAndWait(() -> RepaintManager.setCurrentManager(laying));
+        laying.begin();
     }
 
     @AfterEach
     void leave() throws Exception {
-        EventQueue.invokeAndWait(() -> RepaintManager.setCurrentManager(null));
+        laying.end();
     }
 
     @Test
@@ -60,12 +49,12 @@ class FieldColumnTest {
         // sentences whose width is new ask once more by an event of their own
         EventQueue.invokeAndWait(panel::doLayout);
         EventQueue.invokeAndWait(() -> {
-            laying.asked = 0;
+            laying.forget();
             label(panel).setText("another name");
         });
 
         assertThat(label(panel).getText()).isEqualTo("another name");
-        assertThat(laying.asked).isZero();
+        assertThat(laying.asked()).isZero();
     }
 
     private static JTextField label(FieldPanel panel) {

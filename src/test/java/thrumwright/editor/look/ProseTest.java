@@ -3,13 +3,12 @@ package thrumwright.editor.look;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.awt.EventQueue;
-import javax.swing.JComponent;
 import javax.swing.JPanel;
-import javax.swing.RepaintManager;
 import net.miginfocom.swing.MigLayout;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import thrumwright.testing.Laying;
 
 /** Other words move what stands round them only where they need another room. */
 class ProseTest {
@@ -19,20 +18,10 @@ class ProseTest {
     private final JPanel panel = new JPanel(new MigLayout("fillx", "[grow, fill]"));
     private final Laying laying = new Laying();
 
-    /** Counts what is to be laid out anew. */
-    private static final class Laying extends RepaintManager {
-        private int asked;
-
-        @Override
-        public void addInvalidComponent(JComponent invalid) {
-            asked++;
-        }
-    }
-
     @BeforeEach
     void layOut() throws Exception {
+        laying.begin();
         EventQueue.invokeAndWait(() -> {
-            RepaintManager.setCurrentManager(laying);
             panel.add(prose, "wmin 40");
             panel.setSize(200, 300);
             panel.doLayout();
@@ -43,16 +32,16 @@ class ProseTest {
 
     @AfterEach
     void leave() throws Exception {
-        EventQueue.invokeAndWait(() -> RepaintManager.setCurrentManager(null));
+        laying.end();
     }
 
     private int told(String text) throws Exception {
         EventQueue.invokeAndWait(() -> {
-            laying.asked = 0;
+            laying.forget();
             prose.setText(text);
         });
         assertThat(prose.getText()).isEqualTo(text);
-        return laying.asked;
+        return laying.asked();
     }
 
     @Test
